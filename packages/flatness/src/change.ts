@@ -1,0 +1,13 @@
+// A change to a round that a remedy proposes, as data, so that it can be applied and judged again.
+
+import type { StitchKind } from "@roundwright/stitches"
+
+export type ElementChange =
+  /** Work the round with another count, spread over its repeats. */
+  | { readonly kind: "count"; readonly stitches: number }
+  /** Work the round in another stitch. */
+  | { readonly kind: "stitch"; readonly to: StitchKind }
+  /** Make every chain run of `from` chains `to` chains long. */
+  | { readonly kind: "chains"; readonly from: number; readonly to: number }
+  /** Use another hook from this round on. */
+  | { readonly kind: "hook"; readonly toMm: number }

@@ -1,0 +1,70 @@
+// What the growth ledger gives: one row a round, a verdict for the piece, and what to change.
+// Lengths in mm (in sc widths when the gauge is not absolute), angles in degrees where named so.
+
+import type { ElementChange } from "./change.ts"
+
+export type Verdict = "flat" | "blocks-flat" | "cups" | "ruffles"
+
+/** Chances of the four verdicts, summing to 1, from the spread of the gauge. */
+export interface Odds {
+  readonly flat: number
+  readonly blocksFlat: number
+  readonly cups: number
+  readonly ruffles: number
+}
+
+/** The shape a round's edge takes: round (0 corners) or k corners, from rounded (0) to sharp (1). */
+export interface Outline {
+  readonly corners: number
+  readonly sharpness: number
+}
+
+export interface LedgerRow {
+  /** The round's number as the text gives it. */
+  readonly round: number
+  /** Edge with every chain drawn out. */
+  readonly edgeMm: number
+  /** Edge with every chain loop slack: what cannot be gathered any shorter. */
+  readonly gatheredEdgeMm: number
+  /** How far the round moves the edge out, in the middle of a side. */
+  readonly depthMm: number
+  /** Centre to edge: in the middle of a side, and at a corner (equal for a round outline). */
+  readonly radiusMm: number
+  readonly cornerReachMm: number
+  readonly growthMm: number
+  /** What the edge must grow by for the round to lie flat in its outline. */
+  readonly flatGrowthMm: number
+  /** growth / flat growth of this round alone; 1 where slack chains take up the difference. */
+  readonly fullness: number
+  /** Edge / flat edge at this radius: the same judged from the centre. */
+  readonly accumulatedFullness: number
+  /** 2 pi (1 - fullness) in degrees: positive cups, negative ruffles. */
+  readonly curvatureDeg: number
+  readonly outline: Outline
+  /** Length of chain the round holds beyond what its edge needs: slack in loops, not a ruffle. */
+  readonly slackMm: number
+  /** Judged on the accumulated fullness. */
+  readonly verdict: Verdict
+}
+
+export interface Remedy {
+  /** The round to change, as numbered in the text. */
+  readonly round: number
+  /** The change in words, ready to print. */
+  readonly change: string
+  readonly fullnessAfter: number
+  readonly verdictAfter: Verdict
+  /** 0 (nothing) upwards: how much of the piece the change disturbs. Remedies come sorted by it. */
+  readonly disturbance: number
+  readonly edit: ElementChange
+}
+
+export interface Ledger {
+  readonly rows: readonly LedgerRow[]
+  readonly verdict: Verdict
+  readonly odds: Odds
+  /** First round from which the accumulated verdict leaves flat for good; null when it never does. */
+  readonly fromRound: number | null
+  /** What must be said beside the verdict: extrapolated sizes, doubtful rounds, slack that explains much. */
+  readonly notes: readonly string[]
+}

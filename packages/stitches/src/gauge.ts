@@ -1,0 +1,48 @@
+// Gauge: how large a maker's stitches come out. Types only here are the contract; see below for how
+// a gauge is made from swatches, yarn weight and hook, and how a size is read from it.
+
+import type { StitchKind } from "./kinds.ts"
+
+export type YarnWeight = 0 | 1 | 2 | 3 | 4 | 5 | 6 | 7
+
+/** What a maker measured: one stitch's width, row height, or both, in mm. */
+export interface Swatch {
+  readonly kind: StitchKind
+  readonly widthMm?: number
+  readonly heightMm?: number
+  /** Worked to and fro or round and round; absent when the text does not say. */
+  readonly worked?: "rows" | "rounds"
+}
+
+/** All that is known of the maker's hand; everything may be absent. */
+export interface GaugeInput {
+  readonly swatches: readonly Swatch[]
+  readonly yarnWeight?: YarnWeight
+  readonly hookMm?: number
+}
+
+/** A gauge ready to be asked for sizes. Plain data, so it can be stored and shown. */
+export interface Gauge {
+  readonly source: "swatch" | "yarn-and-hook" | "yarn" | "hook" | "none"
+  /** False when nothing is known: then lengths are in widths of one sc, not mm. */
+  readonly absolute: boolean
+  /** Width of one sc in mm (1 when not absolute): the unit all defaults are scaled by. */
+  readonly scWidthMm: number
+  readonly input: GaugeInput
+  /** Sentences for the user: where the sizes come from and what was assumed. */
+  readonly notes: readonly string[]
+}
+
+export type Provenance = "swatch" | "published median" | "trade rule" | "extrapolated"
+
+export interface StitchSize {
+  /** Base to top, mm (or sc widths). */
+  readonly heightMm: number
+  /** Width of the top along the edge, mm (or sc widths). */
+  readonly widthMm: number
+  /** Relative standard deviation of height over width among makers, given what is known. */
+  readonly ratioSpread: number
+  readonly provenance: Provenance
+  /** Where the figure is from, one short sentence. */
+  readonly note: string
+}

@@ -1,0 +1,2 @@
+export * from "./gauge.ts"
+export * from "./kinds.ts"

@@ -1,0 +1,10 @@
+import { defineConfig } from "vitest/config"
+
+export default defineConfig({
+  resolve: { conditions: ["source"] },
+  ssr: { resolve: { conditions: ["source"] } },
+  test: {
+    include: ["packages/*/test/**/*.test.ts", "test/**/*.test.ts"],
+    testTimeout: 60_000,
+  },
+})
