@@ -1,1 +1,7 @@
+export * from "./build.ts"
+export * from "./corners.ts"
+export * from "./counts.ts"
 export * from "./model.ts"
+export * from "./places.ts"
+export * from "./symmetry.ts"
+export * from "./validate.ts"

@@ -1,0 +1,71 @@
+// Counting a round: what a maker would count, and how many tops each place below received.
+
+import type { StitchKind } from "@roundwright/stitches"
+import type { Anchor, Element, Motif, Round } from "./model.ts"
+import { anchorKey } from "./places.ts"
+
+/** Totals of one round. Stitches include a starting chain that counts and gathered tops, once each. */
+export interface RoundCount {
+  readonly stitches: number
+  /** Single chains lying on the edge (picots not included). */
+  readonly chains: number
+  /** Runs of chains: what the next round can work into as spaces. */
+  readonly spaces: number
+  readonly picots: number
+  readonly byKind: readonly { readonly kind: StitchKind; readonly count: number }[]
+  readonly spacesBySize: readonly { readonly chains: number; readonly count: number }[]
+}
+
+/** Counts a round's elements. Slip stitches count as stitches only where they stand on the edge as one. */
+export function countRound(round: Round): RoundCount {
+  let stitches = 0
+  let chains = 0
+  let spaces = 0
+  let picots = 0
+  const kinds = new Map<string, { kind: StitchKind; count: number }>()
+  const sizes = new Map<number, number>()
+  for (const element of round.elements) {
+    if (element.type === "stitch") {
+      stitches += 1
+      const key = kindKey(element.kind)
+      const entry = kinds.get(key)
+      if (entry) entry.count += 1
+      else kinds.set(key, { kind: element.kind, count: 1 })
+    } else if (element.type === "chain") {
+      chains += element.chains
+      spaces += 1
+      sizes.set(element.chains, (sizes.get(element.chains) ?? 0) + 1)
+    } else picots += 1
+  }
+  const spacesBySize = [...sizes]
+    .map(([chains, count]) => ({ chains, count }))
+    .sort((a, b) => a.chains - b.chains)
+  return { stitches, chains, spaces, picots, byKind: [...kinds.values()], spacesBySize }
+}
+
+/** A short text that is equal for equal kinds: for maps and comparisons. */
+export function kindKey(kind: StitchKind): string {
+  const gathered = kind.gathered ? `${kind.gathered.how}${kind.gathered.legs}` : ""
+  return `${kind.basic}|${kind.loops ?? ""}|${kind.post ?? ""}|${gathered}`
+}
+
+/** The places of earlier rounds a round is worked into, each with the indices of the elements in it, in working order. */
+export function workedPlaces(round: Round): Map<string, { anchor: Anchor; elements: number[] }> {
+  const places = new Map<string, { anchor: Anchor; elements: number[] }>()
+  round.elements.forEach((element, index) => {
+    if (element.type !== "stitch") return
+    for (const anchor of element.anchors) {
+      const key = anchorKey(anchor)
+      const place = places.get(key)
+      if (!place) places.set(key, { anchor, elements: [index] })
+      else if (place.elements.at(-1) !== index) place.elements.push(index)
+    }
+  })
+  return places
+}
+
+/** The element an anchor names, or null for the centre. */
+export function anchoredElement(motif: Motif, anchor: Anchor): Element | null {
+  if (anchor.at === "centre") return null
+  return motif.rounds[anchor.round]?.elements[anchor.element] ?? null
+}
