@@ -1,2 +1,6 @@
 export * from "./change.ts"
+export * from "./ledger.ts"
+export * from "./outline.ts"
+export * from "./remedies.ts"
 export * from "./result.ts"
+export * from "./verdict.ts"

@@ -1,0 +1,140 @@
+// Checking one pattern: text -> reading -> gauge -> ledger -> verdict, sizes, remedies.
+
+import { findRemedies, keepLedger, type Ledger } from "@roundwright/flatness"
+import { type PatternReading, type Problem, readPattern } from "@roundwright/instructions"
+import { findCorners, type Motif, symmetryOf } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
+import { type Gauge, gaugeFrom, kindName } from "@roundwright/stitches"
+import { laidOutFromLedger } from "./laid-out.ts"
+import type { CheckedRound, CheckResult } from "./result.ts"
+
+export interface CheckOptions {
+  /** Name to show for the text, usually its file; null when it has none. */
+  readonly file?: string
+}
+
+/** Everything a check found, with the parts other steps build on beside the published result. */
+export interface Check {
+  readonly result: CheckResult
+  readonly reading: PatternReading
+  /** Null when the gauge the text gives cannot be used; the problem then says why. */
+  readonly gauge: Gauge | null
+  readonly ledger: Ledger | null
+}
+
+/** Checks a written pattern. Never throws on anything a text can hold. */
+export function checkPattern(text: string, options: CheckOptions = {}): CheckResult {
+  return examinePattern(text, options).result
+}
+
+/** The same with the reading, gauge and ledger it rests on. */
+export function examinePattern(text: string, options: CheckOptions = {}): Check {
+  const reading = readPattern(text)
+  const problems = [...reading.problems]
+  const gauge = usableGauge(reading, problems)
+  const motif = reading.motif.rounds.length > 0 ? reading.motif : null
+  const ledger = motif && gauge ? keepLedger(motif, gauge) : null
+  const remedies = motif && gauge && ledger ? findRemedies(motif, gauge, ledger) : []
+  const result: CheckResult = {
+    file: options.file ?? null,
+    motif: motif && describeMotif(motif, reading.title),
+    terms: reading.terms,
+    gauge: describeGaugeUsed(gauge),
+    rounds: checkedRounds(reading, ledger, gauge),
+    laidOut: ledger && gauge && laidOutFromLedger(ledger, gauge),
+    remedies: remedies.map(({ round, change, fullnessAfter, verdictAfter }) => ({
+      round,
+      change,
+      fullnessAfter,
+      verdictAfter,
+    })),
+    problems,
+    ledger: [...(ledger?.rows ?? [])],
+    notes: [...(ledger?.notes ?? [])],
+    exitStatus: 2,
+  }
+  result.exitStatus = exitStatusOf(result)
+  return { result, reading, gauge, ledger }
+}
+
+/** 0 = read and flat, 1 = read and something to mend, 2 = could not be read or used. */
+function exitStatusOf(result: CheckResult): 0 | 1 | 2 {
+  if (result.laidOut === null) return 2
+  const toMend = result.problems.some((problem) => problem.severity !== "note")
+  return result.laidOut.verdict === "flat" && !toMend ? 0 : 1
+}
+
+function usableGauge(reading: PatternReading, problems: Problem[]): Gauge | null {
+  try {
+    return gaugeFrom(reading.gauge)
+  } catch (error) {
+    if (!(error instanceof RoundwrightError)) throw error
+    problems.push({
+      severity: "error",
+      code: error.code,
+      round: null,
+      line: error.place?.line ?? 1,
+      column: error.place?.column ?? 1,
+      length: error.place?.length ?? 1,
+      message: error.message,
+      hint: error.hint,
+    })
+    return null
+  }
+}
+
+function describeMotif(motif: Motif, title: string | null): CheckResult["motif"] {
+  return {
+    title,
+    rounds: motif.rounds.length,
+    corners: findCorners(motif).at(-1)?.count ?? 0,
+    symmetry: symmetryOf(motif),
+  }
+}
+
+function describeGaugeUsed(gauge: Gauge | null): CheckResult["gauge"] {
+  if (!gauge) return { source: "none", absolute: false, notes: [] }
+  return {
+    source: gauge.source,
+    absolute: gauge.absolute,
+    lengthUnit: gauge.absolute ? "mm" : "sc widths",
+    scWidthMm: gauge.absolute ? gauge.scWidthMm : null,
+    yarnWeight: gauge.input.yarnWeight ?? null,
+    hookMm: gauge.input.hookMm ?? null,
+    swatches: gauge.input.swatches.map((swatch) => ({
+      stitch: kindName(swatch.kind),
+      widthMm: swatch.widthMm ?? null,
+      heightMm: swatch.heightMm ?? null,
+    })),
+    notes: [...gauge.notes],
+  }
+}
+
+/** One entry a round the text names, read or not; lengths only where they are in mm. */
+function checkedRounds(
+  reading: PatternReading,
+  ledger: Ledger | null,
+  gauge: Gauge | null,
+): CheckedRound[] {
+  const rows = new Map(ledger?.rows.map((row) => [row.round, row]))
+  return reading.rounds.map((round) => {
+    const row = rows.get(round.number)
+    const length = (value: number | undefined) => (gauge?.absolute ? (value ?? null) : null)
+    return {
+      round: round.number,
+      counted: round.counted,
+      stated: round.stated,
+      agrees: round.agrees,
+      edgeMm: length(row?.edgeMm),
+      depthMm: length(row?.depthMm),
+      radiusMm: length(row?.radiusMm),
+      growthMm: length(row?.growthMm),
+      flatGrowthMm: length(row?.flatGrowthMm),
+      fullness: row?.fullness ?? null,
+      accumulatedFullness: row?.accumulatedFullness ?? null,
+      curvatureDeg: row?.curvatureDeg ?? null,
+      verdict: row?.verdict ?? null,
+    }
+  })
+}
+

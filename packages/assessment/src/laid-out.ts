@@ -1,0 +1,53 @@
+// The laid-out shape as far as the ledger alone can tell it.
+
+import type { Ledger, LedgerRow } from "@roundwright/flatness"
+import type { Gauge } from "@roundwright/stitches"
+import type { LaidOut } from "./result.ts"
+
+/** Filled from the ledger; what only the solved shape can tell is null. */
+export function laidOutFromLedger(ledger: Ledger, gauge: Gauge): LaidOut {
+  const last = ledger.rows.at(-1)
+  const length = (value: number | null | undefined) => (gauge.absolute ? (value ?? null) : null)
+  return {
+    by: "ledger",
+    verdict: ledger.verdict,
+    odds: ledger.odds,
+    fromRound: ledger.fromRound,
+    liftMm: length(liftOf(ledger.rows)),
+    waves: null,
+    sideReachMm: length(last?.radiusMm),
+    cornerReachMm: length(last?.cornerReachMm),
+    acrossMm: length(last && acrossOf(last)),
+    bowMm: null,
+    cornerAngleDeg: null,
+    skewDeg: null,
+    blockingStretch: last ? stretchOf(last) : null,
+    acrossAfterRoundMm: ledger.rows.map((row) => length(acrossOf(row))),
+  }
+}
+
+/** From edge to edge through the centre: side to side, or side to corner when the corners are odd. */
+export function acrossOf(row: LedgerRow): number {
+  return row.outline.corners % 2 === 1 ? row.radiusMm + row.cornerReachMm : 2 * row.radiusMm
+}
+
+/**
+ * Rim height of the surface of revolution the rounds make: each round rises sqrt(1 - fullness^2)
+ * times its depth where it is lean. Null where a round is too full for one (it waves instead).
+ * Source: cone with slant s and rim radius s sin(alpha), depth s cos(alpha).
+ */
+function liftOf(rows: readonly LedgerRow[]): number | null {
+  let lift = 0
+  for (const row of rows) {
+    if (row.verdict === "ruffles") return null
+    const slope = Math.min(1, Math.max(0, row.fullness))
+    lift += row.depthMm * Math.sqrt(1 - slope * slope)
+  }
+  return lift
+}
+
+/** Share by which the shorter of edge and flat edge must be stretched to meet the other. */
+function stretchOf(row: LedgerRow): number {
+  const fullness = row.accumulatedFullness
+  return fullness > 0 ? Math.max(fullness, 1 / fullness) - 1 : 1
+}

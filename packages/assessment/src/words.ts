@@ -1,0 +1,67 @@
+// The words of a result, shared by the terminal and the pages: the verdict as a sentence, numbers
+// with units and sensible digits (mm to 1, cm to 0.1, per cent to 1).
+
+import type { Odds, Verdict } from "@roundwright/flatness"
+import type { CheckResult, LaidOut } from "./result.ts"
+
+const verdictWords: Record<Verdict, string> = {
+  flat: "lies flat",
+  "blocks-flat": "blocks flat",
+  cups: "cups",
+  ruffles: "ruffles",
+}
+
+/** `lies flat`, `blocks flat`, `cups`, `ruffles`. */
+export function verdictWord(verdict: Verdict): string {
+  return verdictWords[verdict]
+}
+
+/** One sentence: what the piece does, from which round, and how sure that is. */
+export function verdictSentence(result: CheckResult): string {
+  const laidOut = result.laidOut
+  if (!laidOut) return "No verdict: no round could be read."
+  const from = laidOut.fromRound === null ? "" : ` from round ${laidOut.fromRound}`
+  return `${capitalised(verdictPhrase(laidOut))}${from}.`
+}
+
+function verdictPhrase(laidOut: LaidOut): string {
+  if (laidOut.verdict === "blocks-flat") {
+    const stretch = laidOut.blockingStretch
+    const by = stretch === null ? "" : ` (a stretch of ${formatPercent(stretch)})`
+    return `does not lie flat by itself but blocks flat${by}, off`
+  }
+  return verdictWord(laidOut.verdict)
+}
+
+/** How sure the verdict is, in words and per cent. */
+export function oddsSentence(odds: Odds): string {
+  const parts: [string, number][] = [
+    ["flat", odds.flat],
+    ["blocks flat", odds.blocksFlat],
+    ["cups", odds.cups],
+    ["ruffles", odds.ruffles],
+  ]
+  const told = parts
+    .filter(([, chance]) => Math.round(100 * chance) > 0)
+    .map(([word, chance]) => `${word} ${formatPercent(chance)}`)
+  return `In other hands: ${told.join(", ")}.`
+}
+
+/** Centimetres to 0.1, below 2 cm millimetres to 1. */
+export function formatLength(mm: number): string {
+  return Math.abs(mm) < 20 ? `${Math.round(mm)} mm` : `${(mm / 10).toFixed(1)} cm`
+}
+
+/** A share as per cent to 1: 0.183 -> `18 %`. */
+export function formatPercent(share: number): string {
+  return `${Math.round(100 * share)} %`
+}
+
+/** Fullness to two decimals; 1.00 is flat. */
+export function formatFullness(fullness: number): string {
+  return fullness.toFixed(2)
+}
+
+export function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}

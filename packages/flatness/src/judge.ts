@@ -1,0 +1,42 @@
+// From ledger rows to one verdict for the piece and the round it starts from.
+
+import type { LedgerRow, Verdict } from "./result.ts"
+import type { PieceSummary } from "./summary.ts"
+import { severityOf, verdictOf } from "./verdict.ts"
+
+/** Inside this share of the final radius a misfit is too small to keep a whole piece from lying flat. */
+const middleOfPiece = 1 / 3
+
+export interface Judgement {
+  readonly verdict: Verdict
+  /** Printed number of the first round from which the misfit stays to the end; null when flat. */
+  readonly fromRound: number | null
+}
+
+/**
+ * The last round judges the piece: a round that is full on purpose before a lean one works itself
+ * out. A misfit that stays shut in the body of the piece still has to be blocked out. Rounds that
+ * nothing is worked into (petals standing in front) do not count.
+ */
+export function judgePiece(rows: readonly LedgerRow[], piece: PieceSummary): Judgement {
+  const ground = rows.filter((_, index) => piece.rounds[index]?.ground)
+  const last = ground.at(-1)
+  if (!last) return { verdict: "flat", fromRound: null }
+  let first = ground.length
+  while (first > 0 && sameSide(ground[first - 1]!, last)) first -= 1
+  const fromRound = last.verdict === "flat" ? null : (ground[first]?.round ?? last.round)
+  if (last.verdict !== "flat") return { verdict: last.verdict, fromRound }
+  const shutIn = ground.find(
+    (row) => row.radiusMm >= middleOfPiece * last.radiusMm && severityOf(row.verdict) === 2,
+  )
+  return shutIn
+    ? { verdict: "blocks-flat", fromRound: shutIn.round }
+    : { verdict: "flat", fromRound }
+}
+
+function sameSide(row: LedgerRow, last: LedgerRow): boolean {
+  return (
+    verdictOf(row.accumulatedFullness) !== "flat" &&
+    row.accumulatedFullness > 1 === last.accumulatedFullness > 1
+  )
+}

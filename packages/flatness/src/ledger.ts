@@ -1,0 +1,86 @@
+// The ledger of a motif: rows, verdict, odds and what must be said beside them.
+
+import type { Motif } from "@roundwright/motif"
+import type { Gauge } from "@roundwright/stitches"
+import { foldLedger } from "./fold.ts"
+import { judgePiece } from "./judge.ts"
+import { oddsOf } from "./odds.ts"
+import type { Ledger, LedgerRow } from "./result.ts"
+import { type PieceSummary, summarisePiece } from "./summary.ts"
+
+/**
+ * Judges a motif by increase theory: edge growth against flat growth, round by round.
+ * Lengths in mm (in sc widths when `gauge.absolute` is false).
+ * @throws RoundwrightError `broken-motif`
+ */
+export function keepLedger(motif: Motif, gauge: Gauge): Ledger {
+  return ledgerOf(summarisePiece(motif, gauge), gauge)
+}
+
+/** The same from a summary already made. */
+export function ledgerOf(piece: PieceSummary, gauge: Gauge): Ledger {
+  const rows = foldLedger(piece)
+  return {
+    rows,
+    ...judgePiece(rows, piece),
+    odds: oddsOf(piece),
+    notes: notesOn(piece, rows, gauge),
+  }
+}
+
+/** Slack worth a word: a tenth of the edge. */
+const tellingSlack = 0.1
+
+/** A cornered outline this far from sharp comes out with visibly bowed sides. */
+const bowedSharpness = 0.75
+
+function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], gauge: Gauge): string[] {
+  const notes: string[] = []
+  if (!gauge.absolute)
+    notes.push(
+      "No yarn, hook or swatch is given: lengths are in widths of one sc, and the verdict rests on average hands.",
+    )
+  const guessed = new Set(piece.rounds.flatMap((round) => [...round.extrapolated]))
+  if (guessed.size > 0)
+    notes.push(
+      `Sizes of ${[...guessed].join(", ")} are extrapolated, not measured: a swatch of them would settle it.`,
+    )
+  const slack = rows.filter((row) => row.slackMm > tellingSlack * row.edgeMm)
+  if (slack.length > 0)
+    notes.push(
+      `Chain loops hang slack in ${roundsInWords(slack)}: counted as solid edge they would look too full, but a slack loop is no ruffle.`,
+    )
+  const last = rows.at(-1)
+  const stacked = piece.rounds.at(-1)?.stacked ?? 0
+  if (last?.outline.corners === 0 && stacked >= 3 && stacked <= 12)
+    notes.push(
+      `The increases stand over one another, so the outline will read as a ${polygonName(stacked)}; that is a matter of shape, not of flatness. Shift them from round to round to keep it round.`,
+    )
+  if (last && last.outline.corners > 0 && last.outline.sharpness < bowedSharpness)
+    notes.push(
+      `The edge is too short for sharp corners (${Math.round(100 * last.outline.sharpness)} % of the way from a circle to a ${polygonName(last.outline.corners)}): its sides bow outward.`,
+    )
+  const ornaments = rows.filter((_, index) => !piece.rounds[index]!.ground)
+  if (ornaments.length > 0)
+    notes.push(
+      `Nothing is worked into ${roundsInWords(ornaments)}: judged as decoration standing in front, not as part of the ground.`,
+    )
+  return notes
+}
+
+export function polygonName(corners: number): string {
+  const names: Record<number, string> = {
+    3: "triangle",
+    4: "square",
+    5: "pentagon",
+    6: "hexagon",
+    8: "octagon",
+  }
+  return names[corners] ?? `shape with ${corners} corners`
+}
+
+function roundsInWords(rows: readonly LedgerRow[]): string {
+  const numbers = rows.map((row) => row.round)
+  if (numbers.length === 1) return `round ${numbers[0]}`
+  return `rounds ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}`
+}

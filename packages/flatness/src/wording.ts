@@ -1,0 +1,40 @@
+// A change in words, as one maker would say it to another.
+
+import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
+import { kindName } from "@roundwright/stitches"
+import type { ElementChange } from "./change.ts"
+import type { RoundFacts } from "./edit.ts"
+
+export function describeChange(
+  motif: Motif,
+  index: number,
+  change: ElementChange,
+  facts: readonly RoundFacts[],
+): string {
+  const number = motif.rounds[index]!.number
+  const here = facts[index]!
+  const stitch = kindName(here.kind)
+  switch (change.kind) {
+    case "count": {
+      const repeats = commonDivisor(repeatsOf(motif, index), change.stitches)
+      const difference = Math.abs(change.stitches - here.stitches)
+      const word = change.stitches < here.stitches ? "fewer" : "more"
+      const each = difference === 1 ? "stitch" : "stitches"
+      const spread = repeats > 1 ? `, still in ${repeats} repeats` : ""
+      return `Work ${change.stitches} ${stitch} in round ${number} instead of ${here.stitches} (${difference} ${each} ${word}${spread}); carry the difference through the rounds after it.`
+    }
+    case "increase": {
+      const before = facts[index - 1]?.stitches ?? 0
+      const growth = here.stitches - before
+      const start = index === 0 ? "Begin with" : `From round ${number} on add`
+      const each = index === 0 ? " and add as many each round" : " a round"
+      return `${start} ${growth + change.by} ${stitch}${each}, instead of ${growth}.`
+    }
+    case "stitch":
+      return `Work round ${number} in ${kindName(change.to)} instead of ${stitch}, same count.`
+    case "chains":
+      return `Make the ch-${change.from} spaces of round ${number} ch-${change.to} spaces.`
+    case "hook":
+      return `Change to a ${change.toMm} mm hook from round ${number} on.`
+  }
+}
