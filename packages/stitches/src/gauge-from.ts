@@ -1,0 +1,165 @@
+// Makes a gauge from swatches, yarn weight and hook, any or none of them, and refuses what no hand
+// can have worked. Swatches come first; then yarn and hook; then either; then nothing, in which
+// case lengths are in widths of one sc.
+
+import { RoundwrightError, requirePositive } from "@roundwright/numerics"
+import { defaultScWidth } from "./default-width.ts"
+import type { Gauge, GaugeInput, Swatch } from "./gauge.ts"
+import { sameKind } from "./kind.ts"
+import { kindName } from "./kind-names.ts"
+import { proportionOf } from "./stitch-forms.ts"
+import { gatherSwatches, type MeasuredKind } from "./swatches.ts"
+import { yarnWeights } from "./yarn-weights.ts"
+
+/** Smallest and largest believable stitch, mm: finest thread to arm-thick rope. */
+const believableMm = { least: 0.5, most: 200 } as const
+/** Smallest and largest believable hook, mm: below the finest steel hook and above the thickest made. */
+const believableHookMm = { least: 0.3, most: 60 } as const
+/**
+ * h/w further than this from the usual is refused: the widest reading in the published gauges, open
+ * filet with its stretched dc, is 1.9 times the usual.
+ */
+const absurdFactor = 3
+/** h/w further than this from the usual is remarked: outside all but the odd published gauge. */
+const oddFactor = 1.3
+
+/**
+ * A gauge from all that is known.
+ * @throws RoundwrightError `absurd-swatch`, `absurd-hook`, `unknown-yarn-weight`, `not-finite`,
+ * `not-positive`
+ */
+export function gaugeFrom(input: GaugeInput): Gauge {
+  checkYarnAndHook(input)
+  for (const swatch of input.swatches) checkSwatch(swatch)
+  const measured = gatherSwatches(input.swatches)
+  const notes = measured.flatMap((one) => one.notes)
+  for (const one of measured) notes.push(...remarkOddRatio(one, input.swatches))
+  for (const swatch of input.swatches) {
+    if (swatch.widthMm === undefined && swatch.heightMm === undefined) {
+      notes.push(`The swatch of ${kindName(swatch.kind)} gives no size and was not used.`)
+    }
+  }
+  const fromSwatch = scWidthFromSwatches(measured)
+  if (fromSwatch !== undefined) {
+    return {
+      source: "swatch",
+      absolute: true,
+      scWidthMm: fromSwatch.widthMm,
+      input,
+      notes: [fromSwatch.note, ...notes],
+    }
+  }
+  const { source, widthMm, note } = defaultScWidth(input.yarnWeight, input.hookMm)
+  return { source, absolute: source !== "none", scWidthMm: widthMm, input, notes: [note, ...notes] }
+}
+
+/** The gauge in sentences: where sizes come from and what was assumed. */
+export function describeGauge(gauge: Gauge): string[] {
+  const width = gauge.absolute
+    ? `One sc is taken ${gauge.scWidthMm.toFixed(1)} mm wide.`
+    : "Sizes are relative: the unit is the width of one sc."
+  return [width, ...gauge.notes]
+}
+
+function checkYarnAndHook(input: GaugeInput): void {
+  const { yarnWeight, hookMm } = input
+  if (yarnWeight !== undefined && yarnWeights[yarnWeight] === undefined) {
+    throw new RoundwrightError("unknown-yarn-weight", `There is no yarn weight ${yarnWeight}.`, {
+      hint: "Yarn weights run from 0 (lace) to 7 (jumbo).",
+    })
+  }
+  if (hookMm === undefined) return
+  requirePositive(hookMm, "A hook")
+  if (hookMm < believableHookMm.least || hookMm > believableHookMm.most) {
+    throw new RoundwrightError("absurd-hook", `A hook of ${hookMm} mm cannot be meant.`, {
+      hint: "Give the hook's thickness in mm, such as 5 mm.",
+      numbers: { hookMm },
+    })
+  }
+}
+
+function checkSwatch(swatch: Swatch): void {
+  const name = kindName(swatch.kind)
+  for (const [what, size] of [
+    ["wide", swatch.widthMm],
+    ["high", swatch.heightMm],
+  ] as const) {
+    if (size === undefined) continue
+    requirePositive(size, `The size of one ${name}`)
+    if (size < believableMm.least || size > believableMm.most) {
+      throw new RoundwrightError("absurd-swatch", `One ${name} cannot be ${size} mm ${what}.`, {
+        hint: "Check the counts and the unit (cm, mm or in) of the gauge.",
+        numbers: { sizeMm: size },
+      })
+    }
+  }
+  const off = ratioOff(swatch)
+  if (off !== undefined && (off > absurdFactor || off < 1 / absurdFactor)) {
+    const ratio = swatch.heightMm! / swatch.widthMm!
+    throw new RoundwrightError(
+      "absurd-swatch",
+      `One ${name} cannot be ${ratio.toFixed(2)} times as high as wide.`,
+      {
+        hint: "Check that stitches and rows are not exchanged and that the stitch is named in the right terms (US or UK).",
+        numbers: { ratio },
+      },
+    )
+  }
+}
+
+/** Measured h/w over the usual one; slip stitches have no usual one. */
+function ratioOff(swatch: Swatch): number | undefined {
+  const { widthMm, heightMm, kind } = swatch
+  if (widthMm === undefined || heightMm === undefined || kind.basic === "sl st") return undefined
+  const usual = proportionOf(kind, { turned: swatch.worked !== "rounds" })
+  return heightMm / widthMm / (usual.height / usual.width)
+}
+
+function remarkOddRatio(one: MeasuredKind, swatches: readonly Swatch[]): string[] {
+  const { widthMm, heightMm, kind } = one
+  if (widthMm === undefined || heightMm === undefined) return []
+  const worked = swatches.find((swatch) => sameKind(swatch.kind, kind))?.worked
+  const whole: Swatch = { kind, widthMm, heightMm, ...(worked === undefined ? {} : { worked }) }
+  checkSwatch(whole)
+  const off = ratioOff(whole)
+  if (off === undefined || (off <= oddFactor && off >= 1 / oddFactor)) return []
+  const ratio = (heightMm / widthMm).toFixed(2)
+  return [
+    `The swatch has ${kindName(kind)} ${ratio} times as high as wide, ${off > 1 ? "much taller" : "much shorter"} than usual; it is used as it stands.`,
+  ]
+}
+
+/**
+ * One sc's width: of the sc swatch itself, else the geometric mean of what the other stitches'
+ * widths imply, else what the heights imply by the usual h/w.
+ */
+function scWidthFromSwatches(
+  measured: readonly MeasuredKind[],
+): { widthMm: number; note: string } | undefined {
+  const plainSc = measured.find((one) => sameKind(one.kind, { basic: "sc" }))
+  if (plainSc?.widthMm !== undefined) {
+    return { widthMm: plainSc.widthMm, note: "Sizes come from the swatch." }
+  }
+  const wide = measured.filter((one) => one.widthMm !== undefined)
+  if (wide.length > 0) {
+    const widths = wide.map((one) => one.widthMm! / usualOf(one).width)
+    const names = wide.map((one) => kindName(one.kind)).join(", ")
+    return { widthMm: geometricMean(widths), note: `Sizes come from the swatch of ${names}.` }
+  }
+  const high = measured.filter((one) => one.heightMm !== undefined)
+  if (high.length === 0) return undefined
+  const widths = high.map((one) => one.heightMm! / usualOf(one).height)
+  const names = high.map((one) => kindName(one.kind)).join(", ")
+  return {
+    widthMm: geometricMean(widths),
+    note: `The swatch gives only the rows of ${names}; widths follow from the usual height over width.`,
+  }
+}
+
+function usualOf(one: MeasuredKind) {
+  return proportionOf(one.kind, { turned: one.worked !== "rounds" })
+}
+
+function geometricMean(values: readonly number[]): number {
+  return Math.exp(values.reduce((sum, value) => sum + Math.log(value), 0) / values.length)
+}
