@@ -1,1 +1,17 @@
+export * from "./conjugate-gradients.ts"
+export { type EliminationPlan, type Front, planElimination } from "./elimination.ts"
 export * from "./error.ts"
+export * from "./factorisation.ts"
+export * from "./lbfgs.ts"
+export * from "./least-squares.ts"
+export type {
+  DifferentiableFunction,
+  MinimiserEnd,
+  Minimum,
+  TwiceDifferentiableFunction,
+} from "./minimise.ts"
+export * from "./newton.ts"
+export * from "./ordering.ts"
+export * from "./random.ts"
+export * from "./roots.ts"
+export * from "./sparse.ts"

@@ -1,0 +1,157 @@
+// Newton's method for a minimum, with exact second derivatives and a sparse factorisation. The inertia of
+// the factorisation tells whether the matrix is positive definite: if so the plain Newton step is taken,
+// else one from the convex neighbour of the matrix. Where the gradient vanishes at a saddle, the method
+// leaves it along a direction of negative curvature instead of stopping.
+// Source: J. Nocedal, S. J. Wright, "Numerical Optimization" (2nd ed., 2006), ch. 3.4 and 6.
+
+import { planElimination } from "./elimination.ts"
+import { Factorisation } from "./factorisation.ts"
+import {
+  dot,
+  largestComponent,
+  type MinimiserEnd,
+  type Minimum,
+  moveAlong,
+  searchAlong,
+  type TwiceDifferentiableFunction,
+} from "./minimise.ts"
+
+export interface NewtonOptions {
+  /** Largest component of the gradient at which to stop. */
+  readonly gradientTolerance: number
+  readonly iterations?: number
+  /** No component moves further than this in one step; none by default. */
+  readonly longestMove?: number
+  /** How far to move off a saddle, largest component; a small share of the problem's size. */
+  readonly saddleMove?: number
+  /** Reuse between runs on functions of the same pattern. */
+  readonly factorisation?: Factorisation
+  /** Called after each iteration; returning true stops the run with `iterations`. */
+  readonly watch?: (iteration: number, value: number, gradientSize: number) => boolean
+}
+
+export interface NewtonMinimum extends Minimum {
+  /** Negative eigenvalues of the second derivatives where it ended; null when not asked. */
+  readonly negativeEigenvalues: number | null
+  readonly factorisations: number
+}
+
+/**
+ * Added to the diagonal, as a share of its mean, so that directions in which the function does not
+ * change at all (rigid motions) can be divided by; too small to be felt elsewhere.
+ */
+const diagonalShare = 1e-10
+/** Saddles left in one run; more than a handful means that the function falls off on all sides. */
+const mostSaddles = 12
+
+export function minimiseByNewton(
+  f: TwiceDifferentiableFunction,
+  start: Float64Array,
+  options: NewtonOptions,
+): NewtonMinimum {
+  const factorisation = options.factorisation ?? new Factorisation(planElimination(f.pattern))
+  const values = new Float64Array(f.pattern.row.length)
+  let x = Float64Array.from(start)
+  let trial = new Float64Array(f.size)
+  const gradient = new Float64Array(f.size)
+  const direction = new Float64Array(f.size)
+  let [iterations, evaluations, factorisations, saddles] = [0, 1, 0, 0]
+  let value = f.gradient(x, gradient)
+  let gradientSize = largestComponent(gradient)
+  let negativeEigenvalues: number | null = null
+  const count = (): void => {
+    evaluations++
+  }
+  const accept = (): void => {
+    ;[x, trial] = [trial, x]
+    value = f.gradient(x, gradient)
+    gradientSize = largestComponent(gradient)
+    evaluations++
+  }
+  const factor = (convex: boolean): number => {
+    f.hessian(x, values, convex)
+    factorisations++
+    return factorisation.factor(values, diagonalShare * meanDiagonal(f, values)).negative
+  }
+  const finish = (ended: MinimiserEnd): NewtonMinimum => ({
+    x,
+    value,
+    gradientSize,
+    iterations,
+    evaluations,
+    ended,
+    negativeEigenvalues,
+    factorisations,
+  })
+  if (!Number.isFinite(value) || !Number.isFinite(gradientSize)) return finish("not-finite")
+
+  const limit = options.iterations ?? 200
+  for (; ; iterations++) {
+    const level = gradientSize <= options.gradientTolerance
+    negativeEigenvalues = factor(false)
+    if (level && negativeEigenvalues === 0) return finish("gradient-small")
+    if (iterations >= limit) return finish(level ? "saddle" : "iterations")
+    if (options.watch?.(iterations, value, gradientSize) === true) return finish("iterations")
+    if (level) {
+      if (++saddles > mostSaddles || !leaveSaddle()) return finish("saddle")
+      continue
+    }
+    const indefinite = negativeEigenvalues > 0
+    if (indefinite) factor(true)
+    factorisation.solve(gradient, direction)
+    for (let k = 0; k < direction.length; k++) direction[k] = -direction[k]!
+    let slope = dot(direction, gradient)
+    if (!(slope < 0)) {
+      for (let k = 0; k < direction.length; k++) direction[k] = -gradient[k]!
+      slope = dot(direction, gradient)
+    }
+    const far = largestComponent(direction)
+    const longest = Math.min(1, (options.longestMove ?? Infinity) / far)
+    const step = searchAlong(f, x, value, direction, slope, longest, trial, count)
+    if (step === null) return finish("cannot-improve")
+    if (indefinite && step.length === longest) stretch(step.length, step.value, far)
+    accept()
+  }
+
+  /** The convex matrix is too stiff where the true one is not: go on while it pays. */
+  function stretch(length: number, reached: number, far: number): void {
+    let best = reached
+    let bestLength = length
+    for (let next = 2 * length; next * far <= (options.longestMove ?? Infinity); next *= 2) {
+      moveAlong(x, direction, next, trial)
+      const tried = f.value(trial)
+      count()
+      if (!(tried < best)) break
+      best = tried
+      bestLength = next
+    }
+    moveAlong(x, direction, bestLength, trial)
+  }
+
+  function leaveSaddle(): boolean {
+    const found = factorisation.negativeCurvature()
+    if (found === null) return false
+    const far = largestComponent(found.direction)
+    for (
+      let move = options.saddleMove ?? 1e-3 * Math.max(1, largestComponent(x));
+      move > 1e-9;
+      move /= 4
+    ) {
+      for (const sign of [1, -1]) {
+        moveAlong(x, found.direction, (sign * move) / far, trial)
+        count()
+        if (f.value(trial) < value) {
+          accept()
+          return true
+        }
+      }
+    }
+    return false
+  }
+}
+
+function meanDiagonal(f: TwiceDifferentiableFunction, values: Float64Array): number {
+  let sum = 0
+  for (let j = 0; j < f.size; j++) sum += Math.abs(values[f.pattern.columnStart[j]!]!)
+  return f.size === 0 ? 0 : sum / f.size
+}
