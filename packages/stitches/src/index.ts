@@ -1,3 +1,4 @@
+export * from "./chain-size.ts"
 export * from "./default-width.ts"
 export * from "./gauge.ts"
 export * from "./gauge-from.ts"

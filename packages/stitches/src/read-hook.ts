@@ -25,22 +25,26 @@ const longestLine = 2000
 /** Thinnest and thickest hooks made, mm; other lengths in mm are not hooks. */
 const hookRangeMm = { least: 0.4, most: 50 } as const
 
+/** One size, or the two ends of "4 - 5 mm"; the 8 of "H-8 - 5 mm" belongs to its letter. */
 const millimetres = new RegExp(
-  String.raw`(?<![\d.,/])(${numberPattern})\s*-?\s*(?:mm|millimet(?:re|er)s?)(?![\p{L}])`,
+  String.raw`(?:(?<![\p{L}\d/.,-]\s?)(${numberPattern})\s*(?:-|–|to|or)\s*)?(?<![\d.,/])(${numberPattern})\s*-?\s*(?:mm|millimet(?:re|er)s?)(?![\p{L}])`,
   "giu",
 )
 
 function readMillimetres(text: string): number[] {
   return [...text.matchAll(millimetres)]
-    .map((match) => readNumber(match[1]!))
+    .flatMap((match) => [match[1], match[2]])
+    .map((size) => (size === undefined ? undefined : readNumber(size)))
     .filter((mm) => mm !== undefined)
     .filter((mm) => mm >= hookRangeMm.least && mm <= hookRangeMm.most)
 }
 
+/** "steel 7", "steel hook size 7", "No. 7 steel hook". */
 function readSteel(text: string): (number | undefined)[] {
-  const pattern =
+  const after =
     /\bsteel\b(?:\s+(?:crochet\s+)?hook)?\s*,?\s*(?:size|no\.?|number)?\s*[#:]?\s*(00|\d{1,2})\b/gi
-  return [...text.matchAll(pattern)].map((match) => steelHooksMm[match[1]!])
+  const before = /(?<![\d.,/])(00|\d{1,2})\s+steel\b/gi
+  return [...text.matchAll(before), ...text.matchAll(after)].map((match) => steelHooksMm[match[1]!])
 }
 
 function readOldUk(text: string): (number | undefined)[] {

@@ -1,4 +1,4 @@
-// The size of a stitch, and of a chain, in a gauge: measured where the maker's swatch has it, else
+// The size of a stitch in a gauge: measured where the maker's swatch has it, else
 // the published proportion scaled by the gauge, shifted by what the swatch tells of the hand.
 
 import type { Gauge, Provenance, StitchSize } from "./gauge.ts"
@@ -54,29 +54,6 @@ export function sizeOf(kind: StitchKind, gauge: Gauge, worked: WorkedHow): Stitc
     ratioSpread: ratio.spread,
     provenance: ratio.provenance,
     note: ratio.note,
-  }
-}
-
-/**
- * Length of one chain along the edge over the width of one stitch: two printed pairs from the same
- * piece, 0.94 (9 ch against 8.5 hdc an inch) and 1.00 (18 and 18 an inch); their mean. A third,
- * 15 ch in 4 in of worsted with a 4 mm hook, gives 0.99 against the default width.
- */
-export const chainLengthInStitches = 0.97
-
-export interface ChainSize {
-  /** Length along the edge, mm (or sc widths). */
-  readonly lengthMm: number
-  readonly provenance: Provenance
-  readonly note: string
-}
-
-/** What one chain measures along the edge when it lies drawn straight but not stretched. */
-export function chainSize(gauge: Gauge): ChainSize {
-  return {
-    lengthMm: gauge.scWidthMm * chainLengthInStitches,
-    provenance: "published median",
-    note: "A chain is taken 0.97 of a stitch's width long: mean of two printed pairs, 0.94 and 1.00.",
   }
 }
 
