@@ -64,7 +64,9 @@ for (const name of readdirSync("packages")) {
   check(order.includes(name), `packages/${name}: not in the table of packages`)
   for (const part of ["package.json", "tsconfig.json", "README.md", "src/index.ts"])
     check(existsSync(join("packages", name, part)), `packages/${name}: ${part} is missing`)
-  const tests = tracked.filter((f) => f.startsWith(`packages/${name}/test/`) && f.endsWith(".test.ts"))
+  const tests = tracked.filter(
+    (f) => f.startsWith(`packages/${name}/test/`) && f.endsWith(".test.ts"),
+  )
   check(tests.length > 0, `packages/${name}: has no tests`)
   const manifest = JSON.parse(readFileSync(join("packages", name, "package.json"), "utf8"))
   const declared = Object.keys(manifest.dependencies ?? {})
@@ -81,12 +83,20 @@ for (const name of readdirSync("packages")) {
 }
 
 function checkImport(file: string, from: string, target: string, declared: string[]): void {
-  const bare = target.startsWith("@") ? target.split("/").slice(0, 2).join("/") : target.split("/")[0]!
+  const bare = target.startsWith("@")
+    ? target.split("/").slice(0, 2).join("/")
+    : target.split("/")[0]!
   if (target.startsWith("node:")) return
-  check(declared.includes(bare), `${file}: imports ${bare}, which its package.json does not declare`)
+  check(
+    declared.includes(bare),
+    `${file}: imports ${bare}, which its package.json does not declare`,
+  )
   if (!bare.startsWith("@roundwright/")) return
   const to = bare.slice("@roundwright/".length)
-  check(order.indexOf(to) < order.indexOf(from), `${file}: imports ${to}, which is not above ${from}`)
+  check(
+    order.indexOf(to) < order.indexOf(from),
+    `${file}: imports ${to}, which is not above ${from}`,
+  )
 }
 
 for (const file of tracked.filter((f) => f.endsWith(".ts"))) {
@@ -100,7 +110,10 @@ for (const file of tracked.filter((f) => /\.(ts|md|json|yaml|html)$/.test(f))) {
   check(!machinePath.test(text), `${file}: names a path of one machine`)
   if (file === "pnpm-lock.yaml") check(!/https?:\/\//.test(text), `${file}: holds addresses`)
   if (file.endsWith(".ts"))
-    check(!/toBeClose\u0054o\(/.test(text), `${file}: compare numbers with expectClose and a reason`)
+    check(
+      !/toBeClose\u0054o\(/.test(text),
+      `${file}: compare numbers with expectClose and a reason`,
+    )
 }
 
 for (const fault of faults) console.log(fault)

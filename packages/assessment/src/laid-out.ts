@@ -1,6 +1,6 @@
 // The laid-out shape as far as the ledger alone can tell it.
 
-import type { Ledger, LedgerRow } from "@roundwright/flatness"
+import { bands, type Ledger, type LedgerRow } from "@roundwright/flatness"
 import type { Gauge } from "@roundwright/stitches"
 import type { LaidOut } from "./result.ts"
 
@@ -33,14 +33,14 @@ export function acrossOf(row: LedgerRow): number {
 
 /**
  * Rim height of the surface of revolution the rounds make: each round rises sqrt(1 - fullness^2)
- * times its depth where it is lean. Null where a round is too full for one (it waves instead).
+ * times its depth where it is leaner than the give of the fabric takes up. Null where a round is too full for one (it waves instead).
  * Source: cone with slant s and rim radius s sin(alpha), depth s cos(alpha).
  */
 function liftOf(rows: readonly LedgerRow[]): number | null {
   let lift = 0
   for (const row of rows) {
     if (row.verdict === "ruffles") return null
-    const slope = Math.min(1, Math.max(0, row.fullness))
+    const slope = Math.min(1, Math.max(0, row.fullness + bands.flat))
     lift += row.depthMm * Math.sqrt(1 - slope * slope)
   }
   return lift

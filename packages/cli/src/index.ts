@@ -1,0 +1,4 @@
+export * from "./files.ts"
+export * from "./print-result.ts"
+export * from "./run.ts"
+export * from "./wrap.ts"

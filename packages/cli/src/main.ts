@@ -1,2 +1,9 @@
-console.log(JSON.stringify([process.argv.slice(2), process.cwd(), process.env.INIT_CWD]))
-process.exit(2)
+// Entry of the `roundwright` command: hands over arguments and streams, sets the exit status.
+
+import { run } from "./run.ts"
+
+process.exitCode = await run(process.argv.slice(2), {
+  cwd: process.env.INIT_CWD ?? process.cwd(),
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+})

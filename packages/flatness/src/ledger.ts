@@ -14,17 +14,17 @@ import { type PieceSummary, summarisePiece } from "./summary.ts"
  * @throws RoundwrightError `broken-motif`
  */
 export function keepLedger(motif: Motif, gauge: Gauge): Ledger {
-  return ledgerOf(summarisePiece(motif, gauge), gauge)
+  return ledgerOf(summarisePiece(motif, gauge))
 }
 
 /** The same from a summary already made. */
-export function ledgerOf(piece: PieceSummary, gauge: Gauge): Ledger {
+export function ledgerOf(piece: PieceSummary): Ledger {
   const rows = foldLedger(piece)
   return {
     rows,
     ...judgePiece(rows, piece),
     odds: oddsOf(piece),
-    notes: notesOn(piece, rows, gauge),
+    notes: notesOn(piece, rows),
   }
 }
 
@@ -34,12 +34,11 @@ const tellingSlack = 0.1
 /** A cornered outline this far from sharp comes out with visibly bowed sides. */
 const bowedSharpness = 0.75
 
-function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], gauge: Gauge): string[] {
+/** Beyond eight stacked increases nobody sees a polygon. */
+const mostNamedCorners = 8
+
+function notesOn(piece: PieceSummary, rows: readonly LedgerRow[]): string[] {
   const notes: string[] = []
-  if (!gauge.absolute)
-    notes.push(
-      "No yarn, hook or swatch is given: lengths are in widths of one sc, and the verdict rests on average hands.",
-    )
   const guessed = new Set(piece.rounds.flatMap((round) => [...round.extrapolated]))
   if (guessed.size > 0)
     notes.push(
@@ -52,7 +51,7 @@ function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], gauge: Gauge):
     )
   const last = rows.at(-1)
   const stacked = piece.rounds.at(-1)?.stacked ?? 0
-  if (last?.outline.corners === 0 && stacked >= 3 && stacked <= 12)
+  if (last?.outline.corners === 0 && stacked >= 3 && stacked <= mostNamedCorners)
     notes.push(
       `The increases stand over one another, so the outline will read as a ${polygonName(stacked)}; that is a matter of shape, not of flatness. Shift them from round to round to keep it round.`,
     )

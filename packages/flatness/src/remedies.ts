@@ -49,12 +49,13 @@ export function findRemedies(motif: Motif, gauge: Gauge, ledger: Ledger): Remedy
     return outcome
   }
   for (const index of suspectRounds(ledger, piece, full)) {
-    tryCounts(index, facts[index]!, repeatsOf(motif, index), full, consider)
+    for (const step of countSteps(motif, index))
+      tryCounts(index, facts[index]!, step, full, consider)
     tryStitches(index, facts[index]!, full, consider)
     tryChains(index, piece, full, consider)
     tryHooks(index, gauge, full, consider)
   }
-  tryIncreases(facts, ledger, full, consider)
+  tryIncreases(piece, facts, ledger, full, consider)
   return rank(found)
 }
 
@@ -91,27 +92,32 @@ function factsOf(round: Motif["rounds"][number]): RoundFacts {
   return { kind: main.kind, stitches: count.stitches, turned: round.turned, uniform }
 }
 
-/** Ground rounds that push the piece the way it is off; the first round has no growth of its own to blame. */
+/** Ground rounds that push the piece the way it is off. */
 function suspectRounds(ledger: Ledger, piece: PieceSummary, full: boolean): number[] {
   const suspects: number[] = []
   ledger.rows.forEach((row, index) => {
-    if (!piece.rounds[index]!.ground || index === 0) return
+    if (!piece.rounds[index]!.ground) return
     const off = full ? row.fullness > 1 + bands.flat : row.fullness < 1 - bands.flat
     if (off) suspects.push(index)
   })
   return suspects
 }
 
-/** The smallest change of count that lies flat, keeping the round's repeats whole. */
+/** Steps of count that keep repeats whole: the round's own, and those of the rounds beside it. */
+function countSteps(motif: Motif, index: number): Set<number> {
+  const beside = [index, index - 1, index + 1].filter((i) => motif.rounds[i] !== undefined)
+  return new Set(beside.map((i) => repeatsOf(motif, i)))
+}
+
+/** The smallest change of count, in whole steps, that lies flat. */
 function tryCounts(
   index: number,
   facts: RoundFacts,
-  repeats: number,
+  step: number,
   full: boolean,
   consider: Consider,
 ): void {
-  if (facts.stitches === 0) return
-  const step = repeats >= facts.stitches ? 1 : repeats
+  if (facts.stitches === 0 || step > furthestCount * facts.stitches) return
   const most = Math.floor((furthestCount * facts.stitches) / step)
   for (let j = 1; j <= most; j++) {
     const stitches = facts.stitches + (full ? -j : j) * step
@@ -153,8 +159,12 @@ function tryHooks(index: number, gauge: Gauge, full: boolean, consider: Consider
       return
 }
 
-/** The whole plan of increases, for a piece that is off from its first rounds on. */
+/**
+ * The whole plan of increases, for a piece that is off from some round on and grows by the same count
+ * a round from there: fewer or more each round, in steps that keep its corners alike.
+ */
 function tryIncreases(
+  piece: PieceSummary,
   facts: readonly RoundFacts[],
   ledger: Ledger,
   full: boolean,
@@ -162,12 +172,22 @@ function tryIncreases(
 ): void {
   const first = ledger.rows.findIndex((row) => row.round === ledger.fromRound)
   for (const index of new Set([0, Math.max(0, first)])) {
-    const growth = (facts[index]?.stitches ?? 0) - (facts[index - 1]?.stitches ?? 0)
-    for (let by = 1; by <= Math.max(1, Math.abs(growth)); by++) {
+    const growth = steadyGrowth(facts, index)
+    if (growth === null) continue
+    const step = Math.max(1, piece.rounds.at(-1)!.corners)
+    for (let by = step; by <= Math.max(step, Math.abs(growth)); by += step) {
       const outcome = consider(index, { kind: "increase", by: full ? -by : by })
       if (outcome.verdict === "flat") break
     }
   }
+}
+
+/** Stitches added by each round from `index` on when it is always the same number, over two rounds or more. */
+function steadyGrowth(facts: readonly RoundFacts[], index: number): number | null {
+  const counts = [facts[index - 1]?.stitches ?? 0, ...facts.slice(index).map((f) => f.stitches)]
+  const growth = counts[1]! - counts[0]!
+  const steady = counts.every((count, i) => i === 0 || count - counts[i - 1]! === growth)
+  return steady && counts.length > 2 ? growth : null
 }
 
 function remedyOf(

@@ -7,7 +7,8 @@
 // of it, so they are told (`stacked`) but not treated as corners.
 
 import { workedPlaces } from "./counts.ts"
-import type { Motif, Round } from "./model.ts"
+import type { Anchor, Motif, Round } from "./model.ts"
+import { anchorKey } from "./places.ts"
 
 export interface CornerGroup {
   /** First and last element (indices in working order; last may wrap and be less than first). */
@@ -59,7 +60,7 @@ interface IncreaseGroup extends CornerGroup {
 function increaseGroups(motif: Motif, round: Round): IncreaseGroup[] {
   const n = round.elements.length
   const groups: IncreaseGroup[] = []
-  for (const { anchor, elements } of workedPlaces(round).values()) {
+  for (const { anchor, elements } of groupedPlaces(round)) {
     if (anchor.at === "centre" || elements.length < 2) continue
     const { first, last } = spanOf(elements, n)
     let tops = 0
@@ -70,12 +71,26 @@ function increaseGroups(motif: Motif, round: Round): IncreaseGroup[] {
       else if (element?.type === "chain") chains += element.chains
       if (i === last) break
     }
-    const below = anchor.at === "space" ? runLength(motif, anchor) : 0
+    const below = anchor.at === "space" || anchor.at === "chain" ? runLength(motif, anchor) : 0
     // Filling a loop with its own number of stitches turns no corner.
     const sharp = chains > 0 || (tops >= 3 && tops > below)
     groups.push({ first, last, size: tops + chains, sharp })
   }
   return groups
+}
+
+/** Worked places, all chains of one run taken together: a corner may stand in its first and last chain. */
+function groupedPlaces(round: Round): { anchor: Anchor; elements: number[] }[] {
+  const grouped = new Map<string, { anchor: Anchor; elements: number[] }>()
+  for (const { anchor, elements } of workedPlaces(round).values()) {
+    const whole: Anchor =
+      anchor.at === "chain" ? { at: "space", round: anchor.round, element: anchor.element } : anchor
+    const key = anchorKey(whole)
+    const place = grouped.get(key)
+    if (place) place.elements.push(...elements)
+    else grouped.set(key, { anchor: whole, elements: [...elements] })
+  }
+  return [...grouped.values()]
 }
 
 function runLength(motif: Motif, anchor: { round: number; element: number }): number {
@@ -146,9 +161,18 @@ function carryThrough(motif: Motif, found: RoundCorners[]): RoundCorners[] {
   for (let i = result.length - 2; i >= 0; i--) {
     const here = result[i]!
     const after = result[i + 1]!
-    if (here.count === 0 && after.count > 0 && cornersAreLoops(motif, i, after.count))
-      result[i] = { ...here, count: after.count, groups: loopGroups(motif, i, after) }
+    const loops = here.count === 0 && after.count > 0 ? loopTargets(motif, i) : []
+    if (loops.length > 0 && loops.length === after.count)
+      result[i] = {
+        ...here,
+        count: after.count,
+        groups: loops.map((element) => ({ first: element, last: element })),
+      }
   }
+  // A first round whose next one turns corners is cornered from the start: its stitches fan out to them.
+  const [first, second] = result
+  if (first?.count === 0 && second && second.count > 0)
+    result[0] = { ...first, count: second.count }
   return result
 }
 
@@ -159,24 +183,17 @@ function growsAlike(motif: Motif, index: number): boolean {
   return groups.length > mostCorners
 }
 
-/** The next round's corner groups stand in this round's chain runs. */
-function cornersAreLoops(motif: Motif, index: number, count: number): boolean {
-  return loopTargets(motif, index).length === count
-}
-
+/** Chain runs of this round that the next round's largest groups are worked into. */
 function loopTargets(motif: Motif, index: number): number[] {
   const next = motif.rounds[index + 1]!
   const targets = new Set<number>()
-  const most = Math.max(0, ...increaseGroups(motif, next).map((group) => group.size))
-  for (const { anchor, elements } of workedPlaces(next).values()) {
+  const groups = increaseGroups(motif, next)
+  const most = Math.max(0, ...groups.map((group) => group.size))
+  for (const { anchor, elements } of groupedPlaces(next)) {
     if (anchor.at !== "space" || anchor.round !== index || elements.length < 2) continue
     const { first, last } = spanOf(elements, next.elements.length)
-    const size = increaseGroups(motif, next).find((g) => g.first === first && g.last === last)?.size
+    const size = groups.find((group) => group.first === first && group.last === last)?.size
     if (size === most) targets.add(anchor.element)
   }
   return [...targets]
-}
-
-function loopGroups(motif: Motif, index: number, _after: RoundCorners): CornerGroup[] {
-  return loopTargets(motif, index).map((element) => ({ first: element, last: element }))
 }

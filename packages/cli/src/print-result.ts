@@ -1,0 +1,127 @@
+// A result for a person at a terminal of 80 columns: verdict first, then the ledger, what to change,
+// what was noticed, and every problem with the words it is about.
+
+import {
+  type CheckResult,
+  formatFullness,
+  formatLength,
+  oddsSentence,
+  verdictSentence,
+  verdictWord,
+} from "@roundwright/assessment"
+import { wrap } from "./wrap.ts"
+
+const width = 80
+
+/** @param text the pattern, to show the words a problem is about */
+export function printResult(result: CheckResult, text: string, several: boolean): string {
+  const name = several && result.file !== null ? `${result.file}: ` : ""
+  const parts = [wrap(name + verdictSentence(result), width)]
+  if (result.laidOut) parts.push(wrap(oddsSentence(result.laidOut.odds), width), describe(result))
+  if (result.rounds.length > 0) parts.push("", ...ledgerTable(result))
+  if (result.remedies.length > 0)
+    parts.push("", "What to change, least disturbing first", ...remedies(result))
+  const notes = [...result.notes, ...result.gauge.notes]
+  if (notes.length > 0)
+    parts.push("", "To know", ...notes.map((note) => wrap(note, width, "  - ", "    ")))
+  if (result.problems.length > 0) parts.push("", "Problems", ...problems(result, text))
+  return `${parts.join("\n")}\n`
+}
+
+function describe(result: CheckResult): string {
+  const { motif, laidOut } = result
+  if (!motif || !laidOut) return ""
+  const facts = [`${motif.rounds} rounds`, `${result.terms} terms`]
+  if (motif.corners > 0) facts.push(`${motif.corners} corners`)
+  if (laidOut.acrossMm !== null) facts.push(`about ${formatLength(laidOut.acrossMm)} across`)
+  if (motif.corners > 0 && laidOut.cornerReachMm !== null && motif.corners % 2 === 0)
+    facts.push(`${formatLength(2 * laidOut.cornerReachMm)} corner to corner`)
+  return wrap(`${motif.title ?? "Untitled"}: ${facts.join(", ")}.`, width)
+}
+
+/** The ledger; lengths in mm, or in widths of one sc where no gauge is known. */
+function ledgerTable(result: CheckResult): string[] {
+  const unit = result.gauge.absolute ? "mm" : "sc"
+  const digits = result.gauge.absolute ? 0 : 1
+  const header = [
+    "round",
+    "counted",
+    "stated",
+    `edge ${unit}`,
+    `out ${unit}`,
+    "fullness",
+    "overall",
+    "verdict",
+  ]
+  const byRound = new Map(result.ledger.map((row) => [row.round, row]))
+  const body = result.rounds.map((round) => {
+    const row = byRound.get(round.round)
+    const mark = round.agrees === false ? "!" : ""
+    return [
+      String(round.round),
+      countedText(round.counted),
+      round.stated === null ? "" : `${round.stated}${mark}`,
+      row ? row.edgeMm.toFixed(digits) : "",
+      row ? row.radiusMm.toFixed(digits) : "",
+      row ? formatFullness(row.fullness) : "",
+      row ? formatFullness(row.accumulatedFullness) : "",
+      row ? verdictWord(row.verdict) : "not read",
+    ]
+  })
+  return alignColumns([header, ...body])
+}
+
+function countedText(counted: { stitches: number; chains: number } | null): string {
+  if (!counted) return "-"
+  return counted.chains > 0 ? `${counted.stitches} + ${counted.chains} ch` : `${counted.stitches}`
+}
+
+/** Right-aligned columns but the last; two spaces between. */
+function alignColumns(rows: readonly (readonly string[])[]): string[] {
+  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)))
+  return rows.map((row) =>
+    row
+      .map((cell, column) => (column === row.length - 1 ? cell : cell.padStart(widths[column]!)))
+      .join("  ")
+      .trimEnd(),
+  )
+}
+
+function remedies(result: CheckResult): string[] {
+  return result.remedies.map((remedy, index) => {
+    const after = `Then it ${verdictWord(remedy.verdictAfter)} (fullness ${formatFullness(remedy.fullnessAfter)}).`
+    return wrap(`${remedy.change} ${after}`, width, `  ${index + 1}. `, "     ")
+  })
+}
+
+/** More problems than this are summed up: the first ones usually cause the rest. */
+const mostProblems = 20
+
+function problems(result: CheckResult, text: string): string[] {
+  const lines = text.split(/\r\n|\r|\n/)
+  const shown = result.problems.slice(0, mostProblems).flatMap((problem) => {
+    const where = problem.round === null ? "" : `, round ${problem.round}`
+    const head = `${problem.severity}, line ${problem.line}, column ${problem.column}${where}: `
+    const said = wrap(`${head}${problem.message} ${problem.hint}`.trim(), width, "  ", "    ")
+    return [said, ...excerpt(lines[problem.line - 1] ?? "", problem.column, problem.length)]
+  })
+  const rest = result.problems.length - mostProblems
+  return rest > 0 ? [...shown, `  ... and ${rest} more (all of them with --json).`] : shown
+}
+
+/** The words a problem is about, with carets under them, cut to the width of the terminal. */
+function excerpt(line: string, column: number, length: number): string[] {
+  if (line.trim() === "") return []
+  const indent = "      "
+  const room = width - indent.length
+  const start = Math.max(0, Math.min(column - 1 - 20, line.length - room))
+  const shown = printable(line.slice(start, start + room))
+  const at = column - 1 - start
+  const carets = Math.max(1, Math.min(length, shown.length - at))
+  return [`${indent}${shown}`, `${indent}${" ".repeat(Math.max(0, at))}${"^".repeat(carets)}`]
+}
+
+/** Control characters would move the terminal's cursor; each is shown as one middle dot. */
+function printable(text: string): string {
+  return [...text].map((char) => (/\p{Cc}/u.test(char) ? "·" : char)).join("")
+}
