@@ -8,18 +8,19 @@ import { oddsOf } from "./odds.ts"
 import type { Ledger, LedgerRow } from "./result.ts"
 import { type PieceSummary, summarisePiece } from "./summary.ts"
 
+export interface Hand {
+  /** Every height against every width, 1 for the gauge as it is: a tighter or looser hand. */
+  readonly heightFactor?: number
+}
+
 /**
  * Judges a motif by increase theory: edge growth against flat growth, round by round.
  * Lengths in mm (in sc widths when `gauge.absolute` is false).
  * @throws RoundwrightError `broken-motif`
  */
-export function keepLedger(motif: Motif, gauge: Gauge): Ledger {
-  return ledgerOf(summarisePiece(motif, gauge))
-}
-
-/** The same from a summary already made. */
-export function ledgerOf(piece: PieceSummary): Ledger {
-  const rows = foldLedger(piece)
+export function keepLedger(motif: Motif, gauge: Gauge, hand: Hand = {}): Ledger {
+  const piece = summarisePiece(motif, gauge)
+  const rows = foldLedger(piece, hand.heightFactor)
   return {
     rows,
     ...judgePiece(rows, piece),

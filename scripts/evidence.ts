@@ -1,0 +1,87 @@
+// `pnpm evidence`: one table of how the tool agrees with the world: reading coverage, verdicts, sizes,
+// a line a data set with n, and which cases fitted any constant.
+
+import { loadCases } from "../test/evidence/cases.ts"
+import { readingCoverage } from "../test/evidence/reading-coverage.ts"
+import { compareSizes } from "../test/evidence/size-error.ts"
+import { judgeOutcomes } from "../test/evidence/verdict-agreement.ts"
+
+const percent = (share: number) => `${(100 * share).toFixed(0)} %`
+const print = (line = "") => process.stdout.write(`${line}\n`)
+
+print("Reading: rounds read with the right totals")
+for (const name of ["handbook-motifs", "measured-motifs", "flatness-outcomes"] as const) {
+  const coverage = readingCoverage(loadCases(name))
+  print(
+    `  ${name.padEnd(20)} ${coverage.right} of ${coverage.rounds} (${percent(coverage.right / coverage.rounds)}), ` +
+      `flagged ${coverage.flagged}, misread in silence ${coverage.silentMisreads}`,
+  )
+}
+
+const outcomes = judgeOutcomes(loadCases("flatness-outcomes"))
+print("\nVerdicts against reported outcomes")
+for (const outcome of outcomes) {
+  const fullness = outcome.fullness === null ? "-" : outcome.fullness.toFixed(2)
+  const marks = [
+    outcome.agrees ? "" : "DIFFERS",
+    outcome.opposite ? "OPPOSITE" : "",
+    outcome.fitted ? "fitted the bands" : "",
+    outcome.beyondEveryHand ? "beyond every published hand" : "",
+  ].filter((mark) => mark !== "")
+  print(
+    `  ${outcome.id.padEnd(34)} ${String(outcome.verdict).padEnd(12)} ${fullness.padStart(6)}  ` +
+      `reported: ${outcome.accept.join(" or ")}${marks.length > 0 ? `  [${marks.join(", ")}]` : ""}`,
+  )
+}
+for (const [name, some] of [
+  ["all", outcomes],
+  ["that fitted no constant", outcomes.filter((outcome) => !outcome.fitted)],
+  ["that some published hand can meet", outcomes.filter((outcome) => !outcome.beyondEveryHand)],
+] as const) {
+  const agree = some.filter((outcome) => outcome.agrees).length
+  const opposite = some.filter((outcome) => outcome.opposite).length
+  print(
+    `  ${name}: ${agree} of ${some.length} agree (${percent(agree / some.length)}), ${opposite} opposite`,
+  )
+}
+
+const sizes = compareSizes(loadCases("measured-motifs"))
+print("\nSizes against measured motifs (ledger only; no constant fitted on these)")
+for (const size of sizes)
+  print(
+    `  ${size.id.padEnd(28)} round ${String(size.round).padStart(2)}  ` +
+      `${(size.statedMm / 10).toFixed(1).padStart(5)} cm stated, ${(size.foundMm / 10).toFixed(1).padStart(5)} cm found  ` +
+      `${signed(size.error)}`,
+  )
+const summary = (name: string, some: typeof sizes) => {
+  if (some.length === 0) return
+  const off = some.map((size) => Math.abs(size.error)).sort((a, b) => a - b)
+  const bias = some.reduce((sum, size) => sum + size.error, 0) / some.length
+  print(
+    `  ${name.padEnd(24)} n = ${String(some.length).padStart(2)}: median off ${percent(at(off, 0.5))}, ` +
+      `90th percentile ${percent(at(off, 0.9))}, mean signed ${signed(bias)}`,
+  )
+}
+summary("all", sizes)
+for (const weight of [0, 1, 2, 3, 4, 5, 6])
+  summary(
+    `yarn weight ${weight}`,
+    sizes.filter((size) => size.yarnWeight === weight),
+  )
+for (const shape of new Set(sizes.map((size) => size.shape)))
+  summary(
+    shape,
+    sizes.filter((size) => size.shape === shape),
+  )
+
+function signed(share: number): string {
+  return `${share >= 0 ? "+" : ""}${(100 * share).toFixed(0)} %`
+}
+
+/** Linear quantile of a sorted list. */
+function at(sorted: readonly number[], share: number): number {
+  const place = share * (sorted.length - 1)
+  const low = Math.floor(place)
+  const high = Math.min(low + 1, sorted.length - 1)
+  return sorted[low]! + (place - low) * (sorted[high]! - sorted[low]!)
+}
