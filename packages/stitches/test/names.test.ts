@@ -3,38 +3,9 @@ import { describe, expect, it } from "vitest"
 import type { BasicStitch, StitchKind, Terms } from "../src/index.ts"
 import * as stitches from "../src/index.ts"
 import { read } from "./gauges.ts"
+import { anyKind } from "./kinds.ts"
 
 const tables = read("stitches-tables")
-
-/** Any kind the model can hold: post and loops exclude one another in work. */
-export const anyKind: fc.Arbitrary<StitchKind> = fc
-  .record({
-    basic: fc.constantFrom(...stitches.basicStitches),
-    form: fc.constantFrom(
-      {},
-      { post: "front" as const },
-      { post: "back" as const },
-      { loops: "front" as const },
-      { loops: "back" as const },
-      { loops: "third" as const },
-    ),
-    gathered: fc.option(
-      fc.record({
-        how: fc.constantFrom(
-          "together" as const,
-          "cluster" as const,
-          "puff" as const,
-          "bobble" as const,
-          "popcorn" as const,
-        ),
-        legs: fc.integer({ min: 2, max: 12 }),
-      }),
-      { nil: undefined },
-    ),
-  })
-  .map(({ basic, form, gathered }) =>
-    stitches.kind(basic, { ...form, ...(gathered === undefined ? {} : { gathered }) }),
-  )
 
 describe("names", () => {
   it.each([
@@ -43,7 +14,11 @@ describe("names", () => {
     [stitches.kind("dc", { post: "front" }), "FPdc", "FPtr"],
     [stitches.kind("sc", { loops: "back" }), "BLO sc", "BLO dc"],
     [stitches.kind("dc", { gathered: { how: "together", legs: 3 } }), "dc3tog", "tr3tog"],
-    [stitches.kind("dc", { gathered: { how: "cluster", legs: 3 } }), "3-dc cluster", "3-tr cluster"],
+    [
+      stitches.kind("dc", { gathered: { how: "cluster", legs: 3 } }),
+      "3-dc cluster",
+      "3-tr cluster",
+    ],
     [
       stitches.kind("dc", { gathered: { how: "popcorn", legs: 5 } }),
       "popcorn of 5 dc",
@@ -60,9 +35,9 @@ describe("names", () => {
     expect(name("dc", "US")).toBe("double crochet")
     expect(name("dc", "UK")).toBe("treble")
     expect(stitches.fullKindName({ basic: "tr", post: "back" })).toBe("back post treble crochet")
-    expect(
-      stitches.fullKindName({ basic: "dc", gathered: { how: "together", legs: 2 } }),
-    ).toBe("2 double crochet worked together")
+    expect(stitches.fullKindName({ basic: "dc", gathered: { how: "together", legs: 2 } })).toBe(
+      "2 double crochet worked together",
+    )
   })
 
   it("every name, short or full, in either terms, is read back as the same kind", () => {
@@ -163,9 +138,13 @@ describe("spellings met in patterns (common practice, no source)", () => {
 
   it("nothing that can be typed makes it throw", () => {
     fc.assert(
-      fc.property(fc.string({ maxLength: 200 }), fc.constantFrom<Terms>("US", "UK"), (word, terms) => {
-        stitches.readStitchName(word, terms)
-      }),
+      fc.property(
+        fc.string({ maxLength: 200 }),
+        fc.constantFrom<Terms>("US", "UK"),
+        (word, terms) => {
+          stitches.readStitchName(word, terms)
+        },
+      ),
       { seed: 12, numRuns: 500 },
     )
   })

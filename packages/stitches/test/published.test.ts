@@ -92,7 +92,9 @@ describe("rounds of sc that are not turned", () => {
     }
     const ramp = rootMeanSquare(stitches.unturnedScRatio)
     const flat = rootMeanSquare(() => 1)
-    console.log(`sc in rounds, 8 gauges: rms miss ${ramp.toFixed(3)} with the ramp, ${flat.toFixed(3)} without`)
+    console.log(
+      `sc in rounds, 8 gauges: rms miss ${ramp.toFixed(3)} with the ramp, ${flat.toFixed(3)} without`,
+    )
     expect(ramp).toBeLessThan(flat * 1.02)
     const stated = stitches.sizeOf({ basic: "sc" }, stitches.gaugeFrom({ swatches: [] }), {
       turned: false,
@@ -117,9 +119,8 @@ describe("width from yarn and hook", () => {
     const fitted = exponentWithinWeights()
     expectClose(fitted, 0.525, 0.005, "as the comment in default-width.ts says")
     const rowHeight = (hookMm: number) =>
-      gauges.find(
-        (one) => one.stitch === "sc" && one.yarnWeight === 3 && one.hookMm === hookMm,
-      )!.heightMm!
+      gauges.find((one) => one.stitch === "sc" && one.yarnWeight === 3 && one.hookMm === hookMm)!
+        .heightMm!
     const heightExponent = Math.log(rowHeight(10) / rowHeight(3)) / Math.log(10 / 3)
     expectClose(heightExponent, 0.443, 0.005, "29 and 17 mm per four rows at 10 and 3 mm")
     const disc = read("stitches-tables").discByHook[0]
