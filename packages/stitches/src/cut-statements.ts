@@ -12,19 +12,27 @@ export interface Measure {
 export interface Statement {
   readonly counts: Counted[]
   readonly lengths: Measure[]
+  /** A count of something unknown in it ("3 shells", "1 ch"): its lengths cannot be shared out. */
+  readonly foreign: boolean
 }
 
 /** Parts of the line that each pair some counts with some lengths. */
 export function cutStatements(tokens: readonly GaugeToken[]): Statement[] {
   const parts: Statement[] = []
-  let part: Statement = { counts: [], lengths: [] }
+  let part: Statement = { counts: [], lengths: [], foreign: false }
   let countsFirst = true
   const isFull = () => part.counts.length > 0 && part.lengths.length > 0
   const close = () => {
     if (part.counts.length + part.lengths.length > 0) parts.push(part)
-    part = { counts: [], lengths: [] }
+    part = { counts: [], lengths: [], foreign: false }
   }
-  for (const token of tokens) {
+  for (const [index, token] of tokens.entries()) {
+    if (token.type === "number" && !isFull()) {
+      // A bare number inside a statement, or one that counts a word not understood.
+      const inside = part.counts.length + part.lengths.length > 0
+      const counting = tokens[index + 1]?.type === "unknown"
+      if (inside || counting) part = { ...part, foreign: true }
+    }
     if (token.type === "break" && isFull()) close()
     if (token.type === "direction" && part.lengths.length > 0) {
       part.lengths.at(-1)!.across = token.across

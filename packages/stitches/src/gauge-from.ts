@@ -16,11 +16,14 @@ const believableMm = { least: 0.5, most: 200 } as const
 /** Smallest and largest believable hook, mm: below the finest steel hook and above the thickest made. */
 const believableHookMm = { least: 0.3, most: 60 } as const
 /**
- * h/w further than this from the usual is refused: the widest reading in the published gauges, open
- * filet with its stretched dc, is 1.9 times the usual.
+ * h/w further than this from the usual is refused. The farthest printed gauge, itself set aside as
+ * implausible (dc 4 rows in 4 in), is 1.9 times the usual.
  */
 const absurdFactor = 3
-/** h/w further than this from the usual is remarked: outside all but the odd published gauge. */
+/**
+ * h/w further than this from the usual is remarked: of the published gauges of sc, hdc and dc all
+ * lie within 1.29 but one, dc at 1.5, whose page contradicts itself.
+ */
 const oddFactor = 1.3
 
 /**
@@ -41,7 +44,7 @@ export function gaugeFrom(input: GaugeInput): Gauge {
   }
   const fromSwatch = scWidthFromSwatches(measured)
   if (fromSwatch !== undefined) {
-    notes.push(...remarkOddSize(fromSwatch.widthMm, input))
+    notes.push(...remarkOddSize(fromSwatch.widthMm, input), ...remarkUnlikeWidths(measured))
     return {
       source: "swatch",
       absolute: true,
@@ -132,7 +135,7 @@ function remarkOddRatio(one: MeasuredKind, swatches: readonly Swatch[]): string[
 
 /**
  * A swatch this many times as wide as yarn and hook let expect is remarked: nine in ten published
- * gauges lie within 1.2, the widest 1.4 away.
+ * gauges lie within 1.2, and the farthest, fingering yarn on a 5 mm hook, misses by 47 %.
  */
 const oddSizeFactor = 1.5
 
@@ -143,6 +146,23 @@ function remarkOddSize(scWidthMm: number, input: GaugeInput): string[] {
   if (off <= oddSizeFactor && off >= 1 / oddSizeFactor) return []
   return [
     `The swatch is ${off.toFixed(1)} times as wide as the yarn or hook named lets expect: check that they belong to it, and the terms (US or UK). The swatch is used.`,
+  ]
+}
+
+/** Widths of two stitches in one hand differ by no more than this once their usual ratio is taken off. */
+const unlikeWidths = 1.25
+
+/** sc, hdc and dc are usually equally wide; two swatches far from that may be of two yarns or hooks. */
+function remarkUnlikeWidths(measured: readonly MeasuredKind[]): string[] {
+  const wide = measured
+    .filter((one) => one.widthMm !== undefined && one.kind.basic !== "sl st")
+    .map((one) => ({ name: kindName(one.kind), unit: one.widthMm! / usualOf(one).width }))
+    .sort((a, b) => a.unit - b.unit)
+  const [least, most] = [wide[0], wide.at(-1)]
+  if (least === undefined || most === undefined || most.unit <= unlikeWidths * least.unit) return []
+  const times = (most.unit / least.unit).toFixed(1)
+  return [
+    `For one hand the swatches of ${least.name} and ${most.name} do not fit one another: ${most.name} is ${times} times too wide beside ${least.name}. Each is used for its own stitch.`,
   ]
 }
 

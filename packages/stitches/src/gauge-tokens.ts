@@ -142,8 +142,8 @@ function readWordAt(
         ? (last.least + last.most) / 2
         : undefined
   if (/^x$/i.test(word)) return { type: "by", ...spot }
-  if (/^hooks?$/i.test(word) && last?.type === "length") {
-    // "with a 5 mm hook": that length is no part of the gauge.
+  if (/^hooks?$/i.test(word) && (last?.type === "length" || last?.type === "number")) {
+    // "with a 5 mm hook", "size 7 hook": that is no part of the gauge.
     return { type: "filler", start: last.start, end: spot.end }
   }
   const manner =
@@ -184,7 +184,6 @@ function readKindAt(rest: string, terms: Terms): { kind: StitchKind; length: num
   for (let words = 0; words < longestNameWords; words++) {
     const next = /^[ \u00a0.-]{0,2}\p{L}[\p{L}\d]*\.?/u.exec(rest.slice(length))
     if (next === null) break
-    // "in" after a name is more often a unit's preposition than part of the name.
     length += next[0].length
     const kind = readStitchName(rest.slice(0, length), terms)
     if (kind !== undefined) best = { kind, length }

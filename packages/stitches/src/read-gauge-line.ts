@@ -14,6 +14,7 @@ import { cutGaugeLine, type GaugeToken } from "./gauge-tokens.ts"
 import { sameKind } from "./kind.ts"
 import type { StitchKind, Terms } from "./kinds.ts"
 import { type GaugeLine, howToWrite, readStatement, tell } from "./read-statement.ts"
+import { readStitchName } from "./read-stitch-name.ts"
 
 export interface GaugeLineProblem {
   readonly message: string
@@ -66,7 +67,7 @@ export function readGaugeLine(text: string, terms: Terms, unnamed?: StitchKind):
     lastLengths: [],
     told: false,
   }
-  for (const token of tokens) remark(token, line)
+  for (const token of tokens) remark(token, line, terms)
   const parts = cutStatements(tokens).flatMap((part) => readStatement(part, line))
   const swatches = mergeWithinLine(parts).filter((swatch) => believable(swatch, line))
   if (swatches.length === 0 && problems.length === 0) {
@@ -80,11 +81,15 @@ export function readGaugeLine(text: string, terms: Terms, unnamed?: StitchKind):
   return { swatches, problems }
 }
 
-function remark(token: GaugeToken, line: GaugeLine): void {
+function remark(token: GaugeToken, line: GaugeLine, terms: Terms): void {
   const written = line.text.slice(token.start, token.end)
-  if (token.type === "unknown" || token.type === "number") {
-    tell(line, token, `"${written}" was not understood in this gauge line.`, howToWrite)
-  }
+  if (token.type !== "unknown" && token.type !== "number") return
+  const other = terms === "UK" ? "US" : "UK"
+  const isOther = token.type === "unknown" && readStitchName(written, other) !== undefined
+  const hint = isOther
+    ? `"${written}" is a ${other} name, and this text is read in ${terms} terms.`
+    : howToWrite
+  tell(line, token, `"${written}" was not understood in this gauge line.`, hint)
 }
 
 /** Width and rows of one stitch stated apart in one line are one swatch. */

@@ -29,6 +29,11 @@ export function readStatement(part: Statement, line: GaugeLine): Swatch[] {
     tell(line, first, "This length has no count of stitches or rows with it.", howToWrite)
     return []
   }
+  if (part.foreign) {
+    const message = "This gauge counts something besides plain stitches and was not used."
+    tell(line, first, message, howToWrite)
+    return []
+  }
   const lengths = part.lengths.length > 0 ? dropSecondUnit(part.lengths) : line.lastLengths
   if (lengths.length === 0) return readWithoutLength(counts, line)
   line.lastLengths = lengths

@@ -93,6 +93,10 @@ describe("gauge lines that want a word", () => {
       /over which length/,
     ],
     ["3 shells = 4 in", [], /shells/],
+    ["(3 dc, ch 1) x 4 = 4 in", [], /besides plain stitches/],
+    ["2 shells and 4 rows = 4 in", [], /besides plain stitches/],
+    ["Rnds 1-3 = 4 in across", [], /measures the piece/],
+    ["each motif 12 cm square", [], /measures the piece/],
     ["first 3 rnds = 4 in across", [], /measures the piece/],
     ["0 sc = 10 cm", [], /nothing/],
     ["14 sc = 0 cm", [], /nothing/],
@@ -121,6 +125,12 @@ describe("gauge lines that want a word", () => {
     const text = "14 sc wobbly x 16 rows = 10 cm"
     const { start, length } = stitches.readGaugeLine(text, "US").problems[0]!
     expect(text.slice(start, start + length)).toBe("wobbly")
+  })
+
+  it("says when a name belongs to the other set of terms", () => {
+    const { swatches, problems } = stitches.readGaugeLine("14 sc x 16 rows = 10 cm", "UK")
+    expect(swatches).toEqual([])
+    expect(problems.map((problem) => problem.hint).join(" ")).toMatch(/US name/)
   })
 
   it("takes the caller's stitch for unnamed counts and then has nothing to ask", () => {
@@ -177,6 +187,7 @@ describe("gauge lines that want a word", () => {
           expect(sizes.length).toBeGreaterThan(0)
           for (const size of sizes) expect(size >= 0.5 && size <= 200).toBe(true)
         }
+        expect(stitches.gaugeFrom({ swatches }).scWidthMm).toBeGreaterThan(0)
         if (swatches.length === 0) expect(problems.length).toBeGreaterThan(0)
       }),
       { seed: 22, numRuns: 1500 },

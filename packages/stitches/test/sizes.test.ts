@@ -220,10 +220,22 @@ describe("a swatch", () => {
         { kind: sc, widthMm: 6.05, heightMm: 5 },
       ],
     })
-    expect(torn.notes.join(" ")).toMatch(/disagree in width, 5\.0 against 6\.0|6\.1 mm/)
+    expect(torn.notes.join(" ")).toMatch(/disagree in width, 5\.0 against 6\.[01] mm/)
     const got = sizeOf(sc, torn, inRows)
     expectClose(got.widthMm, Math.sqrt(5 * 6.05), 1e-9, exact)
     expect(got.ratioSpread).toBeGreaterThan(stitches.sameHandSpread)
+  })
+
+  it("that does not fit the swatch of another stitch is told of", () => {
+    const two = gaugeFrom({
+      swatches: [
+        { kind: sc, widthMm: 5 },
+        { kind: dc, widthMm: 9 },
+      ],
+    })
+    expect(two.notes.join(" ")).toMatch(/do not fit one another/)
+    expect(sizeOf(dc, two, inRows).widthMm).toBe(9)
+    expect(sizeOf(sc, two, inRows).widthMm).toBe(5)
   })
 
   it("that is odd is remarked, and one far from its yarn and hook too", () => {
