@@ -24,6 +24,8 @@ export interface NewtonOptions {
   readonly longestMove?: number
   /** How far to move off a saddle, largest component; a small share of the problem's size. */
   readonly saddleMove?: number
+  /** False: a saddle is an end like any other. True by default. */
+  readonly leaveSaddles?: boolean
   /** Reuse between runs on functions of the same pattern. */
   readonly factorisation?: Factorisation
   /** Called after each iteration; returning true stops the run with `iterations`. */
@@ -93,7 +95,8 @@ export function minimiseByNewton(
     if (iterations >= limit) return finish(level ? "saddle" : "iterations")
     if (options.watch?.(iterations, value, gradientSize) === true) return finish("iterations")
     if (level) {
-      if (++saddles > mostSaddles || !leaveSaddle()) return finish("saddle")
+      if (options.leaveSaddles === false || ++saddles > mostSaddles || !leaveSaddle())
+        return finish("saddle")
       continue
     }
     const indefinite = negativeEigenvalues > 0

@@ -1,0 +1,106 @@
+// The flat shape: the net pressed into the plane, as on a blocking board, its edge lightly pulled outward.
+
+import { minimiseByNewton, type NewtonMinimum } from "@roundwright/numerics"
+import { NetEnergy } from "./energy.ts"
+import { type Material, usualMaterial } from "./material.ts"
+import type { Net } from "./net.ts"
+
+/**
+ * Outward pull of the edge as a strain: enough to open loops of chains, too little to change a size by
+ * more than a fifth of a per cent.
+ */
+export const usualPull = 0.002
+/** Gradient at which a shape counts as found, as a share of the force that strains one stitch to double. */
+export const restShare = 1e-8
+/** A flat shape settles in 10 to 60 steps; a tangle that needs more is reported as not settled. */
+const mostSteps = 150
+
+export interface FlatOptions {
+  readonly material?: Material
+  /** Strain with which the edge is pulled outward; 0 for none. */
+  readonly pull?: number
+  readonly steps?: number
+}
+
+export interface FlatShape {
+  /** x, y of every node, mm. */
+  readonly xy: Float64Array
+  readonly energy: number
+  /** True when the stitches had to be held upright: left to lean, the piece would swirl in the plane. */
+  readonly upright: boolean
+  readonly how: HowItEnded
+}
+
+export interface HowItEnded {
+  readonly ended: NewtonMinimum["ended"]
+  /** True when the shape is at rest: gradient small, or no step lowers the energy any more. */
+  readonly settled: boolean
+  readonly steps: number
+  /** Largest force left over, N. */
+  readonly gradientSize: number
+  /** Ways in which the energy still falls off; 0 for a stable shape. */
+  readonly unstable: number | null
+}
+
+/**
+ * Share of lean in the first placing. Pressed flat, a fabric whose rounds are too short would swirl: every
+ * post leans over instead of closing up. Pins and a board hold the stitches upright, so the plane is
+ * first solved with posts that hardly lean, and the usual lean is let in where it stays stable.
+ */
+const uprightLeanShare = 1
+/** Letting the lean in is a small change; one that needs more steps is a tangle. */
+const leaningSteps = 40
+
+export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
+  const material = options.material ?? usualMaterial
+  const scale = typicalLength(net)
+  const solve = (leanShare: number, from: Float64Array, iterations: number): NewtonMinimum => {
+    const energy = new NetEnergy(net, {
+      dimensions: 2,
+      material: { ...material, leanShare },
+      table: false,
+      pull: options.pull ?? usualPull,
+    })
+    return minimiseByNewton(energy, from, {
+      gradientTolerance: restShare * material.stiffness * scale,
+      iterations,
+      longestMove: scale,
+      leaveSaddles: false,
+    })
+  }
+  const upright = solve(
+    Math.max(uprightLeanShare, material.leanShare),
+    net.start,
+    options.steps ?? mostSteps,
+  )
+  const leaning = solve(material.leanShare, upright.x, leaningSteps)
+  const stable = leaning.ended !== "iterations" && leaning.negativeEigenvalues === 0
+  const found = stable ? leaning : upright
+  return {
+    xy: found.x,
+    energy: found.value,
+    upright: !stable,
+    how: howItEnded(found, material, scale),
+  }
+}
+
+/** A shape whose forces are this small against the stitch's is at rest for every purpose of measuring it. */
+const nearlyRestShare = 1e-5
+
+export function howItEnded(found: NewtonMinimum, material: Material, scale: number): HowItEnded {
+  const small = found.gradientSize <= nearlyRestShare * material.stiffness * scale
+  return {
+    ended: found.ended,
+    settled: small && found.ended !== "not-finite",
+    steps: found.iterations,
+    gradientSize: found.gradientSize,
+    unstable: found.negativeEigenvalues,
+  }
+}
+
+/** Mean rest length of the springs, mm: the size of a stitch. */
+export function typicalLength(net: Net): number {
+  return (
+    net.springs.reduce((sum, spring) => sum + spring.restMm, 0) / Math.max(1, net.springs.length)
+  )
+}

@@ -1,0 +1,87 @@
+// The shape in space: from every start the energy is lowered a little way, the best are followed to their
+// end, and the lowest is kept. With weight and table on the piece lies as on a table; without, it takes the
+// shape that its lengths ask for.
+
+import {
+  Factorisation,
+  minimiseByNewton,
+  type NewtonMinimum,
+  planElimination,
+} from "@roundwright/numerics"
+import { NetEnergy } from "./energy.ts"
+import { type HowItEnded, howItEnded, restShare, typicalLength } from "./lay-out-flat.ts"
+import { type Material, usualMaterial } from "./material.ts"
+import type { Net } from "./net.ts"
+import { type SpaceStart, startsInSpace, usualWaves } from "./starts-in-space.ts"
+
+export interface SpaceOptions {
+  readonly material?: Material
+  readonly table?: boolean
+  /** Strain with which the edge is pulled outward; none by default: the piece lies free. */
+  readonly pull?: number
+  /** Wave numbers among the starts. */
+  readonly waves?: readonly number[]
+  /** More starts of the caller's own. */
+  readonly starts?: readonly SpaceStart[]
+  readonly steps?: number
+}
+
+export interface SpaceShape {
+  /** x, y, z of every node, mm. */
+  readonly xyz: Float64Array
+  readonly energy: number
+  readonly how: HowItEnded
+  /** The start it came from, and where every start ended. */
+  readonly from: string
+  readonly tried: readonly {
+    readonly name: string
+    readonly energy: number
+    readonly followed: boolean
+  }[]
+}
+
+/** Steps that every start gets before the best are chosen: by then the order of energies hardly changes. */
+const firstSteps = 12
+/** How many starts are followed to their end. */
+const followed = 3
+/** Steps of those: a ruffled edge needs up to a few hundred. */
+const mostSteps = 300
+
+export function layOutInSpace(net: Net, xy: Float64Array, options: SpaceOptions = {}): SpaceShape {
+  const material = options.material ?? usualMaterial
+  const energy = new NetEnergy(net, {
+    dimensions: 3,
+    material,
+    table: options.table ?? true,
+    pull: options.pull ?? 0,
+  })
+  const scale = typicalLength(net)
+  const factorisation = new Factorisation(planElimination(energy.pattern))
+  const lower = (from: Float64Array, iterations: number): NewtonMinimum =>
+    minimiseByNewton(energy, from, {
+      gradientTolerance: restShare * material.stiffness * scale,
+      iterations,
+      longestMove: scale,
+      saddleMove: 0.05 * scale,
+      factorisation,
+    })
+  const starts = [...startsInSpace(net, xy, options.waves ?? usualWaves), ...(options.starts ?? [])]
+  const first = starts.map(({ name, xyz }) => ({ name, found: lower(xyz, firstSteps) }))
+  const ranked = [...first].sort((a, b) => a.found.value - b.found.value)
+  const limit = options.steps ?? mostSteps
+  const ends = ranked.slice(0, followed).map(({ name, found }) => ({
+    name,
+    found: found.ended === "iterations" ? lower(found.x, limit) : found,
+  }))
+  const best = ends.reduce((a, b) => (b.found.value < a.found.value ? b : a))
+  return {
+    xyz: best.found.x,
+    energy: best.found.value,
+    how: howItEnded(best.found, material, scale),
+    from: best.name,
+    tried: first.map(({ name, found }) => {
+      const end = ends.find((other) => other.name === name)
+      return { name, energy: (end?.found ?? found).value, followed: end !== undefined }
+    }),
+  }
+}

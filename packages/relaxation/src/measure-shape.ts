@@ -1,0 +1,275 @@
+// Measures of a laid-out shape: how high it lifts, how far sides and corners reach, how bent the sides are,
+// how much slack the chain loops have, how large it is after each round. Lengths mm (of the net).
+
+import type { RoundCorners } from "@roundwright/motif"
+import type { Net } from "./net.ts"
+
+export interface Outline {
+  /** Corners the outline is read with; 0 for a round one. */
+  readonly corners: number
+  /** Centre to edge: in the middle of a side and at a corner (means; equal for a round outline). */
+  readonly sideReachMm: number
+  readonly cornerReachMm: number
+  /** Side to side through the centre (polygons of even corners), else twice the mean reach of the sides. */
+  readonly acrossMm: number
+  /** How far the middle of a side lies outside (positive) the straight line between its corners. */
+  readonly bowMm: number
+  /** Mean inner angle between the sides at a corner, degrees; null for a round outline. */
+  readonly cornerAngleDeg: number | null
+}
+
+/**
+ * The outline of one round in the plane.
+ * @param positions x, y (stride 2) or x, y, z (stride 3) of every node
+ * @param corners what findCorners tells of that round
+ */
+export function measureOutline(
+  net: Net,
+  positions: Float64Array,
+  stride: 2 | 3,
+  round: number,
+  corners: RoundCorners | undefined,
+): Outline {
+  const edge = net.edges[round]!
+  const [cx, cy] = middle(net, positions, stride)
+  const points = edge.nodes.map((node) => {
+    const [x, y] = [positions[stride * node]! - cx, positions[stride * node + 1]! - cy]
+    return { x, y, r: Math.hypot(x, y), angle: Math.atan2(y, x) }
+  })
+  const at =
+    corners === undefined
+      ? []
+      : cornerNodes(
+          net,
+          round,
+          corners,
+          points.map((p) => p.r),
+        )
+  if (at.length < 3) return roundOutline(points)
+  const tips = at.map((k) => points[k]!)
+  const ends = at.map((from, i) => ({ from, to: at[(i + 1) % at.length]! }))
+  const sides = ends.map(({ from, to }) => sideBetween(points, from, to))
+  const cornerReachMm = mean(tips.map((p) => p.r))
+  const sideReachMm = mean(sides.map((side) => side.reach))
+  const half = sides.length / 2
+  const acrossMm =
+    sides.length % 2 === 0
+      ? mean(sides.slice(0, half).map((side, i) => side.reach + sides[i + half]!.reach))
+      : 2 * sideReachMm
+  return {
+    corners: at.length,
+    sideReachMm,
+    cornerReachMm,
+    acrossMm,
+    bowMm: mean(sides.map((side) => side.bow)),
+    cornerAngleDeg: mean(
+      sides.map((side, i) =>
+        angleBetween(sides[(i - 1 + sides.length) % sides.length]!.direction, side.direction),
+      ),
+    ),
+  }
+}
+
+interface Planar {
+  readonly x: number
+  readonly y: number
+  readonly r: number
+  readonly angle: number
+}
+
+/** Radius at which an outline has that length as a circle is no reach: take reach as it lies. */
+function roundOutline(points: readonly Planar[]): Outline {
+  const reach = mean(points.map((p) => p.r))
+  return {
+    corners: 0,
+    sideReachMm: reach,
+    cornerReachMm: reach,
+    acrossMm: 2 * reach,
+    bowMm: 0,
+    cornerAngleDeg: null,
+  }
+}
+
+/** The farthest node of each corner group. */
+function cornerNodes(
+  net: Net,
+  round: number,
+  corners: RoundCorners,
+  reach: readonly number[],
+): number[] {
+  const edge = net.edges[round]!
+  const elements = Math.max(...edge.elements) + 1
+  const inGroup = (first: number, last: number): number[] =>
+    edge.elements.flatMap((element, k) =>
+      (element - first + elements) % elements <= (last - first + elements) % elements ? [k] : [],
+    )
+  const tips = corners.groups.map(({ first, last }) => {
+    const nodes = inGroup(first, last)
+    return nodes.reduce((best, k) => (reach[k]! > reach[best]! ? k : best), nodes[0]!)
+  })
+  if (tips.length === corners.count && tips.length >= 3) return tips.sort((a, b) => a - b)
+  return corners.count >= 3 ? farthestNodes(reach, corners.count) : []
+}
+
+/** A round that only carries corners on: its k farthest nodes, one in each k-th of the round. */
+function farthestNodes(reach: readonly number[], count: number): number[] {
+  const n = reach.length
+  const start = reach.indexOf(Math.max(...reach))
+  const part = n / count
+  return Array.from({ length: count }, (_, i) => {
+    const centre = start + i * part
+    let best = Math.round(centre) % n
+    for (let k = Math.ceil(centre - part / 3); k <= centre + part / 3; k++) {
+      const at = ((k % n) + n) % n
+      if (reach[at]! > reach[best]!) best = at
+    }
+    return best
+  }).sort((a, b) => a - b)
+}
+
+/** The side from one corner node to the next: reach and bow at its middle, its direction away from the corners. */
+function sideBetween(
+  points: readonly Planar[],
+  from: number,
+  to: number,
+): { reach: number; bow: number; direction: [number, number] } {
+  const n = points.length
+  const count = (to - from + n) % n || n
+  const [a, b] = [points[from]!, points[to]!]
+  const chord = Math.hypot(b.x - a.x, b.y - a.y) || Number.MIN_VALUE
+  const [ux, uy] = [(b.x - a.x) / chord, (b.y - a.y) / chord]
+  // Outward normal of a side run through counterclockwise: to the right of its direction.
+  const outside = (p: { x: number; y: number }): number => (p.x - a.x) * uy - (p.y - a.y) * ux
+  const toChord = -((0 - a.x) * uy - (0 - a.y) * ux)
+  // The middle third, averaged, so that single stitches and loops do not decide.
+  const third = range(Math.round(count / 3), Math.round((2 * count) / 3)).map(
+    (k) => points[(from + k) % n]!,
+  )
+  const bow = mean(third.map(outside))
+  return { reach: toChord + bow, bow, direction: [ux, uy] }
+}
+
+/** Inner angle, degrees, of a counterclockwise outline that turns from one direction to another. */
+function angleBetween(before: readonly [number, number], after: readonly [number, number]): number {
+  const turn = Math.atan2(
+    before[0] * after[1] - before[1] * after[0],
+    before[0] * after[0] + before[1] * after[1],
+  )
+  return 180 - (turn * 180) / Math.PI
+}
+
+/** Middle of the centre's nodes. */
+export function middle(net: Net, positions: Float64Array, stride: 2 | 3): [number, number] {
+  return [0, 1].map((k) => mean(net.centre.map((node) => positions[stride * node + k]!))) as [
+    number,
+    number,
+  ]
+}
+
+export interface ChainSlack {
+  readonly round: number
+  readonly element: number
+  /** Length of the run against the path it takes: 0.2 = a fifth of it hangs slack; negative when stretched. */
+  readonly slack: number
+}
+
+/** Slack of every run of chains: rest length over the straight way between its ends, less one. */
+export function measureSlack(net: Net, positions: Float64Array, stride: 2 | 3): ChainSlack[] {
+  return net.edges.flatMap((edge, round) => {
+    const found: ChainSlack[] = []
+    const n = edge.nodes.length
+    for (let k = 0; k < n; k++) {
+      const first = net.nodes[edge.nodes[k]!]!
+      if (first.kind !== "chain" || net.nodes[edge.nodes.at(k - 1)!]!.element === first.element)
+        continue
+      let last = k
+      while (last + 1 < n && net.nodes[edge.nodes[last + 1]!]!.element === first.element) last++
+      const [before, after] = [edge.nodes.at(k - 1)!, edge.nodes[(last + 1) % n]!]
+      const way = distance(positions, stride, before, after)
+      let rest = (net.nodes[before]!.widthMm + net.nodes[after]!.widthMm) / 2
+      for (let i = k; i <= last; i++) rest += net.nodes[edge.nodes[i]!]!.widthMm
+      if (way > 0) found.push({ round, element: first.element, slack: rest / way - 1 })
+    }
+    return found
+  })
+}
+
+/** Strain of every spring: length over rest length, less one. */
+export function measureStrain(net: Net, positions: Float64Array, stride: 2 | 3): Float64Array {
+  return Float64Array.from(net.springs, (spring) => {
+    let square = 0
+    for (let k = 0; k < stride; k++) {
+      let d = 0
+      spring.from.nodes.forEach((node, i) => {
+        d -= spring.from.weights[i]! * positions[stride * node + k]!
+      })
+      spring.to.nodes.forEach((node, i) => {
+        d += spring.to.weights[i]! * positions[stride * node + k]!
+      })
+      square += d * d
+    }
+    return Math.sqrt(square) / spring.restMm - 1
+  })
+}
+
+/** Area of the fabric between the centre and each round's edge, each stitch as two triangles, mm2. */
+export function measureAreas(net: Net, xyz: Float64Array): number[] {
+  const areas = net.edges.map(() => 0)
+  const posts = new Map<number, { base: number[]; round: number }>()
+  for (const spring of net.springs) {
+    if (spring.role !== "post") continue
+    const base = [0, 1, 2].map((k) =>
+      spring.from.nodes.reduce(
+        (sum, node, i) => sum + spring.from.weights[i]! * xyz[3 * node + k]!,
+        0,
+      ),
+    )
+    posts.set(spring.to.nodes[0]!, { base, round: spring.round })
+  }
+  net.edges.forEach((edge, round) => {
+    edge.nodes.forEach((node, k) => {
+      const next =
+        k + 1 < edge.nodes.length ? edge.nodes[k + 1]! : edge.closed ? edge.nodes[0]! : -1
+      const [a, b] = [posts.get(node), posts.get(next)]
+      if (a === undefined || b === undefined) return
+      const [p, q] = [at(xyz, node), at(xyz, next)]
+      areas[round]! += triangle(a.base, b.base, q) + triangle(a.base, q, p)
+    })
+  })
+  let sum = 0
+  return areas.map((area) => {
+    sum += area
+    return sum
+  })
+}
+
+function at(xyz: Float64Array, node: number): number[] {
+  return [xyz[3 * node]!, xyz[3 * node + 1]!, xyz[3 * node + 2]!]
+}
+
+function triangle(a: readonly number[], b: readonly number[], c: readonly number[]): number {
+  const u = [0, 1, 2].map((k) => b[k]! - a[k]!)
+  const v = [0, 1, 2].map((k) => c[k]! - a[k]!)
+  return (
+    Math.hypot(
+      u[1]! * v[2]! - u[2]! * v[1]!,
+      u[2]! * v[0]! - u[0]! * v[2]!,
+      u[0]! * v[1]! - u[1]! * v[0]!,
+    ) / 2
+  )
+}
+
+function distance(positions: Float64Array, stride: number, a: number, b: number): number {
+  let square = 0
+  for (let k = 0; k < stride; k++)
+    square += (positions[stride * a + k]! - positions[stride * b + k]!) ** 2
+  return Math.sqrt(square)
+}
+
+function mean(values: readonly number[]): number {
+  return values.length === 0 ? 0 : values.reduce((sum, value) => sum + value, 0) / values.length
+}
+
+function range(from: number, to: number): number[] {
+  return Array.from({ length: Math.max(1, to - from + 1) }, (_, k) => from + k)
+}

@@ -1,0 +1,153 @@
+// Starts for the shape in space, made from the flat one: a dome and its reverse where the edges are too
+// short for their distance from the centre, waves where they are too long, each as high as the misfit of
+// lengths asks for. Only starts: the minimiser decides.
+
+import type { Net } from "./net.ts"
+
+export interface SpaceStart {
+  /** `flat`, `dome`, `bowl`, `waves 2` ... */
+  readonly name: string
+  /** x, y, z of every node, mm. */
+  readonly xyz: Float64Array
+}
+
+/** What the rounds' lengths ask for, from the centre out. */
+export interface RoundMisfit {
+  /** Mean distance from the centre in the flat shape, and along the fabric with posts at ease, mm. */
+  readonly radiusMm: number
+  readonly slantMm: number
+  /** Edge at ease over the edge this outline has at that slant: below 1 cups, above 1 ruffles. */
+  readonly fullness: number
+}
+
+/** Wave numbers tried: two is the ground state of an ideal cone, more come from weight and from growing surplus. */
+export const usualWaves: readonly number[] = [2, 3, 4, 5, 6, 7, 8]
+/** Height of the starts where lengths ask for none, as a share of the radius: a nudge. */
+const nudge = 0.01
+
+export function startsInSpace(
+  net: Net,
+  xy: Float64Array,
+  waves: readonly number[] = usualWaves,
+): SpaceStart[] {
+  const misfits = roundMisfits(net, xy)
+  const starts: SpaceStart[] = [
+    { name: "dome", xyz: revolve(net, xy, misfits, -1) },
+    { name: "bowl", xyz: revolve(net, xy, misfits, 1) },
+  ]
+  for (const m of waves) starts.push({ name: `waves ${m}`, xyz: wave(net, xy, misfits, m) })
+  return starts
+}
+
+export function roundMisfits(net: Net, xy: Float64Array): RoundMisfit[] {
+  const depth = roundDepths(net)
+  let slant = net.centre.length > 1 ? meanRadius(xy, net.centre) : 0
+  return net.edges.map((edge, round) => {
+    slant += depth[round]!
+    const radiusMm = Math.max(1e-9, meanRadius(xy, edge.nodes))
+    const flatLength = pathLength(xy, edge.nodes, edge.closed)
+    const rest = restLength(net, xy, round)
+    const full = flatLength > 0 ? rest / (flatLength * (slant / radiusMm)) : 1
+    return { radiusMm, slantMm: slant, fullness: full }
+  })
+}
+
+/** Mean rest length of the posts of each round. */
+function roundDepths(net: Net): number[] {
+  const sum = net.edges.map(() => ({ length: 0, area: 0 }))
+  for (const spring of net.springs) {
+    if (spring.role !== "post") continue
+    sum[spring.round]!.length += spring.restMm * spring.areaMm2
+    sum[spring.round]!.area += spring.areaMm2
+  }
+  return sum.map(({ length, area }) => (area > 0 ? length / area : 0))
+}
+
+/** Edge at ease: tops at their rest length, chains no longer than they lie (slack costs nothing). */
+function restLength(net: Net, xy: Float64Array, round: number): number {
+  let sum = 0
+  for (const spring of net.springs) {
+    if (spring.round !== round || spring.role === "post") continue
+    const [a, b] = [spring.from.nodes[0]!, spring.to.nodes[0]!]
+    const length = Math.hypot(xy[2 * a]! - xy[2 * b]!, xy[2 * a + 1]! - xy[2 * b + 1]!)
+    sum += spring.role === "chain" ? Math.min(length, spring.restMm) : spring.restMm
+  }
+  return sum
+}
+
+function meanRadius(xy: Float64Array, nodes: readonly number[]): number {
+  return (
+    nodes.reduce((sum, node) => sum + Math.hypot(xy[2 * node]!, xy[2 * node + 1]!), 0) /
+    nodes.length
+  )
+}
+
+function pathLength(xy: Float64Array, nodes: readonly number[], closed: boolean): number {
+  let sum = 0
+  for (let k = closed ? 0 : 1; k < nodes.length; k++) {
+    const [a, b] = [nodes.at(k - 1)!, nodes[k]!]
+    sum += Math.hypot(xy[2 * a]! - xy[2 * b]!, xy[2 * a + 1]! - xy[2 * b + 1]!)
+  }
+  return sum
+}
+
+/** Rounds drawn in to the radius their length asks for, raised by what is left of the depth. */
+function revolve(
+  net: Net,
+  xy: Float64Array,
+  misfits: readonly RoundMisfit[],
+  sign: number,
+): Float64Array {
+  let [radius, slant, height] = [0, 0, 0]
+  const radii: number[] = []
+  const heights: number[] = []
+  for (const misfit of misfits) {
+    const step = Math.max(0, misfit.slantMm - slant)
+    const wanted = misfit.slantMm * Math.min(1, misfit.fullness)
+    const out = Math.min(step, Math.max(-step, wanted - radius))
+    height += Math.max(Math.sqrt(step * step - out * out), nudge * step)
+    radius += out
+    slant = misfit.slantMm
+    radii.push(radius / misfit.radiusMm)
+    heights.push(height)
+  }
+  return place(net, xy, (round, x, y) => {
+    const scale = round < 0 ? 1 : radii[round]!
+    return [x * scale, y * scale, sign * (round < 0 ? 0 : heights[round]!)]
+  })
+}
+
+/** A wave of m folds, of the height that takes up the surplus: excess of length = (m a / r)^2 / 4. */
+function wave(
+  net: Net,
+  xy: Float64Array,
+  misfits: readonly RoundMisfit[],
+  m: number,
+): Float64Array {
+  const heights = misfits.map((misfit) => {
+    const surplus = Math.max(0, misfit.fullness - 1)
+    return Math.max(nudge * misfit.radiusMm, (2 * misfit.slantMm * Math.sqrt(surplus)) / m)
+  })
+  return place(net, xy, (round, x, y) => {
+    // Half a degree off every axis of symmetry, so that no fold sits exactly on a line it cannot leave.
+    const angle = Math.atan2(y, x) + 0.0087
+    return [x, y, round < 0 ? 0 : heights[round]! * Math.cos(m * angle)]
+  })
+}
+
+/** Lowest point set to zero. */
+function place(
+  net: Net,
+  xy: Float64Array,
+  at: (round: number, x: number, y: number) => [number, number, number],
+): Float64Array {
+  const xyz = new Float64Array(3 * net.nodes.length)
+  let lowest = Number.POSITIVE_INFINITY
+  net.nodes.forEach((node, k) => {
+    const [x, y, z] = at(node.round, xy[2 * k]!, xy[2 * k + 1]!)
+    xyz.set([x, y, z], 3 * k)
+    lowest = Math.min(lowest, z)
+  })
+  for (let k = 2; k < xyz.length; k += 3) xyz[k]! -= lowest
+  return xyz
+}

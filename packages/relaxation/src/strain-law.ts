@@ -1,0 +1,37 @@
+// Energy of a spring against its strain e. Full stiffness beyond the give b, a small share inside it, a
+// small share for a string that is pushed. The stiffness changes along a short ramp instead of at a
+// point, so that the second derivative is continuous and Newton's method keeps its speed:
+//   E(e) = inside e^2 / 2 + (pulled - inside) R(e - b) + (pushed - inside) R(-e - b)
+// where R'' rises from 0 to 1 over the width of the ramp.
+
+/** Strain over which the stiffness changes: small against every give and every strain of interest. */
+export const rampWidth = 0.01
+
+export interface StrainLaw {
+  readonly pulled: number
+  readonly inside: number
+  readonly pushed: number
+  readonly give: number
+}
+
+/** Value, first and second derivative by strain, written to `out`. */
+export function strainEnergy(law: StrainLaw, strain: number, out: Float64Array): void {
+  out[0] = (law.inside * strain * strain) / 2
+  out[1] = law.inside * strain
+  out[2] = law.inside
+  addRamp(law.pulled - law.inside, strain - law.give, 1, out)
+  addRamp(law.pushed - law.inside, -strain - law.give, -1, out)
+}
+
+function addRamp(stiffness: number, beyond: number, sign: number, out: Float64Array): void {
+  if (stiffness === 0 || beyond <= 0) return
+  if (beyond < rampWidth) {
+    out[0]! += (stiffness * beyond ** 3) / (6 * rampWidth)
+    out[1]! += (sign * stiffness * beyond ** 2) / (2 * rampWidth)
+    out[2]! += (stiffness * beyond) / rampWidth
+    return
+  }
+  out[0]! += stiffness * (beyond ** 2 / 2 - (rampWidth * beyond) / 2 + rampWidth ** 2 / 6)
+  out[1]! += sign * stiffness * (beyond - rampWidth / 2)
+  out[2]! += stiffness
+}
