@@ -1,0 +1,6 @@
+export * from "./by-name.ts"
+export * from "./curvature.ts"
+export * from "./fullness.ts"
+export * from "./growth.ts"
+export * from "./reach.ts"
+export type { ChartLayer, ChartOptions, ChartSpec, SpecValue } from "./spec.ts"

@@ -1,0 +1,8 @@
+export { computeNotebook } from "./compute.ts"
+export {
+  type RenderedNotebook,
+  type RenderOptions,
+  renderNotebook,
+  renderPage,
+} from "./page/render.ts"
+export * from "./result.ts"

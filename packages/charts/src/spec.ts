@@ -1,0 +1,175 @@
+// The part of a Vega-Lite 6 specification that our charts use, as plain data, and the frame they
+// share: size, padding, type and ink. Charts are drawn in one ink with shape, dash and opacity, so
+// that they read the same in black and white, on a dark page and on paper.
+// Grammar: Vega-Lite documentation, version 6 (https://vega.github.io/vega-lite/docs/).
+
+import { RoundwrightError, requireFinite } from "@roundwright/numerics"
+
+/** One value of a record of data, a mark's property or an encoding; anything JSON can hold. */
+export type SpecValue =
+  | string
+  | number
+  | boolean
+  | null
+  | readonly SpecValue[]
+  | { readonly [key: string]: SpecValue }
+
+export interface ChartLayer {
+  readonly data?: { readonly values: readonly Readonly<Record<string, SpecValue>>[] }
+  readonly mark: Readonly<Record<string, SpecValue>>
+  readonly encoding?: Readonly<Record<string, SpecValue>>
+}
+
+export interface ChartSpec {
+  readonly $schema: "https://vega.github.io/schema/vega-lite/v6.json"
+  /** The chart in words, every value named: what a reader who cannot see it is told. */
+  readonly description: string
+  readonly title: Readonly<Record<string, SpecValue>>
+  readonly width: number
+  readonly height: number
+  readonly padding: Readonly<Record<"left" | "top" | "right" | "bottom", number>>
+  readonly autosize: { readonly type: "none" }
+  readonly data: { readonly values: readonly Readonly<Record<string, SpecValue>>[] }
+  readonly layer: readonly ChartLayer[]
+  readonly config: Readonly<Record<string, SpecValue>>
+}
+
+export interface ChartOptions {
+  /** Whole width of the drawing in pixels; 600 when absent. */
+  readonly widthPx?: number
+  /** Unit the ledger's lengths are in; `mm` when absent. */
+  readonly lengthUnit?: "mm" | "widths of one sc"
+}
+
+export interface ChartText {
+  /** What the chart shows, as a finding. */
+  readonly title: string
+  /** How to read the marks. */
+  readonly key: string
+  readonly description: string
+}
+
+/** Takes the colour of the text around the drawing: dark on light, light on dark, black on paper. */
+export const ink = "currentColor"
+
+/** Fits the reading measure of a page; a phone asks for less. */
+const defaultWidthPx = 600
+
+/** Below this no axis, label and bar fit beside each other. */
+const leastWidthPx = 240
+
+/** Above this a drawing is no chart any more, and its text gets too small beside it. */
+const mostWidthPx = 4000
+
+/** Room around the plot, px: figures of the y axis at the left, the axis of rounds below. */
+const room = { left: 54, bottom: 44, title: 18, key: 15, axisTitle: 24 } as const
+
+/** Widths of a letter of the title and of the key, px: wide enough for the sans of most machines. */
+const letter = { title: 8.3, key: 6.7 } as const
+
+/**
+ * Shared outer shape of every chart. The layout is fixed here and not left to the drawing program,
+ * which can only guess the width of a text where there is no screen.
+ * @param yTitle what the y axis measures, with its unit; stands level above the axis
+ * @param rightPx room beside the plot for names
+ * @throws RoundwrightError `chart-too-narrow`, `not-finite`
+ */
+export function frameChart(
+  text: ChartText,
+  yTitle: string,
+  values: ChartSpec["data"]["values"],
+  layer: readonly ChartLayer[],
+  options: ChartOptions,
+  rightPx: number,
+): ChartSpec {
+  const width = widthOf(options)
+  const title = foldLine(text.title, Math.floor(width / letter.title))
+  const subtitle = foldLine(text.key, Math.floor(width / letter.key))
+  const top = title.length * room.title + subtitle.length * room.key + room.axisTitle + 22
+  const axisTitle: ChartLayer = {
+    data: { values: [{ name: yTitle }] },
+    mark: { type: "text", align: "left", baseline: "bottom", x: 4 - room.left, y: -9, limit: 0 },
+    encoding: { text: { field: "name", type: "nominal" } },
+  }
+  return {
+    $schema: "https://vega.github.io/schema/vega-lite/v6.json",
+    description: text.description,
+    title: {
+      text: title,
+      subtitle,
+      anchor: "start",
+      frame: "group",
+      dx: 4 - room.left,
+      offset: room.axisTitle,
+    },
+    width: plotWidth(options, rightPx),
+    height: Math.round(Math.min(280, Math.max(210, width * 0.42))),
+    padding: { left: room.left, top, right: rightPx, bottom: room.bottom },
+    autosize: { type: "none" },
+    data: { values },
+    layer: [...layer, axisTitle],
+    config: chartConfig,
+  }
+}
+
+/** Width of the plot itself, px. */
+export function plotWidth(options: ChartOptions, rightPx: number): number {
+  return widthOf(options) - room.left - rightPx
+}
+
+export function widthOf(options: ChartOptions): number {
+  const width = requireFinite(options.widthPx ?? defaultWidthPx, "The width of a chart")
+  if (width >= leastWidthPx && width <= mostWidthPx) return width
+  throw new RoundwrightError(
+    "chart-too-narrow",
+    `A chart of ${width} pixels cannot be drawn legibly.`,
+    { hint: `Ask for ${leastWidthPx} to ${mostWidthPx} pixels.`, numbers: { width } },
+  )
+}
+
+/** Breaks a sentence into lines of at most `most` characters; longer words stand alone. */
+export function foldLine(text: string, most: number): string[] {
+  const lines: string[] = []
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1)
+    if (last !== undefined && last.length + 1 + word.length <= most)
+      lines[lines.length - 1] = `${last} ${word}`
+    else lines.push(word)
+  }
+  return lines
+}
+
+const sans = "system-ui, sans-serif"
+
+const chartConfig: ChartSpec["config"] = {
+  font: sans,
+  background: null,
+  view: { stroke: null },
+  aria: false,
+  title: {
+    color: ink,
+    subtitleColor: ink,
+    fontSize: 14,
+    fontWeight: 600,
+    subtitleFontSize: 12,
+    subtitlePadding: 6,
+    limit: 0,
+    lineHeight: 18,
+    subtitleLineHeight: 15,
+  },
+  axis: {
+    labelColor: ink,
+    titleColor: ink,
+    domainColor: ink,
+    tickColor: ink,
+    gridColor: ink,
+    gridOpacity: 0.14,
+    labelFontSize: 12,
+    titleFontSize: 12,
+    titleFontWeight: 400,
+    titlePadding: 6,
+    labelLimit: 46,
+    labelOverlap: true,
+  },
+  text: { color: ink, fontSize: 12 },
+}

@@ -1,0 +1,83 @@
+// One cell as HTML: what it gave, or, in its place, why it failed.
+
+import type { Cell, NotebookProblem } from "../result.ts"
+import { type Child, element, type Html, together } from "./html.ts"
+import { ledgerHtml, problemsHtml, remediesHtml, verdictHtml } from "./results.ts"
+import { drawChart } from "./svg.ts"
+import { calculationHtml, gaugeHtml, patternHtml } from "./written.ts"
+
+/** @param listed names of the patterns whose problems a cell of the notebook lists */
+export async function cellHtml(cell: Cell, listed: ReadonlySet<string>): Promise<Html> {
+  const attributes = { class: `cell ${cell.kind}`, id: `cell-${cell.index + 1}` }
+  if (!cell.content) return element("section", attributes, faultHtml(cell))
+  return element("section", attributes, await contentHtml(cell, cell.content, listed))
+}
+
+async function contentHtml(
+  cell: Cell,
+  content: NonNullable<Cell["content"]>,
+  listed: ReadonlySet<string>,
+): Promise<Child> {
+  switch (content.kind) {
+    case "pattern":
+      return patternHtml(content.pattern, listed.has(content.pattern.name))
+    case "gauge":
+      return [gaugeHtml(content.of, content.lines), cell.problems.map(problemBox)]
+    case "calculation":
+      return calculationHtml(content.lines, faultsBySource(cell))
+    case "verdict":
+      return verdictHtml(content.pattern)
+    case "ledger":
+      return ledgerHtml(content.pattern)
+    case "remedies":
+      return remediesHtml(content.pattern)
+    case "problems":
+      return problemsHtml(content.pattern)
+    case "chart": {
+      const wide = await drawChart(content.wide)
+      const narrow = await drawChart(content.narrow)
+      return element(
+        "figure",
+        {},
+        element("div", { class: "wide" }, wide),
+        element("div", { class: "narrow" }, narrow),
+      )
+    }
+  }
+}
+
+/** Why a cell failed, with what was written in it. */
+function faultHtml(cell: Cell): Html {
+  const source = `${cell.kind} ${cell.info}\n${cell.text}`.trim()
+  return element(
+    "div",
+    { class: "fault" },
+    element("p", {}, element("strong", {}, `This ${cell.kind} cell could not be computed.`)),
+    cell.problems.map(problemText),
+    element("pre", {}, source.length > 600 ? `${source.slice(0, 600)}...` : source),
+  )
+}
+
+/** A problem of the notebook in a box of its own. */
+export function problemBox(problem: NotebookProblem): Html {
+  return element("div", { class: "fault" }, problemText(problem))
+}
+
+function problemText({ line, message, hint }: NotebookProblem): Html {
+  return element(
+    "div",
+    {},
+    element("span", { class: "where" }, `Line ${line}: `),
+    together([message, hint ? element("span", { class: "hint" }, hint) : null]),
+  )
+}
+
+function faultsBySource(cell: Cell): ReadonlyMap<string, NotebookProblem> {
+  const written = cell.text.split(/\r\n|\r|\n/)
+  return new Map(
+    cell.problems.map((problem) => {
+      const line = written[problem.line - cell.line - 1] ?? ""
+      return [line.split("#")[0]!.trim(), problem]
+    }),
+  )
+}

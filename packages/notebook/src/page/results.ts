@@ -1,0 +1,192 @@
+// Results of a checked pattern as HTML: the verdict in a sentence, the ledger as a table, what to
+// change, what was found in the text.
+
+import {
+  type CheckResult,
+  formatFullness,
+  formatLength,
+  oddsSentence,
+  verdictSentence,
+  verdictWord,
+} from "@roundwright/assessment"
+import type { CheckedPattern } from "../result.ts"
+import { type Child, element, type Html } from "./html.ts"
+
+/** The verdict first, in a strong sentence; then how sure, how large, and what else must be said. */
+export function verdictHtml({ result }: CheckedPattern): Html[] {
+  const notes = [...result.notes, ...result.gauge.notes]
+  const parts = [element("p", { class: "said" }, element("strong", {}, verdictSentence(result)))]
+  if (result.laidOut) parts.push(element("p", {}, oddsSentence(result.laidOut.odds)))
+  const facts = factsOf(result)
+  if (facts) parts.push(element("p", { class: "facts" }, facts))
+  if (notes.length > 0)
+    parts.push(
+      element(
+        "ul",
+        { class: "notes" },
+        notes.map((note) => element("li", {}, note)),
+      ),
+    )
+  return parts
+}
+
+function factsOf(result: CheckResult): string {
+  const { motif, laidOut } = result
+  if (!motif || !laidOut) return ""
+  const facts = [motif.rounds === 1 ? "1 round" : `${motif.rounds} rounds`]
+  if (motif.corners > 0) facts.push(`${motif.corners} corners`)
+  if (laidOut.acrossMm !== null) facts.push(`about ${formatLength(laidOut.acrossMm)} across`)
+  if (motif.corners > 0 && motif.corners % 2 === 0 && laidOut.cornerReachMm !== null)
+    facts.push(`${formatLength(2 * laidOut.cornerReachMm)} corner to corner`)
+  return `${motif.title ?? "Untitled"}: ${facts.join(", ")}; ${result.terms} terms.`
+}
+
+/** Rounds past this are left to `check --json`: no page shows a table of thousands of rows. */
+const mostRows = 400
+
+/** One row a round; those whose own fullness leads astray are set in bold. */
+export function ledgerHtml({ name, result }: CheckedPattern): Html[] {
+  const unit = result.gauge.absolute ? "mm" : "sc"
+  const digits = result.gauge.absolute ? 0 : 1
+  const head = [
+    "Round",
+    "Stitches",
+    `Edge, ${unit}`,
+    `Out, ${unit}`,
+    `Growth, ${unit}`,
+    `Flat growth, ${unit}`,
+    "Fullness",
+    "So far",
+    "Angle",
+  ]
+  const rows = new Map(result.ledger.map((row) => [row.round, row]))
+  const shown = result.rounds.slice(0, mostRows)
+  const body = shown.map((round) => {
+    const row = rows.get(round.round)
+    const length = (value: number | undefined) => (value === undefined ? "" : signed(value, digits))
+    const cells: string[] = [
+      String(round.round),
+      countedText(round.counted, round.agrees, round.stated),
+      length(row?.edgeMm),
+      length(row?.radiusMm),
+      length(row?.growthMm),
+      length(row?.flatGrowthMm),
+      row ? signed(row.fullness, 2) : "",
+      row ? formatFullness(row.accumulatedFullness) : "",
+      row ? `${signed(row.curvatureDeg, 0)}\u00b0` : "",
+    ]
+    return element(
+      "tr",
+      { class: row && row.verdict !== "flat" ? "astray" : null },
+      cells.map((cell) => element("td", {}, cell)),
+      element("td", { class: "word" }, row ? verdictWord(row.verdict) : "not read"),
+    )
+  })
+  const table = element(
+    "table",
+    {},
+    element(
+      "thead",
+      {},
+      element(
+        "tr",
+        {},
+        head.map((title) => element("th", { scope: "col" }, title)),
+        element("th", { scope: "col", class: "word" }, "Piece so far"),
+      ),
+    ),
+    element("tbody", {}, body),
+  )
+  const rest = result.rounds.length - shown.length
+  return [
+    element("h4", {}, `Growth of ${name}, round by round`),
+    scrollBox(`Ledger of ${name}`, table),
+    ...(result.gauge.absolute
+      ? []
+      : [element("p", { class: "after" }, "Lengths are in widths of one sc: no gauge is known.")]),
+    ...(rest > 0 ? [element("p", { class: "after" }, `${rest} more rounds are not shown.`)] : []),
+  ]
+}
+
+function countedText(
+  counted: CheckResult["rounds"][number]["counted"],
+  agrees: boolean | null,
+  stated: number | null,
+): string {
+  if (!counted) return "\u2013"
+  const chains = counted.chains > 0 ? ` + ${counted.chains} ch` : ""
+  return `${counted.stitches}${chains}${agrees === false ? ` (text: ${stated})` : ""}`
+}
+
+/** What to change, least disturbing first, and what each change leads to. */
+export function remediesHtml({ name, result }: CheckedPattern): Html[] {
+  if (result.remedies.length === 0) {
+    const said =
+      result.laidOut?.verdict === "flat"
+        ? "Nothing to change: it lies flat."
+        : "No single change found that would mend it."
+    return [element("p", {}, result.laidOut ? said : "Nothing to propose: no round could be read.")]
+  }
+  const items = result.remedies.map((remedy) =>
+    element(
+      "li",
+      {},
+      remedy.change,
+      element(
+        "span",
+        { class: "after" },
+        `Then it ${verdictWord(remedy.verdictAfter)} (fullness ${formatFullness(remedy.fullnessAfter)}).`,
+      ),
+    ),
+  )
+  return [
+    element("h4", {}, `What to change in ${name}, least disturbing first`),
+    element("ol", {}, items),
+  ]
+}
+
+/** Problems past this usually follow from those before. */
+const mostProblems = 60
+
+/** Every problem in the text of a pattern, with its line. */
+export function problemsHtml({ name, result }: CheckedPattern): Html[] {
+  if (result.problems.length === 0)
+    return [element("p", { class: "after" }, `Nothing to mend in the text of ${name}.`)]
+  return [
+    element("h4", {}, `Found in the text of ${name}`),
+    element("ul", {}, problemItems(result.problems)),
+  ]
+}
+
+/** Problems as list items. */
+export function problemItems(problems: CheckResult["problems"]): Child {
+  const rest = problems.length - mostProblems
+  return [
+    problems.slice(0, mostProblems).map(({ severity, line, round, message, hint }) => {
+      const where = `${severity}, line ${line}${round === null ? "" : `, round ${round}`}: `
+      return element(
+        "li",
+        {},
+        element("span", { class: "where" }, where),
+        message,
+        hint ? element("span", { class: "hint" }, hint) : null,
+      )
+    }),
+    rest > 0 ? element("li", {}, `... and ${rest} more.`) : null,
+  ]
+}
+
+/** A box in which something wide scrolls by itself, reachable by keyboard. */
+export function scrollBox(label: string, content: Html): Html {
+  return element(
+    "div",
+    { class: "scroll", tabindex: 0, role: "region", "aria-label": label },
+    content,
+  )
+}
+
+/** Fixed decimals with the minus sign of typography and no minus before zero. */
+function signed(value: number, digits: number): string {
+  const text = Math.abs(value) < 1e12 ? value.toFixed(digits) : value.toExponential(2)
+  return (Number(text) === 0 ? (0).toFixed(digits) : text).replace("-", "\u2212")
+}

@@ -1,0 +1,86 @@
+// What the writer wrote, as HTML: patterns with their problems marked in place, gauges, and
+// calculations with their values.
+
+import type { Problem } from "@roundwright/instructions"
+import type { CalculationLine, CheckedPattern } from "../result.ts"
+import { type Child, element, type Html } from "./html.ts"
+import { problemItems, scrollBox } from "./results.ts"
+
+/** Longer lines of a pattern are cut on the page; nothing a maker reads is that long. */
+const mostShown = 2_000
+
+/** @param listed true when a cell of the notebook lists the problems, so that they need not stand here */
+export function patternHtml({ name, text, result }: CheckedPattern, listed: boolean): Html[] {
+  const title = result.motif?.title
+  const lines = text.split(/\r\n|\r|\n/)
+  const byLine = new Map<number, Problem[]>()
+  for (const problem of result.problems) {
+    const same = byLine.get(problem.line)
+    if (same) same.push(problem)
+    else byLine.set(problem.line, [problem])
+  }
+  const shown = lines.map((line, index) =>
+    element("span", { class: "line" }, markedLine(line, byLine.get(index + 1) ?? [])),
+  )
+  const label = title && title !== name ? `Pattern ${name}: ${title}` : `Pattern ${name}`
+  return [
+    element("h4", {}, label),
+    element("pre", {}, shown),
+    ...(listed || result.problems.length === 0
+      ? []
+      : [element("ul", { class: "found" }, problemItems(result.problems))]),
+  ]
+}
+
+/** A line with its problems underlined; where several overlap the first one's words are marked. */
+function markedLine(line: string, problems: readonly Problem[]): Child {
+  const parts: Child[] = []
+  let at = 0
+  const sorted = [...problems].sort((a, b) => a.column - b.column)
+  for (const { column, length, severity, message, hint } of sorted) {
+    const start = Math.min(column - 1, mostShown)
+    const end = Math.min(start + length, line.length, mostShown)
+    if (start < at || end <= start) continue
+    parts.push(line.slice(at, start))
+    const title = hint ? `${message} ${hint}` : message
+    parts.push(element("mark", { class: severity, title }, line.slice(start, end)))
+    at = end
+  }
+  parts.push(line.slice(at, mostShown), line.length > mostShown ? "..." : "")
+  return parts
+}
+
+export function gaugeHtml(of: string, lines: readonly string[]): Html[] {
+  const shown = lines.map((line) => element("span", { class: "line" }, line.slice(0, mostShown)))
+  return [element("h4", {}, `Gauge for ${of}`), element("pre", {}, shown)]
+}
+
+/** @param faults message and hint by source line, for lines without a value */
+export function calculationHtml(
+  lines: readonly CalculationLine[],
+  faults: ReadonlyMap<string, { readonly message: string; readonly hint: string }>,
+): Html[] {
+  const rows = lines.map((line) => {
+    if (line.source === "")
+      return element("tr", {}, element("td", { class: "word wrap", colspan: 3 }, line.comment))
+    const fault = line.value === null ? faults.get(line.source) : undefined
+    const value =
+      line.value ??
+      element(
+        "span",
+        {},
+        element("strong", {}, "No value. "),
+        fault?.message ?? "",
+        fault?.hint ? element("span", { class: "hint" }, fault.hint) : null,
+      )
+    const remark = line.comment ? element("span", { class: "remark" }, line.comment) : null
+    return element(
+      "tr",
+      {},
+      element("td", { class: "name word" }, line.name ?? ""),
+      element("td", { class: "formula word" }, line.source, remark),
+      element("td", { class: line.value === null ? "word wrap" : null }, value),
+    )
+  })
+  return [scrollBox("Calculation", element("table", {}, element("tbody", {}, rows)))]
+}

@@ -1,0 +1,102 @@
+// A computed notebook as data: the Markdown as a tree, every cell with what it gave, every value in
+// the prose, every problem with its place. No HTML in here; a page, live or not, is made from this.
+
+import type { CheckResult } from "@roundwright/assessment"
+import type { ChartSpec } from "@roundwright/charts"
+import type { MarkdownTree } from "./markdown.ts"
+
+/** The kinds of cell, by the first word after the fence. */
+export const cellKinds = [
+  "pattern",
+  "gauge",
+  "calculation",
+  "verdict",
+  "ledger",
+  "remedies",
+  "problems",
+  "chart",
+] as const
+
+export type CellKind = (typeof cellKinds)[number]
+
+export interface NotebookProblem {
+  /** `error`: something has no result because of it. `warning`, `note`: there is one, with this said. */
+  readonly severity: "error" | "warning" | "note"
+  readonly code: string
+  /** The cell it is in, counted from 0; null when it is in the prose or about the whole text. */
+  readonly cell: number | null
+  /** Place in the notebook's text, from 1; `length` in UTF-16 units. */
+  readonly line: number
+  readonly column: number
+  readonly length: number
+  readonly message: string
+  readonly hint: string
+}
+
+/** A pattern that was checked, with the gauge lines that were set over it. */
+export interface CheckedPattern {
+  readonly name: string
+  /** As it stands in the cell. */
+  readonly text: string
+  readonly result: CheckResult
+}
+
+/** One line of a calculation. `name` is null for an expression that is only shown. */
+export interface CalculationLine {
+  readonly source: string
+  readonly name: string | null
+  /** Ready to show, with its unit; null when the line failed. */
+  readonly value: string | null
+  readonly comment: string
+}
+
+/** What a cell gave. `pattern` below is the pattern a result cell is about. */
+export type CellContent =
+  | { readonly kind: "pattern"; readonly pattern: CheckedPattern }
+  | { readonly kind: "gauge"; readonly of: string; readonly lines: readonly string[] }
+  | { readonly kind: "calculation"; readonly lines: readonly CalculationLine[] }
+  | {
+      readonly kind: "verdict" | "ledger" | "remedies" | "problems"
+      readonly pattern: CheckedPattern
+    }
+  | {
+      readonly kind: "chart"
+      readonly name: string
+      readonly pattern: CheckedPattern
+      /** Drawn for a page's measure and for a phone. */
+      readonly wide: ChartSpec
+      readonly narrow: ChartSpec
+    }
+
+export interface Cell {
+  readonly index: number
+  readonly kind: CellKind
+  /** Line of the opening fence, from 1. */
+  readonly line: number
+  /** What stands after the fence, and inside it. */
+  readonly info: string
+  readonly text: string
+  /** Null when the cell failed; `problems` then says why. */
+  readonly content: CellContent | null
+  readonly problems: readonly NotebookProblem[]
+}
+
+/** A value in the prose: `` `= expression` ``. */
+export interface InlineValue {
+  readonly line: number
+  readonly column: number
+  readonly expression: string
+  /** Ready to show; null when it failed. */
+  readonly value: string | null
+  readonly problem: NotebookProblem | null
+}
+
+export interface NotebookResult {
+  readonly title: string
+  readonly tree: MarkdownTree
+  /** In the order of the text. */
+  readonly cells: readonly Cell[]
+  readonly values: readonly InlineValue[]
+  /** All of them, in the order of the text. */
+  readonly problems: readonly NotebookProblem[]
+}
