@@ -5,7 +5,7 @@
 import { findCorners, type Motif, type RoundCorners, validateMotif } from "@roundwright/motif"
 import type { Gauge } from "@roundwright/stitches"
 import { type EdgePlan, planEdges, type Sizes, sizesIn } from "./edge-plan.ts"
-import { type Leg, planLegs } from "./legs.ts"
+import { type Bend, type Leg, planLegs } from "./legs.ts"
 import {
   blend,
   type Hinge,
@@ -19,7 +19,7 @@ import {
   type Spring,
 } from "./net.ts"
 import { type Ground, neighbour } from "./places.ts"
-import { placeInCircles } from "./start-in-plane.ts"
+import { placeInPlane } from "./start-in-plane.ts"
 
 export interface NetOptions {
   /**
@@ -66,7 +66,7 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
     rods: rodsOf(ground, motif),
     edges: edges.map((edge, r) => describeEdge(edge, firstNode[r]!)),
     centre: ground.ring.nodes,
-    start: placeInCircles(ground, legs, next),
+    start: placeInPlane(ground, corners, legs, next),
     mmPerUnit: sizes.mmPerUnit,
   }
 }
@@ -102,7 +102,7 @@ function planAllLegs(ground: Ground, corners: readonly RoundCorners[], skewShare
   let backwards = false
   ground.motif.rounds.forEach((motifRound, round) => {
     if (motifRound.turned && round > 0) backwards = !backwards
-    const planned = planLegs(ground, round, corners[round]?.groups ?? [], postPoint)
+    const planned = planLegs(ground, round, corners, postPoint)
     const skew = round > 0 && !motifRound.turned ? (backwards ? -1 : 1) * skewShare : 0
     legs.push(
       skew === 0
@@ -164,17 +164,12 @@ function edgeSprings(ground: Ground, corners: readonly RoundCorners[], sizes: Si
   })
 }
 
-function legRest(leg: Leg): number {
-  const h = leg.top.heightMm + leg.place.aboveMm
-  return leg.lengthens ? Math.hypot(h, leg.leanMm) : h
-}
-
 function postSpring(ground: Ground, round: number, leg: Leg): Spring {
   return {
     role: "post",
     from: leg.place.point,
     to: nodePoint(ground.firstNode[round]! + leg.index),
-    restMm: legRest(leg),
+    restMm: leg.restMm,
     areaMm2: leg.top.widthMm * leg.top.heightMm * leg.share,
     round,
     element: leg.top.element,
@@ -186,8 +181,11 @@ function leanOf(ground: Ground, corners: readonly RoundCorners[], round: number,
   if (left === null || right === null || left.nodes[0] === right.nodes[0]) return []
   const h = leg.top.heightMm
   const circle = roundBelow(ground, corners, leg.place.round)
-  const toLeft = acrossBand(circle, h, -leftMm, leg.leanMm)
-  const toRight = acrossBand(circle, h, rightMm, leg.leanMm)
+  const reach = (along: number): number =>
+    leg.bend === null
+      ? acrossBand(circle, h, along, leg.leanMm)
+      : acrossCorner(leg.bend, h, along, leg.leanMm)
+  const [toLeft, toRight] = [reach(-leftMm), reach(rightMm)]
   // A pair of diagonals of stiffness k would resist the same lean with half of k on their difference.
   const areaShare = (leg.top.widthMm * h * leg.share) / (2 * h * h)
   return [
@@ -222,6 +220,16 @@ function acrossBand(circle: number, h: number, from: number, to: number): number
   const high = low + h
   const angle = to / Math.sqrt(low * high) - from / low
   return Math.hypot(h, 2 * Math.sqrt(low * high) * Math.sin(angle / 2))
+}
+
+/** The same where the lower edge turns inward near the leg. On the tip both sides are alike. */
+function acrossCorner({ side, beforeMm, turn }: Bend, h: number, from: number, to: number): number {
+  if (side === 0) return h
+  const at = side * from
+  const past = Math.max(0, at - beforeMm)
+  const x = Math.min(at, beforeMm) + past * Math.cos(turn)
+  const y = -past * Math.sin(turn)
+  return Math.hypot(side * to - x, h - y)
 }
 
 /** Folds along each leg between its neighbours: curvature along the round. Continuum: half B (h / w) per squared fold. */

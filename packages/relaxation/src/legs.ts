@@ -3,8 +3,9 @@
 // tops and bases cannot stand exactly over each other, and a leg leaning by d is at ease with the
 // length sqrt(h^2 + d^2), so that the round is h deep; legs that fan out of one place keep their length h.
 
-import { type Anchor, anchorKey, type CornerGroup, type Motif } from "@roundwright/motif"
+import { type Anchor, anchorKey, type Motif, type RoundCorners } from "@roundwright/motif"
 import type { EdgeNode } from "./edge-plan.ts"
+import { cornerMitres, firstTips, type Mitre } from "./mitre.ts"
 import type { Point } from "./net.ts"
 import { type Ground, type Place, placeOf } from "./places.ts"
 
@@ -17,8 +18,20 @@ export interface Leg {
   readonly share: number
   /** Offset of the top against the base along the edge at ease, mm, positive counterclockwise. */
   readonly leanMm: number
-  /** Whether the lean lengthens the leg (spread increases) or not (a fan). */
-  readonly lengthens: boolean
+  /** Length at ease, mm. */
+  readonly restMm: number
+  /** For legs at a corner of the edge below; null elsewhere. */
+  readonly bend: Bend | null
+}
+
+/** How the edge below turns near a leg. */
+export interface Bend {
+  /** 1 for a leg before the tip (counterclockwise), -1 after it, 0 on it. */
+  readonly side: number
+  /** From the leg's base to the corner of the edge below, mm, negative when it stands past it. */
+  readonly beforeMm: number
+  /** Angle of the turn. */
+  readonly turn: number
 }
 
 interface Standing {
@@ -35,7 +48,7 @@ const mostLeanWidths = 1
 export function planLegs(
   ground: Ground,
   round: number,
-  corners: readonly CornerGroup[],
+  corners: readonly RoundCorners[],
   postPoint: (round: number, element: number) => Point | null,
 ): Leg[] {
   const standing = gatherStanding(ground.motif, ground, round)
@@ -56,18 +69,25 @@ export function planLegs(
     const solid = leg.anchor.at === "stitch" && group.length <= 2 && place.round === round - 1
     return { ...leg, place, group, solid }
   })
-  const spread = spreadLeans(ground, round, corners, placed)
+  const mitres = cornerMitres(ground, round, corners)
+  const tips = round === 0 ? firstTips(ground, corners) : []
+  const spread = spreadLeans(ground, round, mitres, placed)
   return placed.map((leg, k) => {
-    const limit = mostLeanWidths * leg.top.widthMm
-    const lean = spread[k] ?? fanLean(leg, placed, ground, round)
-    return {
-      index: leg.index,
-      top: leg.top,
-      place: leg.place,
-      share: leg.share,
-      leanMm: Math.min(limit, Math.max(-limit, lean)),
-      lengthens: spread[k] !== undefined,
+    const { index, top, place, share } = leg
+    const h = top.heightMm + place.aboveMm
+    const plain = { index, top, place, share }
+    const mitre = mitres.find((one) => one.elements.has(top.element))
+    const mitred = mitre === undefined ? null : mitredLean(ground, round, mitre, leg)
+    if (mitred !== null) return { ...plain, ...mitred, restMm: Math.hypot(h, mitred.leanMm) }
+    if (tips.length > 0) {
+      const reach = firstReach(tips, ground.edges[0]!.lengthMm, h, top.along)
+      return { ...plain, leanMm: 0, restMm: Math.hypot(h, reach), bend: null }
     }
+    const limit = mostLeanWidths * top.widthMm
+    const own = spread[k]
+    const lean = own ?? fanLean(leg, placed, ground, round)
+    const leanMm = Math.min(limit, Math.max(-limit, lean))
+    return { ...plain, leanMm, restMm: own === undefined ? h : Math.hypot(h, leanMm), bend: null }
   })
 }
 
@@ -111,19 +131,14 @@ function inOrder(legs: Standing[], ground: Ground, round: number): Standing[] {
 function spreadLeans(
   ground: Ground,
   round: number,
-  corners: readonly CornerGroup[],
+  mitres: readonly Mitre[],
   legs: readonly Placed[],
 ): (number | undefined)[] {
   const leans = new Array<number | undefined>(legs.length).fill(undefined)
   if (round === 0) return leans
-  const elements = ground.motif.rounds[round]!.elements.length
-  const inCorner = (leg: Placed): boolean =>
-    corners.some(({ first, last }) => {
-      const offset = (leg.top.element - first + elements) % elements
-      return offset <= (last - first + elements) % elements
-    })
+  const inCorner = (leg: Placed): boolean => mitres.some((one) => one.elements.has(leg.top.element))
   const use = legs.map((leg) => leg.solid && !inCorner(leg))
-  for (const stretch of stretches(use, corners.length > 0)) {
+  for (const stretch of stretches(use)) {
     const b = unwrapped(
       stretch.map((k) => legs[k]!.place.along),
       ground.edges[round - 1]!.lengthMm,
@@ -144,10 +159,10 @@ function spreadLeans(
   return leans
 }
 
-function stretches(use: readonly boolean[], cut: boolean): number[][] {
+function stretches(use: readonly boolean[]): number[][] {
   const n = use.length
   const start = use.indexOf(false)
-  if (start < 0) return cut ? [] : [use.map((_, k) => k)]
+  if (start < 0) return [use.map((_, k) => k)]
   const found: number[][] = []
   let current: number[] = []
   for (let i = 1; i <= n; i++) {
@@ -180,18 +195,53 @@ function slopeOf(b: readonly number[], t: readonly number[]): number {
   return square > 0 && product > 0 ? product / square : 1
 }
 
+/**
+ * At a corner the top of a leg lies s before the tip of its edge and its base b before that of the edge below;
+ * rows square to the side reach h tan(turn / 2) further at the top, so the leg leans by that + b - s.
+ */
+function mitredLean(
+  ground: Ground,
+  round: number,
+  mitre: Mitre,
+  leg: Placed,
+): { leanMm: number; bend: Bend } | null {
+  if (leg.place.round !== round - 1 || mitre.baseTip === null) return null
+  const s = cyclic(mitre.tip - leg.top.along, ground.edges[round]!.lengthMm)
+  const b = cyclic(mitre.baseTip - leg.place.along, ground.edges[round - 1]!.lengthMm)
+  const h = leg.top.heightMm
+  const reach = h * Math.tan(mitre.turn / 2)
+  const side = Math.abs(s) < 1e-9 * h ? 0 : Math.sign(s)
+  // A leg cannot lean further than a corner of 45 degrees to its row asks for.
+  const lean = Math.min(h, Math.max(-h, reach + side * b - Math.abs(s)))
+  return {
+    leanMm: side === 0 ? reach : side * lean,
+    bend: { side, beforeMm: side * b, turn: mitre.turn },
+  }
+}
+
+/**
+ * A first round that is to have corners lies as a polygon from the start: a leg stands off the middle of its
+ * side by its place along it, at most as far as the corner of a polygon h deep.
+ */
+function firstReach(tips: readonly number[], length: number, h: number, along: number): number {
+  const fromTip = Math.min(...tips.map((tip) => Math.abs(cyclic(along - tip, length))))
+  const half = length / (2 * tips.length)
+  return Math.max(0, Math.min(half - fromTip, h * Math.tan(Math.PI / tips.length)))
+}
+
+/** The difference of two places on a closed edge, the short way round. */
+function cyclic(difference: number, length: number): number {
+  return difference - length * Math.round(difference / length)
+}
+
 /** Offset of a leg in a fan: its top against the middle of the tops, its base against that of the bases. */
 function fanLean(leg: Placed, legs: readonly Placed[], ground: Ground, round: number): number {
   if (leg.group.length < 2 || leg.place.round < 0) return 0
   const fan = legs.filter((other) => other.key === leg.key)
-  const offset = (x: number, from: number, length: number): number => {
-    const d = x - from
-    return d - length * Math.round(d / length)
-  }
   const topLength = ground.edges[round]!.lengthMm
   const baseLength = ground.edges[leg.place.round]!.lengthMm
-  const t = fan.map((other) => offset(other.top.along, leg.top.along, topLength))
-  const b = fan.map((other) => offset(other.place.along, leg.place.along, baseLength))
+  const t = fan.map((other) => cyclic(other.top.along - leg.top.along, topLength))
+  const b = fan.map((other) => cyclic(other.place.along - leg.place.along, baseLength))
   return mean(b) - mean(t)
 }
 

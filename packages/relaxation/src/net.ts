@@ -84,7 +84,7 @@ export interface Net {
   readonly edges: readonly NetEdge[]
   /** Nodes of the centre: one, or those of a ring. */
   readonly centre: readonly number[]
-  /** First placing in the plane: x, y of every node, rounds as circles. */
+  /** First placing in the plane: x, y of every node, rounds as circles and polygons. */
   readonly start: Float64Array
   /** 1 when lengths are mm; else mm in one unit of length (an sc width), assumed. */
   readonly mmPerUnit: number
