@@ -143,7 +143,7 @@ const sans = "system-ui, sans-serif"
 
 const chartConfig: ChartSpec["config"] = {
   font: sans,
-  background: null,
+  background: "transparent",
   view: { stroke: null },
   aria: false,
   title: {

@@ -4,6 +4,7 @@
 // of the text, then the results, then the values in the prose. So the first paragraph can tell what
 // is worked out further down, and a name is given a value once only.
 
+import { type CheckResult, checkPattern } from "@roundwright/assessment"
 import { chartByName } from "@roundwright/charts"
 import { RoundwrightError } from "@roundwright/numerics"
 import { computeCalculation, type Scope } from "./calculation/cell.ts"
@@ -22,8 +23,16 @@ import type {
   NotebookResult,
 } from "./result.ts"
 
+export interface ComputeOptions {
+  /** Checks a pattern's text; `checkPattern` when absent. A page may pass one that remembers. */
+  readonly check?: (text: string) => CheckResult
+}
+
 /** Computes every cell and value. Never throws on anything a text can hold. */
-export async function computeNotebook(markdown: string): Promise<NotebookResult> {
+export async function computeNotebook(
+  markdown: string,
+  options: ComputeOptions = {},
+): Promise<NotebookResult> {
   const text = markdown.replace(/^\uFEFF/, "").replace(/\0/g, "\uFFFD")
   const broken = brokenLimit(text)
   if (broken) return unread(broken)
@@ -49,7 +58,7 @@ export async function computeNotebook(markdown: string): Promise<NotebookResult>
   const report = (problem: NotebookProblem) => problems.push(problem)
   for (const cell of written) cell.problems.forEach(report)
   const contents = new Map<number, CellContent>()
-  const patterns = checkPatterns(written, contents, report)
+  const patterns = checkPatterns(written, contents, report, options.check ?? checkPattern)
   const scope: Scope = {
     values: new Map(),
     patterns: new Map([...patterns].map(([name, { result }]) => [name, namesOf(result)])),
@@ -78,6 +87,7 @@ function checkPatterns(
   cells: readonly WrittenCell[],
   contents: Map<number, CellContent>,
   report: Report,
+  check: (text: string) => CheckResult,
 ): ReadonlyMap<string, CheckedPattern> {
   const gauges = new Map<string, GaugeLines>()
   const named = new Map<string, WrittenCell>()
@@ -104,7 +114,7 @@ function checkPatterns(
   const patterns = new Map<string, CheckedPattern>()
   for (const [name, cell] of named) {
     const gauge = gauges.get(name)
-    const { result, gaugeProblems } = checkUnderGauge(cell.text, gauge)
+    const { result, gaugeProblems } = checkUnderGauge(cell.text, gauge, check)
     const pattern = { name, text: cell.text, result }
     patterns.set(name, pattern)
     contents.set(cell.index, { kind: "pattern", pattern })

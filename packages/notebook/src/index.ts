@@ -1,4 +1,4 @@
-export { computeNotebook } from "./compute.ts"
+export { type ComputeOptions, computeNotebook } from "./compute.ts"
 export {
   type RenderedNotebook,
   type RenderOptions,

@@ -4,7 +4,7 @@
 // text; headings of the same name in the pattern are left out, so that one written pattern can be
 // tried with another hand. Places stay those of the notebook.
 
-import { type CheckResult, checkPattern } from "@roundwright/assessment"
+import type { CheckResult } from "@roundwright/assessment"
 import type { Problem } from "@roundwright/instructions"
 
 export interface GaugeLines {
@@ -20,15 +20,19 @@ export interface PatternCheck {
 }
 
 /** Checks a pattern under a gauge cell. Lines in `result` count from 1 inside the pattern's cell. */
-export function checkUnderGauge(text: string, gauge: GaugeLines | undefined): PatternCheck {
-  if (!gauge) return { result: checkPattern(text), gaugeProblems: [] }
+export function checkUnderGauge(
+  text: string,
+  gauge: GaugeLines | undefined,
+  check: (text: string) => CheckResult,
+): PatternCheck {
+  if (!gauge) return { result: check(text), gaugeProblems: [] }
   const headings = new Set(gauge.lines.map(headingOf).filter((heading) => heading !== null))
   const lines = text.split(/\r\n|\r|\n/)
   const title = titleLine(lines)
   const own = lines.map((line) => (headings.has(headingOf(line) ?? "") ? "" : line))
   const before = own.slice(0, title)
   const joined = [...before, ...gauge.lines, ...own.slice(title)].join("\n")
-  const result = checkPattern(joined)
+  const result = check(joined)
   const gaugeProblems: Problem[] = []
   const problems: Problem[] = []
   for (const problem of result.problems) {

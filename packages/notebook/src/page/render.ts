@@ -2,14 +2,14 @@
 // fetched, and a policy in the file that forbids both.
 
 import { createHash } from "node:crypto"
-import { computeNotebook } from "../compute.ts"
+import { type ComputeOptions, computeNotebook } from "../compute.ts"
 import type { NotebookProblem, NotebookResult } from "../result.ts"
 import { cellHtml, problemBox } from "./cells.ts"
 import { type Child, element, type Html } from "./html.ts"
 import { proseRuns } from "./prose.ts"
 import { pageStyle } from "./style.ts"
 
-export interface RenderOptions {
+export interface RenderOptions extends ComputeOptions {
   /** Language of the text, for the page's `lang`; `en` when absent. */
   readonly language?: string
 }
@@ -25,7 +25,7 @@ export async function renderNotebook(
   markdown: string,
   options: RenderOptions = {},
 ): Promise<RenderedNotebook> {
-  const result = await computeNotebook(markdown)
+  const result = await computeNotebook(markdown, options)
   const html = await renderPage(result, options)
   return { html, title: result.title, problems: result.problems }
 }

@@ -48,55 +48,35 @@ const mostRows = 400
 export function ledgerHtml({ name, result }: CheckedPattern): Html[] {
   const unit = result.gauge.absolute ? "mm" : "sc"
   const digits = result.gauge.absolute ? 0 : 1
-  const head = [
-    "Round",
-    "Stitches",
-    `Edge, ${unit}`,
-    `Out, ${unit}`,
-    `Growth, ${unit}`,
-    `Flat growth, ${unit}`,
-    "Fullness",
-    "So far",
-    "Angle",
-  ]
+  const lengths = ["Growth", "Flat growth", "Edge", "Out"].map((title) => `${title}, ${unit}`)
   const rows = new Map(result.ledger.map((row) => [row.round, row]))
   const shown = result.rounds.slice(0, mostRows)
+  const number = (text: string) => element("td", {}, text)
   const body = shown.map((round) => {
     const row = rows.get(round.round)
-    const length = (value: number | undefined) => (value === undefined ? "" : signed(value, digits))
-    const cells: string[] = [
-      String(round.round),
-      countedText(round.counted, round.agrees, round.stated),
-      length(row?.edgeMm),
-      length(row?.radiusMm),
-      length(row?.growthMm),
-      length(row?.flatGrowthMm),
-      row ? signed(row.fullness, 2) : "",
-      row ? formatFullness(row.accumulatedFullness) : "",
-      row ? `${signed(row.curvatureDeg, 0)}\u00b0` : "",
-    ]
+    const measures = row ? [row.growthMm, row.flatGrowthMm, row.edgeMm, row.radiusMm] : []
     return element(
       "tr",
       { class: row && row.verdict !== "flat" ? "astray" : null },
-      cells.map((cell) => element("td", {}, cell)),
+      number(String(round.round)),
+      number(countedText(round.counted, round.agrees, round.stated)),
+      number(row ? signed(row.fullness, 2) : ""),
+      number(row ? signed(row.accumulatedFullness, 2) : ""),
       element("td", { class: "word" }, row ? verdictWord(row.verdict) : "not read"),
+      lengths.map((_, index) => number(row ? signed(measures[index]!, digits) : "")),
+      number(row ? `${signed(row.curvatureDeg, 0)}\u00b0` : ""),
     )
   })
-  const table = element(
-    "table",
+  const heading = (title: string, word = false) =>
+    element("th", { scope: "col", class: word ? "word" : null }, title)
+  const head = element(
+    "tr",
     {},
-    element(
-      "thead",
-      {},
-      element(
-        "tr",
-        {},
-        head.map((title) => element("th", { scope: "col" }, title)),
-        element("th", { scope: "col", class: "word" }, "Piece so far"),
-      ),
-    ),
-    element("tbody", {}, body),
+    ["Round", "Stitches", "Fullness", "So far"].map((title) => heading(title)),
+    heading("Piece so far", true),
+    [...lengths, "Angle"].map((title) => heading(title)),
   )
+  const table = element("table", {}, element("thead", {}, head), element("tbody", {}, body))
   const rest = result.rounds.length - shown.length
   return [
     element("h4", {}, `Growth of ${name}, round by round`),

@@ -47,7 +47,8 @@ th:first-child, td:first-child { padding-left: 0; }
 th:last-child, td:last-child { padding-right: 0; }
 td.word, th.word { text-align: left; }
 td.wrap { white-space: normal; min-width: 9rem; }
-tr.astray td { font-weight: 600; }
+tr.astray td.word { font-weight: 600; }
+@media (min-width: 54rem) { .ledger .scroll { width: 46rem; max-width: none; margin-left: -4.75rem; } .ledger table { width: 100%; } }
 main > table { display: block; overflow-x: auto; margin: 0 0 1rem; }
 .scroll { overflow-x: auto; max-width: 100%; }
 .scroll:focus-visible { outline: 2px solid var(--accent); outline-offset: 4px; }

@@ -1,0 +1,31 @@
+// A notebook for one pattern: the text as it is, in a fence longer than any it holds, and every
+// result below. What `pnpm start FILE` renders.
+
+/** Markdown of a notebook about one pattern. The pattern's text is kept to the letter. */
+export function patternNotebook(pattern: string, title: string): string {
+  const fence = "`".repeat(Math.max(3, longestRun(pattern) + 1))
+  const cell = (info: string, text = "") => `${fence}${info}\n${text}${fence}\n`
+  const body = pattern.endsWith("\n") ? pattern : `${pattern}\n`
+  return [
+    `# ${title.replace(/[\\`*_[\]<>#]/g, " ").trim() || "A pattern"}`,
+    "Does it lie flat, from which round is it off, and what would mend it?",
+    cell("verdict of=pattern"),
+    cell("problems of=pattern"),
+    "## Round by round",
+    cell("ledger of=pattern"),
+    cell("chart of=pattern name=growth"),
+    cell("chart of=pattern name=fullness"),
+    "## What to change",
+    cell("remedies of=pattern"),
+    "## Reach",
+    cell("chart of=pattern name=reach"),
+    "## The pattern",
+    cell("pattern name=pattern", body),
+  ].join("\n\n")
+}
+
+function longestRun(text: string): number {
+  let longest = 0
+  for (const [run] of text.matchAll(/`+/g)) longest = Math.max(longest, run.length)
+  return longest
+}
