@@ -1,1 +1,2 @@
+export * from "./read-pattern.ts"
 export * from "./reading.ts"

@@ -1,0 +1,254 @@
+// The edge a round is worked into: the elements of the round before, in the order they are met, cut
+// into cells. A stitch is one cell, the gap after it another, a run of chains one cell a chain.
+
+import { type Anchor, anchorKey, type Centre, type Element, type Round } from "@roundwright/motif"
+
+export interface Cell {
+  readonly type: "stitch" | "gap" | "chain" | "picot"
+  /** Index of the element in its round; -1 for the centre. */
+  readonly element: number
+  /** Which chain of a run, from 0; 0 for others. */
+  readonly chain: number
+}
+
+export class Edge {
+  readonly cells: readonly Cell[]
+  /** For each cell, cells to the end of its element (a run of chains is several). */
+  readonly widths: readonly number[]
+  /** Position in the walk of each element. */
+  readonly order: readonly number[]
+  private readonly kept = new Map<string, unknown>()
+
+  constructor(
+    /** Index of the round, -1 for the centre. */
+    readonly round: number,
+    readonly elements: readonly Element[],
+    readonly reversed: boolean,
+    order: readonly number[],
+    cells: readonly Cell[],
+  ) {
+    this.order = order
+    this.cells = cells
+    const widths: number[] = new Array(cells.length)
+    for (let i = cells.length - 1; i >= 0; i--) {
+      const next = cells[i + 1]
+      const cell = cells[i]!
+      widths[i] =
+        cell.type === "chain" && next?.type === "chain" && next.element === cell.element
+          ? widths[i + 1]! + 1
+          : 1
+    }
+    this.widths = widths
+  }
+
+  get size(): number {
+    return this.cells.length
+  }
+
+  /** Remembers what is worked out once for an edge. */
+  keep<T>(key: string, work: () => T): T {
+    const found = this.kept.get(key)
+    if (found !== undefined) return found as T
+    const made = work()
+    this.kept.set(key, made)
+    return made
+  }
+
+  /** True where a run of chains, as met in the walk, begins. */
+  startsRun(index: number): boolean {
+    const cell = this.cells[index]
+    const before = this.cells[index - 1]
+    return cell?.type === "chain" && !(before?.type === "chain" && before.element === cell.element)
+  }
+
+  anchorAt(index: number, whole: boolean): Anchor {
+    const cell = this.cells[index]!
+    if (this.round < 0) return { at: "centre", chain: cell.chain }
+    const base = { round: this.round, element: cell.element }
+    if (cell.type === "stitch") return { at: "stitch", ...base }
+    if (cell.type === "picot") return { at: "picot", ...base }
+    if (cell.type === "gap") return { at: "between", round: this.round, element: cell.element }
+    return whole ? { at: "space", ...base } : { at: "chain", ...base, chain: cell.chain }
+  }
+
+  elementAt(index: number): Element | undefined {
+    return this.elements[this.cells[index]?.element ?? -1]
+  }
+}
+
+/** The chains of a chain ring, or nothing to count for other centres. */
+export function centreEdge(centre: Centre): Edge {
+  const chains = centre.kind === "chain-ring" ? centre.chains : 0
+  const cells: Cell[] = Array.from({ length: chains }, (_, chain) => ({
+    type: "chain" as const,
+    element: -1,
+    chain,
+  }))
+  return new CentreEdge(cells)
+}
+
+/** Each chain of a ring stands for itself. */
+class CentreEdge extends Edge {
+  constructor(cells: readonly Cell[]) {
+    super(-1, [], false, [], cells)
+  }
+  override startsRun(): boolean {
+    return true
+  }
+}
+
+/** The edge of a round as the next one meets it. `turned` tells that the next goes the other way. */
+export function roundEdge(round: Round, index: number, turned: boolean): Edge {
+  const count = round.elements.length
+  const last = round.elements[count - 1]
+  const closed =
+    round.closing === "joined" && last?.type === "chain" && last.closedWith !== undefined
+  const forward = Array.from({ length: count }, (_, i) => i)
+  let order = forward
+  if (turned) {
+    order =
+      round.closing === "joined" && count > 0
+        ? [0, ...forward.slice(1).reverse()]
+        : [...forward].reverse()
+    if (closed) order = [...forward].reverse()
+  } else if (closed) order = [count - 1, ...forward.slice(0, -1)]
+  const cells: Cell[] = []
+  order.forEach((element, position) => {
+    const made = round.elements[element]!
+    if (made.type === "chain") {
+      for (let k = 0; k < made.chains; k++)
+        cells.push({ type: "chain", element, chain: turned ? made.chains - 1 - k : k })
+      return
+    }
+    if (made.type === "picot") {
+      cells.push({ type: "picot", element, chain: 0 })
+      return
+    }
+    cells.push({ type: "stitch", element, chain: 0 })
+    const next = nextSolid(round.elements, order, position)
+    if (next !== null) cells.push({ type: "gap", element: turned ? next : element, chain: 0 })
+  })
+  return new Edge(index, round.elements, turned, order, cells)
+}
+
+/** The element met next when it is a stitch (picots passed over), else null. */
+function nextSolid(
+  elements: readonly Element[],
+  order: readonly number[],
+  position: number,
+): number | null {
+  for (let step = 1; step <= Math.min(order.length, 8); step++) {
+    const element = order[(position + step) % order.length]!
+    const made = elements[element]
+    if (made?.type === "picot") continue
+    return made?.type === "stitch" ? element : null
+  }
+  return null
+}
+
+/** Stitches side by side, as indices of cells in walk order; `wraps` when it runs over the start. */
+export interface Group {
+  readonly cells: readonly number[]
+  /** Every cell from its first to its last, chains inside included. */
+  readonly all: readonly number[]
+}
+
+/** Runs of stitches worked into one place: tight ones have no chains between them. */
+export function groupsInOnePlace(edge: Edge, tight: boolean): readonly Group[] {
+  return edge.keep(tight ? "tight" : "wide", () => {
+    const runs: { key: string; cells: number[]; all: number[] }[] = []
+    let open: (typeof runs)[number] | null = null
+    let pending: number[] = []
+    edge.cells.forEach((cell, index) => {
+      if (cell.type === "gap" || cell.type === "picot") return
+      if (cell.type === "chain") {
+        if (tight) open = null
+        else pending.push(index)
+        return
+      }
+      const element = edge.elements[cell.element]
+      const key = element?.type === "stitch" ? placeKey(element.anchors) : ""
+      if (open && open.key === key) {
+        open.cells.push(index)
+        open.all.push(...pending, index)
+      } else {
+        open = { key, cells: [index], all: [index] }
+        runs.push(open)
+      }
+      pending = []
+    })
+    const first = runs[0]
+    const last = runs[runs.length - 1]
+    const endsSolid =
+      edge.cells[edge.cells.length - 1]?.type !== "chain" && edge.cells[0]?.type !== "chain"
+    if (first && last && first !== last && first.key === last.key && endsSolid && edge.round >= 0) {
+      runs.pop()
+      const size = edge.size
+      first.cells.unshift(...last.cells.map((cell) => cell - size))
+      first.all.unshift(...last.all.map((cell) => cell - size))
+    }
+    return runs
+  })
+}
+
+/** Stitches between one run of chains and the next. */
+export function groupsBetweenSpaces(edge: Edge): readonly Group[] {
+  return edge.keep("runs", () => {
+    const runs: { cells: number[]; all: number[] }[] = []
+    let open: (typeof runs)[number] | null = null
+    edge.cells.forEach((cell, index) => {
+      if (cell.type === "chain") open = null
+      if (cell.type !== "stitch") return
+      if (!open) {
+        open = { cells: [], all: [] }
+        runs.push(open)
+      }
+      open.cells.push(index)
+      open.all.push(index)
+    })
+    const first = runs[0]
+    const last = runs[runs.length - 1]
+    if (
+      first &&
+      last &&
+      first !== last &&
+      edge.cells[0]?.type !== "chain" &&
+      edge.cells[edge.size - 1]?.type !== "chain"
+    ) {
+      runs.pop()
+      first.cells.unshift(...last.cells.map((cell) => cell - edge.size))
+      first.all.unshift(...last.all.map((cell) => cell - edge.size))
+    }
+    return runs
+  })
+}
+
+function placeKey(anchors: readonly Anchor[]): string {
+  const first = anchors[0]
+  const last = anchors[anchors.length - 1]
+  if (!first || !last) return ""
+  const key = anchorKey(first)
+  return anchors.length === 1 || anchorKey(last) === key ? key : `${key}|${anchorKey(last)}`
+}
+
+/** Runs of chains made in one place between its stitches: corners, by how they were worked. */
+export function cornerRuns(edge: Edge): ReadonlySet<number> {
+  return edge.keep("corners", () => {
+    const found = new Set<number>()
+    for (const group of groupsInOnePlace(edge, false))
+      for (const cell of group.all) {
+        const at = edge.cells[(cell + edge.size) % edge.size]
+        if (at?.type === "chain") found.add(at.element)
+      }
+    const all = edge.elements.filter((element) => element.type === "chain").length
+    if (found.size > 0 && found.size < all) return found
+    let most = 0
+    for (const element of edge.elements)
+      if (element.type === "chain" && element.chains > most) most = element.chains
+    const largest = new Set<number>()
+    edge.elements.forEach((element, index) => {
+      if (element.type === "chain" && element.chains === most) largest.add(index)
+    })
+    return largest
+  })
+}

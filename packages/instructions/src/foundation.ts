@@ -1,0 +1,91 @@
+// What the first round is worked into: a ring of chains, an adjustable loop, one chain counted from
+// the hook, or a bought ring; and whether chains skipped at the start stand for a stitch.
+
+import type { Centre } from "@roundwright/motif"
+import { mostChains } from "./limits.ts"
+import type { CountsAs, Step } from "./tree.ts"
+
+export interface Foundation {
+  readonly centre: Centre
+  /** False when the text does not say and an adjustable loop is assumed. */
+  readonly stated: boolean
+  /** Steps without those that made the centre. */
+  readonly steps: readonly Step[]
+  /** Chains skipped before the chain worked into; null when not started so. */
+  readonly skipped: { readonly chains: number; readonly countsAs: CountsAs | null } | null
+}
+
+/** @param solid the round speaks of a bought ring or cord */
+export function readFoundation(steps: readonly Step[], solid: boolean): Foundation {
+  const rest = [...steps]
+  const at = rest.findIndex((step) => step.do !== "mode" && step.do !== "turn")
+  const first = rest[at]
+  if (first?.do === "ring") {
+    rest.splice(at, 1)
+    return { centre: { kind: "adjustable-ring" }, stated: true, steps: rest, skipped: null }
+  }
+  if (first?.do === "chain") {
+    const next = rest[at + 1]
+    const chains = Math.min(first.chains, mostChains)
+    if (
+      next?.do === "join" &&
+      (next.ring || next.place === null || next.place.at !== "same") &&
+      chains > 0
+    ) {
+      rest.splice(at, 2)
+      return { centre: { kind: "chain-ring", chains }, stated: true, steps: rest, skipped: null }
+    }
+    if (next?.do === "slip" && chains > 0) {
+      rest.splice(at, 2)
+      return { centre: { kind: "chain-ring", chains }, stated: true, steps: rest, skipped: null }
+    }
+    const nth = hookChain(rest.slice(at + 1))
+    if (nth !== null) {
+      rest.splice(at, 1)
+      const noteAt = rest.findIndex((step) => step.do === "note-counts")
+      const note = rest[noteAt]
+      if (note?.do === "note-counts") rest.splice(noteAt, 1)
+      const countsAs = note?.do === "note-counts" ? note.countsAs : null
+      return {
+        centre: { kind: "single-chain", chains },
+        stated: true,
+        steps: rest,
+        skipped: { chains: nth - 1, countsAs },
+      }
+    }
+  }
+  if (solid) return { centre: { kind: "solid-ring" }, stated: true, steps: rest, skipped: null }
+  const intoChain = worksIntoFirstChain(rest)
+  if (intoChain)
+    return { centre: { kind: "single-chain", chains: 2 }, stated: true, steps: rest, skipped: null }
+  const nth = hookChain(rest)
+  if (nth !== null)
+    return {
+      centre: { kind: "single-chain", chains: nth },
+      stated: true,
+      steps: rest,
+      skipped: { chains: nth - 1, countsAs: null },
+    }
+  return { centre: { kind: "adjustable-ring" }, stated: false, steps: rest, skipped: null }
+}
+
+function hookChain(steps: readonly Step[]): number | null {
+  for (const step of steps) {
+    if ((step.do === "work" || step.do === "group") && step.place?.at === "hook-chain")
+      return step.place.nth
+    const inner = step.do === "repeat" ? step.body : step.do === "group" ? step.steps : null
+    const found = inner ? hookChain(inner) : null
+    if (found !== null) return found
+  }
+  return null
+}
+
+function worksIntoFirstChain(steps: readonly Step[]): boolean {
+  return steps.some(
+    (step) =>
+      step.do === "work" &&
+      step.place?.at === "next" &&
+      step.place.noun.what === "chain" &&
+      step.place.order === "first",
+  )
+}

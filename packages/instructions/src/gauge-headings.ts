@@ -1,0 +1,70 @@
+// What the headings say of yarn, hook and gauge.
+
+import {
+  type GaugeInput,
+  readGaugeLine,
+  readHook,
+  readYarnWeight,
+  type Swatch,
+  type Terms,
+} from "@roundwright/stitches"
+import type { PatternText } from "./layout.ts"
+import type { Finding } from "./problem-list.ts"
+
+export interface GaugeFound {
+  readonly input: GaugeInput
+  readonly findings: readonly Finding[]
+}
+
+const gaugeNames = /^(gauge|tension)$/
+const yarnNames = /^(yarns?|threads?|wool|materials?|supplies)$/
+const hookNames = /^(hooks?|hook size|needles?|materials?|supplies)$/
+
+export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
+  const swatches: Swatch[] = []
+  const findings: Finding[] = []
+  let yarnWeight: GaugeInput["yarnWeight"]
+  let hookMm: number | undefined
+  for (const heading of layout.headings) {
+    const value = layout.clean.slice(heading.valueStart, heading.end)
+    if (gaugeNames.test(heading.name)) {
+      const reading = readGaugeLine(value, terms)
+      swatches.push(...reading.swatches)
+      for (const problem of reading.problems) {
+        const start = heading.valueStart + problem.start
+        findings.push({
+          severity: "warning",
+          code: "gauge-line",
+          start,
+          end: start + problem.length,
+          message: problem.message,
+          hint: problem.hint,
+        })
+      }
+    }
+    if (yarnNames.test(heading.name) && yarnWeight === undefined)
+      yarnWeight = readYarnWeight(value)?.weight
+    if (hookNames.test(heading.name) && hookMm === undefined) {
+      hookMm = readHook(value)
+      if (hookMm === undefined && /^hook/.test(heading.name) && value.trim() !== "") {
+        const lead = value.length - value.trimStart().length
+        findings.push({
+          severity: "note",
+          code: "hook-not-read",
+          start: heading.valueStart + lead,
+          end: heading.valueStart + value.trimEnd().length,
+          message: "This hook size is not understood, or tables differ on it.",
+          hint: 'Give it in mm: "Hook: 4 mm".',
+        })
+      }
+    }
+  }
+  return {
+    input: {
+      swatches,
+      ...(yarnWeight === undefined ? {} : { yarnWeight }),
+      ...(hookMm === undefined ? {} : { hookMm }),
+    },
+    findings,
+  }
+}

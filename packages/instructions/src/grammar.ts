@@ -1,0 +1,251 @@
+// From the words of a round to its steps. A loose recursive descent: what it cannot place is
+// reported word by word, and reading goes on after it.
+
+import { readBracket } from "./bracket-grammar.ts"
+import { deepestNesting } from "./limits.ts"
+import { atPlace, readPlace } from "./place-grammar.ts"
+import { readStarred } from "./repeat-grammar.ts"
+import { readAsRound, readChain, readJoin, readMode, readSkip, readSlip } from "./step-grammar.ts"
+import { readTotal } from "./total-grammar.ts"
+import type { RoundTree, StatedTotal, Step } from "./tree.ts"
+import { isIgnored, nearestWord } from "./vocabulary.ts"
+import type { Words } from "./words.ts"
+import { readWork } from "./work-grammar.ts"
+
+/** What a run of steps holds besides: where the last repeat stops, and totals met. */
+export interface StepRun {
+  readonly steps: Step[]
+  /** Steps before a "**" that ends the last repeat; null when there is none. */
+  readonly markAt: number | null
+  readonly totals: StatedTotal[]
+}
+
+/** Reads a whole round. Problems are left in `words.findings`. */
+export function readRound(words: Words): RoundTree {
+  const run = readSteps(words, () => false)
+  return { steps: run.steps, totals: run.totals }
+}
+
+/** Reads steps until `stops` says so, a closing bracket or the end. */
+export function readSteps(words: Words, stops: (words: Words) => boolean): StepRun {
+  const steps: Step[] = []
+  const totals: StatedTotal[] = []
+  let markAt: number | null = null
+  words.depth += 1
+  if (words.depth > deepestNesting) {
+    words.report({
+      severity: "error",
+      code: "nested-too-deeply",
+      start: words.start(),
+      end: words.start() + 1,
+      message: `Brackets and repeats are nested more than ${deepestNesting} deep.`,
+      hint: "Write the inner part out as steps of its own.",
+    })
+    words.at = words.tokens.length
+  }
+  while (!words.done() && !stops(words)) {
+    const text = words.text()
+    if (text === ")" || text === "]" || text === "}") break
+    if (isSeparator(text)) {
+      words.at += 1
+      continue
+    }
+    if (isEndMark(words)) {
+      markAt = steps.length
+      words.at += 1
+      continue
+    }
+    const before = words.at
+    const made = readStep(words, steps, totals)
+    if (made) steps.push(...made)
+    else if (words.at === before) passWord(words)
+    if (words.at === before) words.at += 1
+  }
+  words.depth -= 1
+  return { steps: asPasses(steps), markAt, totals }
+}
+
+function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): Step[] | null {
+  const text = words.text()
+  if (text === "(" || text === "[" || text === "{") return readBracket(words, steps, totals)
+  if (/^\*+$/.test(text) || /^[\u2020\u2021]+$/.test(text)) return readStarred(words, totals)
+  if (text === "=" || text === "-" || text === ":" || isTotalHere(words, steps)) {
+    const total = words.attempt(() => {
+      words.accept("=", "-", ":")
+      words.accept("=", "-", ">")
+      return readTotal(words, null)
+    })
+    if (total) {
+      totals.push(total)
+      return []
+    }
+    if (text === "=" || text === "-" || text === ":") {
+      words.at += 1
+      return []
+    }
+  }
+  return (
+    readAsRound(words) ??
+    readMode(words) ??
+    readJoin(words, steps) ??
+    readSlip(words, steps) ??
+    readSkip(words) ??
+    readChain(words, steps) ??
+    readWork(words, steps) ??
+    readPlaceFirst(words)
+  )
+}
+
+/** "in next ch-5 loop 1 sc, 2 dc, 1 sc;": the place before what goes into it. */
+function readPlaceFirst(words: Words): Step[] | null {
+  if (!atPlace(words)) return null
+  return words.attempt(() => {
+    const start = words.start()
+    const place = readPlace(words)
+    if (!place) return null
+    words.accept(",", ":", "work", "make", "place")
+    if (words.text() === "(" || words.text() === "[") {
+      const inner = words.attempt(() => {
+        const bracket = readBracket(words, [], [])
+        const only = bracket?.[0]
+        return bracket && bracket.length > 0 && only ? bracket : null
+      })
+      if (inner) return [{ ...words.since(start), do: "group", steps: inner, place }]
+    }
+    const run = readSteps(
+      words,
+      (w) => w.text() === ";" || w.text() === "." || w.text() === "*" || isRepeatWord(w.text()),
+    )
+    if (run.steps.length === 0) return null
+    return [{ ...words.since(start), do: "group", steps: run.steps, place }]
+  })
+}
+
+export function isRepeatWord(text: string): boolean {
+  return text === "rep" || text === "repeat" || text === "rpt" || text === "reps"
+}
+
+/** "**" said elsewhere in the round to be where the last repeat stops. */
+function isEndMark(words: Words): boolean {
+  const mark = words.text()
+  if (mark !== "**" && mark !== "***" && !/^[\u2020\u2021]+$/.test(mark)) return false
+  for (let i = words.at + 1; i < words.tokens.length; i++) {
+    if (words.tokens[i]?.text !== mark) continue
+    const before = words.tokens[i - 1]?.text ?? ""
+    if (before === "at" || before === "on" || before === "to" || before === "with") return true
+    if (before === "from" || isRepeatWord(before)) return false
+  }
+  return false
+}
+
+function isSeparator(text: string): boolean {
+  return (
+    text === "," ||
+    text === ";" ||
+    text === "." ||
+    text === "/" ||
+    text === "&" ||
+    text === "!" ||
+    text === '"' ||
+    text === "'" ||
+    text === "+" ||
+    text === "#"
+  )
+}
+
+/** A figure that begins a sentence of its own after work has been done: "... join. 24 dc". */
+function isTotalHere(words: Words, steps: readonly Step[]): boolean {
+  if (steps.length === 0) return false
+  const text = words.text()
+  if (
+    text === "you" &&
+    (words.text(1) === "should" ||
+      words.text(1) === "will" ||
+      words.text(1) === "now" ||
+      words.text(1) === "have")
+  )
+    return true
+  if (text === "total") return true
+  if (text === "there" && /^(are|should|will)$/.test(words.text(1))) return true
+  if (!words.isNumber()) return false
+  const before = words.tokens[words.at - 1]?.text
+  if (before !== "." && before !== ";") return false
+  const rest = words.tokens.slice(words.at)
+  if (rest.length > 14) return false
+  return (
+    !rest.some(
+      (token) =>
+        /^(in|into|next|rep|repeat|from|ch|join|turn)$/.test(token.text) || token.text === "*",
+    ) && lastIsJoinOrRepeat(steps)
+  )
+}
+
+function lastIsJoinOrRepeat(steps: readonly Step[]): boolean {
+  const last = steps[steps.length - 1]
+  return (
+    last !== undefined &&
+    (last.do === "join" ||
+      last.do === "repeat" ||
+      last.do === "turn" ||
+      last.do === "work" ||
+      last.do === "slip" ||
+      last.do === "group")
+  )
+}
+
+/** Passes over a word that means nothing to the work, or reports it. */
+function passWord(words: Words): void {
+  const token = words.peek()
+  if (!token) return
+  words.at += 1
+  if (token.type === "word" && isIgnored(token.text)) return
+  if (token.type === "mark" && /^["'.,;:!-]$/.test(token.text)) return
+  const near = token.type === "word" ? nearestWord(token.text) : null
+  const said =
+    token.type === "number" || token.type === "ordinal"
+      ? `the number ${token.text} has nothing to count here`
+      : `"${token.text}" is not understood here`
+  words.report({
+    severity: "error",
+    code: token.type === "word" ? "unknown-word" : "misplaced-mark",
+    start: token.start,
+    end: token.end,
+    message: `In this round ${said}.`,
+    hint:
+      near && near !== token.text
+        ? `Did you mean "${near}"?`
+        : "Write it in the usual words, or take it out if it says nothing about the stitches.",
+  })
+}
+
+/**
+ * Two or more "each" in a row go round together: "1 dc in each ch, 2 dc in each sc", "sc in each st
+ * around, 3 sc in each corner". They become one pass in which the later and narrower one wins.
+ */
+function asPasses(steps: readonly Step[]): Step[] {
+  const result: Step[] = []
+  for (const step of steps) {
+    const previous = result[result.length - 1]
+    if (previous && isFullPass(step) && (isFullPass(previous) || previous.do === "pass")) {
+      const cases = previous.do === "pass" ? previous.cases : [previous]
+      result[result.length - 1] = {
+        start: previous.start,
+        end: step.end,
+        do: "pass",
+        cases: [...cases, step],
+      }
+      continue
+    }
+    result.push(step)
+  }
+  return result
+}
+
+function isFullPass(step: Step): step is Extract<Step, { do: "work" | "group" }> {
+  if (step.do !== "work" && step.do !== "group") return false
+  return (
+    step.place?.at === "each" &&
+    step.place.until.kind === "around" &&
+    step.place.every === undefined
+  )
+}

@@ -1,0 +1,117 @@
+// Labels of rounds: "Rnd 1:", "Round 2 -", "R3", "1st round.", "Rnds 4-6:", "Row 2:", with a colour
+// before or after, or a remark in parentheses.
+
+import type { Span } from "./tree.ts"
+
+export interface RoundLabel extends Span {
+  readonly from: number
+  /** Last round of a range; equal to `from` for a single one. */
+  readonly to: number
+  /** "Row" rather than round. */
+  readonly row: boolean
+  /** True for "Every round" and the like, which name no round. */
+  readonly unnumbered?: boolean
+}
+
+const words =
+  "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty"
+const ordinals =
+  "first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth"
+const wordList = words.split("|")
+const ordinalList = ordinals.split("|")
+
+const numbered = new RegExp(
+  `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?\\s*#?\\s*(\\d{1,5}|(?:${words})(?![a-z]))(?:\\s*(?:-|to|through|thru|and|&|,)\\s*(?:r(?:ounds?|nds?|ows?)?\\.?\\s*)?(\\d{1,5}))?(?:\\s*,\\s*\\d{1,5})*`,
+  "iy",
+)
+const ordinal = new RegExp(
+  `(\\d{1,5}(?:st|nd|rd|th)|(?:${ordinals}))(?:\\s*(?:-|to|and|&)\\s*(\\d{1,5})(?:st|nd|rd|th))?\\s+(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
+  "iy",
+)
+const every = /(?:every|each|all)\s+(?:rnds?|rounds?|rows?)/iy
+const colourBefore = /[a-z][a-z ]{1,24}\s*[-:,]\s*(?=r(?:ound|nd|ow|d)s?\b)/iy
+const remark =
+  /\s*(?:\([^()\n]{1,40}\)|,?\s*(?:with|in|using|colou?r)\s+[\w ]{1,20}?(?=\s*[:-]))?/iy
+const separator = /\s*(?:[:.)\]-]+|(?=\s|$))/iy
+const closing = /\s*(?::|-\s|\.\s|\)\s)/iy
+
+/** The label that starts at `at`, or null. `lineStart` tells that nothing stands before it. */
+export function matchLabel(
+  text: string,
+  at: number,
+  end: number,
+  lineStart: boolean,
+): RoundLabel | null {
+  let start = at
+  if (lineStart) {
+    colourBefore.lastIndex = at
+    const colour = colourBefore.exec(text)
+    if (colour && at + colour[0].length < end) start = at + colour[0].length
+  }
+  const found =
+    numberedLabel(text, start) ??
+    ordinalLabel(text, start) ??
+    (lineStart ? everyLabel(text, start) : null)
+  if (!found || found.end > end) return null
+  remark.lastIndex = found.end
+  const aside = remark.exec(text)
+  let stop = found.end
+  const inner = aside ? aside[0].trim() : ""
+  if (aside && inner !== "" && !looksLikeTotalOrWork(inner)) stop += aside[0].length
+  if (!lineStart) {
+    closing.lastIndex = stop
+    if (!closing.test(text)) return null
+  }
+  separator.lastIndex = stop
+  const mark = separator.exec(text)
+  if (mark) stop += mark[0].length
+  else if (!lineStart) return null
+  return { ...found, start: at, end: Math.min(stop, end) }
+}
+
+function looksLikeTotalOrWork(remarkText: string): boolean {
+  return /\d/.test(remarkText) && remarkText.startsWith("(")
+}
+
+function numberedLabel(text: string, at: number) {
+  numbered.lastIndex = at
+  const found = numbered.exec(text)
+  if (!found) return null
+  const unit = (found[1] ?? "").toLowerCase()
+  const from = numberOf(found[2] ?? "", wordList)
+  const to = found[3] === undefined ? from : Number(found[3])
+  return {
+    from,
+    to: to >= from ? to : from,
+    row: unit.startsWith("row"),
+    start: at,
+    end: at + found[0].length,
+  }
+}
+
+function ordinalLabel(text: string, at: number) {
+  ordinal.lastIndex = at
+  const found = ordinal.exec(text)
+  if (!found) return null
+  const from = numberOf(
+    (found[1] ?? "").replace(/(st|nd|rd|th)$/i, (_, s: string) =>
+      /^\d/.test(found[1] ?? "") ? "" : s,
+    ),
+    ordinalList,
+  )
+  const to = found[2] === undefined ? from : Number(found[2])
+  const row = (found[3] ?? "").toLowerCase().startsWith("row")
+  return { from, to: to >= from ? to : from, row, start: at, end: at + found[0].length }
+}
+
+function everyLabel(text: string, at: number) {
+  every.lastIndex = at
+  const found = every.exec(text)
+  if (!found) return null
+  return { from: 0, to: 0, row: false, unnumbered: true, start: at, end: at + found[0].length }
+}
+
+function numberOf(word: string, list: readonly string[]): number {
+  const value = Number(word)
+  return Number.isFinite(value) && word !== "" ? value : list.indexOf(word.toLowerCase()) + 1
+}

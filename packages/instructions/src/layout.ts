@@ -1,0 +1,193 @@
+// Finds the parts of a written pattern: headings, rounds with their labels, and everything else.
+// Markdown is tolerated by blanking its marks, so that offsets stay those of the text given.
+
+import { matchLabel, type RoundLabel } from "./labels.ts"
+import { endOfLine, type SourceText } from "./source-text.ts"
+import type { Span } from "./tree.ts"
+
+export interface Heading extends Span {
+  readonly name: string
+  readonly line: number
+  readonly valueStart: number
+}
+
+export interface RoundText extends Span {
+  readonly label: RoundLabel
+  readonly line: number
+  readonly bodyStart: number
+}
+
+export interface PatternText {
+  /** The text with Markdown marks blanked. */
+  readonly clean: string
+  readonly title: string | null
+  readonly headings: readonly Heading[]
+  readonly rounds: readonly RoundText[]
+  /** Lines outside headings and rounds. */
+  readonly prose: readonly (Span & { readonly line: number })[]
+}
+
+const headingPattern =
+  /^\s*(title|pattern|name|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|gauge|tension|terms?|terminology|abbreviations?|notes?|pattern notes?|special stitch(?:es)?|stitch(?:es)? used|sizes?|finished size|measurements?|level|skill(?: level)?|difficulty|design(?:ed|er)?(?: by)?|by|source|colou?rs?|instructions|pattern|motif|square|granny|hexagon|circle|ring|foundation|centre|center|start|assembly|finishing|edging|border)\s*:/i
+
+const blockHeadings =
+  /^(notes?|pattern notes?|materials?|supplies|abbreviations?|special stitch(es)?|stitch(es)? used|assembly|finishing)$/
+
+export function layOut(source: SourceText): PatternText {
+  const clean = blankMarkdown(source)
+  const headings: Heading[] = []
+  const rounds: {
+    label: RoundLabel
+    line: number
+    start: number
+    bodyStart: number
+    end: number
+  }[] = []
+  const prose: (Span & { line: number })[] = []
+  let title: string | null = null
+  let open: (typeof rounds)[number] | null = null
+  let blankSince = false
+  for (let line = 1; line <= source.lineStarts.length; line++) {
+    const start = source.lineStarts[line - 1] ?? 0
+    const end = endOfLine(source, line)
+    const text = clean.slice(start, end)
+    if (text.trim() === "") {
+      blankSince = true
+      continue
+    }
+    if (/^\s{0,3}#{1,6}\s/.test(text)) {
+      const words = text.replace(/^[\s#]+|[\s#]+$/g, "")
+      const label = matchLabel(clean, start + text.indexOf(words), end, true)
+      if (label) {
+        open = openRound(rounds, label, line, end)
+        blankSince = false
+        continue
+      }
+      if (title === null && rounds.length === 0) title = words
+      open = null
+      continue
+    }
+    const labels = labelsIn(clean, start, end)
+    const first = labels[0]
+    if (first === undefined || first.start > start + leading(text)) {
+      const heading = headingPattern.exec(text)
+      const before = first === undefined ? end : first.start
+      if (heading && !(open && /^\s*(ring|circle|square|pattern)/i.test(text) && !blankSince)) {
+        const name = (heading[1] ?? "").toLowerCase()
+        const valueStart = start + heading[0].length
+        headings.push({ name, line, start, end: before, valueStart })
+        if (/^(title|pattern|name)$/.test(name) && title === null) {
+          const value = clean.slice(valueStart, before).trim()
+          if (value !== "") title = value
+        }
+        if (/^(ring|foundation|centre|center|start)$/.test(name))
+          prose.push({ line, start: valueStart, end: before })
+        open = null
+      } else if (open && (!blankSince || clean.slice(open.bodyStart, open.end).trim() === "")) {
+        open.end = before
+      } else {
+        prose.push({ line, start, end: before })
+        open = null
+      }
+    }
+    labels.forEach((label, index) => {
+      const next = labels[index + 1]
+      open = openRound(rounds, label, line, next ? next.start : end)
+    })
+    blankSince = false
+  }
+  return { clean, title, headings, rounds, prose }
+}
+
+/** True for headings whose following lines belong to them. */
+export function opensBlock(name: string): boolean {
+  return blockHeadings.test(name)
+}
+
+function openRound<R>(
+  rounds: (
+    | R
+    | { label: RoundLabel; line: number; start: number; bodyStart: number; end: number }
+  )[],
+  label: RoundLabel,
+  line: number,
+  end: number,
+) {
+  const round = {
+    label,
+    line,
+    start: label.start,
+    bodyStart: label.end,
+    end: Math.max(end, label.end),
+  }
+  rounds.push(round)
+  return round
+}
+
+function leading(text: string): number {
+  return text.length - text.trimStart().length
+}
+
+/** Labels on one line: one at its start, and further ones after the end of a sentence. */
+function labelsIn(clean: string, start: number, end: number): RoundLabel[] {
+  const labels: RoundLabel[] = []
+  const text = clean.slice(start, end)
+  let at = start + leading(text)
+  const first = matchLabel(clean, at, end, true)
+  if (first) {
+    labels.push(first)
+    at = first.end
+  }
+  const further =
+    /(?:[.;)\]]|\s)\s+(?=(?:rounds?|rnds?|rds?|rows?|r)\b\.?\s*\d|r\d|\d+(?:st|nd|rd|th)\s+(?:round|rnd|row))/gi
+  further.lastIndex = Math.max(0, at - start - 1)
+  for (let found = further.exec(text); found; found = further.exec(text)) {
+    const where = start + found.index + found[0].length
+    if (where < at) continue
+    if (
+      /\b(?:rep|repeat|as|of|like|to|from|work|in|and|with|by|for|same|than|until|after|on|over|into|through|or|each)\.?\s*$/i.test(
+        text.slice(0, where - start),
+      )
+    )
+      continue
+    const label = matchLabel(clean, where, end, false)
+    if (!label) continue
+    labels.push(label)
+    further.lastIndex = Math.max(further.lastIndex, label.end - start)
+  }
+  return labels
+}
+
+function blankMarkdown(source: SourceText): string {
+  let text = source.plain
+  if (/[_`\\<>|#~-]/.test(text)) {
+    text = text
+      .replace(/^[ \t]*(?:```|~~~)[^\n\r]*$/gm, blank)
+      .replace(/[_`|]/g, " ")
+      .replace(/\\(?=[*_#[\](){}.-])/g, " ")
+      .replace(/^[ \t]*(?:>[ \t]?)+/gm, blank)
+      .replace(/^[ \t]*[-+][ \t]+/gm, blank)
+      .replace(/^[ \t]*-{3,}[ \t]*$/gm, blank)
+      .replace(/<\/?[a-z][^>\n]{0,80}>/gi, blank)
+  }
+  if (text.includes("*"))
+    text = text
+      .replace(
+        /^[ \t]*\*[ \t]+(?=(?:\*\*)?(?:rounds?|rnds?|rds?|rows?|r|yarn|hook|gauge|terms)\b)/gim,
+        blank,
+      )
+      .replace(
+        /^([ \t]*)\*\*([^*\n\r]{1,60})\*\*/gm,
+        (_, space: string, inside: string) => `${space}  ${inside}  `,
+      )
+      .replace(
+        /^([ \t]*)\*([^*\n\r]{1,40}:)\*/gm,
+        (_, space: string, inside: string) => `${space} ${inside} `,
+      )
+      .replace(/^[ \t]*\*{3,}[ \t]*$/gm, blank)
+  return text
+}
+
+function blank(found: string): string {
+  return " ".repeat(found.length)
+}

@@ -1,0 +1,199 @@
+// What a place is called: "ch-3 sp", "corner sp", "3-dc group", "st", "next ch", "sp between groups".
+
+import { readKind } from "./stitch-grammar.ts"
+import type { Noun } from "./tree.ts"
+import type { Words } from "./words.ts"
+
+const spaceWords =
+  /^(sp|sps|space|spaces|lp|lps|loop|loops|arch|arches|arc|arcs|hole|holes|gap|gaps|bar|bars)$/
+const groupWords =
+  /^(group|groups|grp|grps|gp|petal|petals|scallop|scallops|shell|shells|fan|fans|set|sets|leaf|leaves|v|point|points|pair|pairs|bunch|bunches|side|sides)$/
+const stitchWord = /^(st|sts|stitch|stitches)$/
+
+/** The noun here, stepped over; null when none is. */
+export function readNoun(words: Words): Noun | null {
+  return words.attempt(() => readPlainNoun(words))
+}
+
+function readPlainNoun(words: Words): Noun | null {
+  if (words.accept("skipped", "unworked", "unused", "free")) {
+    const noun = readPlainNoun(words)
+    return noun ? { ...noun, unworked: true } : null
+  }
+  if (words.accept("corner", "corners", "cnr")) return afterCorner(words)
+  const chain = readChainNoun(words)
+  if (chain) return chain
+  const group = readGroupNoun(words)
+  if (group) return group
+  const word = words.text()
+  if (spaceWords.test(word)) {
+    words.at += 1
+    return afterSpace(words)
+  }
+  if (stitchWord.test(word)) {
+    words.at += 1
+    return { what: "stitch" }
+  }
+  if (word === "ring" || word === "circle" || word === "mr") {
+    words.at += 1
+    return { what: "ring" }
+  }
+  if (word === "picot" || word === "picots" || word === "p") {
+    words.at += 1
+    return { what: "picot" }
+  }
+  if (
+    word === "small" ||
+    word === "shell" ||
+    word === "side" ||
+    word === "large" ||
+    word === "big"
+  ) {
+    if (spaceWords.test(words.text(1)) || words.text(1) === "ch") {
+      words.at += 1
+      return readPlainNoun(words)
+    }
+  }
+  if (word === "v" && words.text(1) === "-" && stitchWord.test(words.text(2))) {
+    words.at += 3
+    if (spaceWords.test(words.text())) {
+      words.at += 1
+      return { what: "space" }
+    }
+    return { what: "group", middle: true }
+  }
+  const kind = readKind(words)
+  if (kind) {
+    if (/^(group|groups|grp|grps)$/.test(words.text())) {
+      words.at += 1
+      return { what: "group" }
+    }
+    return { what: "stitch", kind }
+  }
+  return null
+}
+
+function afterCorner(words: Words): Noun {
+  const inner = words.attempt(() => readPlainNoun(words))
+  if (inner && (inner.what === "space" || inner.what === "stitch" || inner.what === "group"))
+    return { ...inner, corner: true }
+  return { what: "corner", corner: true }
+}
+
+/** "ch-3 sp", "ch sp", "3-ch loop", "ch-5", "ch", "chain". */
+function readChainNoun(words: Words): Noun | null {
+  return words.attempt(() => {
+    let size: number | undefined
+    if (words.isNumber() && (words.text(1) === "-" || isChain(words.text(1)))) {
+      const ahead = words.text(1) === "-" ? 2 : 1
+      if (!isChain(words.text(ahead))) return null
+      const joined = words.text(1) === "-"
+      const after = words.text(ahead + 1) === "-" ? words.text(ahead + 2) : words.text(ahead + 1)
+      if (!joined && !spaceWords.test(after)) return null
+      size = words.value()
+      words.at += ahead + 1
+    } else {
+      if (!isChain(words.text())) return null
+      words.at += 1
+      if (words.text() === "-" && words.isNumber(1)) {
+        size = words.value(1)
+        words.at += 2
+      } else if (
+        words.isNumber() &&
+        (spaceWords.test(words.text(1)) ||
+          (words.text(1) === "-" && spaceWords.test(words.text(2))) ||
+          words.peek()?.spaced === false ||
+          /^corner/.test(words.text(1)))
+      ) {
+        size = words.value()
+        words.at += 1
+      }
+    }
+    words.accept("-")
+    const corner = words.accept("corner", "corners")
+    if (spaceWords.test(words.text())) {
+      words.at += 1
+      const noun = afterSpace(words)
+      if (noun.what === "gap") return noun
+      return withSize({ ...noun, ...(corner ? { corner: true } : {}) }, size)
+    }
+    if (corner) return withSize({ what: "space", corner: true }, size)
+    if (size !== undefined) return { what: "space", size }
+    return { what: "chain" }
+  })
+}
+
+function withSize(noun: Noun, size: number | undefined): Noun {
+  return size === undefined ? noun : { ...noun, size }
+}
+
+/** After the word "sp": "between groups", "before next dc", "at top of petal". */
+function afterSpace(words: Words): Noun {
+  const found = words.attempt((): Noun | null => {
+    if (words.accept("between", "betw")) {
+      words.accept("the")
+      words.accept("next")
+      if (words.isNumber() && words.text(1) !== "-") words.at += 1
+      const first = readPlainNoun(words)
+      if (!first) return null
+      if (words.accept("and", "&")) {
+        words.accept("next", "the")
+        readPlainNoun(words)
+      }
+      const groups = first.what === "group" || first.kind?.gathered !== undefined
+      return { what: "gap", ...(groups ? { betweenGroups: true } : {}) }
+    }
+    if (words.accept("before")) {
+      words.accept("the")
+      words.accept("next")
+      if (!readPlainNoun(words)) return null
+      return { what: "gap", before: true }
+    }
+    if (
+      words.acceptAll("at", "top", "of") ||
+      words.acceptAll("at", "tip", "of") ||
+      words.acceptAll("at", "the", "top", "of")
+    ) {
+      words.accept("any", "next", "each", "a", "the")
+      const group = readPlainNoun(words)
+      return group ? { what: "space", middle: true } : null
+    }
+    return null
+  })
+  return found ?? { what: "space" }
+}
+
+/** "3-dc group", "9-dc scallop", "petal", "group of 3 dc". */
+function readGroupNoun(words: Words): Noun | null {
+  return words.attempt(() => {
+    let size: number | undefined
+    if (words.isNumber() && words.text(1) === "-") {
+      size = words.value()
+      words.at += 2
+      if (!readKind(words) && !acceptPlainStitch(words)) return null
+      words.accept("-")
+    }
+    if (!groupWords.test(words.text())) return null
+    if (words.text() === "v" && size === undefined) return null
+    words.at += 1
+    words.attempt(() => {
+      if (!words.accept("of")) return null
+      if (words.isNumber()) {
+        size = words.value()
+        words.at += 1
+      } else return null
+      return readKind(words) ?? acceptPlainStitch(words)
+    })
+    return withSize({ what: "group" }, size)
+  })
+}
+
+function acceptPlainStitch(words: Words): true | null {
+  if (!stitchWord.test(words.text())) return null
+  words.at += 1
+  return true
+}
+
+function isChain(text: string): boolean {
+  return text === "ch" || text === "chs" || text === "chain" || text === "chains"
+}

@@ -1,0 +1,189 @@
+// "In each": one pass over the edge below, from the hook to where it stops, each place of the kinds
+// named getting its stitches; of several cases the later and narrower wins.
+
+import { fillSite, performWork } from "./perform.ts"
+import { CannotWork, type Position, type RoundWork } from "./round-work.ts"
+import { findSite, groupsFor, type Site } from "./sites.ts"
+import type { Noun, Place, Span, Step } from "./tree.ts"
+import { nounWords } from "./wording.ts"
+import { boundaryOf, noPlace, positionFor } from "./work-places.ts"
+
+type Filling = Extract<Step, { do: "work" | "group" }>
+type Each = Extract<Place, { at: "each" }>
+
+/** One "each". */
+export function passEach(work: RoundWork, step: Filling): void {
+  const place = step.place as Each
+  const position = positionFor(work, place)
+  if (place.pick !== undefined) work.picked = true
+  if (position.edge.size === 0) {
+    if (
+      work.index === 0 &&
+      place.nouns.some((noun) => noun.what === "ring" || noun.what === "chain")
+    )
+      throw noPlace(place, "The number of chains in the ring is not known.")
+    throw noPlace(place, "There is nothing below to work into.")
+  }
+  const boundary = boundaryOf(work, position, place.until, place)
+  const sites = sitesOf(work, position, place, boundary, place)
+  const needed = place.until.kind === "around"
+  if (sites.length === 0 && needed) throw nothingLeft(place)
+  const every = place.every ?? 1
+  let made = 0
+  sites.forEach((site, k) => {
+    work.countStep(step)
+    if ((k + 1) % every !== 0 && every > 1) {
+      work.use(position, site, "skipped")
+      position.at = site.to
+      return
+    }
+    position.at = site.to
+    fill(work, step, site, position)
+    made += 1
+  })
+  void made
+  if (place.until.kind === "around") position.at = Math.max(position.at, boundary)
+  else position.at = Math.max(position.at, Math.min(boundary, position.at))
+}
+
+/** Several "each" at once. */
+export function passAround(work: RoundWork, cases: readonly Filling[]): void {
+  const first = cases[0]
+  if (!first) return
+  const position = positionFor(work, first.place as Each)
+  const { edge } = position
+  if (edge.size === 0) throw noPlace(first, "There is nothing below to work into.")
+  const boundary = work.limitOf(position)
+  const found = new Map<number, { site: Site; step: Filling }>()
+  for (const step of cases) {
+    const place = step.place as Each
+    const sites = sitesOf(work, position, place, boundary, place)
+    if (sites.length === 0) throw nothingLeft(place)
+    for (const site of sites) {
+      for (let at = site.from; at < site.to; at++) found.delete(at)
+      found.set(site.from, { site, step })
+    }
+  }
+  const ordered = [...found.values()].sort((a, b) => a.site.from - b.site.from)
+  for (const { site, step } of ordered) {
+    work.countStep(step)
+    position.at = site.to
+    fill(work, step, site, position)
+  }
+  position.at = Math.max(position.at, boundary)
+}
+
+function fill(work: RoundWork, step: Filling, site: Site, position: Position): void {
+  if (step.do === "group") {
+    fillSite(work, step, site, position)
+    return
+  }
+  work.use(position, site, "worked")
+  work.current = site
+  const before = work.inPlace
+  work.inPlace = [site.anchor]
+  performWork(work, { ...step, place: null })
+  work.inPlace = before
+}
+
+/** Every place of the kinds named, in order, from the hook up to the boundary. */
+function sitesOf(
+  work: RoundWork,
+  position: Position,
+  place: Each,
+  boundary: number,
+  span: Span,
+): Site[] {
+  const { edge } = position
+  if (place.pick !== undefined) return pickedSites(work, position, place, boundary)
+  const meanings = place.nouns.map((noun) => meaningFor(work, position, noun, span))
+  const sites: Site[] = []
+  let at = position.at
+  while (at < boundary) {
+    let best: Site | null = null
+    for (const noun of meanings) {
+      if (!noun) continue
+      const site = findSite(edge, noun, at, boundary, position.base, null)
+      if (site && (best === null || site.from < best.from)) best = site
+    }
+    if (!best) break
+    sites.push(best)
+    at = Math.max(at + 1, best.to)
+  }
+  return sites
+}
+
+function meaningFor(work: RoundWork, position: Position, noun: Noun, span: Span): Noun | null {
+  if (position.edge.round < 0) return { what: "chain" }
+  const meaning = work.meaning(position, noun, span)
+  if (!meaning.exists) {
+    throw new CannotWork({
+      severity: "error",
+      code: "no-such-place",
+      start: span.start,
+      end: span.end,
+      message: `There is no ${nounWords(noun)} in the round before.`,
+      hint: "Compare the name with what the round before makes.",
+    })
+  }
+  return meaning.noun
+}
+
+/** "centre ch of each loop", "centre st of each scallop". */
+function pickedSites(work: RoundWork, position: Position, place: Each, boundary: number): Site[] {
+  const { edge } = position
+  const noun = place.nouns[0]!
+  const sites: Site[] = []
+  if (noun.what === "space") {
+    const meaning = meaningFor(work, position, noun, place)
+    for (let at = position.at; meaning && at < boundary; ) {
+      const space = findSite(edge, meaning, at, boundary, position.base, null)
+      if (!space) break
+      const width = space.to - space.from
+      const k =
+        place.pick === "centre"
+          ? Math.floor((width - 1) / 2)
+          : place.pick === "last"
+            ? width - 1
+            : Math.min(width, place.pick as number) - 1
+      const cell = space.from + k
+      sites.push({
+        from: cell,
+        to: cell + 1,
+        anchor: edge.anchorAt(((cell % edge.size) + edge.size) % edge.size, false),
+      })
+      at = space.to
+    }
+    return sites
+  }
+  for (const group of groupsFor(edge, noun.size, place.pick === "centre")) {
+    const members = group.cells
+    const chosen =
+      place.pick === "centre"
+        ? members[Math.floor((members.length - 1) / 2)]
+        : place.pick === "last"
+          ? members[members.length - 1]
+          : members[(place.pick as number) - 1]
+    if (chosen === undefined) continue
+    let at = ((chosen % edge.size) + edge.size) % edge.size
+    while (at < position.at) at += edge.size
+    if (at < boundary)
+      sites.push({
+        from: at,
+        to: at + 1,
+        anchor: edge.anchorAt(at % edge.size, edge.cells[at % edge.size]?.type === "chain"),
+      })
+  }
+  return sites.sort((a, b) => a.from - b.from)
+}
+
+function nothingLeft(place: Each): CannotWork {
+  return new CannotWork({
+    severity: "error",
+    code: "nothing-left",
+    start: place.start,
+    end: place.end,
+    message: `No ${nounWords(place.nouns[0] ?? { what: "any" }, 2)} are left to work into here.`,
+    hint: "Look at what the steps before this one have used.",
+  })
+}

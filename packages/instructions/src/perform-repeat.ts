@@ -1,0 +1,200 @@
+// Repeats: so many times, or for as long as the round below lasts.
+
+import { perform } from "./perform.ts"
+import { CannotWork, type RoundWork } from "./round-work.ts"
+import type { Step } from "./tree.ts"
+import { plural } from "./wording.ts"
+import { boundaryOf } from "./work-places.ts"
+
+type Repeat = Extract<Step, { do: "repeat" }>
+
+/** Most repeats written out by a number; more is a slip of the pen. */
+const mostRepeats = 5_000
+
+export function repeatSteps(work: RoundWork, step: Repeat): void {
+  work.repeatDepth += 1
+  try {
+    if (step.times.kind === "until") repeatUntil(work, step)
+    else repeatCounted(work, step, countOf(work, step.times))
+  } finally {
+    work.repeatDepth -= 1
+  }
+}
+
+function countOf(work: RoundWork, times: Exclude<Repeat["times"], { kind: "until" }>): number {
+  if (times.kind === "total") return times.count
+  if (!times.plain) return times.count + 1
+  return work.choices.take("times", ["more", "in-all"]) === "more" ? times.count + 1 : times.count
+}
+
+function repeatCounted(work: RoundWork, step: Repeat, count: number): void {
+  if (!Number.isInteger(count) || count < 1) return
+  if (count > mostRepeats)
+    throw new CannotWork({
+      severity: "error",
+      code: "too-many-repeats",
+      start: step.start,
+      end: step.end,
+      message: `A repeat of ${count.toLocaleString("en")} times cannot be meant.`,
+      hint: `Look at the number; up to ${mostRepeats.toLocaleString("en")} are worked.`,
+    })
+  const top = work.repeatDepth === 1 && work.inPlace === null
+  for (let i = 0; i < count; i++) {
+    const last = i === count - 1
+    if (last && step.last && step.ending === "replaces") perform(work, step.last)
+    else perform(work, step.body)
+  }
+  if (step.last && step.ending === "follows") perform(work, step.last)
+  if (top) work.mainRepeats = Math.max(work.mainRepeats, count)
+}
+
+/** Repeats while whole repeats fit; then the ending, if one is named. */
+function repeatUntil(work: RoundWork, step: Repeat): void {
+  if (step.times.kind !== "until") return
+  const { main } = work
+  const boundary = boundaryOf(work, main, step.times.until, step)
+  const bounded = step.times.until.kind !== "around"
+  let full = 0
+  let mark = work.mark()
+  let beforeLast = mark
+  let stopped: CannotWork | null = null
+  for (;;) {
+    if (positionSum(work) >= limitSum(work, boundary) && full > 0) break
+    mark = work.mark()
+    const at = positionSum(work)
+    const failed = tryOnce(work, step.body)
+    if (failed) {
+      stopped = failed
+      work.backTo(mark)
+      break
+    }
+    if (bounded && main.at > boundary) {
+      work.backTo(mark)
+      break
+    }
+    beforeLast = mark
+    full += 1
+    if (positionSum(work) <= at)
+      throw new CannotWork({
+        severity: "error",
+        code: "repeat-without-end",
+        start: step.start,
+        end: step.end,
+        message: 'This repeat uses nothing of the round before, so "around" gives it no end.',
+        hint: "Say how often it is worked.",
+      })
+    work.countStep(step)
+  }
+  if (full === 0 && step.last === null && stopped) throw stopped
+  if (work.repeatDepth === 1 && !bounded && step.last === null && full > 0)
+    work.openRepeat = {
+      start: step.start,
+      end: step.end,
+      full,
+      uses: stitchesUsed(work, beforeLast.at),
+    }
+  finishRepeat(work, step, full, beforeLast)
+  if (work.repeatDepth === 1)
+    work.mainRepeats = Math.max(
+      work.mainRepeats,
+      full + (step.last && step.ending === "replaces" ? 1 : 0),
+    )
+}
+
+function finishRepeat(
+  work: RoundWork,
+  step: Repeat,
+  full: number,
+  beforeLast: ReturnType<RoundWork["mark"]>,
+): void {
+  if (!step.last) {
+    if (full === 0) return
+    return
+  }
+  const mark = work.mark()
+  const usedUp = work.main.at >= work.end - 1 && nothingLeft(work)
+  if (step.ending === "follows") {
+    const failed = tryOnce(work, step.last)
+    if (!failed) return
+    work.backTo(mark)
+    if (full === 0) throw failed
+    work.backTo(beforeLast)
+    const again = tryOnce(work, step.last)
+    if (again) throw again
+    return
+  }
+  if (!usedUp) {
+    const failed = tryOnce(work, step.last)
+    if (!failed) return
+    work.backTo(mark)
+    if (full === 0) throw failed
+  }
+  // The whole repeats fit exactly, so the last of them is the one that ends early.
+  if (full > 0) {
+    work.backTo(beforeLast)
+    const again = tryOnce(work, step.last)
+    if (again) throw again
+  }
+}
+
+/** True when no stitch or space lies between the hook and the end of the round. */
+function nothingLeft(work: RoundWork): boolean {
+  const { edge, at } = work.main
+  for (let k = at; k < work.end; k++) {
+    const type = edge.cells[((k % edge.size) + edge.size) % edge.size]?.type
+    if (type === "stitch" || type === "chain") return false
+  }
+  return true
+}
+
+function tryOnce(work: RoundWork, steps: readonly Step[]): CannotWork | null {
+  const inPlace = work.inPlace
+  const depth = work.repeatDepth
+  try {
+    perform(work, steps)
+    return null
+  } catch (stop) {
+    if (!(stop instanceof CannotWork)) throw stop
+    work.inPlace = inPlace
+    work.repeatDepth = depth
+    if (!isShortage(stop.finding.code)) throw stop
+    return stop
+  }
+}
+
+function isShortage(code: string): boolean {
+  return code === "needs-more-than-there-is" || code === "nothing-left"
+}
+
+function positionSum(work: RoundWork): number {
+  let sum = work.main.at
+  for (const position of work.others.values()) sum += position.at - position.base
+  return sum
+}
+
+function limitSum(work: RoundWork, boundary: number): number {
+  let sum = boundary
+  let others = 0
+  for (const position of work.others.values()) {
+    others += 1
+    sum += position.edge.size
+  }
+  // A repeat that works into an earlier round ends where the first of the edges does.
+  if (others > 0)
+    for (const position of work.others.values())
+      if (position.at - position.base >= position.edge.size && work.main.at >= boundary) return 0
+  return others > 0 ? sum : boundary
+}
+
+/** Stitches of the edge below that one repeat takes. */
+function stitchesUsed(work: RoundWork, from: number): number {
+  const { edge, at } = work.main
+  let stitches = 0
+  for (let k = from; k < at; k++)
+    if (edge.cells[((k % edge.size) + edge.size) % edge.size]?.type === "stitch") stitches += 1
+  return Math.max(1, stitches)
+}
+
+export function repeatWords(count: number): string {
+  return plural(count, "repeat", "repeats")
+}

@@ -1,0 +1,240 @@
+// One round: its steps worked on the round before, in the usual reading first; when counts do not
+// agree, in others, and the first that agrees best is taken and told.
+
+import { type Centre, type Element, kindKey, type Round } from "@roundwright/motif"
+import { turningChains } from "@roundwright/stitches"
+import { leftOver, totalFindings } from "./accounting.ts"
+import { type ChoiceName, Choices, type ChoiceValue, otherReadings } from "./choices.ts"
+import { centreEdge, type Edge, roundEdge } from "./edge.ts"
+import type { Foundation } from "./foundation.ts"
+import { mostReadingsTried } from "./limits.ts"
+import { firstBasic, perform } from "./perform.ts"
+import type { Finding } from "./problem-list.ts"
+import { CannotWork, RoundWork, type Shared } from "./round-work.ts"
+import { type Comparison, compareTotals } from "./totals.ts"
+import type { RoundTree, Span, Step } from "./tree.ts"
+
+export interface RoundRequest {
+  readonly shared: Shared
+  readonly index: number
+  readonly number: number
+  readonly tree: RoundTree
+  readonly foundation: Foundation | null
+  readonly turned: boolean
+  readonly row: boolean
+  readonly span: Span
+}
+
+export interface RoundResult {
+  readonly round: Round | null
+  readonly spans: readonly Span[]
+  readonly comparison: Comparison
+  readonly findings: readonly Finding[]
+  /** Where a number of totals was stated and other readings were tried. */
+  readonly score: number
+}
+
+const noComparison: Comparison = { stated: null, agrees: null, differing: [], findings: [] }
+
+/** Weights of what may be wrong with a reading: it cannot be worked, a total differs, stitches are left. */
+const weights = { cannot: 1000, total: 100, left: 10, warning: 3 } as const
+
+export function workRound(request: RoundRequest): RoundResult {
+  const usual = tryReading(request, new Map())
+  if (usual.score === 0) return usual
+  let best = usual
+  let bestForced: ReadonlyMap<ChoiceName, ChoiceValue> | null = null
+  for (const forced of otherReadings(usual.choices, mostReadingsTried)) {
+    const other = tryReading(request, forced)
+    if (other.score < best.score) {
+      best = other
+      bestForced = forced
+      if (other.score === 0) break
+    }
+  }
+  if (!bestForced) return best
+  return {
+    ...best,
+    findings: [
+      ...best.findings,
+      ...toldChoices(bestForced, best.comparison.agrees === true, request.span),
+    ],
+  }
+}
+
+function tryReading(
+  request: RoundRequest,
+  forced: ReadonlyMap<ChoiceName, ChoiceValue>,
+): RoundResult & { choices: Choices } {
+  const { shared, index, number, tree, foundation, turned } = request
+  const choices = new Choices(forced)
+  const edge = edgeFor(request, turned)
+  const steps = foundation ? foundation.steps : tree.steps
+  const work = new RoundWork(shared, index, number, edge, choices, steps)
+  try {
+    if (foundation?.skipped) startWithSkipped(work, foundation, steps)
+    perform(work, steps)
+    if (work.elements.length === 0)
+      throw new CannotWork({
+        severity: "error",
+        code: "empty-round",
+        ...request.span,
+        message: `Round ${number} makes no stitches.`,
+        hint: "Write what is worked in it.",
+      })
+  } catch (stop) {
+    if (!(stop instanceof CannotWork)) throw stop
+    const stated = compareNothing(tree)
+    return {
+      round: null,
+      spans: [],
+      comparison: stated,
+      findings: [...work.findings, stop.finding],
+      score: weights.cannot,
+      choices,
+    }
+  }
+  const round: Round = {
+    number,
+    elements: work.elements,
+    turned,
+    closing: work.joined ? "joined" : request.row ? "open" : "spiral",
+    ...(work.startChain ? { startChain: work.startChain } : {}),
+  }
+  const comparison = compareTotals(round, work.mainRepeats, tree.totals)
+  const left = leftOver(work, request.span)
+  const findings = [
+    ...work.findings,
+    ...left,
+    ...totalFindings(work, round, comparison),
+    ...comparison.findings,
+  ]
+  const warnings = work.findings.filter((finding) => finding.severity === "warning").length
+  const score =
+    (comparison.agrees === false ? weights.total : 0) +
+    left.length * weights.left +
+    warnings * weights.warning
+  return { round, spans: work.spans, comparison, findings, score, choices }
+}
+
+function edgeFor(request: RoundRequest, turned: boolean): Edge {
+  const before = request.shared.rounds[request.index - 1]
+  if (before) {
+    const { rounds } = request.shared
+    void rounds
+    return roundEdge(before, request.index - 1, turned)
+  }
+  const centre: Centre = request.foundation?.centre ?? { kind: "adjustable-ring" }
+  return centreEdge(centre)
+}
+
+/** "11 dc in 4th ch from hook": the three chains skipped are a dc, where they count. */
+function startWithSkipped(work: RoundWork, foundation: Foundation, steps: readonly Step[]): void {
+  const skipped = foundation.skipped
+  if (!skipped || skipped.chains < 1) return
+  const basic = firstBasic(steps) ?? "sc"
+  const needed = turningChains(basic)
+  const stated = skipped.countsAs
+  let counts = stated?.counts
+  if (counts === undefined) {
+    const usual = needed >= 3 && skipped.chains >= needed
+    counts =
+      work.choices.take(
+        "skipped-chains",
+        usual ? ["count", "do-not-count"] : ["do-not-count", "count"],
+      ) === "count"
+  }
+  if (!counts) {
+    work.startChain = { chains: skipped.chains, counts: false }
+    return
+  }
+  const kind = stated?.kind ?? { basic }
+  const rest = stated?.chains ?? Math.max(0, skipped.chains - turningChains(kind.basic))
+  const span = steps[0] ?? { start: 0, end: 0 }
+  work.startChain = { chains: skipped.chains, counts: true }
+  work.stitch(
+    kind,
+    [{ at: "centre" }],
+    { start: span.start, end: span.end },
+    { madeOfChains: skipped.chains - (stated?.chains ?? rest) },
+  )
+  if (rest > 0) work.addChains(rest, { start: span.start, end: span.end })
+}
+
+function compareNothing(tree: RoundTree): Comparison {
+  const firm = tree.totals.filter((total) => total.firm).flatMap((total) => total.items)
+  const kinds = firm.filter((item) => item.unit === "kind")
+  const main =
+    kinds.length > 0
+      ? kinds.reduce((sum, item) => sum + item.count, 0)
+      : (firm.find((item) => item.unit === "stitches") ?? firm[0])?.count
+  return main === undefined
+    ? noComparison
+    : { stated: main, agrees: null, differing: [], findings: [] }
+}
+
+const choiceWords: Readonly<Record<string, string>> = {
+  "start-chain:counts": "the starting chain counts as a stitch",
+  "start-chain:does-not-count": "the starting chain does not count as a stitch",
+  "start-chain:edge": "the chains at the start are part of the edge",
+  "times:in-all": "the repeat is worked that many times in all",
+  "chains-are-stitches:yes": "chains are worked into like stitches",
+  "over-earlier:earlier": '"over" means the stitches under the round before',
+  "several-in-several:one-each": "one stitch goes into each of the places",
+  "skipped-chains:count": "the chains skipped at the start count as a stitch",
+  "skipped-chains:do-not-count": "the chains skipped at the start do not count as a stitch",
+}
+
+function toldChoices(
+  forced: ReadonlyMap<ChoiceName, ChoiceValue>,
+  agrees: boolean,
+  span: Span,
+): Finding[] {
+  const words = [...forced].map(
+    ([name, value]) => choiceWords[`${name}:${value}`] ?? `${name} ${value}`,
+  )
+  return [
+    {
+      severity: "note",
+      code: "reading-chosen",
+      ...span,
+      message: `Read so that ${words.join(" and ")}: then ${agrees ? "the counts agree with the total stated" : "the counts fit the round before best"}.`,
+      hint: "Say so in the text if that is meant.",
+    },
+  ]
+}
+
+/** A stand-in for a round that could not be worked, from its stated total, so that reading can go on. */
+export function standIn(tree: RoundTree, number: number, index: number): Round | null {
+  const firm = tree.totals.find((total) => total.firm)
+  if (!firm) return null
+  const stitches = firm.items.filter((item) => item.unit === "kind" || item.unit === "stitches")
+  const spaces = firm.items.filter((item) => item.unit === "space" && item.size !== undefined)
+  const picked = stitches.filter((item) => item.unit === "kind")
+  const list = picked.length > 0 ? picked : stitches.slice(0, 1)
+  const count = list.reduce((sum, item) => sum + item.count, 0)
+  const runs = spaces.reduce((sum, item) => sum + item.count, 0)
+  if (count < 1 || count + runs > 10_000) return null
+  const elements: Element[] = []
+  const kinds = list.flatMap((item) =>
+    Array.from(
+      { length: Math.min(item.count, 10_000) },
+      () => item.kind ?? { basic: "sc" as const },
+    ),
+  )
+  const sizes = spaces.flatMap((item) =>
+    Array.from({ length: Math.min(item.count, 10_000) }, () => item.size!),
+  )
+  let placed = 0
+  kinds.forEach((kind, i) => {
+    elements.push({
+      type: "stitch",
+      kind,
+      anchors: [index > 0 ? { at: "between", round: index - 1, element: 0 } : { at: "centre" }],
+    })
+    const upTo = Math.floor(((i + 1) * sizes.length) / kinds.length)
+    for (; placed < upTo; placed++) elements.push({ type: "chain", chains: sizes[placed]! })
+  })
+  void kindKey
+  return { number, elements, turned: false, closing: "joined" }
+}

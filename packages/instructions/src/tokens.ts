@@ -1,0 +1,97 @@
+// Words, numbers and marks of a round's text, each with its place.
+
+export type TokenType = "word" | "number" | "ordinal" | "mark"
+
+export interface Token {
+  readonly type: TokenType
+  /** Lower case; dots inside abbreviations left out ("d.c." gives "dc"). */
+  readonly text: string
+  /** Value of numbers and ordinals, NaN for others. */
+  readonly value: number
+  readonly start: number
+  readonly end: number
+  /** True when white space stands before it. */
+  readonly spaced: boolean
+}
+
+const pattern =
+  /(\d+)(st|nd|rd|th)(?!\p{L})|(\d+(?:\.\d+)?)|((?:[a-z]\.){2,}(?:[a-z](?!\p{L}))?|[a-z]\.[a-z](?!\p{L})|\p{L}+(?:\d+(?:tog|together))?(?:'[a-z]+)?)|(\*+)|([\u2020\u2021]+)|(\S)/giuy
+
+const vulgarFractions: Readonly<Record<string, number>> = {
+  "\u00bd": 0.5,
+  "\u00bc": 0.25,
+  "\u00be": 0.75,
+  "\u2153": 1 / 3,
+  "\u2154": 2 / 3,
+}
+
+const numberWords: Readonly<Record<string, number>> = {
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+}
+
+const ordinalWords: Readonly<Record<string, number>> = {
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+  sixth: 6,
+  seventh: 7,
+  eighth: 8,
+  ninth: 9,
+  tenth: 10,
+}
+
+/** Tokens of `text` from `start` to `end`, offsets into `text`. */
+export function tokenise(text: string, start: number, end: number): Token[] {
+  const tokens: Token[] = []
+  let at = start
+  while (at < end) {
+    const unit = text.charCodeAt(at)
+    if (unit === 32 || unit === 10 || unit === 13 || unit === 9) {
+      at += 1
+      continue
+    }
+    pattern.lastIndex = at
+    const found = pattern.exec(text)
+    if (!found) {
+      at += 1
+      continue
+    }
+    const spaced = at > start && /\s/.test(text.charAt(at - 1))
+    const stop = Math.min(end, at + found[0].length)
+    tokens.push(tokenOf(found, at, stop, spaced))
+    at = stop
+  }
+  return tokens
+}
+
+function tokenOf(found: RegExpExecArray, start: number, end: number, spaced: boolean): Token {
+  const base = { start, end, spaced }
+  if (found[1] !== undefined)
+    return { type: "ordinal", text: found[0].toLowerCase(), value: Number(found[1]), ...base }
+  if (found[3] !== undefined)
+    return { type: "number", text: found[3], value: Number(found[3]), ...base }
+  if (found[4] !== undefined) {
+    const text = found[4].toLowerCase().replaceAll(".", "")
+    const number = numberWords[text]
+    if (number !== undefined) return { type: "number", text, value: number, ...base }
+    const ordinal = ordinalWords[text]
+    if (ordinal !== undefined) return { type: "ordinal", text, value: ordinal, ...base }
+    return { type: "word", text, value: Number.NaN, ...base }
+  }
+  const mark = found[0]
+  const fraction = vulgarFractions[mark]
+  if (fraction !== undefined) return { type: "number", text: mark, value: fraction, ...base }
+  return { type: "mark", text: mark, value: Number.NaN, ...base }
+}

@@ -1,0 +1,179 @@
+// Stated totals: "(24 dc)", "[24]", "= 24 sts", "(12 dc + 4 ch-3 sps; 24 sts with chains)", "24 sts
+// at the end of the round", "(6 petals)"; and what makes one not firm ("if", "about", "or").
+
+import { readNoun } from "./nouns.ts"
+import { readKind } from "./stitch-grammar.ts"
+import type { StatedItem, StatedTotal } from "./tree.ts"
+import type { Words } from "./words.ts"
+
+const groupUnits =
+  /^(petals?|shells?|groups?|scallops?|fans?|points?|corners?|leaves|repeats?|reps?|trefoils?|sides?|wedges?|sections?|v|vs|clusters?|cls?|popcorns?|puffs?|bobbles?|holes?|bars?|spokes?|rays?)$/
+const separators = new Set([
+  "+",
+  ",",
+  ";",
+  "and",
+  "&",
+  "-",
+  "/",
+  "=",
+  ".",
+  "with",
+  "plus",
+  "--",
+  ":",
+])
+const softWords = new Set([
+  "if",
+  "about",
+  "or",
+  "between",
+  "approx",
+  "approximately",
+  "roughly",
+  "then",
+  "than",
+  "less",
+  "over",
+  "needs",
+  "divide",
+  "each",
+  "per",
+])
+
+/** The total that stands here, up to `close` (a bracket) or the end of the sentence; null when none does. */
+export function readTotal(words: Words, close: string | null): StatedTotal | null {
+  return words.attempt(() => {
+    const start = words.start()
+    const items: StatedItem[] = []
+    let firm = true
+    while (
+      words.accept(
+        "you",
+        "should",
+        "have",
+        "will",
+        "now",
+        "total",
+        "there",
+        "are",
+        "is",
+        "=",
+        ":",
+        "of",
+        "-",
+        "made",
+        "count",
+        "for",
+        "a",
+        "in",
+        "all",
+        "stitch",
+        "sts",
+      ) &&
+      words.text() !== close
+    );
+    while (!words.done() && words.text() !== close) {
+      if (close === null && (words.text() === "." || words.text() === ";") && items.length > 0)
+        break
+      if (words.text() === "+" && items.length === 0) firm = false
+      if (separators.has(words.text())) {
+        words.at += 1
+        continue
+      }
+      if (softWords.has(words.text())) firm = false
+      const item = words.attempt(() => readItem(words))
+      if (item) {
+        items.push(item)
+        continue
+      }
+      if (items.length === 0) return null
+      if (close === null && words.peek()?.type === "mark") break
+      // Words after a figure belong to the total ("24 sts at the end of the round").
+      words.at += 1
+    }
+    if (items.length === 0) return null
+    return { ...words.since(start), items, firm }
+  })
+}
+
+function readItem(words: Words): StatedItem | null {
+  const start = words.start()
+  if (!words.isNumber() || !Number.isInteger(words.value())) return null
+  const count = words.value()
+  words.at += 1
+  const span = () => words.since(start)
+  const wordStart = words.at
+  const word = () =>
+    words.tokens
+      .slice(wordStart, words.at)
+      .map((token) => token.text)
+      .join(" ")
+  if (
+    words.text() === "small" ||
+    words.text() === "side" ||
+    words.text() === "corner" ||
+    words.text() === "total"
+  )
+    words.at += 1
+  if (words.accept("sts", "st", "stitches", "stitch")) {
+    const chains =
+      words.acceptAll("with", "chains") ||
+      words.acceptAll("incl", "chains") ||
+      words.acceptAll("including", "chains") ||
+      words.acceptAll("with", "ch") ||
+      words.acceptAll("including", "ch")
+    words.accept("total", "stated", "each")
+    return { ...span(), count, unit: chains ? "with-chains" : "stitches", word: word() }
+  }
+  const gathered = words.attempt(() => {
+    const kind = readKind(words)
+    if (
+      !kind ||
+      /^(group|groups|sp|sps|loop|loops|petal|petals|scallop|scallops|-)$/.test(words.text())
+    )
+      return null
+    return kind
+  })
+  if (gathered) {
+    words.accept("stated")
+    return { ...span(), count, unit: "kind", kind: gathered, word: word() }
+  }
+  if (words.accept("picots", "picot")) return { ...span(), count, unit: "picots", word: word() }
+  if (words.accept("repeats", "reps", "repeat"))
+    return { ...span(), count, unit: "repeats", word: word() }
+  if (groupUnits.test(words.text())) {
+    words.at += 1
+    words.attempt(() => {
+      // "6 petals of 6 sts"
+      if (!words.accept("of") || !words.isNumber()) return null
+      words.at += 1
+      return readKind(words) ?? (words.accept("sts", "st", "stitches") ? true : null)
+    })
+    return { ...span(), count, unit: "groups", word: word() }
+  }
+  const noun = words.attempt(() => readNoun(words))
+  if (noun?.what === "space" || noun?.what === "gap" || noun?.what === "corner") {
+    words.accept("corners", "corner", "sides", "side", "points", "loops", "sps")
+    if (noun.size === undefined && noun.what === "corner")
+      return { ...span(), count, unit: "groups", word: word() }
+    return {
+      ...span(),
+      count,
+      unit: "space",
+      ...(noun.size === undefined ? {} : { size: noun.size }),
+      word: word(),
+    }
+  }
+  if (noun?.what === "chain") return { ...span(), count, unit: "chains", word: word() }
+  if (noun?.what === "group") return { ...span(), count, unit: "groups", word: word() }
+  if (
+    words.done() ||
+    words.text() === ")" ||
+    words.text() === "]" ||
+    words.text() === "." ||
+    /^[},:/;]$/.test(words.text())
+  )
+    return { ...span(), count, unit: "stitches", word: "" }
+  return null
+}

@@ -1,0 +1,200 @@
+// Our counts of a round against those its text states.
+
+import { countRound, type Element, type Round } from "@roundwright/motif"
+import { kindName, type StitchKind } from "@roundwright/stitches"
+import { groupsBetweenSpaces, groupsInOnePlace, roundEdge } from "./edge.ts"
+import type { Finding } from "./problem-list.ts"
+import { kindFits } from "./sites.ts"
+import type { StatedItem, StatedTotal } from "./tree.ts"
+
+export interface Comparison {
+  /** The main figure the text states, null when it states none that is firm. */
+  readonly stated: number | null
+  readonly agrees: boolean | null
+  readonly differing: readonly {
+    readonly item: StatedItem
+    readonly stated: number
+    readonly ours: number
+  }[]
+  readonly findings: readonly Finding[]
+}
+
+export function compareTotals(
+  round: Round,
+  mainRepeats: number,
+  totals: readonly StatedTotal[],
+): Comparison {
+  const firm = totals.filter((total) => total.firm)
+  if (firm.length === 0) {
+    const soft = totals[0]
+    const findings: Finding[] = soft
+      ? [
+          {
+            severity: "note",
+            code: "total-not-firm",
+            start: soft.start,
+            end: soft.end,
+            message: "This total is not stated outright, so ours is not compared with it.",
+            hint: "State one number if it is meant.",
+          },
+        ]
+      : []
+    return { stated: null, agrees: null, differing: [], findings }
+  }
+  const items = firm.flatMap((total) => total.items)
+  const differing: { item: StatedItem; stated: number; ours: number }[] = []
+  const findings: Finding[] = []
+  const done = new Set<string>()
+  for (const item of items) {
+    const key = `${item.unit}:${item.size ?? ""}:${item.kind ? kindName(item.kind) : item.word}`
+    if (done.has(key)) continue
+    done.add(key)
+    const alike = items.filter(
+      (other) => other.unit === item.unit && other.size === item.size && sameWord(other, item),
+    )
+    const stated =
+      item.unit === "space" ? alike.reduce((sum, other) => sum + other.count, 0) : item.count
+    const ours = ourCount(round, mainRepeats, item, stated, items)
+    if (ours.agrees) {
+      if (ours.note)
+        findings.push({
+          severity: "note",
+          code: "total-includes-chains",
+          start: item.start,
+          end: item.end,
+          message: ours.note,
+          hint: "",
+        })
+    } else differing.push({ item, stated, ours: ours.count })
+  }
+  return { stated: mainFigure(items), agrees: differing.length === 0, differing, findings }
+}
+
+function sameWord(a: StatedItem, b: StatedItem): boolean {
+  if (a.unit === "space") return true
+  if (a.kind && b.kind) return kindName(a.kind) === kindName(b.kind)
+  return a.word === b.word
+}
+
+/** The stitches stated, added up by kind; else the first figure. */
+function mainFigure(items: readonly StatedItem[]): number | null {
+  const kinds = items.filter((item) => item.unit === "kind")
+  if (kinds.length > 0) return kinds.reduce((sum, item) => sum + item.count, 0)
+  const stitches =
+    items.find((item) => item.unit === "stitches") ??
+    items.find((item) => item.unit === "with-chains") ??
+    items[0]
+  return stitches?.count ?? null
+}
+
+interface Ours {
+  readonly agrees: boolean
+  readonly count: number
+  readonly note?: string
+}
+
+function ourCount(
+  round: Round,
+  mainRepeats: number,
+  item: StatedItem,
+  stated: number,
+  items: readonly StatedItem[],
+): Ours {
+  const counts = countRound(round)
+  const plain = (count: number): Ours => ({ agrees: count === stated, count })
+  switch (item.unit) {
+    case "stitches": {
+      if (counts.stitches === stated) return { agrees: true, count: stated }
+      const slips = round.elements.filter(
+        (element) => element.type === "stitch" && element.kind.basic === "sl st",
+      ).length
+      if (slips > 0 && counts.stitches - slips === stated) return { agrees: true, count: stated }
+      if (counts.stitches + counts.chains === stated && counts.chains > 0)
+        return {
+          agrees: true,
+          count: stated,
+          note: `The total of ${stated} fits when chains are counted too: ${counts.stitches} stitches and ${counts.chains} chains.`,
+        }
+      return plain(counts.stitches)
+    }
+    case "with-chains":
+      return plain(counts.stitches + counts.chains)
+    case "kind": {
+      const found = round.elements.filter((element) => kindFits(element, item.kind!)).length
+      if (found === stated) return { agrees: true, count: found }
+      const only = items.filter((other) => other.unit === "kind").length === 1
+      if (only && counts.stitches === stated && mostlyOf(round.elements, item.kind!))
+        return { agrees: true, count: stated }
+      if (only && item.kind!.gathered)
+        return {
+          agrees: gatheredCount(round.elements) === stated,
+          count: gatheredCount(round.elements),
+        }
+      return plain(
+        only && found > 0 && !hasOthers(round.elements, item.kind!) ? counts.stitches : found,
+      )
+    }
+    case "space": {
+      const found =
+        item.size === undefined
+          ? counts.spaces
+          : (counts.spacesBySize.find((entry) => entry.chains === item.size)?.count ?? 0)
+      if (found === stated) return { agrees: true, count: found }
+      if (item.size === undefined && gapCount(round) === stated && counts.spaces === 0)
+        return { agrees: true, count: stated }
+      if (item.size !== undefined && loops(round.elements, item.size) === stated)
+        return { agrees: true, count: stated }
+      return plain(found)
+    }
+    case "chains":
+      return plain(counts.chains)
+    case "picots":
+      return plain(counts.picots)
+    case "repeats":
+      return plain(mainRepeats)
+    default:
+      return groupCount(round, mainRepeats, stated)
+  }
+}
+
+function gatheredCount(elements: readonly Element[]): number {
+  return elements.filter((element) => element.type === "stitch" && element.kind.gathered).length
+}
+
+function mostlyOf(elements: readonly Element[], kind: StitchKind): boolean {
+  return elements.some((element) => element.type === "stitch" && element.kind.basic === kind.basic)
+}
+
+function hasOthers(elements: readonly Element[], kind: StitchKind): boolean {
+  return elements.some((element) => element.type === "stitch" && !kindFits(element, kind))
+}
+
+function loops(elements: readonly Element[], size: number): number {
+  return elements.filter((element) => element.type !== "stitch" && element.chains === size).length
+}
+
+function gapCount(round: Round): number {
+  return roundEdge(round, 0, false).cells.filter((cell) => cell.type === "gap").length
+}
+
+/** Petals, shells, scallops, points: as many as some natural grouping of the round. */
+function groupCount(round: Round, mainRepeats: number, stated: number): Ours {
+  const edge = roundEdge(round, 0, false)
+  const tight = groupsInOnePlace(edge, true).filter((group) => group.cells.length > 1).length
+  const wide = groupsInOnePlace(edge, false).filter((group) => group.cells.length > 1).length
+  const runs = groupsBetweenSpaces(edge).length
+  const counts = countRound(round)
+  const candidates = [
+    mainRepeats,
+    tight,
+    wide,
+    gatheredCount(round.elements),
+    counts.spaces,
+    runs,
+    counts.picots,
+    ...counts.spacesBySize.map((entry) => entry.count),
+    ...counts.byKind.map((entry) => entry.count),
+  ]
+  if (candidates.includes(stated)) return { agrees: true, count: stated }
+  return { agrees: false, count: mainRepeats || wide || runs }
+}

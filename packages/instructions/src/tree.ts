@@ -1,0 +1,201 @@
+// What the grammar makes of a round's words: steps to be worked, the places they are worked into,
+// and asides. Every step keeps the stretch of text it came from.
+
+import type { StitchKind } from "@roundwright/stitches"
+
+export interface Span {
+  readonly start: number
+  readonly end: number
+}
+
+/** A stitch as named: `tog` when its legs may be spread over several places. */
+export interface StitchName {
+  readonly kind: StitchKind
+  /** "dc3tog" and clusters: legs that may go into one place or several. */
+  readonly tog: boolean
+  /** "inc" and "dec" stand for two in one and two together of the round's stitch. */
+  readonly shape?: "increase" | "decrease"
+}
+
+/** What a place is called. */
+export interface Noun {
+  readonly what:
+    | "stitch"
+    | "space"
+    | "chain"
+    | "gap"
+    | "group"
+    | "picot"
+    | "corner"
+    | "ring"
+    | "any"
+  readonly kind?: StitchKind
+  /** Chains of a space ("ch-3 sp"), stitches of a group ("3-dc group"). */
+  readonly size?: number
+  readonly corner?: boolean
+  /** "top of petal": the space at the middle of a group. */
+  readonly middle?: boolean
+  /** "skipped st of Rnd 2": one nobody has worked into yet. */
+  readonly unworked?: boolean
+  /** "sp between groups": only where groups meet. */
+  readonly betweenGroups?: boolean
+  /** "sp before next dc": the gap just before a stitch. */
+  readonly before?: boolean
+}
+
+export type Pick = number | "centre" | "last"
+
+export type Place = Span & {
+  readonly loops?: "front" | "back" | "third"
+  readonly post?: "front" | "back"
+  /** A round named: "of Rnd 2". */
+  readonly ofRound?: number
+  /** "4 rnds below". */
+  readonly below?: number
+  readonly passes?: "behind" | "front"
+  /** Said with "over": may mean the stitch below the round just made. */
+  readonly over?: boolean
+  /** Said with "each of": every place gets the whole. */
+  readonly each?: boolean
+} & (
+    | { readonly at: "ring" }
+    /** Into the n-th chain from the hook. */
+    | { readonly at: "hook-chain"; readonly nth: number }
+    /** Where the last stitch went, or the join. */
+    | { readonly at: "same"; readonly noun: Noun }
+    /** The next `count` of them; with `pick` one inside that run, group or space. */
+    | {
+        readonly at: "next"
+        readonly noun: Noun
+        readonly count: number
+        readonly pick?: Pick
+        readonly pickNoun?: Noun
+        /** "same and next 2", "st last worked in and next 4". */
+        readonly withLast?: boolean
+        /** Said to be the first, last or any one of its kind rather than the next. */
+        readonly order?: "first" | "last" | "any"
+        /** "starting at the 5th of a group" moves on once. */
+        readonly startAt?: number
+      }
+    | {
+        readonly at: "each"
+        readonly nouns: readonly Noun[]
+        readonly until: Until
+        readonly every?: number
+        readonly pick?: Pick
+        readonly pickNoun?: Noun
+        readonly total?: number
+      }
+    /** Several places named in a row, one after the other. */
+    | { readonly at: "list"; readonly places: readonly Place[] }
+    /** Something made in this round: "top of that dc", "last sc", "first sc". */
+    | { readonly at: "made"; readonly which: "last" | "first"; readonly noun: Noun }
+  )
+
+export type Until =
+  | { readonly kind: "around" }
+  /** Up to the next of a kind, not using it. */
+  | { readonly kind: "to"; readonly noun: Noun; readonly ofRound?: number }
+  /** Up to the last `count` of what is left. */
+  | { readonly kind: "leaving"; readonly count: number; readonly ofGroup: boolean }
+
+export type Times =
+  | { readonly kind: "total"; readonly count: number }
+  | { readonly kind: "more"; readonly count: number; readonly plain: boolean }
+  | { readonly kind: "until"; readonly until: Until }
+
+export interface CountsAs {
+  readonly counts: boolean
+  readonly kind?: StitchKind
+  readonly tog?: boolean
+  readonly chains?: number
+  readonly space?: number
+}
+
+export type Step =
+  | (Span & {
+      readonly do: "work"
+      readonly stitch: StitchName
+      readonly count: number
+      readonly place: Place | null
+      readonly even?: boolean
+      readonly extra?: number
+      readonly countsAs?: CountsAs
+    })
+  | (Span & { readonly do: "group"; readonly steps: readonly Step[]; readonly place: Place })
+  | (Span & {
+      readonly do: "chain"
+      readonly chains: number
+      readonly place: Place | null
+      readonly countsAs?: CountsAs
+    })
+  /** Several "each" that go round together. */
+  | (Span & {
+      readonly do: "pass"
+      readonly cases: readonly Extract<Step, { do: "work" | "group" }>[]
+    })
+  | (Span & { readonly do: "skip"; readonly place: Place | null; readonly steps?: readonly Step[] })
+  | (Span & {
+      readonly do: "slip"
+      readonly count: number
+      readonly place: Place | null
+      readonly to: boolean
+    })
+  | (Span & {
+      readonly do: "join"
+      readonly place: Place | null
+      readonly chain?: number
+      readonly ring?: boolean
+    })
+  | (Span & { readonly do: "attach"; readonly place: Place | null })
+  | (Span & { readonly do: "turn" })
+  | (Span & {
+      readonly do: "repeat"
+      readonly body: readonly Step[]
+      readonly last: readonly Step[] | null
+      readonly ending: "replaces" | "follows" | null
+      readonly times: Times
+    })
+  | (Span & { readonly do: "picot"; readonly chains: number; readonly every?: number })
+  | (Span & {
+      readonly do: "ring"
+      readonly centre: "adjustable" | "solid"
+      readonly diameterMm?: number
+    })
+  | (Span & {
+      readonly do: "mode"
+      readonly loops?: "front" | "back" | "third"
+      readonly passes?: "behind" | "front"
+      readonly ofRound?: number
+    })
+  | (Span & { readonly do: "as-round"; readonly round: number; readonly to: number })
+  | (Span & { readonly do: "note-counts"; readonly countsAs: CountsAs; readonly chains?: number })
+
+/** One figure of a stated total. */
+export interface StatedItem extends Span {
+  readonly count: number
+  readonly unit:
+    | "stitches"
+    | "with-chains"
+    | "kind"
+    | "space"
+    | "chains"
+    | "picots"
+    | "groups"
+    | "repeats"
+  readonly kind?: StitchKind
+  readonly size?: number
+  /** The unit as written. */
+  readonly word: string
+}
+
+export interface StatedTotal extends Span {
+  readonly items: readonly StatedItem[]
+  /** False for "if", "about", "or", "between": told, but not checked. */
+  readonly firm: boolean
+}
+
+export interface RoundTree {
+  readonly steps: readonly Step[]
+  readonly totals: readonly StatedTotal[]
+}

@@ -1,0 +1,109 @@
+// A cursor over the words of one round, with what the grammar has to say about them.
+
+import type { StitchKind, Terms } from "@roundwright/stitches"
+import { readStitchName } from "@roundwright/stitches"
+import type { Finding } from "./problem-list.ts"
+import type { Token } from "./tokens.ts"
+import type { Span, Step } from "./tree.ts"
+
+/** A stitch or group the pattern itself defines: "Shell: 5 dc in same st". */
+export interface LocalStitch {
+  readonly steps?: readonly Step[]
+  readonly kind?: StitchKind
+  readonly picotChains?: number
+}
+
+export class Words {
+  at = 0
+  depth = 0
+  readonly findings: Finding[] = []
+
+  constructor(
+    readonly tokens: readonly Token[],
+    readonly terms: Terms,
+    readonly locals: ReadonlyMap<string, LocalStitch>,
+    /** Where the text ends, for problems about something missing. */
+    readonly end: number,
+  ) {}
+
+  peek(ahead = 0): Token | undefined {
+    return this.tokens[this.at + ahead]
+  }
+
+  text(ahead = 0): string {
+    return this.tokens[this.at + ahead]?.text ?? ""
+  }
+
+  isNumber(ahead = 0): boolean {
+    return this.tokens[this.at + ahead]?.type === "number"
+  }
+
+  value(ahead = 0): number {
+    return this.tokens[this.at + ahead]?.value ?? Number.NaN
+  }
+
+  done(): boolean {
+    return this.at >= this.tokens.length
+  }
+
+  /** Steps over one of the words given, if it comes next. */
+  accept(...words: readonly string[]): boolean {
+    if (!words.includes(this.text())) return false
+    this.at += 1
+    return true
+  }
+
+  /** Steps over several words in a row. */
+  acceptAll(...words: readonly string[]): boolean {
+    for (let i = 0; i < words.length; i++) if (this.text(i) !== words[i]) return false
+    this.at += words.length
+    return true
+  }
+
+  start(): number {
+    return this.peek()?.start ?? this.end
+  }
+
+  /** Where the last word stepped over ends. */
+  lastEnd(): number {
+    return this.tokens[this.at - 1]?.end ?? this.start()
+  }
+
+  since(start: number): Span {
+    return { start, end: Math.max(start, this.lastEnd()) }
+  }
+
+  report(finding: Finding): void {
+    this.findings.push(finding)
+  }
+
+  /** Tries a reading; takes the cursor back when it gives null. */
+  attempt<T>(read: () => T | null): T | null {
+    const at = this.at
+    const found = this.findings.length
+    const depth = this.depth
+    const result = read()
+    if (result === null) {
+      this.at = at
+      this.depth = depth
+      this.findings.length = found
+    }
+    return result
+  }
+}
+
+const cache = { US: new Map<string, StitchKind | null>(), UK: new Map<string, StitchKind | null>() }
+
+/** Most spellings remembered; a pattern uses a few dozen. */
+const mostRemembered = 4000
+
+/** `readStitchName` with a memory, as the same few names come again and again. */
+export function stitchNamed(word: string, terms: Terms): StitchKind | null {
+  const known = cache[terms]
+  const found = known.get(word)
+  if (found !== undefined) return found
+  const kind = readStitchName(word, terms) ?? null
+  if (known.size > mostRemembered) known.clear()
+  known.set(word, kind)
+  return kind
+}

@@ -1,0 +1,219 @@
+// Stitches: "3 dc in next st", "dc in next 3 sts", "2 sc in each st around", "dc3tog over next 3 dc",
+// "36 sc evenly, increasing 6", "1 dark sc and 1 light sc in next sc".
+
+import { readPlace, readTarget, readUntil } from "./place-grammar.ts"
+import { isColour, readStitch } from "./stitch-grammar.ts"
+import type { Place, Step, StitchName } from "./tree.ts"
+import type { LocalStitch, Words } from "./words.ts"
+
+/** Work in one stitch or several, with its places; null when no stitch is named here. */
+export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    const start = words.start()
+    const shared = readShared(words, start)
+    if (shared) return shared
+    const local = readLocal(words, start)
+    if (local) return local
+    const { count, stitch } = readCounted(words) ?? {}
+    if (!stitch || count === undefined) return null
+    const even = readEven(words)
+    if (even !== null)
+      return [
+        {
+          ...words.since(start),
+          do: "work",
+          stitch,
+          count,
+          place: null,
+          even: true,
+          ...(even > 0 ? { extra: even } : {}),
+        },
+      ]
+    const until = readUntil(words)
+    if (until) {
+      const place: Place = { ...words.since(start), at: "each", nouns: [{ what: "stitch" }], until }
+      return [{ ...words.since(start), do: "work", stitch, count, place }]
+    }
+    const place = readWorkPlace(words)
+    const step: Step = { ...words.since(start), do: "work", stitch, count, place }
+    return [step, ...furtherPlaces(words, stitch, place)]
+  })
+}
+
+/** A place, or one without its preposition ("sc next st", "2 dc each st"). */
+function readWorkPlace(words: Words): Place | null {
+  if (words.acceptAll("in", "the", "same", "place"))
+    return { ...words.since(words.start()), at: "same", noun: { what: "any" } }
+  const place = readPlace(words)
+  if (place) return place
+  if (/^(next|each|every|same|blo|flo)$/.test(words.text()))
+    return words.attempt(() => readTarget(words, words.start(), "in"))
+  return null
+}
+
+/** "... and in next 2 dc", "..., and in each ch-1 sp". */
+function furtherPlaces(words: Words, stitch: StitchName, first: Place | null): Step[] {
+  const steps: Step[] = []
+  if (!first) return steps
+  for (;;) {
+    const start = words.start()
+    const place = words.attempt(() => {
+      words.accept(",")
+      if (!words.accept("and", "&")) return null
+      if (!/^(in|into|next|on|over|each)$/.test(words.text())) return null
+      return readPlace(words) ?? readTarget(words, words.start(), "in")
+    })
+    if (!place) return steps
+    steps.push({ ...words.since(start), do: "work", stitch, count: 1, place })
+  }
+}
+
+function readCounted(words: Words): { count: number; stitch: StitchName } | null {
+  return words.attempt(() => {
+    let count = 1
+    let counted = false
+    if (words.isNumber()) {
+      count = words.value()
+      // "3-dc cluster" is a name; "3 dc" a count and a name.
+      const named = words.text(1) === "-" ? readStitch(words) : null
+      if (named) return { count: 1, stitch: named }
+      words.at += 1
+      counted = true
+      words.accept("x", "more")
+    } else words.accept("a", "an", "one")
+    words.accept("work")
+    const stitch = readStitch(words)
+    if (!stitch || !Number.isInteger(count)) {
+      if (counted) {
+        words.at -= 1
+      }
+      return null
+    }
+    return { count, stitch }
+  })
+}
+
+/** "1 dark sc and 1 light sc in next sc": stitches of one place. */
+function readShared(words: Words, start: number): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    const parts: Step[] = []
+    for (;;) {
+      const from = words.start()
+      const part = readCounted(words)
+      if (!part) return null
+      parts.push({
+        ...words.since(from),
+        do: "work",
+        stitch: part.stitch,
+        count: part.count,
+        place: null,
+      })
+      if (!words.accept("and", "&", "+")) break
+      if (!words.isNumber()) return null
+    }
+    if (parts.length < 2) return null
+    const place = readPlace(words)
+    if (!place || place.at === "list") return null
+    return [{ ...words.since(start), do: "group", steps: parts, place }]
+  })
+}
+
+/** Stitches the pattern defines itself: "shell in next st". */
+function readLocal(words: Words, start: number): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    let count = 1
+    if (words.isNumber() && words.text(1) !== "-") {
+      count = words.value()
+      words.at += 1
+    } else words.accept("a", "one")
+    words.accept("beg", "beginning")
+    const found = localHere(words)
+    if (!found?.steps) return null
+    words.accept("st", "stitch")
+    const until = readUntil(words)
+    const place: Place = until
+      ? { ...words.since(start), at: "each", nouns: [{ what: "stitch" }], until }
+      : (readWorkPlace(words) ?? {
+          ...words.since(start),
+          at: "next",
+          noun: { what: "stitch" },
+          count: 1,
+        })
+    const span = words.since(start)
+    return Array.from({ length: Math.min(count, 50) }, () => ({
+      ...span,
+      do: "group" as const,
+      steps: found.steps ?? [],
+      place,
+    }))
+  })
+}
+
+function localHere(words: Words): LocalStitch | null {
+  const three = [0, 1, 2].map((i) => words.text(i)).join("")
+  const two = words.text() + words.text(1)
+  for (const [text, length] of [
+    [three, 3],
+    [two, 2],
+    [words.text(), 1],
+  ] as const) {
+    const local = words.locals.get(text)
+    if (local?.steps && words.at + length <= words.tokens.length) {
+      words.at += length
+      return local
+    }
+  }
+  return null
+}
+
+/** "evenly", "evenly, increasing 6", ", 1 increase spread evenly": the increases, 0 if none are named. */
+function readEven(words: Words): number | null {
+  return words.attempt(() => {
+    let increases = 0
+    let even = words.accept("evenly")
+    words.accept("spaced", "spread", "around")
+    words.attempt(() => {
+      words.accept(",")
+      words.accept("with")
+      if (words.accept("increasing", "inc", "decreasing")) {
+        if (!words.isNumber()) return null
+        increases = words.value()
+        words.at += 1
+        words.accept("st", "sts", "stitches", "times")
+        if (words.accept("evenly")) even = true
+        return true
+      }
+      if (!words.isNumber()) return null
+      const count = words.value()
+      if (words.text(1) === "equally" || words.text(1) === "evenly") words.at += 1
+      if (
+        !/^(increase|increases|inc|incs|spaced)$/.test(words.text(1)) &&
+        !/^(increases|increase)$/.test(words.text(2))
+      )
+        return null
+      words.at += 2
+      words.accept("increase", "increases")
+      words.accept("spread", "spaced", "placed", "distributed")
+      if (words.accept("evenly")) even = true
+      increases = count
+      return even ? true : null
+    })
+    if (!even) return null
+    words.accept("around", "across")
+    words.attempt(() => {
+      // ", the first in the first st of the round" says where they begin.
+      words.accept(",")
+      words.accept("the")
+      if (!words.accept("first")) return null
+      const place = readPlace(words)
+      if (!place) return null
+      words.acceptAll("of", "the", "round") || words.acceptAll("of", "the", "rnd")
+      return true
+    })
+    return increases
+  })
+}
+
+export function acceptsColour(words: Words): boolean {
+  return isColour(words.text())
+}
