@@ -5,20 +5,16 @@ import { readFileSync } from "node:fs"
 import { basename, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import { printResult, readText, writePage } from "@roundwright/cli"
-import { patternCellOf, patternNotebook, renderNotebook } from "@roundwright/notebook"
+import { computeNotebook, patternNotebook, renderPage } from "@roundwright/notebook"
 
 const root = resolve(import.meta.dirname, "..")
 const file = process.argv[2]
 process.exitCode = await (file === undefined ? demonstrate() : reportOn(file))
 
+/** The demo is there to show its verdict, whatever it is: only a fault of ours fails. */
 async function demonstrate(): Promise<number> {
   const notebook = readFileSync(resolve(root, "reports/lantern-wheel.md"), "utf8")
-  const text = patternCellOf(notebook) ?? ""
-  const result = checkPattern(text)
-  process.stdout.write(printResult(result, text, false))
-  const fault = await writeReport(notebook, "lantern-wheel")
-  // The demo is there to show its verdict, whatever it is: only a fault of ours fails.
-  return fault || result.exitStatus === 2 ? 2 : 0
+  return (await report(notebook, "lantern-wheel")) === null ? 2 : 0
 }
 
 async function reportOn(name: string): Promise<number> {
@@ -27,18 +23,24 @@ async function reportOn(name: string): Promise<number> {
     process.stderr.write(`${read.fault}\n`)
     return 2
   }
-  const result = checkPattern(read.text, { file: name })
-  process.stdout.write(printResult(result, read.text, false))
-  if (result.exitStatus === 2) return 2
-  const title = basename(name).replace(/\.[^.]+$/, "")
-  const fault = await writeReport(patternNotebook(read.text, title), title)
-  return fault ? 2 : result.exitStatus
+  const checked = checkPattern(read.text, { file: name })
+  if (checked.exitStatus === 2) {
+    process.stdout.write(printResult(checked, read.text, false))
+    return 2
+  }
+  const title = checked.motif?.title ?? basename(name).replace(/\.[^.]+$/, "")
+  const notebook = patternNotebook(read.text, title)
+  return (await report(notebook, basename(name).replace(/\.[^.]+$/, ""))) ?? 2
 }
 
-async function writeReport(notebook: string, name: string): Promise<boolean> {
-  const page = await renderNotebook(notebook)
+/** Prints the result of the notebook's first pattern and writes its page. @returns its exit status, null on a fault */
+async function report(markdown: string, name: string): Promise<number | null> {
+  const computed = await computeNotebook(markdown)
+  const first = computed.cells.find((cell) => cell.content?.kind === "pattern")?.content
+  if (first?.kind !== "pattern") return null
+  process.stdout.write(printResult(first.pattern.result, first.pattern.text, false))
   const target = `reports/out/${name}.html`
-  const fault = writePage(root, target, page.html)
+  const fault = writePage(root, target, await renderPage(computed))
   process.stdout.write(`\n${fault ?? `The report with charts: ${target}`}\n`)
-  return fault !== null
+  return fault === null ? first.pattern.result.exitStatus : null
 }

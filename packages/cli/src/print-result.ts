@@ -24,7 +24,10 @@ export function printResult(result: CheckResult, text: string, several: boolean)
   const notes = [...result.notes, ...result.gauge.notes]
   if (notes.length > 0)
     parts.push("", "To know", ...notes.map((note) => wrap(note, width, "  - ", "    ")))
-  if (result.problems.length > 0) parts.push("", "Problems", ...problems(result, text))
+  const told = result.problems.filter((problem) => problem.severity === "note")
+  const faults = result.problems.filter((problem) => problem.severity !== "note")
+  if (faults.length > 0) parts.push("", "Problems", ...problems(faults, text))
+  if (told.length > 0) parts.push("", "How it was read", ...readings(told))
   return `${parts.join("\n")}\n`
 }
 
@@ -97,16 +100,32 @@ function remedies(result: CheckResult): string[] {
 /** More problems than this are summed up: the first ones usually cause the rest. */
 const mostProblems = 20
 
-function problems(result: CheckResult, text: string): string[] {
+type Problems = CheckResult["problems"]
+
+function problems(faults: Problems, text: string): string[] {
   const lines = text.split(/\r\n|\r|\n/)
-  const shown = result.problems.slice(0, mostProblems).flatMap((problem) => {
+  const shown = faults.slice(0, mostProblems).flatMap((problem) => {
     const where = problem.round === null ? "" : `, round ${problem.round}`
     const head = `${problem.severity}, line ${problem.line}, column ${problem.column}${where}: `
     const said = wrap(`${head}${problem.message} ${problem.hint}`.trim(), width, "  ", "    ")
     return [said, ...excerpt(lines[problem.line - 1] ?? "", problem.column, problem.length)]
   })
-  const rest = result.problems.length - mostProblems
-  return rest > 0 ? [...shown, `  ... and ${rest} more (all of them with --json).`] : shown
+  return [...shown, ...moreOf(faults)]
+}
+
+/** Choices the text left open: told, but nothing to mend. */
+function readings(told: Problems): string[] {
+  const shown = told
+    .slice(0, mostProblems)
+    .map((note) =>
+      wrap(`line ${note.line}: ${note.message} ${note.hint}`.trim(), width, "  ", "    "),
+    )
+  return [...shown, ...moreOf(told)]
+}
+
+function moreOf(all: Problems): string[] {
+  const rest = all.length - mostProblems
+  return rest > 0 ? [`  ... and ${rest} more (all of them with --json).`] : []
 }
 
 /** The words a problem is about, with carets under them, cut to the width of the terminal. */

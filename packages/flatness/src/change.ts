@@ -5,8 +5,8 @@ import type { StitchKind } from "@roundwright/stitches"
 export type ElementChange =
   /** Work the round with another count, spread over its repeats; later rounds follow along. */
   | { readonly kind: "count"; readonly stitches: number }
-  /** From this round on, add `by` stitches more a round than the pattern does (negative: fewer). */
-  | { readonly kind: "increase"; readonly by: number }
+  /** From this round on every round has so many stitches more than the one before it. */
+  | { readonly kind: "increase"; readonly perRound: number }
   /** Work the round in another stitch. */
   | { readonly kind: "stitch"; readonly to: StitchKind }
   /** Make every chain run of `from` chains `to` chains long. */

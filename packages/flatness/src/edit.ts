@@ -17,7 +17,7 @@ export interface RoundFacts {
 /**
  * The piece with round `index` changed.
  * count: the round and all later ones differ by the same number of stitches.
- * increase: from the round on, each round grows by so many stitches more (or fewer) than it did.
+ * increase: from the round on, each round has so many stitches more than the one before.
  * stitch: only this round's height and width change. chains: only this round's runs of that length.
  * hook: sizes of this and all later rounds scale as `sizeFactor`.
  */
@@ -32,7 +32,11 @@ export function applyChange(
   const follow = (round: RoundSummary, i: number): RoundSummary => {
     if (change.kind === "count")
       return widen(round, facts[i]!, change.stitches - facts[index]!.stitches)
-    if (change.kind === "increase") return widen(round, facts[i]!, change.by * (i - index + 1))
+    if (change.kind === "increase") {
+      const start = facts[index - 1]?.stitches ?? 0
+      const wanted = start + change.perRound * (i - index + 1)
+      return widen(round, facts[i]!, wanted - facts[i]!.stitches)
+    }
     if (change.kind === "hook") return scale(round, sizeFactor)
     if (i > index) return round
     return change.kind === "stitch"

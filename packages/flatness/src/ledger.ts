@@ -1,6 +1,6 @@
 // The ledger of a motif: rows, verdict, odds and what must be said beside them.
 
-import type { Motif } from "@roundwright/motif"
+import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
 import type { Gauge } from "@roundwright/stitches"
 import { foldLedger } from "./fold.ts"
 import { judgePiece } from "./judge.ts"
@@ -25,7 +25,7 @@ export function keepLedger(motif: Motif, gauge: Gauge, hand: Hand = {}): Ledger 
     rows,
     ...judgePiece(rows, piece),
     odds: oddsOf(piece),
-    notes: notesOn(piece, rows),
+    notes: [...notesOn(piece, rows), ...mirrorNotes(motif, rows)],
   }
 }
 
@@ -83,4 +83,19 @@ function roundsInWords(rows: readonly LedgerRow[]): string {
   const numbers = rows.map((row) => row.round)
   if (numbers.length === 1) return `round ${numbers[0]}`
   return `rounds ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}`
+}
+
+/** Six petals under four corners: a quarter turn is no symmetry of the piece, and its sides differ. */
+function mirrorNotes(motif: Motif, rows: readonly LedgerRow[]): string[] {
+  const corners = rows.at(-1)?.outline.corners ?? 0
+  if (corners < 3) return []
+  const repeats = motif.rounds.map((_, index) => repeatsOf(motif, index))
+  const odd = repeats.findIndex((order) => order > 1 && order % corners !== 0)
+  if (odd < 0 || repeats.some((order) => order === 1)) return []
+  const alike = commonDivisor(repeats[odd]!, corners)
+  const sides =
+    alike > 1 ? `only ${alike} of its ${corners} sides are alike` : "no two of its sides are alike"
+  return [
+    `Round ${rows[odd]!.round} repeats ${repeats[odd]} times under ${corners} corners: ${sides}.`,
+  ]
 }

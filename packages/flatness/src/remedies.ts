@@ -42,9 +42,9 @@ export function findRemedies(motif: Motif, gauge: Gauge, ledger: Ledger): Remedy
   const last = ledger.rows.at(-1)!
   const full = last.accumulatedFullness > 1
   const found: Remedy[] = []
-  const consider = (index: number, change: ElementChange, sizeFactor = 1): Outcome => {
+  const consider: Consider = (index, change, sizeFactor = 1, onlyTry = false) => {
     const outcome = judgeChange(piece, index, change, facts, gauge, sizeFactor)
-    if (severityOf(outcome.verdict) < severityOf(ledger.verdict))
+    if (!onlyTry && severityOf(outcome.verdict) < severityOf(ledger.verdict))
       found.push(remedyOf(motif, piece, facts, index, change, outcome))
     return outcome
   }
@@ -55,7 +55,7 @@ export function findRemedies(motif: Motif, gauge: Gauge, ledger: Ledger): Remedy
     tryChains(index, piece, full, consider)
     tryHooks(index, gauge, full, consider)
   }
-  tryIncreases(piece, facts, ledger, full, consider)
+  tryIncreases(piece, facts, ledger, consider)
   return rank(found)
 }
 
@@ -64,7 +64,13 @@ interface Outcome {
   readonly fullness: number
 }
 
-type Consider = (index: number, change: ElementChange, sizeFactor?: number) => Outcome
+/** Judges a change and keeps it when it makes the piece better, unless it is only tried. */
+type Consider = (
+  index: number,
+  change: ElementChange,
+  sizeFactor?: number,
+  onlyTry?: boolean,
+) => Outcome
 
 function judgeChange(
   piece: PieceSummary,
@@ -160,35 +166,37 @@ function tryHooks(index: number, gauge: Gauge, full: boolean, consider: Consider
 }
 
 /**
- * The whole plan of increases, for a piece that is off from some round on and grows by the same count
- * a round from there: fewer or more each round, in steps that keep its corners alike.
+ * The whole plan of increases, for a piece that is off over several rounds: the same number of
+ * stitches added each round from the first round that is off, in steps that keep its corners alike.
+ * From the plans that lie flat the one nearest to fullness 1 is kept.
  */
 function tryIncreases(
   piece: PieceSummary,
   facts: readonly RoundFacts[],
   ledger: Ledger,
-  full: boolean,
   consider: Consider,
 ): void {
-  const first = ledger.rows.findIndex((row) => row.round === ledger.fromRound)
-  for (const index of new Set([0, Math.max(0, first)])) {
-    const growth = steadyGrowth(facts, index)
-    if (growth === null) continue
-    const step = Math.max(1, piece.rounds.at(-1)!.corners)
-    for (let by = step; by <= Math.max(step, Math.abs(growth)); by += step) {
-      const outcome = consider(index, { kind: "increase", by: full ? -by : by })
-      if (outcome.verdict === "flat") break
-    }
+  const first = Math.max(
+    0,
+    ledger.rows.findIndex((row) => row.round === ledger.fromRound),
+  )
+  const growths = facts
+    .slice(first)
+    .map((f, i) => f.stitches - (facts[first + i - 1]?.stitches ?? 0))
+  if (growths.length < 2) return
+  const step = Math.max(1, piece.rounds.at(-1)!.corners)
+  const most = Math.max(...growths, fewestPlanned) * 2
+  let best: { perRound: number; off: number } | null = null
+  for (let perRound = step; perRound <= most; perRound += step) {
+    const { verdict, fullness } = consider(first, { kind: "increase", perRound }, 1, true)
+    const off = Math.abs(fullness - 1)
+    if (verdict === "flat" && (best === null || off < best.off)) best = { perRound, off }
   }
+  if (best) consider(first, { kind: "increase", perRound: best.perRound })
 }
 
-/** Stitches added by each round from `index` on when it is always the same number, over two rounds or more. */
-function steadyGrowth(facts: readonly RoundFacts[], index: number): number | null {
-  const counts = [facts[index - 1]?.stitches ?? 0, ...facts.slice(index).map((f) => f.stitches)]
-  const growth = counts[1]! - counts[0]!
-  const steady = counts.every((count, i) => i === 0 || count - counts[i - 1]! === growth)
-  return steady && counts.length > 2 ? growth : null
-}
+/** Plans up to twice this many stitches a round are looked at even where the pattern adds none. */
+const fewestPlanned = 12
 
 function remedyOf(
   motif: Motif,
@@ -221,7 +229,10 @@ function alteredStitches(
     case "count":
       return Math.abs(change.stitches - facts[index]!.stitches) * (facts.length - index)
     case "increase":
-      return facts.slice(index).reduce((sum, _, i) => sum + Math.abs(change.by) * (i + 1), 0)
+      return facts.slice(index).reduce((sum, round, i) => {
+        const planned = (facts[index - 1]?.stitches ?? 0) + change.perRound * (i + 1)
+        return sum + Math.abs(planned - round.stitches)
+      }, 0)
     case "stitch":
       return facts[index]!.stitches
     case "chains":

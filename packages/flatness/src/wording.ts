@@ -24,11 +24,13 @@ export function describeChange(
       return `Work ${change.stitches} ${stitch} in round ${number} instead of ${here.stitches} (${difference} ${each} ${word}${spread}); carry the difference through the rounds after it.`
     }
     case "increase": {
+      const add = `${change.perRound} ${stitch}`
       const before = facts[index - 1]?.stitches ?? 0
-      const growth = here.stitches - before
-      const start = index === 0 ? "Begin with" : `From round ${number} on add`
-      const each = index === 0 ? " and add as many each round" : " a round"
-      return `${start} ${growth + change.by} ${stitch}${each}, instead of ${growth}.`
+      const counts = facts.slice(index).map((_, i) => before + change.perRound * (i + 1))
+      const listed = counts.length > 6 ? [...counts.slice(0, 3), "...", counts.at(-1)] : counts
+      return index === 0
+        ? `Begin with ${add} and add ${change.perRound} a round: ${listed.join(", ")}.`
+        : `From round ${number} on add ${add} a round: ${listed.join(", ")}.`
     }
     case "stitch":
       return `Work round ${number} in ${kindName(change.to)} instead of ${stitch}, same count.`
