@@ -2,14 +2,14 @@
 
 import type { LedgerRow, Verdict } from "./result.ts"
 import type { PieceSummary } from "./summary.ts"
-import { severityOf, verdictOf } from "./verdict.ts"
+import { severityOf } from "./verdict.ts"
 
 /** Inside this share of the final radius a misfit is too small to keep a whole piece from lying flat. */
 const middleOfPiece = 1 / 3
 
 export interface Judgement {
   readonly verdict: Verdict
-  /** Printed number of the first round from which the misfit stays to the end; null when flat. */
+  /** Printed number of the first round from which the verdict holds to the end; null when flat. */
   readonly fromRound: number | null
 }
 
@@ -23,7 +23,7 @@ export function judgePiece(rows: readonly LedgerRow[], piece: PieceSummary): Jud
   const last = ground.at(-1)
   if (!last) return { verdict: "flat", fromRound: null }
   let first = ground.length
-  while (first > 0 && sameSide(ground[first - 1]!, last)) first -= 1
+  while (first > 0 && asBadAs(ground[first - 1]!, last)) first -= 1
   const fromRound = last.verdict === "flat" ? null : (ground[first]?.round ?? last.round)
   if (last.verdict !== "flat") return { verdict: last.verdict, fromRound }
   const shutIn = ground.find(
@@ -34,9 +34,10 @@ export function judgePiece(rows: readonly LedgerRow[], piece: PieceSummary): Jud
     : { verdict: "flat", fromRound }
 }
 
-function sameSide(row: LedgerRow, last: LedgerRow): boolean {
+/** Off to the same side and by as much: a slight excess of early rounds is not yet the ruffle of late ones. */
+function asBadAs(row: LedgerRow, last: LedgerRow): boolean {
   return (
-    verdictOf(row.accumulatedFullness) !== "flat" &&
+    severityOf(row.verdict) >= severityOf(last.verdict) &&
     row.accumulatedFullness > 1 === last.accumulatedFullness > 1
   )
 }

@@ -109,10 +109,11 @@ function suspectRounds(ledger: Ledger, piece: PieceSummary, full: boolean): numb
   return suspects
 }
 
-/** Steps of count that keep repeats whole: the round's own, and those of the rounds beside it. */
+/** Steps of count that keep repeats whole: the round's own, those of the rounds beside it, and their halves. */
 function countSteps(motif: Motif, index: number): Set<number> {
   const beside = [index, index - 1, index + 1].filter((i) => motif.rounds[i] !== undefined)
-  return new Set(beside.map((i) => repeatsOf(motif, i)))
+  const steps = beside.map((i) => repeatsOf(motif, i))
+  return new Set([...steps, ...steps.filter((step) => step % 2 === 0).map((step) => step / 2)])
 }
 
 /** The smallest change of count, in whole steps, that lies flat. */

@@ -63,7 +63,7 @@ export interface Ledger {
   readonly rows: readonly LedgerRow[]
   readonly verdict: Verdict
   readonly odds: Odds
-  /** First round from which the accumulated verdict leaves flat for good; null when it never does. */
+  /** First round from which the verdict holds to the end; null when the piece lies flat. */
   readonly fromRound: number | null
   /** What must be said beside the verdict: extrapolated sizes, doubtful rounds, slack that explains much. */
   readonly notes: readonly string[]

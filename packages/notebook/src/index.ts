@@ -5,4 +5,5 @@ export {
   renderNotebook,
   renderPage,
 } from "./page/render.ts"
+export * from "./pattern-notebook.ts"
 export * from "./result.ts"

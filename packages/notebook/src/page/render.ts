@@ -69,6 +69,7 @@ function document(title: string, body: Child, language: string): string {
     element("meta", { "http-equiv": "Content-Security-Policy", content: policy }),
     element("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
     element("meta", { name: "referrer", content: "no-referrer" }),
+    element("meta", { name: "generator", content: "Roundwright" }),
     element("title", {}, title),
     element("style", {}, { markup: pageStyle }),
   ]
