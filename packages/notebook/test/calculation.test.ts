@@ -230,3 +230,19 @@ describe("what is not calculated", () => {
     )
   })
 })
+
+describe("the calculator", () => {
+  it("works where strings must not be evaluated as code", async () => {
+    const original = globalThis.Function
+    const refuse = () => {
+      throw new Error("a string was evaluated as code")
+    }
+    globalThis.Function = new Proxy(original, { construct: refuse, apply: refuse })
+    try {
+      expect(await worth("2 * sin(30 deg) + max(1, 2) to mm")).toBe("failed: bad-expression")
+      expect(await worth("round(2 * disc.edge_2 to cm, 1)", disc)).toBe("12\u00a0cm")
+    } finally {
+      globalThis.Function = original
+    }
+  })
+})
