@@ -13,27 +13,34 @@ import { plural } from "./wording.ts"
 
 /** What the round left of the edge below, as findings. */
 export function leftOver(work: RoundWork, span: Span): Finding[] {
-  const { main } = work
-  const { edge } = main
+  const { edge } = work.main
   if (edge.round < 0 || edge.size === 0) return []
   const state = usage(work)
   if (!state.any) return []
   const findings: Finding[] = []
-  const stitches = stitchesLeft(edge, state)
-  if (stitches && !work.picked) findings.push(leftFinding(work, span, stitches, "stitch"))
+  const runs = skipRuns(edge, state)
+  const stitches = work.picked ? null : stitchesLeft(edge, state)
+  if (stitches && !isImpliedSkip(state, stitches, runs))
+    findings.push(leftFinding(work, span, stitches, "stitch"))
   const spaces = spacesLeft(edge, state)
   if (spaces) findings.push(leftFinding(work, span, spaces, "space"))
+  if (findings.length === 0 && !work.picked) {
+    const uneven = unevenClose(work, runs, span)
+    if (uneven) findings.push(uneven)
+  }
   return findings
 }
 
 interface Usage {
   readonly any: boolean
-  /** By cell: 1 worked, 2 skipped, 3 slipped over. */
+  /** By cell: 1 worked, 2 skipped; 0 neither. */
   readonly marks: Uint8Array
   /** Cells in the order walked from the round's start. */
   readonly walk: readonly number[]
   /** First index of `walk` after everything used. */
   readonly tailFrom: number
+  /** The last thing used was skipped rather than worked. */
+  readonly endsSkipped: boolean
 }
 
 function usage(work: RoundWork): Usage {
@@ -41,23 +48,56 @@ function usage(work: RoundWork): Usage {
   const marks = new Uint8Array(edge.size)
   let last = base
   let any = false
+  let endsSkipped = false
   for (const use of work.used) {
-    if (use.edge !== edge) continue
+    if (use.edge !== edge || use.use === "slipped") continue
     for (let at = use.from; at < use.to; at++) {
       const index = ((at % edge.size) + edge.size) % edge.size
       if (use.use === "worked") marks[index] = 1
-      else if (use.use === "skipped" && marks[index] === 0) marks[index] = 2
+      else if (marks[index] === 0) marks[index] = 2
     }
-    if (use.use !== "slipped") {
-      if (use.use === "worked") any = true
-      if (use.to > last) last = use.to
+    if (use.use === "worked") any = true
+    if (use.to >= last) {
+      last = use.to
+      endsSkipped = use.use === "skipped"
     }
   }
   const walk = Array.from(
     { length: edge.size },
     (_, k) => (((base + k) % edge.size) + edge.size) % edge.size,
   )
-  return { any, marks, walk, tailFrom: Math.min(edge.size, Math.max(0, last - base)) }
+  return { any, marks, walk, tailFrom: Math.min(edge.size, Math.max(0, last - base)), endsSkipped }
+}
+
+interface SkipRuns {
+  /** Lengths, in stitches, of the runs skipped between one place worked into and the next. */
+  readonly lengths: readonly number[]
+  /** Stitches without work between the last place and the first again. */
+  readonly closing: number
+  /** Places worked into. */
+  readonly places: number
+}
+
+/** Runs of stitches without work between the places worked into. */
+function skipRuns(edge: Edge, state: Usage): SkipRuns {
+  const lengths: number[] = []
+  let places = 0
+  let run = 0
+  let lead = 0
+  for (const index of state.walk) {
+    const type = edge.cells[index]?.type
+    const worked = state.marks[index] === 1
+    if (!worked) {
+      if (type === "stitch") run += 1
+      continue
+    }
+    if (type === "gap" || type === "picot") continue
+    if (places === 0) lead = run
+    else lengths.push(run)
+    places += 1
+    run = 0
+  }
+  return { lengths, closing: run + lead, places }
 }
 
 interface Left {
@@ -71,62 +111,117 @@ interface Left {
 
 /** Stitches of the kinds worked one by one that nothing was worked into. */
 function stitchesLeft(edge: Edge, state: Usage): Left | null {
-  const kinds = new Map<string, { worked: number; tail: number; inside: number }>()
+  const kinds = new Map<string, { worked: number; skipped: number; tail: number; inside: number }>()
+  const lace = passedInLace(edge, state)
   state.walk.forEach((index, k) => {
     const element = edge.elementAt(index)
-    if (edge.cells[index]?.type !== "stitch" || element?.type !== "stitch") return
-    const key = kindKey({
-      basic: element.kind.basic,
-      ...(element.kind.gathered ? { gathered: element.kind.gathered } : {}),
-    })
-    const entry = kinds.get(key) ?? { worked: 0, tail: 0, inside: 0 }
+    if (edge.cells[index]?.type !== "stitch" || element?.type !== "stitch" || lace.has(index))
+      return
+    const { basic, gathered } = element.kind
+    const key = kindKey({ basic, ...(gathered ? { gathered } : {}) })
+    const entry = kinds.get(key) ?? { worked: 0, skipped: 0, tail: 0, inside: 0 }
     const mark = state.marks[index]
-    if (mark === 1 || mark === 2) entry.worked += 1
+    if (mark === 1) entry.worked += 1
+    else if (mark === 2) entry.skipped += 1
     else if (k >= state.tailFrom) entry.tail += 1
     else entry.inside += 1
     kinds.set(key, entry)
   })
-  let worked = 0
+  let used = 0
   let tail = 0
   let inside = 0
   for (const entry of kinds.values()) {
     if (entry.worked <= 1) continue
-    worked += entry.worked
+    // Said to be skipped on one side of a repeat only, and as many passed over on the other.
+    const mirrored = entry.inside > 0 && entry.inside === entry.skipped && entry.tail === 0
+    used += entry.worked + entry.skipped
     tail += entry.tail
-    inside += entry.inside
+    if (!mirrored) inside += entry.inside
   }
   const left = tail + inside
-  if (left === 0 || worked <= 1) return null
-  return { used: worked, there: worked + left, left, inside: inside > 0, name: "stitch" }
+  if (left === 0 || used <= 1) return null
+  return { used, there: used + left, left, inside: inside > 0, name: "stitch" }
+}
+
+/** Stitches passed on the way from one space to another: lace does that everywhere. */
+function passedInLace(edge: Edge, state: Usage): Set<number> {
+  const passed = new Set<number>()
+  let run: number[] = []
+  let fromSpace = state.walk.length > 0 && edge.cells[lastUsedCell(edge, state)]?.type === "chain"
+  for (const index of state.walk) {
+    const type = edge.cells[index]?.type
+    if (state.marks[index] !== 0) {
+      if (fromSpace && type === "chain") for (const cell of run) passed.add(cell)
+      if (type === "stitch" || type === "chain") fromSpace = type === "chain"
+      run = []
+    } else if (type === "stitch") run.push(index)
+  }
+  const first = state.walk.find((index) => state.marks[index] !== 0)
+  if (fromSpace && first !== undefined && edge.cells[first]?.type === "chain")
+    for (const cell of run) passed.add(cell)
+  return passed
+}
+
+function lastUsedCell(edge: Edge, state: Usage): number {
+  for (let k = state.walk.length - 1; k >= 0; k--) {
+    const index = state.walk[k]!
+    if (state.marks[index] !== 0 && edge.cells[index]?.type !== "gap") return index
+  }
+  return -1
+}
+
+/** "*dc in next st, ch 2, sk next st; ... ch 2; join": the skip before the join goes without saying. */
+function isImpliedSkip(state: Usage, left: Left, runs: SkipRuns): boolean {
+  return !left.inside && !state.endsSkipped && runs.lengths.includes(left.left) && left.left > 0
+}
+
+/** Fewest places that make a steady skip between them a rule. */
+const fewestForRule = 4
+
+/** Every two places stand the same number of stitches apart, but not the last and the first. */
+function unevenClose(work: RoundWork, runs: SkipRuns, span: Span): Finding | null {
+  const first = runs.lengths[0]
+  if (first === undefined || first < 1 || runs.places < fewestForRule) return null
+  if (runs.lengths.some((length) => length !== first) || runs.closing >= first) return null
+  if (work.used.some((use) => use.edge === work.main.edge && use.use === "slipped")) return null
+  const there = work.main.edge.cells.filter((cell) => cell.type === "stitch").length
+  const wanted = there + first - runs.closing
+  return {
+    severity: "warning",
+    code: "uneven-at-join",
+    ...span,
+    message: `Everywhere ${plural(first, "stitch is", "stitches are")} skipped, but ${runs.closing === 0 ? "none" : runs.closing} before the join: the round before has ${there} stitches, and ${wanted} would come out even.`,
+    hint: `Let the round before have ${wanted}, or say how the round ends.`,
+  }
 }
 
 /** Spaces of the sizes worked into that were left. */
 function spacesLeft(edge: Edge, state: Usage): Left | null {
-  const sizes = new Map<number, { worked: number; tail: number; inside: number }>()
-  const seen = new Set<number>()
+  const runs = new Map<number, { size: number; used: boolean; tail: boolean }>()
   state.walk.forEach((index, k) => {
     const cell = edge.cells[index]
     const element = edge.elementAt(index)
-    if (cell?.type !== "chain" || element?.type !== "chain" || seen.has(cell.element)) return
-    seen.add(cell.element)
-    const entry = sizes.get(element.chains) ?? { worked: 0, tail: 0, inside: 0 }
-    const cells = state.walk.filter(
-      (other) => edge.cells[other]?.element === cell.element && edge.cells[other]?.type === "chain",
-    )
-    if (cells.some((other) => state.marks[other] !== 0)) entry.worked += 1
-    else if (k >= state.tailFrom) entry.tail += 1
-    else entry.inside += 1
-    sizes.set(element.chains, entry)
+    if (cell?.type !== "chain" || element?.type !== "chain") return
+    const entry = runs.get(cell.element) ?? {
+      size: element.chains,
+      used: false,
+      tail: k >= state.tailFrom,
+    }
+    if (state.marks[index] !== 0) entry.used = true
+    runs.set(cell.element, entry)
   })
+  const sizes = new Map<number, { worked: number; tail: number; inside: number }>()
+  for (const run of runs.values()) {
+    const entry = sizes.get(run.size) ?? { worked: 0, tail: 0, inside: 0 }
+    if (run.used) entry.worked += 1
+    else if (run.tail) entry.tail += 1
+    else entry.inside += 1
+    sizes.set(run.size, entry)
+  }
   for (const [size, entry] of sizes) {
     if (entry.worked < 2 || entry.tail === 0 || entry.inside > 0) continue
-    return {
-      used: entry.worked,
-      there: entry.worked + entry.tail,
-      left: entry.tail,
-      inside: false,
-      name: `ch-${size} space`,
-    }
+    const there = entry.worked + entry.tail
+    return { used: entry.worked, there, left: entry.tail, inside: false, name: `ch-${size} space` }
   }
   return null
 }

@@ -258,6 +258,18 @@ function isTotalBracket(words: Words, close: string, steps: readonly Step[]): bo
     return false
   const inner = words.tokens.slice(words.at + 1, end)
   if (!inner.some((token) => token.type === "number")) return false
+  const chains = inner.some(
+    (token, i) => token.text === "ch" && inner[i + 1]?.type === "number" && inner[i + 1]?.spaced,
+  )
+  if (
+    !chains &&
+    inner.some((token) =>
+      /^(if|divide|needs|between|or|about|approx|approximately|then|stated|printed)$/.test(
+        token.text,
+      ),
+    )
+  )
+    return true
   if (
     inner.some(
       (token, i) =>
@@ -346,6 +358,11 @@ function readAside(words: Words, close: string): true | null {
     numbers === inner.filter((text) => text !== ",").length &&
     inner.length > 1 &&
     words.tokens[start - 1]?.type === "number"
+  )
+    return true
+  if (
+    inner.some((text) => /^(round|rounds|rnd|joining|cm|mm|inches|inch)$/.test(text)) &&
+    !inner.some((text) => /^(ch|in|into|times)$/.test(text))
   )
     return true
   if (numbers > 0 || inner.length === 0) return null

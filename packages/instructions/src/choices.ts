@@ -4,6 +4,7 @@
 export type ChoiceName =
   | "start-chain"
   | "times"
+  | "last-repeat"
   | "chains-are-stitches"
   | "over-earlier"
   | "several-in-several"

@@ -170,7 +170,8 @@ export function groupsInOnePlace(edge: Edge, tight: boolean): readonly Group[] {
       const key = element?.type === "stitch" ? placeKey(element.anchors) : ""
       if (open && open.key === key) {
         open.cells.push(index)
-        open.all.push(...pending, index)
+        for (const chain of pending) open.all.push(chain)
+        open.all.push(index)
       } else {
         open = { key, cells: [index], all: [index] }
         runs.push(open)
@@ -181,14 +182,31 @@ export function groupsInOnePlace(edge: Edge, tight: boolean): readonly Group[] {
     const last = runs[runs.length - 1]
     const endsSolid =
       edge.cells[edge.cells.length - 1]?.type !== "chain" && edge.cells[0]?.type !== "chain"
-    if (first && last && first !== last && first.key === last.key && endsSolid && edge.round >= 0) {
-      runs.pop()
-      const size = edge.size
-      first.cells.unshift(...last.cells.map((cell) => cell - size))
-      first.all.unshift(...last.all.map((cell) => cell - size))
+    const meets = tight ? endsSolid : true
+    if (!first || !last || first.key !== last.key || !meets || edge.round < 0) return runs
+    const size = edge.size
+    if (first === last) {
+      // All in one place: chains after the last stitch lead back to the first.
+      if (!tight) first.all = leadingChains(edge).concat(first.all, pending)
+      return runs
     }
+    runs.pop()
+    const back = (cell: number) => cell - size
+    first.cells = last.cells.map(back).concat(first.cells)
+    const leading = tight ? [] : leadingChains(edge)
+    first.all = last.all
+      .concat(tight ? [] : pending)
+      .map(back)
+      .concat(leading, first.all)
     return runs
   })
+}
+
+/** Chains before the first stitch of the walk. */
+function leadingChains(edge: Edge): number[] {
+  const found: number[] = []
+  for (let index = 0; edge.cells[index]?.type === "chain"; index++) found.push(index)
+  return found
 }
 
 /** Stitches between one run of chains and the next. */
@@ -216,8 +234,9 @@ export function groupsBetweenSpaces(edge: Edge): readonly Group[] {
       edge.cells[edge.size - 1]?.type !== "chain"
     ) {
       runs.pop()
-      first.cells.unshift(...last.cells.map((cell) => cell - edge.size))
-      first.all.unshift(...last.all.map((cell) => cell - edge.size))
+      const back = (cell: number) => cell - edge.size
+      first.cells = last.cells.map(back).concat(first.cells)
+      first.all = last.all.map(back).concat(first.all)
     }
     return runs
   })

@@ -98,7 +98,7 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
 
 /** "in next ch-5 loop 1 sc, 2 dc, 1 sc;": the place before what goes into it. */
 function readPlaceFirst(words: Words): Step[] | null {
-  if (!atPlace(words)) return null
+  if (!atPlace(words) || !startsClause(words)) return null
   return words.attempt(() => {
     const start = words.start()
     const place = readPlace(words)
@@ -119,6 +119,12 @@ function readPlaceFirst(words: Words): Step[] | null {
     if (run.steps.length === 0) return null
     return [{ ...words.since(start), do: "group", steps: run.steps, place }]
   })
+}
+
+function startsClause(words: Words): boolean {
+  const before = words.tokens[words.at - 1]
+  if (!before) return true
+  return before.type === "mark" || /^(then|and|now|work|working)$/.test(before.text)
 }
 
 export function isRepeatWord(text: string): boolean {
@@ -236,9 +242,32 @@ function asPasses(steps: readonly Step[]): Step[] {
       }
       continue
     }
+    if (
+      previous &&
+      isFullPass(step) &&
+      step.place?.at === "each" &&
+      step.place.others &&
+      isEveryNth(previous)
+    ) {
+      result[result.length - 1] = {
+        start: previous.start,
+        end: step.end,
+        do: "pass",
+        cases: [step, previous],
+      }
+      continue
+    }
     result.push(step)
   }
   return result
+}
+
+function isEveryNth(step: Step): step is Extract<Step, { do: "work" | "group" }> {
+  return (
+    (step.do === "work" || step.do === "group") &&
+    step.place?.at === "each" &&
+    step.place.every !== undefined
+  )
 }
 
 function isFullPass(step: Step): step is Extract<Step, { do: "work" | "group" }> {

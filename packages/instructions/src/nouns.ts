@@ -1,6 +1,6 @@
 // What a place is called: "ch-3 sp", "corner sp", "3-dc group", "st", "next ch", "sp between groups".
 
-import { readKind } from "./stitch-grammar.ts"
+import { isColour, readKind } from "./stitch-grammar.ts"
 import type { Noun } from "./tree.ts"
 import type { Words } from "./words.ts"
 
@@ -21,8 +21,16 @@ function readPlainNoun(words: Words): Noun | null {
     return noun ? { ...noun, unworked: true } : null
   }
   if (words.accept("corner", "corners", "cnr")) return afterCorner(words)
+  if (isColour(words.text())) {
+    words.at += 1
+    return readPlainNoun(words)
+  }
   const chain = readChainNoun(words)
   if (chain) return chain
+  if (groupWords.test(words.text()) && /^(ch|sp|space|loop|lp|picot)$/.test(words.text(1))) {
+    words.at += 1
+    return readPlainNoun(words)
+  }
   const group = readGroupNoun(words)
   if (group) return group
   const word = words.text()

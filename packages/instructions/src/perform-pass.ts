@@ -26,7 +26,7 @@ export function passEach(work: RoundWork, step: Filling): void {
   }
   const boundary = boundaryOf(work, position, place.until, place)
   const sites = sitesOf(work, position, place, boundary, place)
-  const needed = place.until.kind === "around"
+  const needed = place.until.kind === "around" && place.until.rest !== true
   if (sites.length === 0 && needed) throw nothingLeft(place)
   const every = place.every ?? 1
   let made = 0
@@ -53,12 +53,19 @@ export function passAround(work: RoundWork, cases: readonly Filling[]): void {
   const position = positionFor(work, first.place as Each)
   const { edge } = position
   if (edge.size === 0) throw noPlace(first, "There is nothing below to work into.")
+  work.chainsNamed = cases.some(
+    (step) =>
+      (step.place as Each).pickNoun?.what === "chain" ||
+      (step.place as Each).nouns.some((noun) => noun.what === "chain"),
+  )
   const boundary = work.limitOf(position)
   const found = new Map<number, { site: Site; step: Filling }>()
   for (const step of cases) {
     const place = step.place as Each
-    const sites = sitesOf(work, position, place, boundary, place)
-    if (sites.length === 0) throw nothingLeft(place)
+    const all = sitesOf(work, position, place, boundary, place)
+    if (all.length === 0) throw nothingLeft(place)
+    const every = place.every ?? 1
+    const sites = all.filter((_, k) => (k + 1) % every === 0)
     for (const site of sites) {
       for (let at = site.from; at < site.to; at++) found.delete(at)
       found.set(site.from, { site, step })

@@ -12,6 +12,7 @@ type Repeat = Extract<Step, { do: "repeat" }>
 const mostRepeats = 5_000
 
 export function repeatSteps(work: RoundWork, step: Repeat): void {
+  if (work.repeatDepth === 0 && work.elements.length > 0) work.madeBeforeRepeat = true
   work.repeatDepth += 1
   try {
     if (step.times.kind === "until") repeatUntil(work, step)
@@ -108,7 +109,13 @@ function finishRepeat(
   beforeLast: ReturnType<RoundWork["mark"]>,
 ): void {
   if (!step.last) {
-    if (full === 0) return
+    if (
+      full > 0 &&
+      step.times.kind === "until" &&
+      step.times.until.kind === "around" &&
+      !nothingLeft(work)
+    )
+      endWithPart(work, step)
     return
   }
   const mark = work.mark()
@@ -134,6 +141,44 @@ function finishRepeat(
     work.backTo(beforeLast)
     const again = tryOnce(work, step.last)
     if (again) throw again
+  }
+}
+
+/**
+ * Stitches are left after the last whole repeat. Where the repeat ends on the stitch the round began
+ * with, its last time goes without; and a spiral may break off inside a repeat, if the totals say so.
+ */
+function endWithPart(work: RoundWork, step: Repeat): void {
+  const mark = work.mark()
+  const tail = step.body[step.body.length - 1]
+  const first = work.elements[0]
+  const alike =
+    tail?.do === "work" &&
+    tail.count === 1 &&
+    first?.type === "stitch" &&
+    first.kind.basic === tail.stitch.kind.basic
+  if (alike && work.startTaken) {
+    if (!tryOnce(work, step.body.slice(0, -1)) && nothingLeft(work)) {
+      work.openRepeat = null
+      work.find({
+        severity: "note",
+        code: "last-stitch-is-first",
+        start: tail.start,
+        end: tail.end,
+        message:
+          "The last time round this stitch is the first one of the round, and is not made again.",
+        hint: "Say so: omit it in the last repeat.",
+      })
+      return
+    }
+    work.backTo(mark)
+  }
+  if (work.choices.take("last-repeat", ["whole", "in-part"]) === "whole") return
+  for (const part of step.body) {
+    const before = work.mark()
+    if (!tryOnce(work, [part])) continue
+    work.backTo(before)
+    return
   }
 }
 

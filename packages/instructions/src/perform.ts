@@ -9,7 +9,7 @@ import { isStartChain, workStartChain, workWithFirstLeg } from "./perform-start.
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import type { Site } from "./sites.ts"
 import { findSite, meaningOf } from "./sites.ts"
-import type { Place, Span, Step, StitchName } from "./tree.ts"
+import type { Noun, Place, Span, Step, StitchName } from "./tree.ts"
 import { nextSites, noPlace, overrun, positionFor } from "./work-places.ts"
 
 /** @throws CannotWork at the first step that cannot be worked */
@@ -84,7 +84,36 @@ function makeChains(
     (next?.do === "chain" || (next?.do === "repeat" && next.body[0]?.do === "chain"))
   )
     return
+  const before = work.elements[work.elements.length - 2]
+  if (
+    last?.type === "chain" &&
+    last.chains === 1 &&
+    step.chains > 1 &&
+    before?.type === "stitch" &&
+    before.kind.gathered
+  ) {
+    work.elements[work.elements.length - 1] = { type: "chain", chains: step.chains }
+    return
+  }
+  if (work.elements.length === 0 && work.index > 0) leaveStart(work)
   work.addChains(step.chains, step)
+}
+
+/** A loop begun at the join starts from that stitch, so "next" is the one after it. */
+function leaveStart(work: RoundWork): void {
+  const before = work.shared.rounds[work.index - 1]
+  const site = work.startSite
+  if (
+    before?.closing !== "joined" ||
+    !site ||
+    work.startPassed ||
+    work.startTaken ||
+    site.anchor.at !== "stitch"
+  )
+    return
+  if (work.main.at !== site.from) return
+  work.startPassed = true
+  work.main.at = site.to
 }
 
 function makePicot(work: RoundWork, step: Extract<Step, { do: "picot" }>): void {
@@ -107,8 +136,16 @@ function makePicot(work: RoundWork, step: Extract<Step, { do: "picot" }>): void 
 
 /** Stitches of one step, wherever they go. */
 export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>): void {
+  if (step.between !== undefined) {
+    work.between = step.between
+    const { between: _between, ...plain } = step
+    performWork(work, plain)
+    work.between = 0
+    return
+  }
   if (work.pendingLeg) return workWithFirstLeg(work, step)
   if (step.even) return workEvenly(work, step)
+  if (step.legs) return workByLegs(work, step, step.legs)
   const place = step.place
   if (place?.at === "list") {
     for (const part of place.places) performWork(work, { ...step, place: part })
@@ -137,6 +174,28 @@ export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>
     sites.map((site) => [site.anchor]),
     place,
   )
+}
+
+/** A gathered stitch whose legs are spelled out place by place. */
+function workByLegs(
+  work: RoundWork,
+  step: Extract<Step, { do: "work" }>,
+  legs: readonly { count: number; place: Place }[],
+): void {
+  const anchors: Anchor[] = []
+  for (const leg of legs) {
+    const fixed = placeAnchors(work, leg.place)
+    let anchor = fixed?.[0]
+    if (!anchor && leg.place.at === "next") {
+      const { sites, position } = nextSites(work, leg.place)
+      for (const site of sites) work.use(position, site, "worked")
+      work.current = sites[sites.length - 1] ?? work.current
+      anchor = sites[0]?.anchor
+    }
+    if (!anchor) throw noPlace(leg.place, "This leg has no place to go into.")
+    for (let i = 0; i < leg.count; i++) anchors.push(anchor)
+  }
+  makeStitches(work, step, step.stitch, anchors, 1)
 }
 
 /** Places that need no search: the ring, the same place again. Null for others. */
@@ -271,6 +330,7 @@ function makeStitches(
         : kind
   for (let i = 0; i < count; i++) {
     work.stitch(made, full, span)
+    if (work.between > 0) work.addChains(work.between, span)
     work.countStep(span)
   }
 }
@@ -495,6 +555,8 @@ function fillPlace(
 }
 
 function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>): void {
+  // Inside one place there is nothing of the round to skip.
+  if (work.inPlace) return
   const places: Place[] = []
   if (step.place?.at === "list") places.push(...step.place.places)
   else if (step.place) places.push(step.place)
@@ -512,7 +574,7 @@ function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>): void
         start: part.start,
         end: part.end,
         at: "next",
-        noun: { what: "stitch" },
+        noun: { what: "stitch", kind: { basic: "sl st" } },
         count: 1,
       })
     if (part.do === "work")
@@ -528,8 +590,19 @@ function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>): void
     if (place.at !== "next") continue
     // The stitch of a counting start is already worked into; "skip first st" means it.
     if (place.order === "first" && work.startTaken) continue
-    const { sites, position } = nextSites(work, place)
-    for (const site of sites) work.use(position, site, "skipped")
+    const found = step.steps ? shortOrNull(() => nextSites(work, place)) : nextSites(work, place)
+    if (!found) return
+    for (const site of found.sites) work.use(found.position, site, "skipped")
+  }
+}
+
+/** A list of things to skip may run out at the end of the round: there is no more to skip. */
+function shortOrNull<T>(find: () => T): T | null {
+  try {
+    return find()
+  } catch (stop) {
+    if (stop instanceof CannotWork && stop.finding.code === "needs-more-than-there-is") return null
+    throw stop
   }
 }
 
@@ -610,6 +683,9 @@ function move(work: RoundWork, place: Place, anywhere: boolean): void {
   const count = anywhere ? 1 : place.count
   const meaning = work.meaning(position, noun, place)
   if (!meaning.exists) throw overrun(work, position, noun, place)
+  if (place.beside) {
+    from = besideStart(work, place, place.beside, meaning.noun)
+  }
   for (let i = 0; i < count; i++) {
     const found =
       place.pick !== undefined && noun.what === "group"
@@ -629,6 +705,26 @@ function move(work: RoundWork, place: Place, anywhere: boolean): void {
   work.startTaken = false
   work.startPassed = false
   work.current = site
+}
+
+/** Where to look from for a place beside a corner. */
+function besideStart(
+  work: RoundWork,
+  place: Extract<Place, { at: "next" }>,
+  beside: { noun: Noun; side: "after" | "before"; nth: number },
+  noun: Noun,
+): number {
+  const { edge } = work.main
+  const meaning = work.meaning(work.main, beside.noun, place)
+  const corner = meaning.exists ? findSite(edge, meaning.noun, 0, 2 * edge.size, 0, null) : null
+  if (!corner) return 0
+  if (beside.side === "after") return corner.to
+  let at = corner.from + edge.size
+  for (let left = beside.nth; left > 0 && at > corner.from; ) {
+    at -= 1
+    if (findSite(edge, noun, at, at + 1, 0, null)) left -= 1
+  }
+  return at
 }
 
 function pickedMove(

@@ -255,9 +255,33 @@ function readPicked(words: Words, start: number): Place | null {
       ? noun
       : null
   })
-  if (!words.accept("of", "in", "on", "from")) {
-    if (!pickNoun) return null
+  if (!words.accept("of", "in", "on")) {
     if (every) return null
+    const beside = pickNoun && typeof pick === "number" ? readBeside(words, pick) : null
+    if (beside && pickNoun)
+      return { ...words.since(start), at: "next", noun: pickNoun, count: 1, order: "any", beside }
+    if (
+      pickNoun &&
+      typeof pick === "number" &&
+      words.attempt(() =>
+        words.accept("from") && words.accept("the", "last", "previous")
+          ? (words.accept("last"), words.accept("made"), readNoun(words))
+          : null,
+      )
+    )
+      return { ...words.since(start), at: "next", noun: pickNoun, count: pick, pick }
+    if (!pickNoun) {
+      // "in 3rd", after two were skipped: the next.
+      if (typeof pick !== "number" || pick < 2) return null
+      return {
+        ...words.since(start),
+        at: "next",
+        noun: { what: "stitch" },
+        count: pick,
+        pick,
+        afterSkip: true,
+      }
+    }
     // "in 5th ch", "in centre st": inside the space or group just used, or the next one.
     if (pickNoun.what === "chain")
       return {
@@ -297,7 +321,8 @@ function readPicked(words: Words, start: number): Place | null {
         }
       : null
   }
-  if (!each) words.accept("next", "a", "same", "that", "this", "following")
+  const said =
+    !each && words.accept("next", "a", "same", "that", "this", "following", "first", "last")
   words.accept("the")
   let count = 1
   if (words.isNumber() && words.text(1) !== "-") {
@@ -321,8 +346,25 @@ function readPicked(words: Words, start: number): Place | null {
       ...pickIt,
     }
   }
+  // "the 2nd of the 2 sc" speaks of a group of two, "of next 2 sc" of the next two.
+  if (count > 1 && !said && noun.what === "stitch")
+    return {
+      ...words.since(start),
+      at: "next",
+      noun: { what: "group", size: count },
+      count: 1,
+      pick,
+      ...pickIt,
+    }
   if (count > 1)
-    return { ...words.since(start), at: "next", noun: ungrouped(noun), count, pick, ...pickIt }
+    return {
+      ...words.since(start),
+      at: "next",
+      noun: ungrouped(noun),
+      count,
+      pick,
+      ...pickIt,
+    }
   return { ...words.since(start), at: "next", noun: asGroup(noun), count: 1, pick, ...pickIt }
 }
 
@@ -351,6 +393,20 @@ function readPick(words: Words): Pick | null {
 function readEach(words: Words, start: number, between: boolean): Place | null {
   words.accept("the")
   let every: number | undefined
+  if (
+    /^(each|all|the)$/.test(words.text()) &&
+    /^(other|others|rest)$/.test(words.text(1)) &&
+    !/^(st|sts|stitch|sc|dc|hdc|tr|ch)$/.test(words.text(2))
+  ) {
+    words.at += 2
+    return {
+      ...words.since(start),
+      at: "each",
+      nouns: [{ what: "stitch" }],
+      until: { kind: "around", implied: true },
+      others: true,
+    }
+  }
   if (words.accept("every", "each", "all", "both", "remaining", "rem")) {
     if (words.accept("other", "alternate")) every = 2
     else if (words.peek()?.type === "ordinal") {
@@ -408,8 +464,9 @@ function readEach(words: Words, start: number, between: boolean): Place | null {
     words.at = at
   }
   const nouns: Noun[] = []
+  let rest = /^(rem|remaining)$/.test(words.tokens[words.at - 1]?.text ?? "")
   for (;;) {
-    words.accept("rem", "remaining")
+    if (words.accept("rem", "remaining")) rest = true
     const noun = readNoun(words)
     if (!noun) break
     nouns.push(gapIf(noun, between))
@@ -439,7 +496,9 @@ function readEach(words: Words, start: number, between: boolean): Place | null {
       }
     if (!owner) words.at -= 1
   }
-  const until = readUntil(words) ?? { kind: "around" as const }
+  const until =
+    readUntil(words) ??
+    (rest ? { kind: "around" as const, rest: true } : { kind: "around" as const, implied: true })
   return {
     ...words.since(start),
     at: "each",
@@ -495,10 +554,32 @@ function readNext(
   words.accept("remaining", "rem", "unused", "free")
   const placed = countedNext(words, start, between)
   if (!placed || placed.at !== "next") return placed
+  const beside = readBeside(words, 1)
+  if (beside) return { ...placed, order: "any", beside }
   if (placed.noun.what === "chain" && preposition === "over" && placed.count === 1) {
     return { ...placed, noun: { what: "space" } }
   }
   return order === undefined ? placed : { ...placed, order }
+}
+
+/** "left of any corner", "before any corner st". */
+function readBeside(
+  words: Words,
+  nth: number,
+): { noun: Noun; side: "after" | "before"; nth: number } | null {
+  return words.attempt(() => {
+    const word = words.text()
+    if (!words.accept("left", "right", "after", "before")) return null
+    words.accept("of")
+    if (!words.accept("any", "a", "each")) return null
+    const noun = readNoun(words)
+    if (!noun?.corner) return null
+    return {
+      noun,
+      side: word === "before" || word === "right" ? ("before" as const) : ("after" as const),
+      nth,
+    }
+  })
 }
 
 function countedNext(words: Words, start: number, between: boolean): Place | null {

@@ -46,6 +46,7 @@ export function workRound(request: RoundRequest): RoundResult {
   let bestForced: ReadonlyMap<ChoiceName, ChoiceValue> | null = null
   for (const forced of otherReadings(usual.choices, mostReadingsTried)) {
     const other = tryReading(request, forced)
+    if (needsTotal(forced) && other.comparison.agrees !== true) continue
     if (other.score < best.score) {
       best = other
       bestForced = forced
@@ -101,7 +102,11 @@ function tryReading(
     closing: work.joined ? "joined" : request.row ? "open" : "spiral",
     ...(work.startChain ? { startChain: work.startChain } : {}),
   }
-  const comparison = compareTotals(round, work.mainRepeats, tree.totals)
+  const comparison = compareTotals(
+    round,
+    { count: work.mainRepeats, after: work.madeBeforeRepeat },
+    tree.totals,
+  )
   const left = leftOver(work, request.span)
   const findings = [
     ...work.findings,
@@ -173,10 +178,18 @@ function compareNothing(tree: RoundTree): Comparison {
     : { stated: main, agrees: null, differing: [], findings: [] }
 }
 
+/** Readings so unusual that only a stated total can speak for them. */
+function needsTotal(forced: ReadonlyMap<ChoiceName, ChoiceValue>): boolean {
+  return (
+    forced.has("last-repeat") || forced.has("chains-are-stitches") || forced.has("over-earlier")
+  )
+}
+
 const choiceWords: Readonly<Record<string, string>> = {
   "start-chain:counts": "the starting chain counts as a stitch",
   "start-chain:does-not-count": "the starting chain does not count as a stitch",
   "start-chain:edge": "the chains at the start are part of the edge",
+  "last-repeat:in-part": "the last repeat is worked in part",
   "times:in-all": "the repeat is worked that many times in all",
   "chains-are-stitches:yes": "chains are worked into like stitches",
   "over-earlier:earlier": '"over" means the stitches under the round before',
@@ -212,16 +225,21 @@ export function standIn(tree: RoundTree, number: number, index: number): Round |
   const spaces = firm.items.filter((item) => item.unit === "space" && item.size !== undefined)
   const picked = stitches.filter((item) => item.unit === "kind")
   const list = picked.length > 0 ? picked : stitches.slice(0, 1)
-  const count = list.reduce((sum, item) => sum + item.count, 0)
+  const loose = list.length === 0 && spaces.length > 0
+  const count = loose
+    ? spaces.reduce((sum, item) => sum + item.count, 0)
+    : list.reduce((sum, item) => sum + item.count, 0)
   const runs = spaces.reduce((sum, item) => sum + item.count, 0)
   if (count < 1 || count + runs > 10_000) return null
   const elements: Element[] = []
-  const kinds = list.flatMap((item) =>
-    Array.from(
-      { length: Math.min(item.count, 10_000) },
-      () => item.kind ?? { basic: "sc" as const },
-    ),
-  )
+  const kinds = loose
+    ? Array.from({ length: count }, () => ({ basic: "sc" as const }))
+    : list.flatMap((item) =>
+        Array.from(
+          { length: Math.min(item.count, 10_000) },
+          () => item.kind ?? { basic: "sc" as const },
+        ),
+      )
   const sizes = spaces.flatMap((item) =>
     Array.from({ length: Math.min(item.count, 10_000) }, () => item.size!),
   )

@@ -36,6 +36,9 @@ export interface Shared {
 
 export interface Mark {
   readonly at: number
+  readonly base: number
+  readonly startSite: Site | null
+  readonly startPassed: boolean
   readonly made: number
   readonly used: number
   readonly current: Site | null
@@ -69,10 +72,14 @@ export class RoundWork {
   joinChain: number | undefined
   startChain: { chains: number; counts: boolean } | undefined
   repeatDepth = 0
+  /** Chains made after every stitch of the step in hand. */
+  between = 0
   /** A starting chain that is the first leg of the gathered stitch about to be made. */
   pendingLeg: { readonly chains: number; readonly anchors: readonly Anchor[] } | null = null
   /** A place inside a group or run was named, so its other stitches are passed over on purpose. */
   picked = false
+  /** The round speaks of single chains, so that its "st" takes them in. */
+  chainsNamed = false
   /** The last repeat worked "around" with no ending of its own. */
   openRepeat: {
     readonly start: number
@@ -82,6 +89,7 @@ export class RoundWork {
   } | null = null
   /** Times the main repeat was worked. */
   mainRepeats = 0
+  madeBeforeRepeat = false
   centre: Centre | null
   steps = 0
   readonly main: Position
@@ -134,6 +142,9 @@ export class RoundWork {
   mark(): Mark {
     return {
       at: this.main.at,
+      base: this.main.base,
+      startSite: this.startSite,
+      startPassed: this.startPassed,
       made: this.elements.length,
       used: this.used.length,
       current: this.current,
@@ -146,6 +157,9 @@ export class RoundWork {
 
   backTo(mark: Mark): void {
     this.main.at = mark.at
+    this.main.base = mark.base
+    this.startSite = mark.startSite
+    this.startPassed = mark.startPassed
     this.elements.length = mark.made
     this.spans.length = mark.made
     if (mark.lastChain) this.elements[mark.made - 1] = mark.lastChain
@@ -239,10 +253,23 @@ export class RoundWork {
   }
 
   /** What a noun means on an edge; tells when its name had to be stretched. */
-  meaning(position: Position, noun: Noun, span: Span): Meaning {
+  meaning(position: Position, named: Noun, span: Span): Meaning {
+    const noun = this.withChains(position.edge, named)
     const meaning = meaningOf(position.edge, noun)
-    if (meaning.stretched) this.tellStretched(meaning, noun, position.edge, span)
+    if (meaning.stretched) this.tellStretched(meaning, named, position.edge, span)
     return meaning
+  }
+
+  /** "st" may take in the chains one by one, where there are any: a choice. */
+  private withChains(edge: Edge, noun: Noun): Noun {
+    if (noun.what !== "stitch" || noun.kind || noun.corner || noun.unworked || edge.round < 0)
+      return noun
+    if (!edge.elements.some((element) => element.type === "chain")) return noun
+    const taken = this.choices.take(
+      "chains-are-stitches",
+      this.chainsNamed ? ["yes", "no"] : ["no", "yes"],
+    )
+    return taken === "yes" ? { what: "cell" } : noun
   }
 
   private tellStretched(meaning: Meaning, noun: Noun, edge: Edge, span: Span): void {
@@ -270,12 +297,30 @@ export class RoundWork {
   }
 
   use(position: Position, site: Site, use: Use): void {
+    // What is passed over before the first place used is met again at the end of the round.
+    if (
+      position === this.main &&
+      use !== "slipped" &&
+      !this.startPassed &&
+      !this.anyUsed() &&
+      site.from > position.base
+    ) {
+      position.base = site.from
+      this.startSite = site
+      this.startTaken = false
+    }
     this.used.push({ edge: position.edge, from: site.from, to: site.to, use })
     if (position === this.main && this.startSite && use !== "slipped") {
       const size = Math.max(1, position.edge.size)
       const start = this.startSite.from % size
       if (site.from % size === start) this.startTaken = true
     }
+  }
+
+  private anyUsed(): boolean {
+    for (const use of this.used)
+      if (use.edge === this.main.edge && use.use !== "slipped") return true
+    return false
   }
 
   usedCells(edge: Edge): Set<number> {

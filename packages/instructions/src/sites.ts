@@ -146,6 +146,8 @@ function cellFits(edge: Edge, noun: Noun, index: number): boolean {
     }
     case "chain":
       return cell.type === "chain"
+    case "cell":
+      return cell.type === "chain" || cell.type === "stitch"
     case "gap":
       return cell.type === "gap" && (!noun.betweenGroups || partsGroups(edge, index))
     case "picot":

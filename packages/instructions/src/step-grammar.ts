@@ -19,7 +19,12 @@ export function readMode(words: Words): Step[] | null {
     if (
       words.acceptAll("do", "not", "turn") ||
       words.acceptAll("don't", "turn") ||
-      words.acceptAll("without", "turning")
+      words.acceptAll("without", "turning") ||
+      words.acceptAll("without", "increase") ||
+      words.acceptAll("without", "increasing") ||
+      words.acceptAll("without", "increases") ||
+      words.acceptAll("no", "increase") ||
+      words.acceptAll("no", "increases")
     )
       return []
     if (
@@ -465,8 +470,8 @@ function closesPicot(words: Words, chains: number): boolean {
       const token = words.peek()
       if (token?.type === "ordinal" || token?.text === "first" || token?.text === "1st") {
         words.at += 1
-        const isChain = words.accept("ch", "chain")
         const nth = token.type === "ordinal" ? token.value : 1
+        const isChain = words.accept("ch", "chain") || (nth === 1 && isBoundary(words.text()))
         if (!isChain) return null
         const fromHook = words.acceptAll("from", "hook") || words.acceptAll("from", "the", "hook")
         if (fromHook && nth < Math.min(3, chains)) return null

@@ -87,7 +87,7 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
         items.push(item)
         continue
       }
-      if (items.length === 0) return null
+      if (items.length === 0 && (close === null || firm)) return null
       if (close === null && words.peek()?.type === "mark") break
       // Words after a figure belong to the total ("24 sts at the end of the round").
       words.at += 1
@@ -153,6 +153,14 @@ function readItem(words: Words): StatedItem | null {
     return { ...span(), count, unit: "groups", word: word() }
   }
   const noun = words.attempt(() => readNoun(words))
+  if (noun?.what === "space" && words.accept("picots", "picot"))
+    return {
+      ...span(),
+      count,
+      unit: "picots",
+      ...(noun.size === undefined ? {} : { size: noun.size }),
+      word: word(),
+    }
   if (noun?.what === "space" || noun?.what === "gap" || noun?.what === "corner") {
     words.accept("corners", "corner", "sides", "side", "points", "loops", "sps")
     if (noun.size === undefined && noun.what === "corner")
@@ -167,6 +175,8 @@ function readItem(words: Words): StatedItem | null {
   }
   if (noun?.what === "chain") return { ...span(), count, unit: "chains", word: word() }
   if (noun?.what === "group") return { ...span(), count, unit: "groups", word: word() }
+  if (/^(or|to|then|-)$/.test(words.text()) && words.isNumber(1))
+    return { ...span(), count, unit: "stitches", word: "" }
   if (
     words.done() ||
     words.text() === ")" ||

@@ -7,6 +7,12 @@ import type { Finding } from "./problem-list.ts"
 import { kindFits } from "./sites.ts"
 import type { StatedItem, StatedTotal } from "./tree.ts"
 
+/** How often the main repeat was worked, and whether something was worked before it. */
+export interface Repeats {
+  readonly count: number
+  readonly after: boolean
+}
+
 export interface Comparison {
   /** The main figure the text states, null when it states none that is firm. */
   readonly stated: number | null
@@ -21,7 +27,7 @@ export interface Comparison {
 
 export function compareTotals(
   round: Round,
-  mainRepeats: number,
+  mainRepeats: Repeats,
   totals: readonly StatedTotal[],
 ): Comparison {
   const firm = totals.filter((total) => total.firm)
@@ -52,9 +58,15 @@ export function compareTotals(
     const alike = items.filter(
       (other) => other.unit === item.unit && other.size === item.size && sameWord(other, item),
     )
-    const stated =
-      item.unit === "space" ? alike.reduce((sum, other) => sum + other.count, 0) : item.count
-    const ours = ourCount(round, mainRepeats, item, stated, items)
+    const sum = alike.reduce((total, other) => total + other.count, 0)
+    let stated = item.unit === "space" ? sum : item.count
+    let ours = ourCount(round, mainRepeats, item, stated, items)
+    if (!ours.agrees && alike.length > 1) {
+      // "72 sc on the points + 6 sc": parts of one total.
+      stated = item.unit === "space" ? item.count : sum
+      const other = ourCount(round, mainRepeats, item, stated, items)
+      if (other.agrees) ours = other
+    }
     if (ours.agrees) {
       if (ours.note)
         findings.push({
@@ -95,7 +107,7 @@ interface Ours {
 
 function ourCount(
   round: Round,
-  mainRepeats: number,
+  mainRepeats: Repeats,
   item: StatedItem,
   stated: number,
   items: readonly StatedItem[],
@@ -149,9 +161,11 @@ function ourCount(
     case "chains":
       return plain(counts.chains)
     case "picots":
+      if (item.size !== undefined && loops(round.elements, item.size) === stated)
+        return { agrees: true, count: stated }
       return plain(counts.picots)
     case "repeats":
-      return plain(mainRepeats)
+      return plain(mainRepeats.count)
     default:
       return groupCount(round, mainRepeats, stated)
   }
@@ -178,14 +192,15 @@ function gapCount(round: Round): number {
 }
 
 /** Petals, shells, scallops, points: as many as some natural grouping of the round. */
-function groupCount(round: Round, mainRepeats: number, stated: number): Ours {
+function groupCount(round: Round, mainRepeats: Repeats, stated: number): Ours {
   const edge = roundEdge(round, 0, false)
   const tight = groupsInOnePlace(edge, true).filter((group) => group.cells.length > 1).length
   const wide = groupsInOnePlace(edge, false).filter((group) => group.cells.length > 1).length
   const runs = groupsBetweenSpaces(edge).length
   const counts = countRound(round)
   const candidates = [
-    mainRepeats,
+    mainRepeats.count,
+    ...(mainRepeats.after ? [mainRepeats.count + 1] : []),
     tight,
     wide,
     gatheredCount(round.elements),
@@ -196,5 +211,5 @@ function groupCount(round: Round, mainRepeats: number, stated: number): Ours {
     ...counts.byKind.map((entry) => entry.count),
   ]
   if (candidates.includes(stated)) return { agrees: true, count: stated }
-  return { agrees: false, count: mainRepeats || wide || runs }
+  return { agrees: false, count: mainRepeats.count || wide || runs }
 }

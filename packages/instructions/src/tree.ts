@@ -29,6 +29,8 @@ export interface Noun {
     | "corner"
     | "ring"
     | "any"
+    /** A stitch or a single chain. */
+    | "cell"
   readonly kind?: StitchKind
   /** Chains of a space ("ch-3 sp"), stitches of a group ("3-dc group"). */
   readonly size?: number
@@ -55,6 +57,8 @@ export type Place = Span & {
   readonly passes?: "behind" | "front"
   /** Said with "over": may mean the stitch below the round just made. */
   readonly over?: boolean
+  /** What lies between and is worked over. */
+  readonly covers?: Noun
   /** Said with "each of": every place gets the whole. */
   readonly each?: boolean
 } & (
@@ -74,6 +78,14 @@ export type Place = Span & {
         readonly withLast?: boolean
         /** Said to be the first, last or any one of its kind rather than the next. */
         readonly order?: "first" | "last" | "any"
+        /** "ch-1 sp left of any corner", "3rd sc before any corner st". */
+        readonly beside?: {
+          readonly noun: Noun
+          readonly side: "after" | "before"
+          readonly nth: number
+        }
+        /** "in 3rd": counted from the last one used, whether or not those before are said to be skipped. */
+        readonly afterSkip?: boolean
         /** "starting at the 5th of a group" moves on once. */
         readonly startAt?: number
       }
@@ -85,15 +97,16 @@ export type Place = Span & {
         readonly pick?: Pick
         readonly pickNoun?: Noun
         readonly total?: number
-      }
-    /** Several places named in a row, one after the other. */
+        /** "in each other": those the case before leaves out. */
+        readonly others?: boolean
+      } /** Several places named in a row, one after the other. */
     | { readonly at: "list"; readonly places: readonly Place[] }
     /** Something made in this round: "top of that dc", "last sc", "first sc". */
     | { readonly at: "made"; readonly which: "last" | "first"; readonly noun: Noun }
   )
 
 export type Until =
-  | { readonly kind: "around" }
+  | { readonly kind: "around"; readonly implied?: boolean; readonly rest?: boolean }
   /** Up to the next of a kind, not using it. */
   | { readonly kind: "to"; readonly noun: Noun; readonly ofRound?: number }
   /** Up to the last `count` of what is left. */
@@ -121,6 +134,10 @@ export type Step =
       readonly even?: boolean
       readonly extra?: number
       readonly countsAs?: CountsAs
+      /** Chains between one stitch and the next ("with ch 2 between"). */
+      readonly between?: number
+      /** Legs spelled out: how many in which place. */
+      readonly legs?: readonly { readonly count: number; readonly place: Place }[]
     })
   | (Span & { readonly do: "group"; readonly steps: readonly Step[]; readonly place: Place })
   | (Span & {

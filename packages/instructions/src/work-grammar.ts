@@ -16,6 +16,8 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     if (local) return local
     const { count, stitch } = readCounted(words) ?? {}
     if (!stitch || count === undefined) return null
+    const legs = stitch.kind.gathered ? readLegs(words) : null
+    if (legs) return [{ ...words.since(start), do: "work", stitch, count, place: null, legs }]
     const even = readEven(words)
     if (even !== null)
       return [
@@ -29,15 +31,66 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
           ...(even > 0 ? { extra: even } : {}),
         },
       ]
-    const until = readUntil(words)
+    const until = aroundThing(words) ? null : readUntil(words)
     if (until) {
       const place: Place = { ...words.since(start), at: "each", nouns: [{ what: "stitch" }], until }
       return [{ ...words.since(start), do: "work", stitch, count, place }]
     }
     const place = readWorkPlace(words)
-    const step: Step = { ...words.since(start), do: "work", stitch, count, place }
+    const between = readBetween(words)
+    const step: Step = {
+      ...words.since(start),
+      do: "work",
+      stitch,
+      count,
+      place,
+      ...(between === null ? {} : { between }),
+    }
     return [step, ...furtherPlaces(words, stitch, place)]
   })
+}
+
+/** "with ch 2 between", ", ch 3 between each": chains after every stitch. */
+function readBetween(words: Words): number | null {
+  return words.attempt(() => {
+    words.accept(",")
+    words.accept("with")
+    if (!words.accept("ch", "chain") || !words.isNumber()) return null
+    const chains = words.value()
+    words.at += 1
+    if (!words.accept("between")) return null
+    words.accept("each", "every", "them")
+    words.accept("st", "stitch", "one")
+    return chains
+  })
+}
+
+/** Legs spelled out: "tr4tog (3 legs in next ch-3 sp, 1 leg in next dc)". */
+function readLegs(words: Words): { count: number; place: Place }[] | null {
+  return words.attempt(() => {
+    if (!words.accept("(", "[")) return null
+    const legs: { count: number; place: Place }[] = []
+    while (!words.done() && !/^[)\]]$/.test(words.text())) {
+      if (words.accept(",", "and", ";", "&")) continue
+      if (!words.isNumber()) return null
+      const count = words.value()
+      words.at += 1
+      if (!words.accept("leg", "legs")) return null
+      const place = readPlace(words)
+      if (!place) return null
+      legs.push({ count, place })
+    }
+    if (!words.accept(")", "]") || legs.length === 0) return null
+    return legs
+  })
+}
+
+/** "around the ring", "around next dc": a place, not an end. */
+function aroundThing(words: Words): boolean {
+  if (!/^(around|round|across|all)$/.test(words.text())) return false
+  return /^(the|a|each|next|post|front|back|cord|ring|same|every|this|plastic|entire)$/.test(
+    words.text(1),
+  )
 }
 
 /** A place, or one without its preposition ("sc next st", "2 dc each st"). */
@@ -45,6 +98,12 @@ function readWorkPlace(words: Words): Place | null {
   if (words.acceptAll("in", "the", "same", "place"))
     return { ...words.since(words.start()), at: "same", noun: { what: "any" } }
   const place = readPlace(words)
+  if (place?.over && /^(in|into)$/.test(words.text())) {
+    // "over ch-3 in 2nd tr of ...": what is worked over, then the place.
+    const real = readPlace(words)
+    if (real)
+      return { ...real, passes: "front", ...(place.at === "next" ? { covers: place.noun } : {}) }
+  }
   if (place) return place
   if (/^(next|each|every|same|blo|flo)$/.test(words.text()))
     return words.attempt(() => readTarget(words, words.start(), "in"))

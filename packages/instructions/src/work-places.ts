@@ -55,9 +55,18 @@ function indexOfRound(work: RoundWork, number: number, span: Span): number {
 /** The places of "next", one after the other. @throws CannotWork when there are not enough */
 export function nextSites(work: RoundWork, place: Next): { sites: Site[]; position: Position } {
   const position = positionFor(work, place)
+  if (place.covers) coverNext(work, place.covers, place)
   const sites: Site[] = []
   if (place.startAt !== undefined) moveToNth(work, position, place.startAt)
   if (place.withLast && work.current) sites.push(work.current)
+  if (
+    place.order === "first" &&
+    place.noun.what === "space" &&
+    work.elements.length > 0 &&
+    work.startTaken &&
+    work.startSite?.anchor.at === "space"
+  )
+    return { sites: [work.startSite], position }
   if (place.order === "last" && endsInStart(work, place))
     return { sites: [work.startSite!], position }
   if (
@@ -69,10 +78,70 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
   )
     work.main.at = Math.min(work.main.at, work.startSite?.from ?? 0)
   if (place.pick !== undefined) work.picked = true
+  const own = work.inPlace?.[0]
+  if (
+    own?.at === "space" &&
+    place.noun.what === "space" &&
+    typeof place.pick === "number" &&
+    place.pickNoun?.what === "chain"
+  ) {
+    const element = work.shared.rounds[own.round]?.elements[own.element]
+    const most = element?.type === "chain" ? element.chains : 1
+    return {
+      sites: [
+        {
+          from: position.at,
+          to: position.at,
+          anchor: {
+            at: "chain",
+            round: own.round,
+            element: own.element,
+            chain: Math.min(most, place.pick) - 1,
+          },
+        },
+      ],
+      position,
+    }
+  }
+  if (place.afterSkip && lastWasSkip(work, place.count - 1))
+    return { sites: [nextSite(work, position, { ...plainNext(place), count: 1 })], position }
   if (place.pick !== undefined && place.count > 1)
     return { sites: [pickOfRun(work, position, place)], position }
-  for (let i = 0; i < place.count; i++) sites.push(nextSite(work, position, place))
+
+  for (let i = 0; i < place.count; i++) {
+    const last = i === place.count - 1 && place.withLast === true
+    const closing = last ? closingSite(work, position, place) : null
+    sites.push(closing ?? nextSite(work, position, place))
+  }
   return { sites, position }
+}
+
+function plainNext(place: Next): Next {
+  const { pick: _pick, afterSkip: _afterSkip, ...plain } = place
+  return plain
+}
+
+function lastWasSkip(work: RoundWork, count: number): boolean {
+  const tail = work.used.slice(-count)
+  return tail.length === count && tail.every((use) => use.use === "skipped")
+}
+
+/** What is worked over on the way to an earlier round counts as used. */
+function coverNext(work: RoundWork, noun: Noun, span: Span): void {
+  const site = work.next(work.main, noun, span)
+  if (!site) return
+  work.use(work.main, site, "skipped")
+  work.main.at = site.to
+}
+
+/** Legs shared with the one before: the last one may share the very first place of the round. */
+function closingSite(work: RoundWork, position: Position, place: Next): Site | null {
+  if (!work.startTaken || !work.startSite || position !== work.main) return null
+  if (work.next(position, place.noun, place)) return null
+  const width = work.startSite.to - work.startSite.from
+  if (position.at >= work.end + width) return null
+  position.at = work.end + width
+  return { ...work.startSite, from: work.end, to: work.end + width }
 }
 
 /** "dc in last dc" where the round before was closed by that dc: the end of its last space. */
@@ -224,6 +293,10 @@ function moveToNth(work: RoundWork, position: Position, nth: number): void {
 /** Where an "each" stops: a position no place of it may reach. */
 export function boundaryOf(work: RoundWork, position: Position, until: Until, span: Span): number {
   const limit = work.limitOf(position)
+  if (until.kind === "around" && until.implied && work.repeatDepth > 0) {
+    // "*sc in each sc, 2 sc in next sp" goes as far as the next space each time.
+    return boundaryOf(work, position, { kind: "to", noun: { what: "space" } }, span)
+  }
   if (until.kind === "around") return limit
   const { edge } = position
   if (until.kind === "to") {
@@ -241,6 +314,17 @@ export function boundaryOf(work: RoundWork, position: Position, until: Until, sp
   for (let at = position.at; at < stop; at++)
     if (edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "stitch") stitches.push(at)
   const cut = stitches[stitches.length - until.count]
+  if (until.ofGroup)
+    for (const at of stitches.slice(-until.count))
+      work.use(
+        position,
+        {
+          from: at,
+          to: at + 1,
+          anchor: edge.anchorAt(((at % edge.size) + edge.size) % edge.size, false),
+        },
+        "skipped",
+      )
   return cut ?? position.at
 }
 
