@@ -1,0 +1,77 @@
+// The notebooks in reports/: each renders whole, and what their prose says in words is what their
+// patterns are found to be. Their numbers are computed values and need no check here.
+
+import { readdirSync, readFileSync } from "node:fs"
+import { describe, expect, it } from "vitest"
+import { computeNotebook, type NotebookResult, renderNotebook } from "../src/index.ts"
+
+const folder = new URL("../../../reports/", import.meta.url)
+const notebooks = readdirSync(folder).filter((name) => name.endsWith(".md"))
+const read = (name: string) => readFileSync(new URL(name, folder), "utf8")
+
+describe("every notebook in reports", () => {
+  it("there are some", () => expect(notebooks.length).toBeGreaterThanOrEqual(3))
+
+  it.each(notebooks)("%s renders without a failing cell, the same each time", async (name) => {
+    const { html, problems, title } = await renderNotebook(read(name))
+    expect(problems.filter(({ severity }) => severity === "error")).toEqual([])
+    expect(html).not.toMatch(/could not be computed|class="value failed"|No value\./)
+    expect(html).not.toMatch(/NaN|Infinity|undefined|\[object/)
+    expect(title).not.toBe("Notebook")
+    expect((await renderNotebook(read(name))).html).toBe(html)
+  })
+
+  it.each(notebooks)(
+    "%s asks a question and answers it with computed figures at once",
+    async (name) => {
+      const { tree, values } = await computeNotebook(read(name))
+      const [heading, answer] = tree.children
+      expect(heading?.type).toBe("heading")
+      expect(answer?.type).toBe("paragraph")
+      const lines = answer!.position!
+      const inAnswer = values.filter(
+        ({ line }) => line >= lines.start.line && line <= lines.end.line,
+      )
+      expect(inAnswer.length).toBeGreaterThan(0)
+    },
+  )
+})
+
+describe("what the prose says in words", () => {
+  const found = (result: NotebookResult) =>
+    Object.fromEntries(
+      result.cells.flatMap(({ content }) => {
+        if (content?.kind !== "pattern") return []
+        const { laidOut } = content.pattern.result
+        return [[content.pattern.name, [laidOut?.verdict, laidOut?.fromRound]]]
+      }),
+    )
+
+  it("the coasters and the tile lie flat", async () => {
+    expect(found(await computeNotebook(read("why-6-8-and-12.md")))).toEqual({
+      pebble: ["flat", null],
+      biscuit: ["flat", null],
+      saucer: ["flat", null],
+      tile: ["flat", null],
+    })
+  })
+
+  it("the mat ruffles from round 6, must be blocked when the wave is kept, and is mended", async () => {
+    const result = await computeNotebook(read("a-mat-that-waves.md"))
+    expect(found(result)).toEqual({
+      waves: ["ruffles", 6],
+      kept: ["blocks-flat", 6],
+      mended: ["flat", null],
+    })
+    expect(result.problems).toEqual([])
+  })
+
+  it("loops lie flat, the same count worked solid ruffles, short loops ruffle later, taut ones cup", async () => {
+    expect(found(await computeNotebook(read("lace-that-looks-too-full.md")))).toEqual({
+      loops: ["flat", null],
+      solid: ["ruffles", 3],
+      short: ["ruffles", 5],
+      taut: ["cups", 3],
+    })
+  })
+})
