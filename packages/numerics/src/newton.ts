@@ -43,8 +43,17 @@ export interface NewtonMinimum extends Minimum {
  * change at all (rigid motions) can be divided by; too small to be felt elsewhere.
  */
 const diagonalShare = 1e-10
+/**
+ * A step that promises less than this share of the value while the function falls off elsewhere is not worth
+ * taking: the saddle is left at once instead of being found to many digits first.
+ */
+const idleShare = 1e-4
+/** After a matrix that was not definite the next ones hardly are: so many steps use the convex one unasked. */
+const convexSteps = 2
+/** A way down from a saddle must lower the value by more than rounding. */
+const smallestGain = 1e-13
 /** Saddles left in one run; more than a handful means that the function falls off on all sides. */
-const mostSaddles = 12
+const mostSaddles = 40
 
 export function minimiseByNewton(
   f: TwiceDifferentiableFunction,
@@ -57,7 +66,7 @@ export function minimiseByNewton(
   let trial = new Float64Array(f.size)
   const gradient = new Float64Array(f.size)
   const direction = new Float64Array(f.size)
-  let [iterations, evaluations, factorisations, saddles] = [0, 1, 0, 0]
+  let [iterations, evaluations, factorisations, saddles, unasked] = [0, 1, 0, 0, 0]
   let value = f.gradient(x, gradient)
   let gradientSize = largestComponent(gradient)
   let negativeEigenvalues: number | null = null
@@ -90,16 +99,19 @@ export function minimiseByNewton(
   const limit = options.iterations ?? 200
   for (; ; iterations++) {
     const level = gradientSize <= options.gradientTolerance
-    negativeEigenvalues = factor(false)
+    const asked = level || unasked <= 0
+    negativeEigenvalues = asked ? factor(false) : null
+    unasked = asked && negativeEigenvalues !== 0 ? convexSteps : unasked - 1
     if (level && negativeEigenvalues === 0) return finish("gradient-small")
     if (iterations >= limit) return finish(level ? "saddle" : "iterations")
     if (options.watch?.(iterations, value, gradientSize) === true) return finish("iterations")
     if (level) {
-      if (options.leaveSaddles === false || ++saddles > mostSaddles || !leaveSaddle())
+      if (options.leaveSaddles === false || !leaveSaddle(factorisation.negativeCurvature()))
         return finish("saddle")
       continue
     }
-    const indefinite = negativeEigenvalues > 0
+    const indefinite = negativeEigenvalues !== 0
+    const down = indefinite && asked ? factorisation.negativeCurvature() : null
     if (indefinite) factor(true)
     factorisation.solve(gradient, direction)
     for (let k = 0; k < direction.length; k++) direction[k] = -direction[k]!
@@ -108,6 +120,8 @@ export function minimiseByNewton(
       for (let k = 0; k < direction.length; k++) direction[k] = -gradient[k]!
       slope = dot(direction, gradient)
     }
+    const idle = -slope < idleShare * Math.abs(value)
+    if (idle && down !== null && options.leaveSaddles !== false && leaveSaddle(down)) continue
     const far = largestComponent(direction)
     const longest = Math.min(1, (options.longestMove ?? Infinity) / far)
     const step = searchAlong(f, x, value, direction, slope, longest, trial, count)
@@ -131,9 +145,8 @@ export function minimiseByNewton(
     moveAlong(x, direction, bestLength, trial)
   }
 
-  function leaveSaddle(): boolean {
-    const found = factorisation.negativeCurvature()
-    if (found === null) return false
+  function leaveSaddle(found: { direction: Float64Array } | null): boolean {
+    if (found === null || ++saddles > mostSaddles) return false
     const far = largestComponent(found.direction)
     for (
       let move = options.saddleMove ?? 1e-3 * Math.max(1, largestComponent(x));
@@ -143,7 +156,7 @@ export function minimiseByNewton(
       for (const sign of [1, -1]) {
         moveAlong(x, found.direction, (sign * move) / far, trial)
         count()
-        if (f.value(trial) < value) {
+        if (f.value(trial) < value - smallestGain * Math.abs(value)) {
           accept()
           return true
         }

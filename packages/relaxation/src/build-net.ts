@@ -186,8 +186,11 @@ function leanOf(ground: Ground, corners: readonly RoundCorners[], round: number,
       ? acrossBand(circle, h, along, leg.leanMm)
       : acrossCorner(leg.bend, h, along, leg.leanMm)
   const [toLeft, toRight] = [reach(-leftMm), reach(rightMm)]
-  // A pair of diagonals of stiffness k would resist the same lean with half of k on their difference.
-  const areaShare = (leg.top.widthMm * h * leg.share) / (2 * h * h)
+  // A lean by d changes the difference by 2 d w / sqrt(h^2 + w^2): scaled so that the energy is that of a sheet of
+  // this area in shear, half G (d / h)^2.
+  const w = (leftMm + rightMm) / 2
+  const areaShare =
+    (leg.top.widthMm * leg.top.heightMm * leg.share * (h * h + w * w)) / (4 * h * h * w * w)
   return [
     {
       top: nodePoint(ground.firstNode[round]! + leg.index),
@@ -253,6 +256,7 @@ function roundHinges(ground: Ground, round: number, legs: readonly Leg[]): Hinge
           nodePoint(base + r),
         ],
         scale: 1 / (wl * wr * h),
+        areasMm4: wl * wr * h * h,
         share: (leg.share * h) / leg.top.widthMm,
       },
     ]
@@ -293,6 +297,7 @@ function columnHinges(
             nodePoint(upper + leg.index),
           ],
           scale: 1 / (w * h1 * h2),
+          areasMm4: w * w * h1 * h2,
           share: w / (h1 + h2) / crowd.get(node!)!,
         },
       ]

@@ -6,10 +6,12 @@ import {
   type SymmetricPattern,
   type TwiceDifferentiableFunction,
 } from "@roundwright/numerics"
+import { planeCornerTerm, spaceCornerTerm } from "./corner-term.ts"
+import { hingeTerm } from "./hinge-term.ts"
 import type { Material } from "./material.ts"
 import type { Net, Point } from "./net.ts"
 import type { StrainLaw } from "./strain-law.ts"
-import { hingeTerm, leanTerm, pullTerm, quadraticTerm, springTerm, type Term } from "./terms.ts"
+import { leanTerm, pullTerm, quadraticTerm, springTerm, type Term } from "./terms.ts"
 
 export interface EnergyOptions {
   readonly dimensions: 2 | 3
@@ -18,6 +20,16 @@ export interface EnergyOptions {
   readonly table: boolean
   /** Outward force along the last edge as when pinned out, as a strain of the fabric; 0 for none. */
   readonly pull: number
+  /** Corners of the fabric that must not close, from `cornersOfFabric`. */
+  readonly corners?: readonly FabricCorner[]
+}
+
+/** A corner at a point between two others, counterclockwise, and its cross product at ease, mm2. */
+export interface FabricCorner {
+  readonly at: Point
+  readonly first: Point
+  readonly second: Point
+  readonly areaMm2: number
 }
 
 /** Depth to which weight presses a node into the table, mm: invisible, yet not too stiff to solve. */
@@ -26,6 +38,14 @@ const restingDepthMm = 0.01
 const leastContact = 1e-4
 /** Holds the centre when the edge is pulled outward, so that the pull has a middle; N/mm. */
 const centreHold = 0.02
+
+/**
+ * A corner between a leg and the edge pushes back when it is closed to half its area, a lean of 60 degrees: there
+ * the neighbouring stitches lie against each other.
+ */
+const openShare = 0.5
+/** Strength of that push against the stiffness of the fabric: any share near 1 serves, it grows without bound. */
+const cornerShare = 0.1
 
 /** A term with its nodes: vector j is the sum of coefficient[j * nodes + a] times node a. */
 interface PlacedTerm {
@@ -143,7 +163,7 @@ export class NetEnergy implements TwiceDifferentiableFunction {
     const { ddu, blockValues } = this
     const { term, nodes, coefficients, blocks } = placed
     this.readVectors(placed, x)
-    term.curvature(this.u, ddu, convex)
+    if (!term.curvature(this.u, ddu, convex)) return
     const n = nodes.length
     const m = term.vectors
     const stride = 3 * m
@@ -237,15 +257,21 @@ function gatherTerms(net: Net, options: EnergyOptions): { term: Term; points: Ve
       points: [minus(lean.top, lean.left), minus(lean.top, lean.right)],
     })
   if (options.dimensions === 3)
-    for (const { points, scale, share } of net.hinges)
+    for (const { points, scale, areasMm4, share } of net.hinges)
       found.push({
-        term: hingeTerm(scale, m.bending * share),
+        term: hingeTerm(scale, areasMm4, m.bending * share),
         points: [
           minus(points[1], points[0]),
           minus(points[2], points[0]),
           minus(points[3], points[0]),
         ],
       })
+  const cornerTerm = options.dimensions === 2 ? planeCornerTerm : spaceCornerTerm
+  for (const { at, first, second, areaMm2 } of options.corners ?? [])
+    found.push({
+      term: cornerTerm(areaMm2, cornerShare * m.stiffness * areaMm2, openShare),
+      points: [minus(first, at), minus(second, at)],
+    })
   for (const rod of net.rods)
     found.push({
       term: quadraticTerm(m.bending * m.chainBendingShare * rod.share),
@@ -256,7 +282,8 @@ function gatherTerms(net: Net, options: EnergyOptions): { term: Term; points: Ve
         })),
       ],
     })
-  if (options.pull > 0) found.push(...pullTerms(net, m.stiffness * options.pull))
+  // Inside the give the fabric is softer: the same strain needs less force.
+  if (options.pull > 0) found.push(...pullTerms(net, m.stiffness * fabric.inside * options.pull))
   return found
 }
 

@@ -2,6 +2,7 @@
 
 import { minimiseByNewton, type NewtonMinimum } from "@roundwright/numerics"
 import { NetEnergy } from "./energy.ts"
+import { cornersOfFabric } from "./fabric-corners.ts"
 import { type Material, usualMaterial } from "./material.ts"
 import type { Net } from "./net.ts"
 
@@ -54,12 +55,14 @@ const leaningSteps = 40
 export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
   const material = options.material ?? usualMaterial
   const scale = typicalLength(net)
+  const corners = cornersOfFabric(net, net.start)
   const solve = (leanShare: number, from: Float64Array, iterations: number): NewtonMinimum => {
     const energy = new NetEnergy(net, {
       dimensions: 2,
       material: { ...material, leanShare },
       table: false,
       pull: options.pull ?? usualPull,
+      corners,
     })
     return minimiseByNewton(energy, from, {
       gradientTolerance: restShare * material.stiffness * scale,
@@ -68,14 +71,14 @@ export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
       leaveSaddles: false,
     })
   }
-  const upright = solve(
+  const held = solve(
     Math.max(uprightLeanShare, material.leanShare),
     net.start,
     options.steps ?? mostSteps,
   )
-  const leaning = solve(material.leanShare, upright.x, leaningSteps)
+  const leaning = solve(material.leanShare, held.x, leaningSteps)
   const stable = leaning.ended !== "iterations" && leaning.negativeEigenvalues === 0
-  const found = stable ? leaning : upright
+  const found = stable ? leaning : held
   return {
     xy: found.x,
     energy: found.value,

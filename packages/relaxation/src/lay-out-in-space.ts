@@ -9,6 +9,7 @@ import {
   planElimination,
 } from "@roundwright/numerics"
 import { NetEnergy } from "./energy.ts"
+import { cornersOfFabric } from "./fabric-corners.ts"
 import { type HowItEnded, howItEnded, restShare, typicalLength } from "./lay-out-flat.ts"
 import { type Material, usualMaterial } from "./material.ts"
 import type { Net } from "./net.ts"
@@ -54,6 +55,7 @@ export function layOutInSpace(net: Net, xy: Float64Array, options: SpaceOptions 
     material,
     table: options.table ?? true,
     pull: options.pull ?? 0,
+    corners: cornersOfFabric(net, xy),
   })
   const scale = typicalLength(net)
   const factorisation = new Factorisation(planElimination(energy.pattern))
@@ -65,7 +67,10 @@ export function layOutInSpace(net: Net, xy: Float64Array, options: SpaceOptions 
       saddleMove: 0.05 * scale,
       factorisation,
     })
-  const starts = [...startsInSpace(net, xy, options.waves ?? usualWaves), ...(options.starts ?? [])]
+  const starts = [
+    ...startsInSpace(net, xy, options.waves ?? usualWaves, material.give),
+    ...(options.starts ?? []),
+  ]
   const first = starts.map(({ name, xyz }) => ({ name, found: lower(xyz, firstSteps) }))
   const ranked = [...first].sort((a, b) => a.found.value - b.found.value)
   const limit = options.steps ?? mostSteps

@@ -1,12 +1,12 @@
 // What the fabric is made of, as far as a net needs to know: stiffness, bending, weight, give. No measured
-// stiffness of crochet was found in print; the values are estimates of the right size, used with care:
-// shapes depend on their ratios, and most of all on lengths.
+// stiffness of crochet was found in print; the values are estimates of the right size. Shapes depend on their
+// ratios, and most of all on lengths.
 
 /** Stiffness in N/mm (force per unit width for unit strain), bending in N mm, weight in N/mm2. */
 export interface Material {
   /** Force per width and strain, along tops and along posts. */
   readonly stiffness: number
-  /** Resistance of a post to leaning, as a share of its stiffness along itself. */
+  /** Stiffness of the fabric in shear (posts leaning), as a share of its stiffness along tops and posts. */
   readonly leanShare: number
   /** What a slack chain resists with, as a share of its stiffness when taut. */
   readonly slackShare: number
@@ -22,10 +22,14 @@ export interface Material {
   readonly weight: number
 }
 
-/** Middle of 30 to 100 N/m, our estimate for worsted acrylic; the shape without weight hardly depends on it. */
-export const usualStiffness = 0.06
-/** A prototype's range was 0.1 to 0.2: less lets an over-full disc escape by leaning, more hinders lace. */
-export const usualLeanShare = 0.15
+/**
+ * 500 N/m: a strip 10 cm wide that carries 1 kg stretches by a fifth (estimate). A tenth of that was tried first:
+ * such a strip would double its length, and a disc with a third too many stitches pressed itself flat instead
+ * of ruffling.
+ */
+export const usualStiffness = 0.5
+/** Shear over tension: 0.38 for an even sheet, less for open cloth (estimate). */
+export const usualLeanShare = 0.3
 /** A string gives way when pushed; something must be left so that its nodes have a place. */
 export const usualSlackShare = 0.05
 /**
@@ -35,8 +39,8 @@ export const usualSlackShare = 0.05
 export const usualGive = 0.035
 /** Small against 1, large enough that the shape inside the give is still determined. */
 export const usualGiveShare = 0.05
-/** 2.5e-4 N m: a strip of worsted fabric held level bends under its own weight within about 6 cm (estimate). */
-export const usualBending = 0.25
+/** 5e-4 N m: a strip of worsted fabric held level hangs down within about 4 cm (estimate; cube root of bending over weight). */
+export const usualBending = 0.5
 /** A chain is a cord about half as wide and thick as the fabric's rows (estimate). */
 export const usualChainBendingShare = 0.2
 /** Middle of 0.76 to 0.94 kg/m2, solid blankets weighed and measured, times 9.81 m/s2. */

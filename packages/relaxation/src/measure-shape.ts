@@ -90,8 +90,8 @@ function roundOutline(points: readonly Planar[]): Outline {
   }
 }
 
-/** The farthest node of each corner group. */
-function cornerNodes(
+/** The farthest node of each corner group, as places in the edge, ascending; empty when it has no corners. */
+export function cornerNodes(
   net: Net,
   round: number,
   corners: RoundCorners,

@@ -41,20 +41,22 @@ export interface Lean {
   readonly left: Point
   readonly right: Point
   readonly restMm: number
-  /** As for springs, per mm2 of the difference: energy = stiffness x areaShare x half the square. */
+  /** Energy = shear stiffness x areaShare x half the square of the difference. */
   readonly areaShare: number
   readonly round: number
   readonly element: number
 }
 
 /**
- * Resists folding along a line: the sine of the fold is `scale` times the determinant of the three
- * vectors from the first point, zero whenever the four lie in a plane.
+ * Resists folding along the line from the first point to the second, with the third and fourth on either side: the
+ * sine of the fold is `scale` times the determinant of the three vectors from the first point.
  */
 export interface Hinge {
   readonly points: readonly [Point, Point, Point, Point]
   readonly scale: number
-  /** Energy = bending x share x half the squared sine. */
+  /** Product of the areas on both sides at ease (each length x width), mm4. */
+  readonly areasMm4: number
+  /** Energy = bending x share x half the square of 2 tan(fold / 2). */
   readonly share: number
 }
 

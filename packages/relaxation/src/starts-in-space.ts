@@ -2,6 +2,7 @@
 // short for their distance from the centre, waves where they are too long, each as high as the misfit of
 // lengths asks for. Only starts: the minimiser decides.
 
+import { measureStrain } from "./measure-shape.ts"
 import type { Net } from "./net.ts"
 
 export interface SpaceStart {
@@ -29,8 +30,9 @@ export function startsInSpace(
   net: Net,
   xy: Float64Array,
   waves: readonly number[] = usualWaves,
+  give = 0,
 ): SpaceStart[] {
-  const misfits = roundMisfits(net, xy)
+  const misfits = roundMisfits(net, xy, give)
   const starts: SpaceStart[] = [
     { name: "dome", xyz: revolve(net, xy, misfits, -1) },
     { name: "bowl", xyz: revolve(net, xy, misfits, 1) },
@@ -39,40 +41,35 @@ export function startsInSpace(
   return starts
 }
 
-export function roundMisfits(net: Net, xy: Float64Array): RoundMisfit[] {
-  const depth = roundDepths(net)
-  let slant = net.centre.length > 1 ? meanRadius(xy, net.centre) : 0
+/**
+ * @param give strain that tops and posts take up for free: only what goes beyond it asks for a way out
+ */
+export function roundMisfits(net: Net, xy: Float64Array, give = 0): RoundMisfit[] {
+  const strain = measureStrain(net, xy, 2)
+  const tops = net.edges.map(() => ({ length: 0, rest: 0 }))
+  const posts = net.edges.map(() => ({ length: 0, rest: 0 }))
+  net.springs.forEach((spring, k) => {
+    if (spring.round < 0) return
+    const sum = (spring.role === "post" ? posts : tops)[spring.round]!
+    // A slack chain costs nothing: it is as long as it lies.
+    const at = spring.role === "chain" ? Math.max(0, strain[k]!) : strain[k]!
+    sum.rest += spring.restMm
+    sum.length += spring.restMm * (1 + at)
+  })
+  let radius = net.centre.length > 1 ? meanRadius(xy, net.centre) : 0
+  let slant = radius
   return net.edges.map((edge, round) => {
-    slant += depth[round]!
     const radiusMm = Math.max(1e-9, meanRadius(xy, edge.nodes))
-    const flatLength = pathLength(xy, edge.nodes, edge.closed)
-    const rest = restLength(net, xy, round)
-    const full = flatLength > 0 ? rest / (flatLength * (slant / radiusMm)) : 1
-    return { radiusMm, slantMm: slant, fullness: full }
+    slant += (radiusMm - radius) / ratio(posts[round]!)
+    radius = radiusMm
+    const full = radiusMm / ratio(tops[round]!) / Math.max(slant, 1e-9)
+    const beyond = Math.max(0, Math.abs(full - 1) - 2 * give)
+    return { radiusMm, slantMm: slant, fullness: 1 + Math.sign(full - 1) * beyond }
   })
 }
 
-/** Mean rest length of the posts of each round. */
-function roundDepths(net: Net): number[] {
-  const sum = net.edges.map(() => ({ length: 0, area: 0 }))
-  for (const spring of net.springs) {
-    if (spring.role !== "post") continue
-    sum[spring.round]!.length += spring.restMm * spring.areaMm2
-    sum[spring.round]!.area += spring.areaMm2
-  }
-  return sum.map(({ length, area }) => (area > 0 ? length / area : 0))
-}
-
-/** Edge at ease: tops at their rest length, chains no longer than they lie (slack costs nothing). */
-function restLength(net: Net, xy: Float64Array, round: number): number {
-  let sum = 0
-  for (const spring of net.springs) {
-    if (spring.round !== round || spring.role === "post") continue
-    const [a, b] = [spring.from.nodes[0]!, spring.to.nodes[0]!]
-    const length = Math.hypot(xy[2 * a]! - xy[2 * b]!, xy[2 * a + 1]! - xy[2 * b + 1]!)
-    sum += spring.role === "chain" ? Math.min(length, spring.restMm) : spring.restMm
-  }
-  return sum
+function ratio({ length, rest }: { length: number; rest: number }): number {
+  return rest > 0 ? length / rest : 1
 }
 
 function meanRadius(xy: Float64Array, nodes: readonly number[]): number {
@@ -80,15 +77,6 @@ function meanRadius(xy: Float64Array, nodes: readonly number[]): number {
     nodes.reduce((sum, node) => sum + Math.hypot(xy[2 * node]!, xy[2 * node + 1]!), 0) /
     nodes.length
   )
-}
-
-function pathLength(xy: Float64Array, nodes: readonly number[], closed: boolean): number {
-  let sum = 0
-  for (let k = closed ? 0 : 1; k < nodes.length; k++) {
-    const [a, b] = [nodes.at(k - 1)!, nodes[k]!]
-    sum += Math.hypot(xy[2 * a]! - xy[2 * b]!, xy[2 * a + 1]! - xy[2 * b + 1]!)
-  }
-  return sum
 }
 
 /** Rounds drawn in to the radius their length asks for, raised by what is left of the depth. */

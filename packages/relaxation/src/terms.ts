@@ -13,9 +13,9 @@ export interface Term {
   slope(u: Float64Array, gradient: Float64Array): number
   /**
    * Writes the second derivatives, row by row (3 vectors x 3 components square). With `convex`, a positive
-   * semidefinite part of them.
+   * semidefinite part of them. Returns false, and writes nothing, where they are all zero.
    */
-  curvature(u: Float64Array, matrix: Float64Array, convex: boolean): void
+  curvature(u: Float64Array, matrix: Float64Array, convex: boolean): boolean
 }
 
 const law = new Float64Array(3)
@@ -45,6 +45,7 @@ export function springTerm(rest: number, factor: number, strainLaw: StrainLaw): 
       if (convex && across < 0) across = 0
       const along = (factor * law[2]!) / (rest * rest)
       writeDirected(matrix, 3, 0, 0, u, 0, length, along, across)
+      return true
     },
   }
 }
@@ -82,36 +83,7 @@ export function leanTerm(rest: number, stiffness: number): Term {
           matrix[i * 6 + 3 + j] = cross
           matrix[(3 + j) * 6 + i] = cross
         }
-    },
-  }
-}
-
-/** Energy = stiffness / 2 (scale det(u1, u2, u3))^2. */
-export function hingeTerm(scale: number, stiffness: number): Term {
-  const k = stiffness * scale * scale
-  const g = new Float64Array(9)
-  const determinant = (u: Float64Array): number => {
-    cross(u, 3, u, 6, g, 0)
-    cross(u, 6, u, 0, g, 3)
-    cross(u, 0, u, 3, g, 6)
-    return u[0]! * g[0]! + u[1]! * g[1]! + u[2]! * g[2]!
-  }
-  return {
-    vectors: 3,
-    value: (u) => (k * determinant(u) ** 2) / 2,
-    slope: (u, gradient) => {
-      const d = determinant(u)
-      for (let i = 0; i < 9; i++) gradient[i] = k * d * g[i]!
-      return (k * d * d) / 2
-    },
-    curvature: (u, matrix, convex) => {
-      const d = determinant(u)
-      for (let i = 0; i < 9; i++) for (let j = 0; j < 9; j++) matrix[i * 9 + j] = k * g[i]! * g[j]!
-      if (convex) return
-      // d2 det / du_a du_b = -[u_c] for (a, b, c) cyclic, with [v] w = v x w.
-      addTurn(matrix, 0, 3, u, 6, -k * d)
-      addTurn(matrix, 0, 6, u, 3, k * d)
-      addTurn(matrix, 3, 6, u, 0, -k * d)
+      return true
     },
   }
 }
@@ -130,6 +102,7 @@ export function quadraticTerm(stiffness: number): Term {
       matrix[0] = stiffness
       matrix[4] = stiffness
       matrix[8] = stiffness
+      return true
     },
   }
 }
@@ -147,8 +120,8 @@ export function pullTerm(force: number): Term {
       return -force * r
     },
     curvature: (u, matrix, convex) => {
+      if (convex) return false
       matrix.fill(0, 0, 9)
-      if (convex) return
       const r = Math.hypot(u[0]!, u[1]!) || Number.MIN_VALUE
       const k = -force / r
       const [x, y] = [u[0]! / r, u[1]! / r]
@@ -156,6 +129,7 @@ export function pullTerm(force: number): Term {
       matrix[1] = -k * x * y
       matrix[3] = -k * x * y
       matrix[4] = k * (1 - y * y)
+      return true
     },
   }
 }
@@ -177,39 +151,4 @@ function writeDirected(
     for (let j = 0; j < 3; j++)
       matrix[(row + i) * stride + column + j] =
         excess * u[at + i]! * u[at + j]! + (i === j ? across : 0)
-}
-
-function cross(
-  a: Float64Array,
-  p: number,
-  b: Float64Array,
-  q: number,
-  out: Float64Array,
-  at: number,
-): void {
-  out[at] = a[p + 1]! * b[q + 2]! - a[p + 2]! * b[q + 1]!
-  out[at + 1] = a[p + 2]! * b[q]! - a[p]! * b[q + 2]!
-  out[at + 2] = a[p]! * b[q + 1]! - a[p + 1]! * b[q]!
-}
-
-/** Adds factor [v] at (row, column) and its transpose at (column, row) of a 9 x 9 matrix. */
-function addTurn(
-  matrix: Float64Array,
-  row: number,
-  column: number,
-  v: Float64Array,
-  at: number,
-  factor: number,
-): void {
-  const [x, y, z] = [v[at]! * factor, v[at + 1]! * factor, v[at + 2]! * factor]
-  const put = (i: number, j: number, value: number): void => {
-    matrix[(row + i) * 9 + column + j]! += value
-    matrix[(column + j) * 9 + row + i]! += value
-  }
-  put(0, 1, -z)
-  put(0, 2, y)
-  put(1, 0, z)
-  put(1, 2, -x)
-  put(2, 0, -y)
-  put(2, 1, x)
 }

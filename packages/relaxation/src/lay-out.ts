@@ -1,0 +1,87 @@
+// A motif laid out: the flat shape, the shape on the table, and what a maker wants to know of both.
+
+import { findCorners, type Motif } from "@roundwright/motif"
+import type { Gauge } from "@roundwright/stitches"
+import { buildNet, type NetOptions } from "./build-net.ts"
+import { type FlatShape, layOutFlat } from "./lay-out-flat.ts"
+import { layOutInSpace, type SpaceOptions, type SpaceShape } from "./lay-out-in-space.ts"
+import { type Lift, measureLift } from "./lift-and-waves.ts"
+import { type Material, usualMaterial } from "./material.ts"
+import { type ChainSlack, measureOutline, measureSlack, type Outline } from "./measure-shape.ts"
+import { measureSkew } from "./measure-skew.ts"
+import type { Net } from "./net.ts"
+import { roundMisfits } from "./starts-in-space.ts"
+import { judgeShape, type ShapeVerdict } from "./verdict.ts"
+
+export interface LayOutOptions extends NetOptions {
+  readonly material?: Material
+  /** False leaves the shape in space out: sizes only, much faster. True by default. */
+  readonly inSpace?: boolean
+  readonly space?: SpaceOptions
+}
+
+/** Lengths in mm, or in widths of one sc when the gauge is not absolute. */
+export interface LaidOutShape extends ShapeVerdict {
+  readonly net: Net
+  /** Outline of the last round, pressed flat. */
+  readonly outline: Outline
+  /** Side to side after each round, measured in the finished piece. */
+  readonly acrossAfterRound: readonly number[]
+  /** Null when the shape in space was left out. */
+  readonly lift: Lift | null
+  /** Turn of the last corners against the first, degrees, positive counterclockwise; null without corners. */
+  readonly skewDeg: number | null
+  readonly slack: readonly ChainSlack[]
+  readonly flat: FlatShape
+  readonly space: SpaceShape | null
+  /** mm in one unit of the lengths above: 1 for an absolute gauge. The shapes' coordinates are always in mm. */
+  readonly mmPerUnit: number
+}
+
+/** @throws RoundwrightError `broken-motif`, `empty-round`, `net-too-large`, `not-positive` */
+export function layOut(motif: Motif, gauge: Gauge, options: LayOutOptions = {}): LaidOutShape {
+  const material = options.material ?? usualMaterial
+  const net = buildNet(motif, gauge, options)
+  const flat = layOutFlat(net, { material })
+  const space =
+    options.inSpace === false ? null : layOutInSpace(net, flat.xy, { material, ...options.space })
+  const corners = findCorners(motif)
+  const outlines = net.edges.map((_, round) =>
+    measureOutline(net, flat.xy, 2, round, corners[round]),
+  )
+  const lift = space === null ? null : measureLift(net, space.xyz)
+  const misfits = roundMisfits(net, flat.xy)
+  const unit = net.mmPerUnit
+  const last = outlines.at(-1)!
+  return {
+    ...judgeShape(motif, misfits, lift, material),
+    net,
+    outline: inUnits(last, unit),
+    acrossAfterRound: outlines.map((outline) => outline.acrossMm / unit),
+    lift: lift === null ? null : liftInUnits(lift, unit),
+    skewDeg: measureSkew(net, flat.xy, corners),
+    slack: measureSlack(net, flat.xy, 2),
+    flat,
+    space,
+    mmPerUnit: unit,
+  }
+}
+
+function inUnits(outline: Outline, unit: number): Outline {
+  return {
+    ...outline,
+    sideReachMm: outline.sideReachMm / unit,
+    cornerReachMm: outline.cornerReachMm / unit,
+    acrossMm: outline.acrossMm / unit,
+    bowMm: outline.bowMm / unit,
+  }
+}
+
+function liftInUnits(lift: Lift, unit: number): Lift {
+  return {
+    ...lift,
+    liftMm: lift.liftMm / unit,
+    liftByRoundMm: lift.liftByRoundMm.map((value) => value / unit),
+    waveHeightMm: lift.waveHeightMm / unit,
+  }
+}
