@@ -1,0 +1,181 @@
+// The laid-out shape as judge: the whole motif as an elastic net pressed flat, and on it the sides of the last
+// round: how straight, how even, how true the corners are, how far everything is strained.
+
+import type { Motif } from "@roundwright/motif"
+import { buildNet, layOutFlat, type Net } from "@roundwright/relaxation"
+import type { Gauge } from "@roundwright/stitches"
+
+export interface JudgedShape {
+  /** Corner tip to corner tip, mean over the sides, in the gauge's unit of length. */
+  readonly sideMm: number
+  /** How far the middle third of a side lies outside the line of its corner tips; the side furthest off. */
+  readonly bowMm: number
+  /** Greatest departure of any stitch from the best straight line of its side. */
+  readonly unevenMm: number
+  /** Angle between neighbouring sides' best lines, degrees; the corner furthest off the polygon's. */
+  readonly cornerAngleDeg: number
+  readonly sideReachMm: number
+  readonly cornerReachMm: number
+  /** Edge at rest over edge as it lies, in the last round: above 1 too full. Chains left out. */
+  readonly fullness: number
+  /** Mean of half the squared strains of the fabric from round `from` on. */
+  readonly strainEnergy: number
+  readonly settled: boolean
+  /** The net and where its nodes lie, for whoever goes on from here. */
+  readonly net: Net
+  readonly xy: Float64Array
+}
+
+interface Spot {
+  readonly x: number
+  readonly y: number
+}
+
+/**
+ * Lays the motif out and measures its last round.
+ * @param corners elements of the last round that stand on each corner, in working order, three or more corners
+ * @param from index of the first round whose strains count
+ */
+export function judgeShape(
+  motif: Motif,
+  gauge: Gauge,
+  corners: readonly (readonly number[])[],
+  from: number,
+): JudgedShape {
+  const net = buildNet(motif, gauge)
+  const flat = layOutFlat(net)
+  const unit = net.mmPerUnit
+  const round = motif.rounds.length - 1
+  const edge = net.edges[round]!
+  const centre = centreOf(net, flat.xy)
+  const spots = edge.nodes.map((node) => ({
+    x: flat.xy[2 * node]! - centre.x,
+    y: flat.xy[2 * node + 1]! - centre.y,
+  }))
+  const tips = corners.map((elements) => tipOf(spots, edge.elements, elements))
+  tips.sort((a, b) => a - b)
+  const sides = tips.map((tip, i) => measureSide(spots, tip, tips[(i + 1) % tips.length]!))
+  const polygonDeg = 180 - 360 / tips.length
+  const angles = sides.map((side, i) => {
+    const before = sides[(i - 1 + sides.length) % sides.length]!
+    return angleBetween(before.direction, side.direction)
+  })
+  return {
+    sideMm: mean(sides.map((side) => side.lengthMm)) / unit,
+    bowMm: furthest(sides.map((side) => side.bowMm)) / unit,
+    unevenMm: Math.max(...sides.map((side) => side.unevenMm)) / unit,
+    cornerAngleDeg: polygonDeg + furthest(angles.map((angle) => angle - polygonDeg)),
+    sideReachMm: mean(sides.map((side) => side.reachMm)) / unit,
+    cornerReachMm: mean(tips.map((tip) => Math.hypot(spots[tip]!.x, spots[tip]!.y))) / unit,
+    fullness: edgeFullness(net, flat.xy, round),
+    strainEnergy: strainFrom(net, flat.xy, from),
+    settled: flat.how.settled,
+    net,
+    xy: flat.xy,
+  }
+}
+
+function centreOf(net: Net, xy: Float64Array): Spot {
+  return {
+    x: mean(net.centre.map((node) => xy[2 * node]!)),
+    y: mean(net.centre.map((node) => xy[2 * node + 1]!)),
+  }
+}
+
+/** The farthest of the corner's nodes. */
+function tipOf(
+  spots: readonly Spot[],
+  elements: readonly number[],
+  corner: readonly number[],
+): number {
+  let best = -1
+  elements.forEach((element, k) => {
+    if (!corner.includes(element)) return
+    const [spot, other] = [spots[k]!, spots[best]]
+    if (!other || spot.x ** 2 + spot.y ** 2 > other.x ** 2 + other.y ** 2 + 1e-12) best = k
+  })
+  return best
+}
+
+function measureSide(spots: readonly Spot[], from: number, to: number) {
+  const count = (to - from + spots.length) % spots.length || spots.length
+  const along = Array.from({ length: count + 1 }, (_, i) => spots[(from + i) % spots.length]!)
+  const [a, b] = [along[0]!, along.at(-1)!]
+  const lengthMm = Math.hypot(b.x - a.x, b.y - a.y) || Number.MIN_VALUE
+  const [ux, uy] = [(b.x - a.x) / lengthMm, (b.y - a.y) / lengthMm]
+  const outside = (p: Spot) => (p.x - a.x) * uy - (p.y - a.y) * ux
+  const middle = along.slice(Math.round(count / 3), Math.round((2 * count) / 3) + 1)
+  const bowMm = mean(middle.map(outside))
+  const line = bestLine(along)
+  return {
+    lengthMm,
+    bowMm,
+    reachMm: a.x * uy - a.y * ux + bowMm,
+    unevenMm: Math.max(...along.map((p) => Math.abs(line.off(p)))),
+    direction: line.direction,
+  }
+}
+
+/** Line of least squared distances, pointing from the first spot to the last. */
+function bestLine(spots: readonly Spot[]): {
+  direction: readonly [number, number]
+  off: (p: Spot) => number
+} {
+  const [mx, my] = [mean(spots.map((p) => p.x)), mean(spots.map((p) => p.y))]
+  let [xx, xy, yy] = [0, 0, 0]
+  for (const { x, y } of spots) {
+    xx += (x - mx) ** 2
+    xy += (x - mx) * (y - my)
+    yy += (y - my) ** 2
+  }
+  const angle = Math.atan2(2 * xy, xx - yy) / 2
+  let [ux, uy] = [Math.cos(angle), Math.sin(angle)]
+  const [a, b] = [spots[0]!, spots.at(-1)!]
+  if ((b.x - a.x) * ux + (b.y - a.y) * uy < 0) [ux, uy] = [-ux, -uy]
+  return { direction: [ux, uy], off: (p) => (p.x - mx) * uy - (p.y - my) * ux }
+}
+
+/** Inner angle of a counterclockwise outline, degrees. */
+function angleBetween(before: readonly [number, number], after: readonly [number, number]): number {
+  const cross = before[0] * after[1] - before[1] * after[0]
+  const dot = before[0] * after[0] + before[1] * after[1]
+  return 180 - (Math.atan2(cross, dot) * 180) / Math.PI
+}
+
+function edgeFullness(net: Net, xy: Float64Array, round: number): number {
+  let rest = 0
+  let laid = 0
+  for (const spring of net.springs) {
+    if (spring.role !== "top" || spring.round !== round) continue
+    rest += spring.restMm
+    laid += lengthOf(spring, xy)
+  }
+  return laid > 0 ? rest / laid : 1
+}
+
+function strainFrom(net: Net, xy: Float64Array, from: number): number {
+  let energy = 0
+  let area = 0
+  for (const spring of net.springs) {
+    if (spring.role === "chain" || spring.round < from) continue
+    energy += (spring.areaMm2 * (lengthOf(spring, xy) / spring.restMm - 1) ** 2) / 2
+    area += spring.areaMm2
+  }
+  return area > 0 ? energy / area : 0
+}
+
+type Spring = Net["springs"][number]
+
+function lengthOf(spring: Spring, xy: Float64Array): number {
+  const at = (point: Spring["from"], k: 0 | 1) =>
+    point.nodes.reduce((sum, node, i) => sum + point.weights[i]! * xy[2 * node + k]!, 0)
+  return Math.hypot(at(spring.to, 0) - at(spring.from, 0), at(spring.to, 1) - at(spring.from, 1))
+}
+
+function furthest(values: readonly number[]): number {
+  return values.reduce((most, value) => (Math.abs(value) > Math.abs(most) ? value : most), 0)
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length)
+}

@@ -1,0 +1,52 @@
+// The stitches a search may use, lowest first, with their sizes as plain arrays for its inner loop.
+
+import { RoundwrightError } from "@roundwright/numerics"
+import { chainSize, type Gauge, kindName, type StitchKind, sizeOf } from "@roundwright/stitches"
+
+export interface Palette {
+  /** From the lowest to the tallest. */
+  readonly kinds: readonly StitchKind[]
+  readonly heightMm: Float64Array
+  readonly widthMm: Float64Array
+  readonly chainMm: number
+  /** Names of those whose size is extrapolated. */
+  readonly extrapolated: readonly string[]
+}
+
+/** The stitches most makers know by heart; taller ones on request. */
+export const usualStitches: readonly StitchKind[] = [
+  { basic: "sc" },
+  { basic: "hdc" },
+  { basic: "dc" },
+  { basic: "tr" },
+]
+
+/** @throws RoundwrightError `no-stitches` when the list is empty, `slip-stitch` when it holds one */
+export function paletteOf(stitches: readonly StitchKind[], gauge: Gauge): Palette {
+  if (stitches.length === 0)
+    throw new RoundwrightError("no-stitches", "No stitch is allowed.", {
+      hint: "Name at least one stitch, such as sc, hdc, dc and tr.",
+    })
+  const slip = stitches.find((kind) => kind.basic === "sl st")
+  if (slip)
+    throw new RoundwrightError("slip-stitch", "A slip stitch cannot shape a round.", {
+      hint: "Take sc as the lowest stitch.",
+    })
+  const names = new Set<string>()
+  const unique = stitches.filter((kind) => {
+    const name = kindName(kind)
+    return names.has(name) ? false : names.add(name)
+  })
+  const sized = unique
+    .map((kind) => ({ kind, size: sizeOf(kind, gauge, { turned: false }) }))
+    .sort((a, b) => a.size.heightMm - b.size.heightMm)
+  return {
+    kinds: sized.map(({ kind }) => kind),
+    heightMm: Float64Array.from(sized, ({ size }) => size.heightMm),
+    widthMm: Float64Array.from(sized, ({ size }) => size.widthMm),
+    chainMm: chainSize(gauge).lengthMm,
+    extrapolated: sized
+      .filter(({ size }) => size.provenance === "extrapolated")
+      .map(({ kind }) => kindName(kind)),
+  }
+}

@@ -1,0 +1,43 @@
+// A plain round over chain spaces that no corner can be laid into evenly: each space is filled, and the
+// spare stitches are shared out so that the count lies flat and divides by the corners.
+
+import type { Anchor, Element, Motif } from "@roundwright/motif"
+import { type Gauge, kindName, type StitchKind, sizeOf } from "@roundwright/stitches"
+import { layFeet } from "./base-edge.ts"
+
+export interface PlainRound {
+  readonly motif: Motif
+  readonly words: string
+}
+
+export function plainRound(
+  motif: Motif,
+  gauge: Gauge,
+  corners: number,
+  kind: StitchKind,
+): PlainRound {
+  const feet = layFeet(motif, gauge)
+  const { heightMm, widthMm } = sizeOf(kind, gauge, { turned: false })
+  const reach = feet.reduce((sum, foot) => sum + foot.reachMm, 0) / feet.length
+  const flat = (2 * Math.PI * (reach + heightMm)) / widthMm
+  const count = Math.max(corners, Math.round(flat / corners) * corners)
+  const rooms = feet.map((foot) => Math.max(1, foot.chains))
+  const room = rooms.reduce((sum, own) => sum + own, 0)
+  const elements: Element[] = []
+  let before = 0
+  feet.forEach((foot, i) => {
+    const upTo = Math.round(((before + rooms[i]!) * count) / room)
+    const done = Math.round((before * count) / room)
+    before += rooms[i]!
+    const anchors: Anchor[] = [foot.anchor]
+    for (let k = done; k < upTo; k++) elements.push({ type: "stitch", kind, anchors })
+  })
+  const number = (motif.rounds.at(-1)?.number ?? 0) + 1
+  return {
+    motif: {
+      ...motif,
+      rounds: [...motif.rounds, { number, elements, turned: false, closing: "joined" }],
+    },
+    words: `Round ${number}: a plain round of ${count} ${kindName(kind)} first, since the spaces below cannot be shared out evenly over ${corners} sides.`,
+  }
+}

@@ -1,0 +1,243 @@
+// Flat discs and polygons planned from the centre: whole counts for each round, in repeats, as near to flat as
+// whole repeats come.
+//
+// The count of a round is the multiple of the repeat nearest to the flat count at its radius, so the
+// error never adds up: where the flat increase is fractional, some rounds take a repeat more or none
+// ("every n-th round"). A steady plan takes the same increase every round, where one lies flat.
+
+import { bands, keepLedger, type Ledger, type Verdict } from "@roundwright/flatness"
+import { type Centre, findCorners, type Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
+import { chainSize, type Gauge, kindName, type StitchKind, sizeOf } from "@roundwright/stitches"
+import { flatCount, flatIncrease } from "./flat-count.ts"
+import { polygonRound } from "./polygon-round.ts"
+import { type Increases, spreadRound } from "./spread.ts"
+import { writeRounds } from "./write-rounds.ts"
+
+export interface CircleOptions {
+  /** One stitch, or a mix: one for each round, from the centre, begun again when it ends. */
+  readonly stitches: readonly StitchKind[]
+  readonly gauge: Gauge
+  /** Either the size across (side to side) ... */
+  readonly acrossMm?: number
+  /** ... or the number of rounds. */
+  readonly rounds?: number
+  readonly increases?: Increases
+  /** Stacked increases at that many sharp corners: a polygon. */
+  readonly corners?: number
+  /** Repeats every round keeps; chosen when absent. */
+  readonly repeats?: number
+  readonly centre?: Centre
+}
+
+export interface CirclePlan {
+  readonly motif: Motif
+  readonly counts: readonly number[]
+  /** Stitches more than in the round before; the first is the first round's count. */
+  readonly added: readonly number[]
+  /** What lies flat, exactly. */
+  readonly flatCounts: readonly number[]
+  readonly repeats: number
+  readonly text: string
+  readonly ledger: Ledger
+  readonly verdict: Verdict
+  /** The plan in words: the increase and the rounds that depart from it. */
+  readonly words: readonly string[]
+}
+
+/** More rounds than this are no plan a maker works from. */
+const mostRounds = 120
+/** Repeats a maker counts along easily. */
+const easyRepeats = [6, 8, 12, 10, 9, 7, 5, 11, 13, 14, 16, 4, 15, 18, 20] as const
+
+/** @throws RoundwrightError `no-stitches`, `no-size`, `bad-rounds`, `bad-corners`, `no-gauge` */
+export function planCircle(options: CircleOptions): CirclePlan {
+  const { gauge, stitches } = options
+  const corners = options.corners ?? 0
+  checkOptions(options)
+  const centre = options.centre ?? { kind: "adjustable-ring" }
+  const kinds = kindsOfRounds(options, holeOf(centre, gauge))
+  const radii: number[] = []
+  kinds.reduce(
+    (radius, kind) => {
+      radii.push(radius + sizeOf(kind, gauge, { turned: false }).heightMm)
+      return radii.at(-1)!
+    },
+    holeOf(centre, gauge),
+  )
+  const flatCounts = kinds.map((kind, i) => flatCount(kind, gauge, radii[i]!, corners))
+  const repeats =
+    corners > 0 ? corners : (options.repeats ?? chooseRepeats(flatCounts, stitches, gauge))
+  let motif: Motif = { centre, rounds: [] }
+  kinds.forEach((kind, i) => {
+    const before = motif.rounds.at(-1)?.elements.length ?? 0
+    const round =
+      corners > 0
+        ? polygonRound(motif, kind, corners, flatCounts[i]!)
+        : spreadRound(
+            motif,
+            kind,
+            countFor(flatCounts[i]!, repeats, before, stitches.length === 1 ? kind : null, gauge),
+            repeats,
+            options.increases ?? "staggered",
+          )
+    motif = { ...motif, rounds: [...motif.rounds, round] }
+  })
+  const counts = motif.rounds.map((round) => round.elements.length)
+  const added = counts.map((count, i) => count - (counts[i - 1] ?? 0))
+  const ledger = keepLedger(motif, gauge)
+  return {
+    motif,
+    counts,
+    added,
+    flatCounts,
+    repeats,
+    text: [...headings(gauge), ...writeRounds(motif)].join("\n").concat("\n"),
+    ledger,
+    verdict: ledger.verdict,
+    words: wordsOn(options, kinds, added, flatCounts, counts, motif),
+  }
+}
+
+function checkOptions({ stitches, acrossMm, rounds, corners, gauge }: CircleOptions): void {
+  if (stitches.length === 0)
+    throw new RoundwrightError("no-stitches", "No stitch is named.", {
+      hint: "Name one, such as dc.",
+    })
+  if ((acrossMm === undefined) === (rounds === undefined))
+    throw new RoundwrightError("no-size", "Give either the size across or the number of rounds.", {
+      hint: "Such as 200 mm across, or 8 rounds.",
+    })
+  if (rounds !== undefined && (!Number.isInteger(rounds) || rounds < 1 || rounds > mostRounds))
+    throw new RoundwrightError("bad-rounds", `${rounds} rounds cannot be planned.`, {
+      hint: `Give a whole number from 1 to ${mostRounds}.`,
+      numbers: { rounds },
+    })
+  if (acrossMm !== undefined && !(Number.isFinite(acrossMm) && acrossMm > 0))
+    throw new RoundwrightError("no-size", `A piece cannot be ${acrossMm} mm across.`, {
+      hint: "Give a length above zero.",
+      numbers: { acrossMm },
+    })
+  if (acrossMm !== undefined && !gauge.absolute)
+    throw new RoundwrightError("no-gauge", "A size in mm needs a gauge: swatch, yarn or hook.", {
+      hint: "Give the yarn weight and the hook, or a swatch; or plan by rounds.",
+    })
+  if (
+    corners !== undefined &&
+    (!Number.isInteger(corners) || (corners !== 0 && (corners < 3 || corners > 12)))
+  )
+    throw new RoundwrightError("bad-corners", `A piece cannot be given ${corners} corners.`, {
+      hint: "Ask for 3 to 12 corners, or for none.",
+      numbers: { corners },
+    })
+}
+
+/** Radius of the hole, as the ledger takes it: half a chain inside the ring's middle line. */
+function holeOf(centre: Centre, gauge: Gauge): number {
+  const chainMm = chainSize(gauge).lengthMm
+  if (centre.kind === "solid-ring") return (centre.diameterMm ?? 0) / 2
+  if (centre.kind !== "chain-ring") return 0
+  return Math.max(0, (centre.chains * chainMm) / (2 * Math.PI) - chainMm / 2)
+}
+
+/** Rounds until the radius comes nearest to the half of what is asked for. */
+function kindsOfRounds(options: CircleOptions, holeMm: number): StitchKind[] {
+  const { stitches, rounds, acrossMm, gauge } = options
+  const kindAt = (i: number) => stitches[i % stitches.length]!
+  if (rounds !== undefined) return Array.from({ length: rounds }, (_, i) => kindAt(i))
+  const kinds: StitchKind[] = []
+  let radius = holeMm
+  while (kinds.length < mostRounds) {
+    const next = kindAt(kinds.length)
+    const depth = sizeOf(next, gauge, { turned: false }).heightMm
+    if (kinds.length > 0 && radius + depth / 2 > acrossMm! / 2) return kinds
+    kinds.push(next)
+    radius += depth
+  }
+  throw new RoundwrightError("bad-rounds", `That takes more than ${mostRounds} rounds.`, {
+    hint: "Plan a smaller piece or a taller stitch.",
+    numbers: { acrossMm: acrossMm! },
+  })
+}
+
+/** The number of repeats nearest to the flat increase: the trade's 6 for sc, 8 for hdc, 12 for dc. */
+function chooseRepeats(
+  flatCounts: readonly number[],
+  stitches: readonly StitchKind[],
+  gauge: Gauge,
+): number {
+  const target = stitches.length === 1 ? flatIncrease(stitches[0]!, gauge) : flatCounts[0]!
+  const near = easyRepeats.filter((repeats) => Math.abs(repeats / target - 1) <= bands.flat)
+  if (near.length > 0) return near[0]!
+  return Math.max(1, Math.round(target))
+}
+
+/**
+ * The same increase every round where that lies flat (within the give of the yarn); else the multiple
+ * of the repeat nearest to the flat count, never fewer than the round before.
+ */
+function countFor(
+  flat: number,
+  repeats: number,
+  before: number,
+  steadyKind: StitchKind | null,
+  gauge: Gauge,
+): number {
+  const steady = before + repeats
+  if (steadyKind && Math.abs(repeats / flatIncrease(steadyKind, gauge) - 1) <= bands.flat) {
+    if (Math.abs(steady / flat - 1) <= bands.flat) return steady
+  }
+  return Math.max(before, repeats * Math.max(1, Math.round(flat / repeats)))
+}
+
+function headings(gauge: Gauge): string[] {
+  const { yarnWeight, hookMm, swatches } = gauge.input
+  const lines = ["Terms: US"]
+  if (yarnWeight !== undefined) lines.push(`Yarn: weight ${yarnWeight}`)
+  if (hookMm !== undefined) lines.push(`Hook: ${hookMm} mm`)
+  for (const { kind, widthMm, heightMm } of swatches)
+    if (widthMm !== undefined && heightMm !== undefined)
+      lines.push(
+        `Gauge: ${(100 / widthMm).toFixed(2)} ${kindName(kind)} x ${(100 / heightMm).toFixed(2)} rows = 10 cm`,
+      )
+  return lines
+}
+
+function wordsOn(
+  options: CircleOptions,
+  kinds: readonly StitchKind[],
+  added: readonly number[],
+  flatCounts: readonly number[],
+  counts: readonly number[],
+  motif: Motif,
+): string[] {
+  const corners = options.corners ?? 0
+  const words: string[] = []
+  if (options.stitches.length === 1) {
+    const rate = flatIncrease(kinds[0]!, options.gauge, corners)
+    const usual = mostFrequent(added.slice(1).length > 0 ? added.slice(1) : added)
+    words.push(
+      `${rate.toFixed(2)} ${kindName(kinds[0]!)} more a round lie flat; the plan adds ${usual} a round.`,
+    )
+    const other = added.flatMap((count, i) => (i > 0 && count !== usual ? [i + 1] : []))
+    if (other.length > 0)
+      words.push(
+        `Rounds ${other.join(", ")} add ${other.map((round) => added[round - 1]).join(", ")} instead, so that the difference never adds up.`,
+      )
+  }
+  const last = counts.length - 1
+  const off = counts[last]! / flatCounts[last]! - 1
+  words.push(
+    `The last round has ${counts[last]} where ${flatCounts[last]!.toFixed(1)} would be exactly flat (${off >= 0 ? "+" : ""}${(100 * off).toFixed(1)} %).`,
+  )
+  const found = findCorners(motif).at(-1)
+  if (corners === 0 && (found?.stacked ?? 0) >= 3)
+    words.push("The increases stand over one another: the outline will show them as corners.")
+  return words
+}
+
+function mostFrequent(values: readonly number[]): number {
+  const counts = new Map<number, number>()
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1)
+  return [...counts].reduce((best, entry) => (entry[1] > best[1] ? entry : best))[0]
+}

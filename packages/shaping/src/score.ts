@@ -1,0 +1,67 @@
+// What a proposal is ranked by, as one number: 0 is a straight-sided flat polygon of one stitch.
+//
+// Each part is a departure over the departure that a maker would just remark on, squared, so that parts
+// of different kinds can be added. The same parts are taken from the fast model and from the laid-out
+// shape; the second decides.
+
+/** Departures a maker would just remark on. */
+export const remarkable = {
+  /** Bow and unevenness of a side, share of the side: half the 2 % that a straight side may have. */
+  bow: 0.01,
+  uneven: 0.02,
+  /** Degrees off the polygon's corner: the tolerance of a corner called true. */
+  angleDeg: 3,
+  /** Fullness: the give of the fabric. */
+  fullness: 0.07,
+  /** Root of the mean squared strain: half the give, which tops and posts share. */
+  strain: 0.035,
+} as const
+
+/** Ease counts little against shape, but settles ties: one more kind of stitch, one turn in the grading, one gap. */
+const perKind = 0.05
+const perReversal = 0.25
+const perSkip = 0.15
+
+export interface ScoreParts {
+  /** Shares of the side's length. */
+  readonly bow: number
+  readonly uneven: number
+  readonly angleOffDeg: number
+  /** Edge over flat edge, less one. */
+  readonly fullnessOff: number
+  /** Mean of half the squared strains. */
+  readonly strainEnergy: number
+  readonly kinds: number
+  /** Turns in the grading of heights, and places skipped, over half a side. */
+  readonly reversals: number
+  readonly skips: number
+}
+
+export function scoreOf(parts: ScoreParts): number {
+  return (
+    (parts.bow / remarkable.bow) ** 2 +
+    (parts.uneven / remarkable.uneven) ** 2 +
+    (parts.angleOffDeg / remarkable.angleDeg) ** 2 +
+    (parts.fullnessOff / remarkable.fullness) ** 2 +
+    (2 * parts.strainEnergy) / remarkable.strain ** 2 +
+    perKind * (parts.kinds - 1) +
+    perReversal * parts.reversals +
+    perSkip * parts.skips
+  )
+}
+
+/**
+ * Turns of direction in the heights along half a side: 0 where they only rise or only fall towards the
+ * corner, as the trade grades them.
+ */
+export function countReversals(heights: readonly number[]): number {
+  let direction = 0
+  let turns = 0
+  for (let i = 1; i < heights.length; i++) {
+    const step = Math.sign(heights[i]! - heights[i - 1]!)
+    if (step === 0) continue
+    if (direction !== 0 && step !== direction) turns++
+    direction = step
+  }
+  return turns
+}

@@ -1,0 +1,279 @@
+// The search: round after round of candidates over half a side, bounded by the fast model; of each
+// round the best are kept in classes of how far the corner still lags behind, so that what is left for
+// the next round stays varied; at the end the best whole plans are improved one change at a time.
+
+import { eachCandidate, type RoundRules } from "./candidates.ts"
+import type { HalfEdge } from "./half-edge.ts"
+import { type ModelledRound, OutlineModel } from "./outline-model.ts"
+import type { Palette } from "./palette.ts"
+import type { HalfPlan } from "./plan.ts"
+import { countReversals, remarkable, scoreOf } from "./score.ts"
+
+export interface FoundPlan {
+  readonly start: HalfEdge
+  readonly rounds: readonly HalfPlan[]
+  readonly score: number
+}
+
+export interface SearchCount {
+  /** Candidate rounds that were laid out by the model. */
+  bounded: number
+}
+
+/** Unfinished plans carried on after each round. */
+const mostCarried = 24
+/** Of these with about the same lag of the corner. */
+const mostAlike = 3
+/** A lag counts as the same within this many stitch widths. */
+const lagClass = 0.4
+/** Finished plans that are improved further. */
+const mostImproved = 16
+
+interface Carried {
+  readonly start: HalfEdge
+  readonly edge: HalfEdge
+  readonly rounds: readonly HalfPlan[]
+  readonly strainEnergy: number
+  readonly score: number
+  readonly lagMm: number
+}
+
+/**
+ * The best plans by the fast model, best first.
+ * @param starts the edge below, in each way that a corner can fall on it
+ * @param rules one for each round to work
+ */
+export function searchPlans(
+  starts: readonly HalfEdge[],
+  palette: Palette,
+  rules: readonly RoundRules[],
+  wanted: number,
+  count: SearchCount = { bounded: 0 },
+): FoundPlan[] {
+  const model = new OutlineModel(palette)
+  let carried: Carried[] = starts.map((start) => ({
+    start,
+    edge: start,
+    rounds: [],
+    strainEnergy: 0,
+    score: 0,
+    lagMm: 0,
+  }))
+  const finished: FoundPlan[] = []
+  rules.forEach((rule, index) => {
+    const last = index === rules.length - 1
+    const next: Carried[] = []
+    for (const state of carried)
+      eachCandidate(state.edge, palette, rule, (plan) => {
+        count.bounded++
+        const laid = model.lay(state.edge, plan)
+        const rounds = [...state.rounds, plan]
+        const strainEnergy = state.strainEnergy + laid.strainEnergy
+        if (last) {
+          const score = scorePlan(laid, strainEnergy, rounds, state.edge.half)
+          if (Number.isFinite(score)) finished.push({ start: state.start, rounds, score })
+          return
+        }
+        const score = partialScore(laid, strainEnergy)
+        if (!Number.isFinite(score) || score > hopeless) return
+        const edge = model.edgeAfter(state.edge, plan)
+        const lagMm = laid.cornerMm * Math.cos(edge.half) - laid.sideMm
+        next.push({ start: state.start, edge, rounds, strainEnergy, score, lagMm })
+      })
+    if (!last) carried = varied(next, palette.widthMm[0]!)
+  })
+  const best = distinct(finished.sort(byScore)).slice(0, mostImproved)
+  const improved = best.map((plan) => improve(plan, rules, model, count))
+  return distinct([...improved, ...best].sort(byScore)).slice(0, wanted)
+}
+
+/**
+ * The best last rounds over an edge as it was laid out, the rounds before it kept.
+ * @param before the plan so far without its last round; its strains count in the score
+ */
+export function searchLastRound(
+  edge: HalfEdge,
+  before: readonly HalfPlan[],
+  strainBefore: number,
+  palette: Palette,
+  rules: RoundRules,
+  wanted: number,
+  count: SearchCount,
+): HalfPlan[] {
+  const model = new OutlineModel(palette)
+  const score = (plan: HalfPlan) => {
+    count.bounded++
+    const laid = model.lay(edge, plan)
+    return scorePlan(laid, strainBefore + laid.strainEnergy, [...before, plan], edge.half)
+  }
+  let best: { plan: HalfPlan; score: number }[] = []
+  eachCandidate(edge, palette, rules, (plan) => best.push({ plan, score: score(plan) }))
+  best = best.sort(byScore).slice(0, wanted)
+  const improved = best.map((start) => {
+    let now = start
+    for (let turn = 0; turn < mostTurns; turn++) {
+      let better = now
+      for (const [plan] of neighboursOf([now.plan], [rules])) {
+        const own = score(plan!)
+        if (own < better.score - leastGain) better = { plan: plan!, score: own }
+      }
+      if (better === now) break
+      now = better
+    }
+    return now
+  })
+  const seen = new Set<string>()
+  return [...improved, ...best].sort(byScore).flatMap(({ plan }) => {
+    const key = JSON.stringify(plan)
+    return seen.has(key) || !seen.add(key) ? [] : [plan]
+  })
+}
+
+/** Beyond this an unfinished plan is torn or heaped up and no later round mends it. */
+const hopeless = 40
+
+function partialScore(laid: ModelledRound, strainEnergy: number): number {
+  return (
+    (2 * strainEnergy) / remarkable.strain ** 2 +
+    ((laid.fullness - 1) / remarkable.fullness) ** 2 / 2
+  )
+}
+
+/** The score of a finished plan by the fast model. */
+export function scorePlan(
+  laid: ModelledRound,
+  strainEnergy: number,
+  rounds: readonly HalfPlan[],
+  half: number,
+): number {
+  const side = 2 * laid.cornerMm * Math.sin(half)
+  return scoreOf({
+    ...easeOf(rounds),
+    bow: laid.bowMm / side,
+    uneven: laid.unevenMm / side,
+    angleOffDeg: 0,
+    fullnessOff: laid.fullness - 1,
+    strainEnergy,
+  })
+}
+
+/** What makes a plan easy to follow: few stitches, one direction of grading, no gaps. */
+export function easeOf(rounds: readonly HalfPlan[]): {
+  kinds: number
+  reversals: number
+  skips: number
+} {
+  const used = new Set<number>()
+  let reversals = 0
+  let skips = 0
+  for (const { heights, tops } of rounds) {
+    for (const height of heights) used.add(height)
+    reversals += countReversals(heights)
+    for (const count of tops) if (count === 0) skips++
+  }
+  return { kinds: used.size, reversals, skips }
+}
+
+/** Lays out and scores a whole plan; infinite when a round does not fit the edge below it. */
+export function scoreWhole(
+  start: HalfEdge,
+  rounds: readonly HalfPlan[],
+  model: OutlineModel,
+  count: SearchCount,
+): number {
+  let edge = start
+  let strainEnergy = 0
+  for (const [index, plan] of rounds.entries()) {
+    count.bounded++
+    const laid = model.lay(edge, plan)
+    strainEnergy += laid.strainEnergy
+    if (index === rounds.length - 1) return scorePlan(laid, strainEnergy, rounds, start.half)
+    edge = model.edgeAfter(edge, plan)
+  }
+  return Number.POSITIVE_INFINITY
+}
+
+function varied(states: Carried[], widthMm: number): Carried[] {
+  const classes = new Map<string, number>()
+  const kept: Carried[] = []
+  for (const state of states.sort(byScore)) {
+    const { cornerOn, midOn } = state.edge.shape
+    const key = `${Math.round(state.lagMm / (lagClass * widthMm))}|${cornerOn}|${midOn}`
+    const alike = classes.get(key) ?? 0
+    if (alike >= mostAlike) continue
+    classes.set(key, alike + 1)
+    kept.push(state)
+    if (kept.length === mostCarried) break
+  }
+  return kept
+}
+
+function byScore(a: { score: number }, b: { score: number }): number {
+  return a.score - b.score
+}
+
+/** One change at a time - a stitch for the next taller or lower one - as long as one makes it better. */
+function improve(
+  plan: FoundPlan,
+  rules: readonly RoundRules[],
+  model: OutlineModel,
+  count: SearchCount,
+): FoundPlan {
+  let best = plan
+  for (let turn = 0; turn < mostTurns; turn++) {
+    let better: FoundPlan | null = null
+    for (const rounds of neighboursOf(best.rounds, rules)) {
+      const score = scoreWhole(plan.start, rounds, model, count)
+      if (score < (better ?? best).score - leastGain) better = { start: plan.start, rounds, score }
+    }
+    if (better === null) break
+    best = better
+  }
+  return best
+}
+
+const mostTurns = 12
+/** A gain below this is rounding. */
+const leastGain = 1e-9
+
+/** Plans that differ in the height of one stitch, or in the corner chains of the last round. */
+function* neighboursOf(
+  rounds: readonly HalfPlan[],
+  rules: readonly RoundRules[],
+): Generator<readonly HalfPlan[]> {
+  for (const [r, plan] of rounds.entries()) {
+    const { kinds, cornerChains } = rules[r]!
+    const withPlan = (changed: HalfPlan) => rounds.map((round, i) => (i === r ? changed : round))
+    for (const [j, height] of plan.heights.entries()) {
+      const place = kinds.indexOf(height)
+      for (const other of [kinds[place - 1], kinds[place + 1]])
+        if (other !== undefined)
+          yield withPlan({
+            ...plan,
+            heights: plan.heights.map((h, i) => (i === j ? other : h)),
+          })
+    }
+    if (plan.cornerChains > 0)
+      for (const chains of cornerChains)
+        if (chains > 0 && Math.abs(chains - plan.cornerChains) === 1)
+          yield withPlan({ ...plan, cornerChains: chains })
+  }
+}
+
+/** Plans with the same rounds before the last are alike: the laid-out shape shall have others to choose from. */
+const mostSameBeginning = 2
+
+function distinct(plans: readonly FoundPlan[]): FoundPlan[] {
+  const seen = new Set<string>()
+  const beginnings = new Map<string, number>()
+  return plans.filter(({ start, rounds }) => {
+    const key = JSON.stringify([start.shape, start.feet.length, rounds])
+    if (seen.has(key)) return false
+    seen.add(key)
+    if (rounds.length === 1) return true
+    const beginning = JSON.stringify([start.shape, rounds.slice(0, -1)])
+    const same = beginnings.get(beginning) ?? 0
+    beginnings.set(beginning, same + 1)
+    return same < mostSameBeginning
+  })
+}

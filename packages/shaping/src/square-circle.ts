@@ -1,0 +1,332 @@
+// From any last round to a polygon with straight sides: the search proposes, the laid-out shape decides.
+
+import { keepLedger, type Ledger, type Verdict } from "@roundwright/flatness"
+import type { Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
+import { type Gauge, kindName, type StitchKind } from "@roundwright/stitches"
+import { type Beginning, beginningsOf } from "./base-edge.ts"
+import type { RoundRules } from "./candidates.ts"
+import { feetOf } from "./feet.ts"
+import { type JudgedShape, judgeShape } from "./judge.ts"
+import { halfFromShape } from "./laid-half.ts"
+import { type Palette, paletteOf, usualStitches } from "./palette.ts"
+import { plainRound } from "./plain-round.ts"
+import type { HalfPlan, HalfShape } from "./plan.ts"
+import { shapeAfter } from "./plan.ts"
+import { scoreOf } from "./score.ts"
+import { easeOf, type FoundPlan, type SearchCount, searchLastRound, searchPlans } from "./search.ts"
+import { type Ground, type SidePlan, workRound } from "./work-plan.ts"
+
+/** `chains`: a chain space at every corner; `stitches`: none; `any`: whichever comes out better. */
+export type CornerStyle = "any" | "chains" | "stitches"
+
+export interface SquareOptions {
+  /** 3 to 12. */
+  readonly corners: number
+  /** Rounds to work, 1 to 6, a last straightening round not counted. */
+  readonly rounds: number
+  /** Stitches allowed; sc, hdc, dc and tr when absent. */
+  readonly stitches?: readonly StitchKind[]
+  readonly cornerStyle?: CornerStyle
+  /** A last round of one stitch that follows, with a corner group of its own. */
+  readonly lastStraightRound?: StitchKind
+  /** How many proposals to give; 5 when absent. */
+  readonly proposals?: number
+}
+
+export interface Proposal {
+  /** The whole piece, the rounds it started from included. */
+  readonly motif: Motif
+  /** Index of the first added round. */
+  readonly from: number
+  readonly corners: number
+  readonly shape: JudgedShape
+  readonly ledger: Ledger
+  readonly verdict: Verdict
+  /** Names of the stitches the added rounds use, lowest first. */
+  readonly stitchKinds: readonly string[]
+  /** 0 is perfect; how it is made up stands in score.ts. By the laid-out shape, and by the fast model. */
+  readonly score: number
+  readonly modelScore: number
+  /** How sides of unequal counts are evened out, in words; empty where every side is alike. */
+  readonly changes: readonly string[]
+  /** The half side that was planned, for the table of side and corner heights. */
+  readonly plan: FoundPlan
+  readonly notes: readonly string[]
+}
+
+const fewestCorners = 3
+const mostCorners = 12
+const mostRounds = 6
+const usualProposals = 5
+/** Laid out and measured: enough that the model's errors do not decide, few enough for a second. */
+const mostJudged = 6
+/** Nodes of net laid out in all: keeps large pieces within a few seconds. */
+const mostJudgedNodes = 2_400
+const fewestJudged = 3
+/** Plans whose last round is searched again over the edge as laid out, and how many of those are judged. */
+const mostAimed = 3
+const judgedPerAim = 2
+/** Longer corner chains are loops, not corners. */
+const mostCornerChains = 3
+/** More stitches in one corner place than this do not fit side by side. */
+const mostInCorner = 7
+
+/**
+ * Proposals for added rounds that turn the motif's last round into a polygon, best first.
+ * @throws RoundwrightError `bad-corners`, `bad-rounds`, `no-stitches`, `no-rounds`, `too-few-places`
+ */
+export function squareCircle(
+  motif: Motif,
+  gauge: Gauge,
+  options: SquareOptions,
+  count: SearchCount = { bounded: 0 },
+): Proposal[] {
+  checkOptions(options)
+  const last = options.lastStraightRound
+  const allowed = options.stitches ?? usualStitches
+  const palette = paletteOf(last ? [...allowed, last] : allowed, gauge)
+  const rules = rulesFor(options, palette, allowed)
+  let base = motif
+  let own = rules
+  let beginnings = beginningsOf(motif, gauge, options.corners)
+  const changes: string[] = []
+  if (beginnings.length === 0) {
+    // Chain spaces that cannot be shared out alike: a plain round first evens them out.
+    const plain = plainRound(motif, gauge, options.corners, allowed[0]!)
+    base = plain.motif
+    changes.push(plain.words)
+    own = rules.length > 1 ? rules.slice(1) : rules
+    beginnings = beginningsOf(base, gauge, options.corners)
+  }
+  const wanted = options.proposals ?? usualProposals
+  const found = beginnings
+    .flatMap((beginning) =>
+      searchPlans([beginning.half], palette, own, mostJudged, count).map((plan) => ({
+        plan,
+        beginning,
+      })),
+    )
+    .sort((a, b) => a.plan.score - b.plan.score)
+  const judged = new Map<string, Judged>()
+  const judge = (plan: FoundPlan, beginning: Beginning): Judged | null => {
+    const key = JSON.stringify([beginning.start, beginning.sides, plan.start.shape, plan.rounds])
+    if (judged.has(key) || !fits(plan, beginning)) return null
+    const ground = workPlan(base, gauge, plan, beginning.start, beginning.sides, palette)
+    const evened = evenedWords(beginning.sides, base.rounds.at(-1)!.number + 1)
+    const words = [...changes, ...evened]
+    const made = {
+      beginning,
+      ground,
+      proposal: propose(ground, motif.rounds.length, gauge, plan, palette, words),
+    }
+    judged.set(key, made)
+    return made
+  }
+  let nodes = 0
+  for (const { plan, beginning } of found) {
+    if (judged.size >= mostJudged) break
+    if (judged.size >= fewestJudged && nodes > mostJudgedNodes) break
+    const made = judge(plan, beginning)
+    nodes += made?.proposal.shape.net.nodes.length ?? 0
+  }
+  const aimed = new Set<string>()
+  for (let turn = 0; turn < mostAimed; turn++) {
+    const best = [...judged.values()]
+      .sort(byScore)
+      .find(({ proposal }) => !aimed.has(aimKey(proposal)))
+    if (!best) break
+    aimed.add(aimKey(best.proposal))
+    aimAgain(best, base, gauge, palette, own, count).forEach((plan) => {
+      judge(plan, best.beginning)
+    })
+  }
+  return [...judged.values()]
+    .sort(byScore)
+    .slice(0, wanted)
+    .map(({ proposal }) => proposal)
+}
+
+interface Judged {
+  readonly beginning: Beginning
+  readonly ground: Ground
+  readonly proposal: Proposal
+}
+
+function byScore(a: Judged, b: Judged): number {
+  return a.proposal.score - b.proposal.score
+}
+
+/** The fast model holds the edge below still; the net lets it give. Plans alike but for the last round are aimed at once. */
+function aimKey({ plan }: Proposal): string {
+  return JSON.stringify([plan.start.shape, plan.rounds.slice(0, -1)])
+}
+
+/** Last rounds searched again over the edge below as the net has laid it. */
+function aimAgain(
+  best: Judged,
+  base: Motif,
+  gauge: Gauge,
+  palette: Palette,
+  rules: readonly RoundRules[],
+  count: SearchCount,
+): FoundPlan[] {
+  const { beginning, proposal } = best
+  const { plan, shape, corners } = proposal
+  const before = plan.rounds.slice(0, -1)
+  if (before.length === 0 && beginning.sides.some((side) => side.evening !== "none")) return []
+  const below = workPlan(
+    base,
+    gauge,
+    { ...plan, rounds: before },
+    beginning.start,
+    beginning.sides,
+    palette,
+  )
+  const half = halfFromShape(
+    {
+      net: shape.net,
+      xy: shape.xy,
+      round: below.motif.rounds.length - 1,
+      places: feetOf(below.motif, gauge),
+      start: below.start,
+    },
+    before.reduce<HalfShape>((now, round) => shapeAfter(now, round), plan.start.shape),
+    corners,
+  )
+  return searchLastRound(half, before, 0, palette, rules.at(-1)!, judgedPerAim, count)
+    .slice(0, judgedPerAim)
+    .map((last) => ({ ...plan, rounds: [...before, last] }))
+}
+
+/** Two places are worked together only where the middle of the side holds a single stitch. */
+function fits(plan: FoundPlan, beginning: Beginning): boolean {
+  const first = plan.rounds[0]!.tops[0]!
+  return beginning.sides.every((side) => side.evening !== "together" || first === 1)
+}
+
+function checkOptions({ corners, rounds }: SquareOptions): void {
+  if (!Number.isInteger(corners) || corners < fewestCorners || corners > mostCorners)
+    throw new RoundwrightError("bad-corners", `A piece cannot be given ${corners} corners.`, {
+      hint: `Ask for ${fewestCorners} to ${mostCorners} corners.`,
+      numbers: { corners },
+    })
+  if (!Number.isInteger(rounds) || rounds < 1 || rounds > mostRounds)
+    throw new RoundwrightError("bad-rounds", `${rounds} rounds cannot be planned.`, {
+      hint: `Give a whole number of rounds from 1 to ${mostRounds}.`,
+      numbers: { rounds },
+    })
+}
+
+function rulesFor(
+  options: SquareOptions,
+  palette: Palette,
+  allowed: readonly StitchKind[],
+): RoundRules[] {
+  const names = allowed.map((kind) => kindName(kind))
+  const index = (kind: StitchKind) =>
+    palette.kinds.findIndex((other) => kindName(other) === kindName(kind))
+  const kinds = palette.kinds.flatMap((kind, i) => (names.includes(kindName(kind)) ? [i] : []))
+  const style = options.cornerStyle ?? "any"
+  const all = Array.from({ length: mostCornerChains + 1 }, (_, chains) => chains)
+  const chains = style === "stitches" ? [0] : style === "chains" ? all.slice(1) : all
+  const straight = options.lastStraightRound
+  const total = options.rounds + (straight ? 1 : 0)
+  return Array.from({ length: total }, (_, round): RoundRules => {
+    const last = round === total - 1
+    return {
+      kinds: last && straight ? [index(straight)] : kinds,
+      cornerChains: last ? chains : style === "stitches" ? [0] : all,
+      sharpCorners: last,
+      mostInCorner,
+    }
+  })
+}
+
+/** The motif with a found plan worked onto it. */
+export function workPlan(
+  motif: Motif,
+  gauge: Gauge,
+  plan: FoundPlan,
+  start: number,
+  sides: readonly SidePlan[],
+  palette: Palette,
+): Ground {
+  let ground: Ground = {
+    motif,
+    anchors: feetOf(motif, gauge).map((foot) => foot.anchor),
+    start,
+    corners: [],
+  }
+  let shape: HalfShape = plan.start.shape
+  let around: readonly SidePlan[] = sides
+  for (const round of plan.rounds) {
+    ground = workRound(ground, shape, round, around, palette)
+    shape = shapeAfter(shape, round)
+    const feet = ground.anchors.length / sides.length
+    around = sides.map(() => ({ feet, evening: "none" }))
+  }
+  return ground
+}
+
+function propose(
+  ground: Ground,
+  from: number,
+  gauge: Gauge,
+  plan: FoundPlan,
+  palette: Palette,
+  changes: readonly string[],
+): Proposal {
+  const { motif } = ground
+  const corners = ground.corners.length
+  const shape = judgeShape(motif, gauge, ground.corners, from)
+  const ledger = keepLedger(motif, gauge)
+  return {
+    motif,
+    from,
+    corners,
+    shape,
+    ledger,
+    verdict: ledger.verdict,
+    stitchKinds: kindsUsed(plan.rounds, palette),
+    score: scoreOf({
+      ...easeOf(plan.rounds),
+      bow: shape.bowMm / shape.sideMm,
+      uneven: shape.unevenMm / shape.sideMm,
+      angleOffDeg: shape.cornerAngleDeg - (180 - 360 / corners),
+      fullnessOff: shape.fullness - 1,
+      strainEnergy: shape.strainEnergy,
+    }),
+    modelScore: plan.score,
+    changes,
+    plan,
+    notes: notesOn(plan, palette),
+  }
+}
+
+function kindsUsed(rounds: readonly HalfPlan[], palette: Palette): string[] {
+  const used = new Set(rounds.flatMap((round) => round.heights))
+  return palette.kinds.flatMap((kind, i) => (used.has(i) ? [kindName(kind)] : []))
+}
+
+function notesOn(plan: FoundPlan, palette: Palette): string[] {
+  const guessed = kindsUsed(plan.rounds, palette).filter((name) =>
+    palette.extrapolated.includes(name),
+  )
+  return guessed.length > 0
+    ? [`The size of ${guessed.join(", ")} is extrapolated: a swatch of it would settle the corner.`]
+    : []
+}
+
+function evenedWords(sides: readonly SidePlan[], round: number): string[] {
+  const odd = sides.filter((side) => side.evening !== "none")
+  if (odd.length === 0) return []
+  const where = `in the middle of ${odd.length} of the ${sides.length} sides`
+  const words: Record<SidePlan["evening"], string> = {
+    none: "",
+    add: `Round ${round}: add a stitch ${where} (two into one place).`,
+    skip: `Round ${round}: skip a place ${where}.`,
+    together: `Round ${round}: work two places together ${where}.`,
+  }
+  return [words[odd[0]!.evening]]
+}

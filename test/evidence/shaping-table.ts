@@ -1,0 +1,82 @@
+// Squaring any circle: flat discs of N stitches in dc and in sc at the default gauge, given 4, 6 and 8 corners in
+// two or three rounds; the best proposal of each as the net lays it out. Nothing is fitted on these.
+
+import { discEndingAt, type Proposal, squareCircle } from "@roundwright/shaping"
+import { gaugeFrom } from "@roundwright/stitches"
+
+export interface SquaringRow {
+  readonly stitch: "dc" | "sc"
+  readonly count: number
+  readonly corners: number
+  readonly rounds: number
+  /** Shares of the side. */
+  readonly bow: number
+  readonly uneven: number
+  readonly angleOffDeg: number
+  readonly fullness: number
+  readonly verdict: string
+  readonly stitchKinds: readonly string[]
+  readonly meets: boolean
+}
+
+/** What a proposal has to meet: bow under 2 % of the side, corners within 3 degrees, flat or blocks flat. */
+export const squaringTarget = { bow: 0.02, angleDeg: 3 } as const
+
+export interface SquaringChoice {
+  readonly stitches?: readonly ("dc" | "sc")[]
+  readonly from?: number
+  readonly to?: number
+  readonly step?: number
+  readonly corners?: readonly number[]
+}
+
+/** Rows for every count; two rounds first, three where two do not meet the target. */
+export function squaringTable(choice: SquaringChoice = {}): SquaringRow[] {
+  const rows: SquaringRow[] = []
+  for (const stitch of choice.stitches ?? (["dc", "sc"] as const))
+    for (let count = choice.from ?? 8; count <= (choice.to ?? 60); count += choice.step ?? 1)
+      for (const corners of choice.corners ?? [4, 6, 8])
+        rows.push(bestSquaring(stitch, count, corners))
+  return rows
+}
+
+function bestSquaring(stitch: "dc" | "sc", count: number, corners: number): SquaringRow {
+  const gauge = gaugeFrom({ swatches: [] })
+  const motif = discEndingAt({ basic: stitch }, count, gauge)
+  const tried = [2, 3].map((rounds) => () => {
+    const proposals = squareCircle(motif, gauge, { corners, rounds })
+    const rows = proposals.map((proposal) => rowOf(stitch, count, rounds, proposal))
+    return rows.find((row) => row.meets) ?? rows[0]!
+  })
+  const two = tried[0]!()
+  if (two.meets) return two
+  const three = tried[1]!()
+  return three.meets || Math.abs(three.bow) < Math.abs(two.bow) ? three : two
+}
+
+function rowOf(
+  stitch: "dc" | "sc",
+  count: number,
+  rounds: number,
+  proposal: Proposal,
+): SquaringRow {
+  const { shape, corners, verdict } = proposal
+  const bow = shape.bowMm / shape.sideMm
+  const angleOffDeg = shape.cornerAngleDeg - (180 - 360 / corners)
+  return {
+    stitch,
+    count,
+    corners,
+    rounds,
+    bow,
+    uneven: shape.unevenMm / shape.sideMm,
+    angleOffDeg,
+    fullness: shape.fullness,
+    verdict,
+    stitchKinds: proposal.stitchKinds,
+    meets:
+      Math.abs(bow) < squaringTarget.bow &&
+      Math.abs(angleOffDeg) <= squaringTarget.angleDeg &&
+      (verdict === "flat" || verdict === "blocks-flat"),
+  }
+}
