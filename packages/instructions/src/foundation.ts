@@ -54,7 +54,11 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
       }
     }
   }
-  if (solid) return { centre: { kind: "solid-ring" }, stated: true, steps: rest, skipped: null }
+  const ring = ringNamed(rest)
+  if (ring === "adjustable")
+    return { centre: { kind: "adjustable-ring" }, stated: true, steps: rest, skipped: null }
+  if (solid || ring === "solid")
+    return { centre: { kind: "solid-ring" }, stated: true, steps: rest, skipped: null }
   const intoChain = worksIntoFirstChain(rest)
   if (intoChain)
     return { centre: { kind: "single-chain", chains: 2 }, stated: true, steps: rest, skipped: null }
@@ -67,6 +71,18 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
       skipped: { chains: nth - 1, countsAs: null },
     }
   return { centre: { kind: "adjustable-ring" }, stated: false, steps: rest, skipped: null }
+}
+
+/** How the ring worked into is made, where its place says so ("in magic ring"). */
+function ringNamed(steps: readonly Step[]): "adjustable" | "solid" | null {
+  for (const step of steps) {
+    if ((step.do === "work" || step.do === "group") && step.place?.at === "ring")
+      return step.place.made ?? null
+    const inner = step.do === "repeat" ? step.body : step.do === "group" ? step.steps : null
+    const found = inner ? ringNamed(inner) : null
+    if (found !== null) return found
+  }
+  return null
 }
 
 function hookChain(steps: readonly Step[]): number | null {

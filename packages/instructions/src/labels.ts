@@ -21,11 +21,11 @@ const wordList = words.split("|")
 const ordinalList = ordinals.split("|")
 
 const numbered = new RegExp(
-  `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?\\s*#?\\s*(\\d{1,5}|(?:${words})(?![a-z]))(?:\\s*(?:-|to|through|thru|and|&|,)\\s*(?:r(?:ounds?|nds?|ows?)?\\.?\\s*)?(\\d{1,5}))?(?:\\s*,\\s*\\d{1,5})*`,
+  `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?\\s*#?\\s*(\\d{1,9}|(?:${words})(?![a-z]))(?:\\s*(?:-|to|through|thru|and|&|,)\\s*(?:r(?:ounds?|nds?|ows?)?\\.?\\s*)?(\\d{1,9}))?(?:\\s*,\\s*\\d{1,9})*`,
   "iy",
 )
 const ordinal = new RegExp(
-  `(\\d{1,5}(?:st|nd|rd|th)|(?:${ordinals}))(?:\\s*(?:-|to|and|&)\\s*(\\d{1,5})(?:st|nd|rd|th))?\\s+(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
+  `(\\d{1,9}(?:st|nd|rd|th)|(?:${ordinals}))(?:\\s*(?:-|to|and|&)\\s*(\\d{1,9})(?:st|nd|rd|th))?\\s+(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
   "iy",
 )
 const every = /(?:every|each|all)\s+(?:rnds?|rounds?|rows?)/iy
@@ -82,7 +82,7 @@ function numberedLabel(text: string, at: number) {
   const to = found[3] === undefined ? from : Number(found[3])
   return {
     from,
-    to: to >= from ? to : from,
+    to: Math.max(to, from),
     row: unit.startsWith("row"),
     start: at,
     end: at + found[0].length,
@@ -101,7 +101,7 @@ function ordinalLabel(text: string, at: number) {
   )
   const to = found[2] === undefined ? from : Number(found[2])
   const row = (found[3] ?? "").toLowerCase().startsWith("row")
-  return { from, to: to >= from ? to : from, row, start: at, end: at + found[0].length }
+  return { from, to: Math.max(to, from), row, start: at, end: at + found[0].length }
 }
 
 function everyLabel(text: string, at: number) {

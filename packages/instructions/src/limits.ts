@@ -29,3 +29,6 @@ export const mostReadingsTried = 24
 
 /** Most problems listed; one more tells how many were left out. */
 export const mostProblems = 500
+
+/** Most single chains on the edge of one round, over all its runs. */
+export const mostChainsPerRound = 60_000

@@ -1,7 +1,8 @@
 // "In each": one pass over the edge below, from the hook to where it stops, each place of the kinds
 // named getting its stitches; of several cases the later and narrower wins.
 
-import { fillSite, performWork } from "./perform.ts"
+import { fillSite } from "./perform.ts"
+import { performWork } from "./perform-work.ts"
 import { CannotWork, type Position, type RoundWork } from "./round-work.ts"
 import { findSite, groupsFor, type Site } from "./sites.ts"
 import type { Noun, Place, Span, Step } from "./tree.ts"

@@ -8,7 +8,7 @@ import {
   stitchForTurningChain,
   turningChains,
 } from "@roundwright/stitches"
-import { firstBasic } from "./perform.ts"
+import { firstBasic } from "./main-stitch.ts"
 import type { RoundWork } from "./round-work.ts"
 import type { CountsAs, Place, Step } from "./tree.ts"
 import { nextSites } from "./work-places.ts"
@@ -37,11 +37,21 @@ export function workStartChain(
   const known = step.countsAs ?? statedForAll(work, step)
   const following = steps[i + 1]
   const gathered = following?.do === "work" && following.stitch.kind.gathered !== undefined
-  if (known?.tog && gathered) return workFirstLeg(work, step)
-  if (firstLeg(work, step, following)) return workFirstLeg(work, step)
+  if (known?.tog && gathered) {
+    workFirstLeg(work, step)
+    return
+  }
+  if (firstLeg(work, step, following)) {
+    workFirstLeg(work, step)
+    return
+  }
   if (known) {
-    if (!known.counts) return doesNotCount(work, step)
-    return standsFor(work, step, known)
+    if (!known.counts) {
+      doesNotCount(work, step)
+      return
+    }
+    standsFor(work, step, known)
+    return
   }
   const usual = usualMeaning(work, step, steps[i + 1])
   const meanings = (["counts", "does-not-count", "edge"] as const).filter((meaning) =>
@@ -122,7 +132,7 @@ function standsFor(
     as.chains === undefined
       ? Math.min(step.chains, turningChains(kind.basic))
       : Math.max(1, step.chains - as.chains)
-  const rest = as.chains ?? (as.kind && as.kind.gathered ? 0 : Math.max(0, step.chains - own))
+  const rest = as.chains ?? (as.kind?.gathered ? 0 : Math.max(0, step.chains - own))
   const anchors = startAnchors(work, step)
   const legs = kind.gathered?.legs ?? 1
   const full = kind.gathered

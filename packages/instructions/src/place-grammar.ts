@@ -119,26 +119,15 @@ function readBare(
 
 function readRing(words: Words, start: number): Place | null {
   while (
-    words.accept(
-      "the",
-      "center",
-      "centre",
-      "middle",
-      "of",
-      "a",
-      "beg",
-      "beginning",
-      "this",
-      "your",
-      "plastic",
-      "bone",
-      "metal",
-      "cord",
-    )
+    words.accept("the", "center", "centre", "middle", "of", "a", "beg", "beginning", "this", "your")
   );
-  words.accept("magic", "adjustable", "foundation", "starting", "sliding")
+  const solid = words.accept("plastic", "bone", "metal", "wooden", "curtain", "solid", "brass")
+  const drawn = words.accept("magic", "adjustable", "sliding")
+  words.accept("foundation", "starting")
+  const short = words.text() === "mr"
   if (!words.accept("ring", "mr", "circle", "rings")) return null
-  return { ...words.since(start), at: "ring" }
+  const made = solid ? "solid" : drawn || short ? "adjustable" : undefined
+  return { ...words.since(start), at: "ring", ...(made === undefined ? {} : { made }) }
 }
 
 function readHookChain(words: Words, start: number): Place | null {
@@ -263,11 +252,7 @@ function readPicked(words: Words, start: number): Place | null {
     if (
       pickNoun &&
       typeof pick === "number" &&
-      words.attempt(() =>
-        words.accept("from") && words.accept("the", "last", "previous")
-          ? (words.accept("last"), words.accept("made"), readNoun(words))
-          : null,
-      )
+      words.attempt(() => (acceptFromLast(words) ? readNoun(words) : null))
     )
       return { ...words.since(start), at: "next", noun: pickNoun, count: pick, pick }
     if (!pickNoun) {
@@ -553,7 +538,7 @@ function readNext(
   else if (words.accept("last")) order = "last"
   words.accept("remaining", "rem", "unused", "free")
   const placed = countedNext(words, start, between)
-  if (!placed || placed.at !== "next") return placed
+  if (placed?.at !== "next") return placed
   const beside = readBeside(words, 1)
   if (beside) return { ...placed, order: "any", beside }
   if (placed.noun.what === "chain" && preposition === "over" && placed.count === 1) {
@@ -659,9 +644,7 @@ export function readUntil(words: Words): Until | null {
     words.accept("the")
     if (words.accept("end")) {
       words.attempt(() =>
-        words.accept("of")
-          ? (words.accept("the"), words.accept("rnd", "round", "row") ? true : null)
-          : null,
+        words.accept("of") && acceptThe(words) && words.accept("rnd", "round", "row") ? true : null,
       )
       return { kind: "around" }
     }
@@ -691,6 +674,19 @@ export function readUntil(words: Words): Until | null {
     const noun = readNoun(words)
     return noun ? { kind: "to", noun } : null
   })
+}
+
+function acceptThe(words: Words): true {
+  words.accept("the")
+  return true
+}
+
+/** "from last", "from the last one made". */
+function acceptFromLast(words: Words): boolean {
+  if (!words.accept("from") || !words.accept("the", "last", "previous")) return false
+  words.accept("last")
+  words.accept("made")
+  return true
 }
 
 function acceptCount(words: Words): number {

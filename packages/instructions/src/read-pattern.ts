@@ -8,7 +8,13 @@ import { readFoundation } from "./foundation.ts"
 import { gaugeOf } from "./gauge-headings.ts"
 import { readRound } from "./grammar.ts"
 import { layOut, type PatternText, type RoundText } from "./layout.ts"
-import { longestText, mostRounds, mostStepsPerText, mostTokensPerRound } from "./limits.ts"
+import {
+  longestText,
+  mostChains,
+  mostRounds,
+  mostStepsPerText,
+  mostTokensPerRound,
+} from "./limits.ts"
 import { type Finding, listProblems } from "./problem-list.ts"
 import { type ProseFound, readProse } from "./prose.ts"
 import { standIn, workRound } from "./read-round.ts"
@@ -150,6 +156,19 @@ function readRounds(
         )
       : null
     if (foundation) {
+      const large = [...carried, ...tree.steps].find(
+        (step) => step.do === "chain" && step.chains > mostChains,
+      )
+      if (large)
+        own.push({
+          severity: "error",
+          code: "too-many-chains",
+          start: large.start,
+          end: large.end,
+          round: one.number,
+          message: `More than ${mostChains.toLocaleString("en")} chains in one run are not worked.`,
+          hint: "Look at the number.",
+        })
       carried = []
       progress.centre = foundation.centre
       if (foundation.steps.length === 0) {
@@ -227,7 +246,8 @@ function readRounds(
       if (!broken) progress.motif.push(round)
     } else if (!lost) {
       broken = true
-      const substitute = standIn(tree, one.number, index) ?? (unreadWords ? worked : null)
+      const fromTotal = standIn(tree, one.number, index)
+      const substitute = fromTotal ?? (unreadWords ? worked : null)
       if (substitute) {
         rounds.push(substitute)
         own.push({
@@ -236,7 +256,9 @@ function readRounds(
           start: text.start,
           end: text.label.end,
           round: one.number,
-          message: "Reading goes on from this round's stated total; the motif ends before it.",
+          message: fromTotal
+            ? "Reading goes on from this round's stated total; the motif ends before it."
+            : "Reading goes on with what was understood of this round; the motif ends before it.",
           hint: "",
         })
       } else lost = true

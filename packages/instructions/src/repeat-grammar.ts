@@ -30,8 +30,8 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
       severity: "error",
       code: "repeat-without-end",
       ...span,
-      message: `The repeat that starts here at "${mark}" has no end.`,
-      hint: `Say how often: "rep from ${mark} 5 more times" or "rep from ${mark} around".`,
+      message: "The repeat that starts here has no end.",
+      hint: 'Say how often: "rep from * 5 more times" or "rep from * around".',
     })
     return [...run.steps]
   }

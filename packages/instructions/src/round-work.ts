@@ -5,7 +5,7 @@ import type { Anchor, Centre, Element, Round } from "@roundwright/motif"
 import type { StitchKind } from "@roundwright/stitches"
 import type { Choices } from "./choices.ts"
 import { Edge, roundEdge } from "./edge.ts"
-import { mostElementsPerRound, mostStepsPerRound } from "./limits.ts"
+import { mostChainsPerRound, mostElementsPerRound, mostStepsPerRound } from "./limits.ts"
 import type { Finding } from "./problem-list.ts"
 import { findSite, type Meaning, meaningOf, type Site } from "./sites.ts"
 import type { CountsAs, Noun, Span, Step } from "./tree.ts"
@@ -92,6 +92,7 @@ export class RoundWork {
   madeBeforeRepeat = false
   centre: Centre | null
   steps = 0
+  private chainsMade = 0
   readonly main: Position
 
   constructor(
@@ -190,6 +191,15 @@ export class RoundWork {
 
   /** Adds chains, to the run before them if one is open. */
   addChains(chains: number, span: Span): void {
+    this.chainsMade += chains
+    if (this.chainsMade > mostChainsPerRound)
+      throw new CannotWork({
+        severity: "error",
+        code: "round-too-large",
+        ...span,
+        message: `This round would hold more than ${mostChainsPerRound.toLocaleString("en")} chains.`,
+        hint: "Look at the number of repeats.",
+      })
     const last = this.elements[this.elements.length - 1]
     if (last?.type === "chain") {
       this.elements[this.elements.length - 1] = { ...last, chains: last.chains + chains }

@@ -255,28 +255,57 @@ export function findGroup(
   const groups = groupsFor(edge, noun.size, pick === "centre" || noun.corner === true)
   if (groups.length === 0) return null
   const size = edge.size
-  let best: Site | null = null
-  for (const group of groups) {
-    const first = group.all[0]!
-    const last = group.all[group.all.length - 1]!
-    const chosen = chosenIn(edge, group, pick, pickNoun)
-    if (chosen === null) continue
-    const needs = pick === null ? first : chosen
-    const shift = Math.ceil((from - needs) / size) * size
-    const start = (pick === null ? first : chosen) + shift
-    const stop = (pick === null ? last : chosen) + shift + 1
-    if (start < from || stop > limit) continue
-    if (best === null || start < best.from) {
-      const index = ((chosen % size) + size) % size
-      best = {
-        from: start,
-        to: stop,
-        anchor: edge.anchorAt(index, edge.cells[index]?.type === "chain"),
-        group: shifted(group, shift),
-      }
+  const spots = edge.keep(
+    `spots:${noun.size ?? ""}:${pick ?? ""}:${noun.corner ?? ""}:${nounKey(pickNoun ?? { what: "any" })}`,
+    () => groupSpots(edge, groups, pick, pickNoun),
+  )
+  // Spots repeat with every turn round the edge: look in this turn and the next.
+  const turn = Math.floor(from / size)
+  for (let shift = (turn - 1) * size; shift <= (turn + 1) * size; shift += size) {
+    let low = 0
+    let high = spots.length
+    while (low < high) {
+      const middle = (low + high) >> 1
+      if (spots[middle]!.start + shift < from) low = middle + 1
+      else high = middle
+    }
+    const spot = spots[low]
+    if (!spot) continue
+    if (spot.stop + shift > limit) return null
+    const index = ((spot.chosen % size) + size) % size
+    return {
+      from: spot.start + shift,
+      to: spot.stop + shift,
+      anchor: edge.anchorAt(index, edge.cells[index]?.type === "chain"),
+      group: shifted(spot.group, shift),
     }
   }
-  return best
+  return null
+}
+
+interface Spot {
+  readonly start: number
+  readonly stop: number
+  readonly chosen: number
+  readonly group: Group
+}
+
+/** Where each group, or the stitch picked of it, lies; in order. */
+function groupSpots(
+  edge: Edge,
+  groups: readonly Group[],
+  pick: Pick | null,
+  pickNoun: Noun | null,
+): Spot[] {
+  const spots: Spot[] = []
+  for (const group of groups) {
+    const chosen = chosenIn(edge, group, pick, pickNoun)
+    if (chosen === null) continue
+    const start = pick === null ? group.all[0]! : chosen
+    const last = pick === null ? group.all[group.all.length - 1]! : chosen
+    spots.push({ start, stop: last + 1, chosen, group })
+  }
+  return spots.sort((a, b) => a.start - b.start)
 }
 
 function chosenIn(

@@ -115,7 +115,7 @@ export function readKind(words: Words): StitchKind | null {
   const gathered = readGathered(words)
   if (gathered) return gathered
   const first = words.peek()
-  if (!first || first.type !== "word" || notNames.has(first.text)) return null
+  if (first?.type !== "word" || notNames.has(first.text)) return null
   let text = ""
   let best: { kind: StitchKind; length: number } | null = null
   for (let n = 0; n < longestName; n++) {

@@ -62,7 +62,7 @@ export type Place = Span & {
   /** Said with "each of": every place gets the whole. */
   readonly each?: boolean
 } & (
-    | { readonly at: "ring" }
+    | { readonly at: "ring"; readonly made?: "adjustable" | "solid" }
     /** Into the n-th chain from the hook. */
     | { readonly at: "hook-chain"; readonly nth: number }
     /** Where the last stitch went, or the join. */

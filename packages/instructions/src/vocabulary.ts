@@ -28,6 +28,13 @@ export function isIgnored(text: string): boolean {
   return ignored.has(text)
 }
 
+const knownWords = new Set(known)
+
+/** A word the grammar uses somewhere. */
+export function isKnownWord(text: string): boolean {
+  return knownWords.has(text)
+}
+
 /** The known word nearest to a slip, or null when none is near. */
 export function nearestWord(text: string): string | null {
   if (text.length < 3 || text.length > 14) return null
