@@ -16,7 +16,7 @@ export function fullnessChart(rows: readonly LedgerRow[], options: ChartOptions 
     round: row.round,
     own: clamp(row.fullness),
     accumulated: clamp(row.accumulatedFullness),
-    label: row.fullness === clamp(row.fullness) ? "" : tidy(row.fullness, 2),
+    label: outside(row) && row !== rows.at(-1) ? tidy(row.fullness, 2) : "",
   }))
   const drawn = values.flatMap((value) => [value.own, value.accumulated])
   const low = Math.min(...drawn, 1 - 2 * bands.flat) - 0.05
@@ -25,6 +25,7 @@ export function fullnessChart(rows: readonly LedgerRow[], options: ChartOptions 
   const y = { scale, axis: { format: ".2~f", tickCount: 6 } }
   const title = fullnessFinding(rows)
   const last = values.at(-1)!
+  const lastRow = rows.at(-1)!
   return frameChart(
     {
       title,
@@ -55,7 +56,10 @@ export function fullnessChart(rows: readonly LedgerRow[], options: ChartOptions 
       outsideLabels(scale),
       ...namesAtEnd(
         [
-          { text: "this round", value: last.own },
+          {
+            text: outside(lastRow) ? `alone ${tidy(lastRow.fullness, 2)}` : "round alone",
+            value: last.own,
+          },
           { text: "piece so far", value: last.accumulated },
         ],
         last.round,
@@ -106,6 +110,10 @@ function outsideLabels(scale: Scale): ChartLayer {
       text: { field: "label", type: "nominal" },
     },
   }
+}
+
+function outside(row: LedgerRow): boolean {
+  return row.fullness !== clamp(row.fullness)
 }
 
 function clamp(fullness: number): number {

@@ -82,6 +82,8 @@ describe("what a chart draws", () => {
     const spec = fullnessChart(rowsWith([flat, 9 * flat, flat]))
     expect(spec.data.values.map((value) => value.own)).toEqual([1, 2.5, 1])
     expect(spec.data.values[1]?.label).toBe("9.00")
+    const names = JSON.stringify(fullnessChart(rowsWith([flat, 9 * flat])).layer)
+    expect(names).toContain('"alone 9.00"')
   })
 
   it("uses no colour: one ink, told apart by fill, dash and shape", () => {

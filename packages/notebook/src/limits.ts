@@ -21,17 +21,25 @@ export const mostCells = 300
 /** Values in the prose. */
 export const mostValues = 3_000
 
-/** The first limit a text breaks, as a problem at its place; null when it keeps them all. */
+/**
+ * The first limit a text breaks, as a problem at its place; null when it keeps them all. Lines inside
+ * a fence at the margin are taken as they are by the parser, so only the whole length bounds them.
+ */
 export function brokenLimit(markdown: string): NotebookProblem | null {
   if (markdown.length > mostCharacters)
     return tooMuch(
       1,
       `The notebook has ${markdown.length} characters, more than ${mostCharacters}.`,
     )
+  const fences = new Fences()
   let marks = 0
   let number = 0
   for (const line of markdown.split(/\r\n|\r|\n/)) {
     number += 1
+    if (fences.holds(line)) {
+      marks = 0
+      continue
+    }
     if (line.length > mostLineCharacters)
       return tooMuch(
         number,
@@ -44,6 +52,26 @@ export function brokenLimit(markdown: string): NotebookProblem | null {
       return tooMuch(number, `This paragraph has more than ${mostMarks} emphasis or link marks.`)
   }
   return null
+}
+
+/** Follows fences from line to line, and only those that the parser is sure to see as fences too. */
+class Fences {
+  #open: string | null = null
+  /** After a block of raw HTML or an indented fence may have begun, no fence is trusted any more. */
+  #doubtful = false
+
+  /** True for a line between the opening and the closing fence. */
+  holds(line: string): boolean {
+    if (this.#open !== null) {
+      const close = /^ {0,3}(`{3,}|~{3,})[ \t]*$/.exec(line)?.[1]
+      if (close?.[0] === this.#open[0] && close !== undefined && close.length >= this.#open.length)
+        this.#open = null
+      return this.#open !== null
+    }
+    if (/^[\s>*+\-\d.)]*<|^[\s>*+\-\d.)]+(?:`{3}|~{3})/.test(line)) this.#doubtful = true
+    else if (!this.#doubtful) this.#open = /^(?:`{3,}(?=[^`]*$)|~{3,})/.exec(line)?.[0] ?? null
+    return false
+  }
 }
 
 /** Containers a line opens: quote marks, list marks and the steps of its indentation. */

@@ -114,10 +114,21 @@ describe("what is too much", () => {
     ["quotes in quotes", `${"> ".repeat(500)}x`],
     ["lists in lists", `${"- ".repeat(500)}x`],
     ["marks", "*a _b [c `d\n".repeat(2_000)],
+    ["marks behind a fence that is none", `  - x\n\`\`\`a\`b\n${"*a _b [c\n".repeat(2_000)}`],
   ])("%s is refused as a whole, with its place", async (_, text) => {
     const result = await compute(text)
     expect(codes(result)).toEqual(["too-much-text"])
     expect(result.cells).toEqual([])
+  })
+
+  it("a long pattern in its fence is not prose, but a fence inside raw HTML is none", async () => {
+    const long = `${"*6* ".repeat(5_000)}\n`.repeat(3)
+    const result = await compute(cell("pattern name=a", long))
+    expect(result.problems).toEqual([])
+    expect(codes(await compute(`<pre>\n\`\`\`pattern name=a\n${long}`))).toEqual(["too-much-text"])
+    expect(codes(await compute(` \`\`\`\n\`\`\`\n${long}`))).toEqual(["too-much-text"])
+    expect(codes(await compute(`~~~\n\`\`\`\n~~~\n${long}`))).toEqual(["too-much-text"])
+    expect(codes(await compute(`${cell("pattern name=a", "6")}${long}`))).toEqual(["too-much-text"])
   })
 
   it("cells by the thousand are refused", async () => {

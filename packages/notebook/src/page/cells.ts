@@ -6,27 +6,34 @@ import { ledgerHtml, problemsHtml, remediesHtml, verdictHtml } from "./results.t
 import { drawChart } from "./svg.ts"
 import { calculationHtml, gaugeHtml, patternHtml } from "./written.ts"
 
-/** @param listed names of the patterns whose problems a cell of the notebook lists */
-export async function cellHtml(cell: Cell, listed: ReadonlySet<string>): Promise<Html> {
+/** What a cell must know of the rest of the page. */
+export interface PageSoFar {
+  /** Names of the patterns whose problems a cell of the notebook lists. */
+  readonly listed: ReadonlySet<string>
+  /** Sentences on where sizes come from that were said above; verdicts add theirs. */
+  readonly told: Set<string>
+}
+
+export async function cellHtml(cell: Cell, page: PageSoFar): Promise<Html> {
   const attributes = { class: `cell ${cell.kind}`, id: `cell-${cell.index + 1}` }
   if (!cell.content) return element("section", attributes, faultHtml(cell))
-  return element("section", attributes, await contentHtml(cell, cell.content, listed))
+  return element("section", attributes, await contentHtml(cell, cell.content, page))
 }
 
 async function contentHtml(
   cell: Cell,
   content: NonNullable<Cell["content"]>,
-  listed: ReadonlySet<string>,
+  page: PageSoFar,
 ): Promise<Child> {
   switch (content.kind) {
     case "pattern":
-      return patternHtml(content.pattern, listed.has(content.pattern.name))
+      return patternHtml(content.pattern, page.listed.has(content.pattern.name))
     case "gauge":
       return [gaugeHtml(content.of, content.lines), cell.problems.map(problemBox)]
     case "calculation":
       return calculationHtml(content.lines, faultsBySource(cell))
     case "verdict":
-      return verdictHtml(content.pattern)
+      return verdictHtml(content.pattern, page.told)
     case "ledger":
       return ledgerHtml(content.pattern)
     case "remedies":

@@ -41,11 +41,12 @@ export async function renderPage(
       content?.kind === "problems" ? [content.pattern.name] : [],
     ),
   )
+  const page = { listed, told: new Set<string>() }
   const body: Child[] = strayProblems(result).map(problemBox)
   for (const [index, run] of runs.entries()) {
     body.push(run, { markup: "\n" })
     const cell = result.cells[index]
-    if (cell) body.push(await cellHtml(cell, listed), { markup: "\n" })
+    if (cell) body.push(await cellHtml(cell, page), { markup: "\n" })
   }
   return document(result.title, body, options.language ?? "en")
 }

@@ -12,9 +12,13 @@ import {
 import type { CheckedPattern } from "../result.ts"
 import { type Child, element, type Html } from "./html.ts"
 
-/** The verdict first, in a strong sentence; then how sure, how large, and what else must be said. */
-export function verdictHtml({ result }: CheckedPattern): Html[] {
-  const notes = [...result.notes, ...result.gauge.notes]
+/**
+ * The verdict first, in a strong sentence; then how sure, how large, and what else must be said.
+ * @param told where sizes come from, as far as the page has said it; once is enough for all patterns
+ */
+export function verdictHtml({ result }: CheckedPattern, told: Set<string>): Html[] {
+  const notes = [...result.notes, ...result.gauge.notes].filter((note) => !told.has(note))
+  for (const note of result.gauge.notes) told.add(note)
   const parts = [element("p", { class: "said" }, element("strong", {}, verdictSentence(result)))]
   if (result.laidOut) parts.push(element("p", {}, oddsSentence(result.laidOut.odds)))
   const facts = factsOf(result)
@@ -79,7 +83,7 @@ export function ledgerHtml({ name, result }: CheckedPattern): Html[] {
   const table = element("table", {}, element("thead", {}, head), element("tbody", {}, body))
   const rest = result.rounds.length - shown.length
   return [
-    element("h4", {}, `Growth of ${name}, round by round`),
+    element("p", { class: "label" }, `Growth of ${name}, round by round`),
     scrollBox(`Ledger of ${name}`, table),
     ...(result.gauge.absolute
       ? []
@@ -120,7 +124,7 @@ export function remediesHtml({ name, result }: CheckedPattern): Html[] {
     ),
   )
   return [
-    element("h4", {}, `What to change in ${name}, least disturbing first`),
+    element("p", { class: "label" }, `What to change in ${name}, least disturbing first`),
     element("ol", {}, items),
   ]
 }
@@ -133,7 +137,7 @@ export function problemsHtml({ name, result }: CheckedPattern): Html[] {
   if (result.problems.length === 0)
     return [element("p", { class: "after" }, `Nothing to mend in the text of ${name}.`)]
   return [
-    element("h4", {}, `Found in the text of ${name}`),
+    element("p", { class: "label" }, `Found in the text of ${name}`),
     element("ul", {}, problemItems(result.problems)),
   ]
 }

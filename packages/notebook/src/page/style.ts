@@ -53,7 +53,8 @@ main > table { display: block; overflow-x: auto; margin: 0 0 1rem; }
 .scroll { overflow-x: auto; max-width: 100%; }
 .scroll:focus-visible { outline: 2px solid var(--accent); outline-offset: 4px; }
 .cell { margin: 1.7rem 0; }
-.cell h4, .label {
+.cell .label { margin: 0 0 0.5rem; }
+.label {
   font: 600 0.76rem/1.4 var(--sans); letter-spacing: 0.03em; color: var(--quiet); margin: 0 0 0.5rem;
 }
 figure { margin: 0; }
@@ -105,7 +106,9 @@ footer p { border-top: 1px solid var(--line); padding-top: 1rem; margin: 0; }
 }
 @media print {
   :root { color-scheme: light; --paper: #fff; --ink: #000; --quiet: #444; --line: #bbb; --tint: #fff; --accent: #000; --alarm: #000; }
+  html { font-size: 80%; }
   body { font-size: 10.5pt; line-height: 1.45; }
+  h1 + p { font-size: 12pt; }
   main, footer { max-width: none; padding-left: 0; padding-right: 0; }
   main { padding-top: 0; }
   .chart { max-width: 32rem; }

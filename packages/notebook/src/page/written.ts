@@ -24,7 +24,7 @@ export function patternHtml({ name, text, result }: CheckedPattern, listed: bool
   )
   const label = title && title !== name ? `Pattern ${name}: ${title}` : `Pattern ${name}`
   return [
-    element("h4", {}, label),
+    element("p", { class: "label" }, label),
     element("pre", {}, shown),
     ...(listed || result.problems.length === 0
       ? []
@@ -52,7 +52,7 @@ function markedLine(line: string, problems: readonly Problem[]): Child {
 
 export function gaugeHtml(of: string, lines: readonly string[]): Html[] {
   const shown = lines.map((line) => element("span", { class: "line" }, line.slice(0, mostShown)))
-  return [element("h4", {}, `Gauge for ${of}`), element("pre", {}, shown)]
+  return [element("p", { class: "label" }, `Gauge for ${of}`), element("pre", {}, shown)]
 }
 
 /** @param faults message and hint by source line, for lines without a value */
