@@ -45,8 +45,8 @@ export interface SpaceShape {
 const firstSteps = 12
 /** How many starts are followed to their end. */
 const followed = 3
-/** Steps of those: a ruffled edge needs up to a few hundred. */
-const mostSteps = 300
+/** Steps of those: pieces of ordinary fullness need 20 to 100; one that ruffles wildly is reported as not settled. */
+const mostSteps = 150
 
 export function layOutInSpace(net: Net, xy: Float64Array, options: SpaceOptions = {}): SpaceShape {
   const material = options.material ?? usualMaterial
