@@ -1,0 +1,85 @@
+// The totals the facts give for a round, read from the bracket that ends its text by a few plain
+// patterns, apart from the reader under test; and what is known to clash in the printed sources.
+
+import type { Counts } from "@roundwright/instructions"
+import type { EvidenceCase } from "./cases.ts"
+
+/** What is known of a round: each figure present must be met. */
+export interface KnownTotal {
+  readonly stitches?: number
+  readonly withChains?: number
+  readonly spaces?: number
+  /** Printed as "sts" only: stitches, or stitches and chains. */
+  readonly either?: number
+}
+
+/** A bracket with one of these words states no firm total. */
+const notFirm = /\b(?:if|about|or|between|divide|needs|then|few|less)\b|\+\d/
+
+/** Null when the facts give no firm total for the round. */
+export function knownTotal(
+  evidence: EvidenceCase,
+  round: { n: number; text: string },
+): KnownTotal | null {
+  const bracket = /\(([^()]*)\)\.?\s*$/.exec(round.text)?.[1]
+  const count = evidence.counts?.[round.n - 1]
+  if (bracket === undefined || notFirm.test(bracket))
+    return count === undefined ? null : { stitches: count }
+  const withChains = numberIn(bracket, /(\d+) sts with chains/)
+  const either = withChains === undefined ? numberIn(bracket.replace(/of \d+ sts/g, ""), /(\d+) sts\b(?! each)/) : undefined
+  const kinds = [
+    ...bracket.matchAll(/(\d+) (?:sl st|sc|hdc|dc|edc|tr|dtr|trtr|dc2tog|popcorns|clusters)\b/g),
+  ]
+  const spaces = [...bracket.matchAll(/(\d+) ch-\d+/g)]
+  const known: KnownTotal = {
+    ...(kinds.length > 0 ? { stitches: sum(kinds) } : {}),
+    ...(withChains === undefined ? {} : { withChains }),
+    ...(spaces.length > 0 ? { spaces: sum(spaces) } : {}),
+    ...(either === undefined || kinds.length > 0 ? {} : { either }),
+  }
+  return Object.keys(known).length > 0 ? known : null
+}
+
+/** True when our counts meet every figure known. */
+export function meets(counted: Counts, known: KnownTotal): boolean {
+  if (known.stitches !== undefined && counted.stitches !== known.stitches) return false
+  if (known.withChains !== undefined && counted.stitches + counted.chains !== known.withChains)
+    return false
+  if (known.spaces !== undefined && counted.spaces !== known.spaces) return false
+  if (known.either === undefined) return true
+  return counted.stitches === known.either || counted.stitches + counted.chains === known.either
+}
+
+function numberIn(text: string, pattern: RegExp): number | undefined {
+  const found = pattern.exec(text)?.[1]
+  return found === undefined ? undefined : Number(found)
+}
+
+function sum(matches: readonly RegExpMatchArray[]): number {
+  return matches.reduce((total, match) => total + Number(match[1]), 0)
+}
+
+/**
+ * Rounds whose printed counts clash, by the notes of the facts themselves: the reader must say so.
+ * Key: case id, then round number.
+ */
+export const printedClashes: Readonly<Record<string, readonly number[]>> = {
+  // "20 sc do not divide by 3", "105 dc do not divide by 4".
+  "beeton-d1-no11-wheel-remainder": [3, 7],
+  // "88 sc do not divide by 3"; the round after needs an even number of spaces.
+  "beeton-d7-no1-wheel-remainder": [5, 6],
+  // "108 stitches do not divide by 8: the printed counts do not agree exactly".
+  "dillmont-469-star-wheel": [4, 5],
+  // "11 doubled three times is 88, yet 72 is stated after round 6".
+  "ladies-workbook-candle-lamp-mat": [6],
+  // "totals and round numbers disagree by one round (92 + 8 corner sts would be 100)".
+  "cb-solid-square": [7],
+  // "Rnd 7 says 13 holes, though 72 dc / 6 = 12 loops".
+  "formal-coaster": [7],
+  // "The 15 sts of Rnd 1 do not divide by 2 for the 8 popcorns of Rnd 2".
+  "popcorn-washcloth": [2],
+  // "Rnd 1 has 3 dc on its first side and 2 on the others"; corners of 3 dc do not fit 10 and 14.
+  "bevs-solid-granny": [2, 4, 5],
+  // "Rnd 5 is printed as if its ground were dc although Rnd 4 is tr".
+  "beginners-luck-dishcloth": [5],
+}
