@@ -45,9 +45,9 @@ export function curvatureChart(rows: readonly LedgerRow[], options: ChartOptions
     values,
     [
       {
-        data: { values: [{ from: -flatDegrees, to: flatDegrees }] },
+        data: { values: [{ low: -flatDegrees, high: flatDegrees }] },
         mark: { type: "rect", fill: ink, opacity: 0.13 },
-        encoding: { y: { ...yAxis, field: "from" }, y2: { field: "to" } },
+        encoding: { y: { ...yAxis, field: "low" }, y2: { field: "high" } },
       },
       bars(values, (degrees) => degrees >= 0, 0.55),
       bars(values, (degrees) => degrees < 0, 0),

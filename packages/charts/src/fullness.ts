@@ -81,11 +81,11 @@ function bandLayers(low: number, high: number, scale: Scale): ChartLayer[] {
   )
   return [
     {
-      data: { values: [{ from: 1 - bands.flat, to: 1 + bands.flat }] },
+      data: { values: [{ least: 1 - bands.flat, most: 1 + bands.flat }] },
       mark: { type: "rect", fill: ink, opacity: 0.13 },
       encoding: {
-        y: { field: "from", type: "quantitative", scale },
-        y2: { field: "to" },
+        y: { field: "least", type: "quantitative", scale },
+        y2: { field: "most" },
       },
     },
     {

@@ -13,7 +13,8 @@ import { namesOf } from "./calculation/names.ts"
 import { findCells, type WrittenCell } from "./cells.ts"
 import { brokenLimit, mostCells } from "./limits.ts"
 import { type MarkdownTree, parseMarkdown, plainText, startOf } from "./markdown.ts"
-import { checkUnderGauge, type GaugeLines } from "./patterns.ts"
+import { checkPatterns } from "./patterns.ts"
+import { noPattern, problemAt, type Report } from "./problems.ts"
 import type {
   Cell,
   CellContent,
@@ -81,67 +82,6 @@ export async function computeNotebook(
   }
 }
 
-type Report = (problem: NotebookProblem) => void
-
-function checkPatterns(
-  cells: readonly WrittenCell[],
-  contents: Map<number, CellContent>,
-  report: Report,
-  check: (text: string) => CheckResult,
-): ReadonlyMap<string, CheckedPattern> {
-  const gauges = new Map<string, GaugeLines>()
-  const named = new Map<string, WrittenCell>()
-  for (const cell of cells)
-    if (cell.kind === "pattern" && cell.options) {
-      const name = cell.options.name!
-      const first = named.get(name)
-      if (first)
-        report(twice(cell, `A pattern called ${name} stands in line ${first.line} already.`))
-      else named.set(name, cell)
-    }
-  for (const cell of cells)
-    if (cell.kind === "gauge" && cell.options) {
-      const name = cell.options.for!
-      if (!named.has(name)) report(noPattern(cell, name, [...named.keys()]))
-      else if (gauges.has(name))
-        report(twice(cell, `The pattern ${name} has a gauge cell already.`))
-      else {
-        const lines = cell.text.split(/\r\n|\r|\n/)
-        gauges.set(name, { cell: cell.index, lines })
-        contents.set(cell.index, { kind: "gauge", of: name, lines })
-      }
-    }
-  const patterns = new Map<string, CheckedPattern>()
-  for (const [name, cell] of named) {
-    const gauge = gauges.get(name)
-    const { result, gaugeProblems } = checkUnderGauge(cell.text, gauge, check)
-    const pattern = { name, text: cell.text, result }
-    patterns.set(name, pattern)
-    contents.set(cell.index, { kind: "pattern", pattern })
-    for (const problem of result.problems) report(moved(problem, cell))
-    if (gauge) for (const problem of gaugeProblems) report(moved(problem, cells[gauge.cell]!))
-  }
-  return patterns
-}
-
-/** A problem inside a cell's text, at its place in the notebook. */
-function moved(
-  problem: CheckedPattern["result"]["problems"][number],
-  cell: WrittenCell,
-): NotebookProblem {
-  const { severity, code, column, length, message, hint } = problem
-  return {
-    severity,
-    code,
-    cell: cell.index,
-    line: cell.line + problem.line,
-    column,
-    length,
-    message,
-    hint,
-  }
-}
-
 function computeResult(
   cell: WrittenCell,
   patterns: ReadonlyMap<string, CheckedPattern>,
@@ -192,38 +132,6 @@ function titleOf(tree: MarkdownTree, values: readonly InlineValue[]): string {
     return value ? (value.value ?? "?") : undefined
   })
   return text.replace(/\s+/g, " ").trim().slice(0, 200) || "Notebook"
-}
-
-function noPattern(
-  cell: WrittenCell,
-  name: string | undefined,
-  known: readonly string[],
-): NotebookProblem {
-  const key = cell.kind === "gauge" ? "for" : "of"
-  const message =
-    name === undefined
-      ? `This ${cell.kind} cell does not say which pattern it is about.`
-      : `There is no pattern called ${name}.`
-  const hint =
-    known.length === 0
-      ? "Add a cell opened with pattern name=NAME."
-      : `Write ${key}= with one of ${known.slice(0, 12).join(", ")}.`
-  return { ...problemAt(cell.line, 1, "no-such-pattern", message, hint), cell: cell.index }
-}
-
-function twice(cell: WrittenCell, message: string): NotebookProblem {
-  const hint = "Give this one another name, or take it out."
-  return { ...problemAt(cell.line, 1, "name-taken", message, hint), cell: cell.index }
-}
-
-function problemAt(
-  line: number,
-  column: number,
-  code: string,
-  message: string,
-  hint: string,
-): NotebookProblem {
-  return { severity: "error", code, cell: null, line, column, length: 3, message, hint }
 }
 
 function unread(problem: NotebookProblem): NotebookResult {

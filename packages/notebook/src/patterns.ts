@@ -6,21 +6,87 @@
 
 import type { CheckResult } from "@roundwright/assessment"
 import type { Problem } from "@roundwright/instructions"
+import type { WrittenCell } from "./cells.ts"
+import { noPattern, type Report, twice } from "./problems.ts"
+import type { CellContent, CheckedPattern, NotebookProblem } from "./result.ts"
 
-export interface GaugeLines {
+/**
+ * Checks every pattern of a notebook and fills in what pattern and gauge cells gave.
+ * @returns the patterns by name
+ */
+export function checkPatterns(
+  cells: readonly WrittenCell[],
+  contents: Map<number, CellContent>,
+  report: Report,
+  check: (text: string) => CheckResult,
+): ReadonlyMap<string, CheckedPattern> {
+  const gauges = new Map<string, GaugeLines>()
+  const named = new Map<string, WrittenCell>()
+  for (const cell of cells)
+    if (cell.kind === "pattern" && cell.options) {
+      const name = cell.options.name!
+      const first = named.get(name)
+      if (first)
+        report(twice(cell, `A pattern called ${name} stands in line ${first.line} already.`))
+      else named.set(name, cell)
+    }
+  for (const cell of cells)
+    if (cell.kind === "gauge" && cell.options) {
+      const name = cell.options.for!
+      if (!named.has(name)) report(noPattern(cell, name, [...named.keys()]))
+      else if (gauges.has(name))
+        report(twice(cell, `The pattern ${name} has a gauge cell already.`))
+      else {
+        const lines = cell.text.split(/\r\n|\r|\n/)
+        gauges.set(name, { cell: cell.index, lines })
+        contents.set(cell.index, { kind: "gauge", of: name, lines })
+      }
+    }
+  const patterns = new Map<string, CheckedPattern>()
+  for (const [name, cell] of named) {
+    const gauge = gauges.get(name)
+    const { result, gaugeProblems } = checkUnderGauge(cell.text, gauge, check)
+    const pattern = { name, text: cell.text, result }
+    patterns.set(name, pattern)
+    contents.set(cell.index, { kind: "pattern", pattern })
+    for (const problem of result.problems) report(moved(problem, cell))
+    if (gauge) for (const problem of gaugeProblems) report(moved(problem, cells[gauge.cell]!))
+  }
+  return patterns
+}
+
+/** A problem inside a cell's text, at its place in the notebook. */
+function moved(
+  problem: CheckedPattern["result"]["problems"][number],
+  cell: WrittenCell,
+): NotebookProblem {
+  const { severity, code, column, length, message, hint } = problem
+  return {
+    severity,
+    code,
+    cell: cell.index,
+    line: cell.line + problem.line,
+    column,
+    length,
+    message,
+    hint,
+  }
+}
+
+interface GaugeLines {
   /** Index of the gauge cell. */
   readonly cell: number
   readonly lines: readonly string[]
 }
 
-export interface PatternCheck {
+interface PatternCheck {
   readonly result: CheckResult
   /** Problems in the lines of the gauge cell; their lines count from 1 inside that cell. */
   readonly gaugeProblems: readonly Problem[]
 }
 
 /** Checks a pattern under a gauge cell. Lines in `result` count from 1 inside the pattern's cell. */
-export function checkUnderGauge(
+function checkUnderGauge(
   text: string,
   gauge: GaugeLines | undefined,
   check: (text: string) => CheckResult,

@@ -2,7 +2,7 @@
 //
 // Of the piece: rounds, corners, repeats, verdict, from_round, across, side_reach, corner_reach,
 // chance_flat, chance_blocks_flat, chance_cups, chance_ruffles, sc_width, remedies, and the bounds
-// flat_from and flat_to of fullness that count as flat.
+// flat_least and flat_most of fullness that count as flat.
 // Of a round n (or `last`): stitches_n, chains_n, spaces_n, stated_n, edge_n, gathered_edge_n,
 // depth_n, radius_n, corner_n, growth_n, flat_growth_n, fullness_n, accumulated_n, curvature_n,
 // slack_n, verdict_n. Of a remedy n: remedy_n_round, remedy_n_fullness.
@@ -56,8 +56,8 @@ function putPiece(result: CheckResult, put: Put): void {
   put("corners", result.motif?.corners)
   put("repeats", result.motif?.symmetry)
   put("remedies", result.remedies.length)
-  put("flat_from", 1 - bands.flat)
-  put("flat_to", 1 + bands.flat)
+  put("flat_least", 1 - bands.flat)
+  put("flat_most", 1 + bands.flat)
   const width = result.gauge.scWidthMm
   if (typeof width === "number") put("sc_width", width, "mm")
   result.remedies.slice(0, 20).forEach((remedy, index) => {
