@@ -51,13 +51,14 @@ export function caseText(evidence: EvidenceCase, rounds = evidence.rounds): stri
 /** The same headings over plain rounds with the case's counts, for cases whose text is only a rule. */
 export function countsText(evidence: EvidenceCase): string {
   const stitch = evidence.stitch ?? "sc"
+  const turn = evidence.rounds.some((round) => /(^|[^t] )turn\b/.test(round.text)) ? "; turn" : ""
   const rounds = (evidence.counts ?? []).map((count, index) => {
     const below = evidence.counts![index - 1]
     const work =
       below === undefined
         ? `${count} ${stitch} in magic ring`
         : `${count} ${stitch} evenly, increasing ${count - below}`
-    return `Rnd ${index + 1}: ${work}. (${count} ${stitch})`
+    return `Rnd ${index + 1}: ${work}${turn}. (${count} ${stitch})`
   })
   return `${[...headings(evidence), "", ...rounds].join("\n")}\n`
 }

@@ -24,8 +24,16 @@ export interface VerdictOutcome {
   readonly beyondEveryHand: boolean
 }
 
-/** Extremes of height over width against its median in the published gauges of sc, hdc and dc. */
-const handExtremes = [0.8, 1.25]
+/**
+ * Extremes of height over width against the default used, among the published core gauges of each
+ * stitch (stitches-gauges.json): sc 0.80 to 1.19 against 0.92 in rows or 1.0 in rounds, hdc 1.167 to
+ * 1.667 against 1.317, dc 1.5 to 2.5 against 2.0.
+ */
+const handExtremes: Readonly<Record<string, readonly [number, number]>> = {
+  sc: [0.8, 1.25],
+  hdc: [0.886, 1.266],
+  dc: [0.75, 1.25],
+}
 const handSteps = 40
 
 export function judgeOutcomes(cases: readonly EvidenceCase[]): VerdictOutcome[] {
@@ -48,16 +56,17 @@ function judgeOutcome(evidence: EvidenceCase): VerdictOutcome {
       (verdict === "cups" && !accept.includes("cups") && accept.includes("ruffles")) ||
       (verdict === "ruffles" && !accept.includes("ruffles") && accept.includes("cups")),
     fitted: fittingCases.test(evidence.id),
-    beyondEveryHand: !someHandAgrees(check, accept),
+    beyondEveryHand: !someHandAgrees(check, evidence.stitch ?? "sc", accept),
   }
 }
 
 function someHandAgrees(
   check: ReturnType<typeof examinePattern>,
+  stitch: string,
   accept: readonly string[],
 ): boolean {
   if (!check.gauge || !check.ledger) return false
-  const [low, high] = handExtremes as [number, number]
+  const [low, high] = handExtremes[stitch] ?? [1, 1]
   for (let i = 0; i <= handSteps; i++) {
     const factor = low * (high / low) ** (i / handSteps)
     const ledger = keepLedger(check.reading.motif, check.gauge, { heightFactor: factor })
