@@ -14,6 +14,9 @@ import {
 import { drawableRows, figuresFit, roundAxis, valueAxis } from "./parts.ts"
 import { type ChartOptions, type ChartSpec, frameChart, ink, plotWidth } from "./spec.ts"
 
+/** The axis ends this much above the highest mark, so that a figure fits over it. */
+const figureRoom = 1.1
+
 /** Nothing is named at the right; half a figure may stand out. */
 const rightPx = 12
 
@@ -32,7 +35,9 @@ export function growthChart(rows: readonly LedgerRow[], options: ChartOptions = 
     label: told.has(row) ? `\u00d7${tidy(row.fullness, 2)}` : "",
     top: Math.max(row.growthMm, row.flatGrowthMm, 0),
   }))
-  const y = { type: "quantitative", stack: null, ...valueAxis }
+  const top = Math.max(...values.map((value) => value.top))
+  const scale = top > 0 ? { domainMax: figureRoom * top } : {}
+  const y = { type: "quantitative", stack: null, scale, ...valueAxis }
   const title = growthFinding(rows)
   return frameChart(
     {
