@@ -1,5 +1,5 @@
-// A plain round over chain spaces that no corner can be laid into evenly: each space is filled, and the
-// spare stitches are shared out so that the count lies flat and divides by the corners.
+// A plain round over places that cannot be shared out evenly between the corners: spaces are filled, and
+// stitches are added or left so that the count lies flat and divides.
 
 import type { Anchor, Element, Motif } from "@roundwright/motif"
 import { type Gauge, kindName, type StitchKind, sizeOf } from "@roundwright/stitches"
@@ -38,6 +38,6 @@ export function plainRound(
       ...motif,
       rounds: [...motif.rounds, { number, elements, turned: false, closing: "joined" }],
     },
-    words: `Round ${number}: a plain round of ${count} ${kindName(kind)} first, since the spaces below cannot be shared out evenly over ${corners} sides.`,
+    words: `Round ${number}: a plain round of ${count} ${kindName(kind)} first, since the ${feet.length} places below cannot be shared out evenly over ${corners} sides.`,
   }
 }

@@ -20,12 +20,14 @@ export interface SearchCount {
   bounded: number
 }
 
-/** Unfinished plans carried on after each round. */
+/** Unfinished plans carried on, shared among the rounds still to come. */
 const mostCarried = 24
 /** Of these with about the same lag of the corner. */
 const mostAlike = 3
 /** A lag counts as the same within this many stitch widths. */
 const lagClass = 0.4
+/** Finished plans kept while searching. */
+const mostFinished = 200
 /** Finished plans that are improved further. */
 const mostImproved = 16
 
@@ -60,27 +62,34 @@ export function searchPlans(
     lagMm: 0,
   }))
   const finished: FoundPlan[] = []
+  let cut = Number.POSITIVE_INFINITY
   rules.forEach((rule, index) => {
     const last = index === rules.length - 1
     const next: Carried[] = []
-    for (const state of carried)
+    for (const state of carried) {
+      const before = easeOf(state.rounds)
       eachCandidate(state.edge, palette, rule, (plan) => {
         count.bounded++
         const laid = model.lay(state.edge, plan)
-        const rounds = [...state.rounds, plan]
         const strainEnergy = state.strainEnergy + laid.strainEnergy
         if (last) {
-          const score = scorePlan(laid, strainEnergy, rounds, state.edge.half)
-          if (Number.isFinite(score)) finished.push({ start: state.start, rounds, score })
+          const score = scoreLaid(laid, strainEnergy, addEase(before, plan), state.edge.half)
+          if (score < cut) {
+            finished.push({ start: state.start, rounds: [...state.rounds, plan], score })
+            if (finished.length >= 2 * mostFinished) cut = trim(finished)
+          }
           return
         }
         const score = partialScore(laid, strainEnergy)
-        if (!Number.isFinite(score) || score > hopeless) return
+        if (!(score <= hopeless)) return
         const edge = model.edgeAfter(state.edge, plan)
         const lagMm = laid.cornerMm * Math.cos(edge.half) - laid.sideMm
+        const rounds = [...state.rounds, plan]
         next.push({ start: state.start, edge, rounds, strainEnergy, score, lagMm })
       })
-    if (!last) carried = varied(next, palette.widthMm[0]!)
+    }
+    if (!last)
+      carried = varied(next, palette.widthMm[0]!, Math.ceil(mostCarried / (rules.length - 1)))
   })
   const best = distinct(finished.sort(byScore)).slice(0, mostImproved)
   const improved = best.map((plan) => improve(plan, rules, model, count))
@@ -139,6 +148,13 @@ function partialScore(laid: ModelledRound, strainEnergy: number): number {
   )
 }
 
+/** Keeps the best of the finished plans; gives the score that a further one must beat. */
+function trim(finished: FoundPlan[]): number {
+  finished.sort(byScore)
+  finished.length = mostFinished
+  return finished.at(-1)!.score
+}
+
 /** The score of a finished plan by the fast model. */
 export function scorePlan(
   laid: ModelledRound,
@@ -146,32 +162,48 @@ export function scorePlan(
   rounds: readonly HalfPlan[],
   half: number,
 ): number {
+  return scoreLaid(laid, strainEnergy, easeOf(rounds), half)
+}
+
+function scoreLaid(laid: ModelledRound, strainEnergy: number, ease: Ease, half: number): number {
   const side = 2 * laid.cornerMm * Math.sin(half)
   return scoreOf({
-    ...easeOf(rounds),
     bow: laid.bowMm / side,
     uneven: laid.unevenMm / side,
     angleOffDeg: 0,
     fullnessOff: laid.fullness - 1,
     strainEnergy,
+    kinds: countBits(ease.used),
+    reversals: ease.reversals,
+    skips: ease.skips,
   })
 }
 
-/** What makes a plan easy to follow: few stitches, one direction of grading, no gaps. */
-export function easeOf(rounds: readonly HalfPlan[]): {
-  kinds: number
-  reversals: number
-  skips: number
-} {
-  const used = new Set<number>()
-  let reversals = 0
-  let skips = 0
-  for (const { heights, tops } of rounds) {
-    for (const height of heights) used.add(height)
-    reversals += countReversals(heights)
-    for (const count of tops) if (count === 0) skips++
-  }
-  return { kinds: used.size, reversals, skips }
+/** What makes a plan easy to follow: few stitches (one bit each), one direction of grading, no gaps. */
+interface Ease {
+  readonly used: number
+  readonly reversals: number
+  readonly skips: number
+}
+
+const noRounds: Ease = { used: 0, reversals: 0, skips: 0 }
+
+export function easeOf(rounds: readonly HalfPlan[]): Ease & { readonly kinds: number } {
+  const ease = rounds.reduce(addEase, noRounds)
+  return { ...ease, kinds: countBits(ease.used) }
+}
+
+function addEase(ease: Ease, { heights, tops }: HalfPlan): Ease {
+  let { used, skips } = ease
+  for (const height of heights) used |= 1 << height
+  for (const count of tops) if (count === 0) skips++
+  return { used, skips, reversals: ease.reversals + countReversals(heights) }
+}
+
+function countBits(bits: number): number {
+  let count = 0
+  for (let rest = bits; rest !== 0; rest &= rest - 1) count++
+  return count
 }
 
 /** Lays out and scores a whole plan; infinite when a round does not fit the edge below it. */
@@ -193,7 +225,7 @@ export function scoreWhole(
   return Number.POSITIVE_INFINITY
 }
 
-function varied(states: Carried[], widthMm: number): Carried[] {
+function varied(states: Carried[], widthMm: number, most: number): Carried[] {
   const classes = new Map<string, number>()
   const kept: Carried[] = []
   for (const state of states.sort(byScore)) {
@@ -203,7 +235,7 @@ function varied(states: Carried[], widthMm: number): Carried[] {
     if (alike >= mostAlike) continue
     classes.set(key, alike + 1)
     kept.push(state)
-    if (kept.length === mostCarried) break
+    if (kept.length === most) break
   }
   return kept
 }

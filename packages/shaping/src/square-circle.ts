@@ -7,13 +7,13 @@ import { type Gauge, kindName, type StitchKind } from "@roundwright/stitches"
 import { type Beginning, beginningsOf } from "./base-edge.ts"
 import type { RoundRules } from "./candidates.ts"
 import { feetOf } from "./feet.ts"
-import { type JudgedShape, judgeShape } from "./judge.ts"
 import { halfFromShape } from "./laid-half.ts"
+import { measureProposal, type ProposalShape } from "./measure-proposal.ts"
 import { type Palette, paletteOf, usualStitches } from "./palette.ts"
 import { plainRound } from "./plain-round.ts"
 import type { HalfPlan, HalfShape } from "./plan.ts"
 import { shapeAfter } from "./plan.ts"
-import { scoreOf } from "./score.ts"
+import { remarkable, scoreOf } from "./score.ts"
 import { easeOf, type FoundPlan, type SearchCount, searchLastRound, searchPlans } from "./search.ts"
 import { type Ground, type SidePlan, workRound } from "./work-plan.ts"
 
@@ -40,7 +40,7 @@ export interface Proposal {
   /** Index of the first added round. */
   readonly from: number
   readonly corners: number
-  readonly shape: JudgedShape
+  readonly shape: ProposalShape
   readonly ledger: Ledger
   readonly verdict: Verdict
   /** Names of the stitches the added rounds use, lowest first. */
@@ -52,6 +52,14 @@ export interface Proposal {
   readonly changes: readonly string[]
   /** The half side that was planned, for the table of side and corner heights. */
   readonly plan: FoundPlan
+  /** What the plan was worked onto, the place at which its first side begins, and the sides. */
+  readonly onto: {
+    readonly base: Motif
+    readonly start: number
+    readonly sides: readonly SidePlan[]
+  }
+  /** Stitches the search could use. */
+  readonly palette: Palette
   readonly notes: readonly string[]
 }
 
@@ -64,8 +72,15 @@ const mostJudged = 6
 /** Nodes of net laid out in all: keeps large pieces within a few seconds. */
 const mostJudgedNodes = 2_400
 const fewestJudged = 3
-/** Plans whose last round is searched again over the edge as laid out, and how many of those are judged. */
+/**
+ * The fast model holds the edge below still, the net lets it give: so the last rounds of the best plans are
+ * searched again over the edge as the net laid it. How many plans, and how many results of each are judged.
+ */
 const mostAimed = 3
+/** The same where none is straight, true and flat yet. */
+const mostAimedIfPoor = 9
+/** A side bowed by less than this share of its length passes for straight. */
+const straightBow = 0.02
 const judgedPerAim = 2
 /** Longer corner chains are loops, not corners. */
 const mostCornerChains = 3
@@ -87,59 +102,59 @@ export function squareCircle(
   const allowed = options.stitches ?? usualStitches
   const palette = paletteOf(last ? [...allowed, last] : allowed, gauge)
   const rules = rulesFor(options, palette, allowed)
-  let base = motif
-  let own = rules
-  let beginnings = beginningsOf(motif, gauge, options.corners)
-  const changes: string[] = []
-  if (beginnings.length === 0) {
-    // Chain spaces that cannot be shared out alike: a plain round first evens them out.
-    const plain = plainRound(motif, gauge, options.corners, allowed[0]!)
-    base = plain.motif
-    changes.push(plain.words)
-    own = rules.length > 1 ? rules.slice(1) : rules
-    beginnings = beginningsOf(base, gauge, options.corners)
-  }
   const wanted = options.proposals ?? usualProposals
-  const found = beginnings
-    .flatMap((beginning) =>
-      searchPlans([beginning.half], palette, own, mostJudged, count).map((plan) => ({
-        plan,
-        beginning,
-      })),
+  const found = groundsFor(motif, gauge, options.corners, rules, allowed)
+    .flatMap((start) =>
+      start.beginnings.flatMap((beginning) =>
+        searchPlans([beginning.half], palette, start.rules, mostJudged, count).map((plan) => ({
+          plan,
+          beginning,
+          start,
+        })),
+      ),
     )
     .sort((a, b) => a.plan.score - b.plan.score)
   const judged = new Map<string, Judged>()
-  const judge = (plan: FoundPlan, beginning: Beginning): Judged | null => {
-    const key = JSON.stringify([beginning.start, beginning.sides, plan.start.shape, plan.rounds])
+  const judge = (plan: FoundPlan, beginning: Beginning, start: Start): Judged | null => {
+    const { base, changes } = start
+    const key = JSON.stringify([
+      changes,
+      beginning.start,
+      beginning.sides,
+      plan.start.shape,
+      plan.rounds,
+    ])
     if (judged.has(key) || !fits(plan, beginning)) return null
     const ground = workPlan(base, gauge, plan, beginning.start, beginning.sides, palette)
     const evened = evenedWords(beginning.sides, base.rounds.at(-1)!.number + 1)
     const words = [...changes, ...evened]
     const made = {
       beginning,
-      ground,
-      proposal: propose(ground, motif.rounds.length, gauge, plan, palette, words),
+      start,
+      proposal: propose(ground, motif.rounds.length, gauge, plan, palette, words, {
+        base,
+        start: beginning.start,
+        sides: beginning.sides,
+      }),
     }
     judged.set(key, made)
     return made
   }
   let nodes = 0
-  for (const { plan, beginning } of found) {
+  for (const { plan, beginning, start } of found) {
     if (judged.size >= mostJudged) break
     if (judged.size >= fewestJudged && nodes > mostJudgedNodes) break
-    const made = judge(plan, beginning)
+    const made = judge(plan, beginning, start)
     nodes += made?.proposal.shape.net.nodes.length ?? 0
   }
-  const aimed = new Set<string>()
-  for (let turn = 0; turn < mostAimed; turn++) {
-    const best = [...judged.values()]
-      .sort(byScore)
-      .find(({ proposal }) => !aimed.has(aimKey(proposal)))
-    if (!best) break
-    aimed.add(aimKey(best.proposal))
-    aimAgain(best, base, gauge, palette, own, count).forEach((plan) => {
-      judge(plan, best.beginning)
-    })
+  const aimed = new Set<Judged>()
+  const best = () => [...judged.values()].sort(byScore)
+  while (aimed.size < mostAimed || (aimed.size < mostAimedIfPoor && !best().some(meetsTarget))) {
+    const next = best().find((made) => !aimed.has(made))
+    if (!next) break
+    aimed.add(next)
+    for (const plan of aimAgain(next, gauge, palette, count))
+      judge(plan, next.beginning, next.start)
   }
   return [...judged.values()]
     .sort(byScore)
@@ -149,29 +164,69 @@ export function squareCircle(
 
 interface Judged {
   readonly beginning: Beginning
-  readonly ground: Ground
+  readonly start: Start
   readonly proposal: Proposal
+}
+
+/** A motif to work on, with the rounds left and the ways to begin. */
+interface Start {
+  readonly base: Motif
+  readonly beginnings: readonly Beginning[]
+  readonly rules: readonly RoundRules[]
+  /** What was worked before the squaring, in words. */
+  readonly changes: readonly string[]
+}
+
+/** Counts below this many times the corners leave too little along a side to even out unseen. */
+const evenedOutUnseen = 3
+
+/**
+ * The last round as it is, and where its count does not divide and rounds allow it (or nothing else is
+ * possible), with a plain round first that lies flat and divides.
+ */
+function groundsFor(
+  motif: Motif,
+  gauge: Gauge,
+  corners: number,
+  rules: readonly RoundRules[],
+  allowed: readonly StitchKind[],
+): Start[] {
+  const places = feetOf(motif, gauge).length
+  const uneven = places % corners !== 0
+  const starts: Start[] = []
+  if (places >= corners) {
+    const beginnings = beginningsOf(motif, gauge, corners)
+    if (beginnings.length > 0) starts.push({ base: motif, beginnings, rules, changes: [] })
+  }
+  const scarce = places < evenedOutUnseen * corners
+  if (starts.length > 0 && !(uneven && rules.length > (scarce ? 1 : 2))) return starts
+  const left = rules.length > 1 ? rules.slice(1) : rules
+  for (const kind of allowed) {
+    const plain = plainRound(motif, gauge, corners, kind)
+    const beginnings = beginningsOf(plain.motif, gauge, corners)
+    starts.push({ base: plain.motif, beginnings, rules: left, changes: [plain.words] })
+  }
+  return starts
 }
 
 function byScore(a: Judged, b: Judged): number {
   return a.proposal.score - b.proposal.score
 }
 
-/** The fast model holds the edge below still; the net lets it give. Plans alike but for the last round are aimed at once. */
-function aimKey({ plan }: Proposal): string {
-  return JSON.stringify([plan.start.shape, plan.rounds.slice(0, -1)])
+/** Straight, true and flat enough that a maker would not remark on it twice. */
+function meetsTarget({ proposal }: Judged): boolean {
+  const { shape, corners, verdict } = proposal
+  return (
+    Math.abs(shape.bowMm) < straightBow * shape.sideMm &&
+    Math.abs(shape.cornerAngleDeg - (180 - 360 / corners)) <= remarkable.angleDeg &&
+    (verdict === "flat" || verdict === "blocks-flat")
+  )
 }
 
-/** Last rounds searched again over the edge below as the net has laid it. */
-function aimAgain(
-  best: Judged,
-  base: Motif,
-  gauge: Gauge,
-  palette: Palette,
-  rules: readonly RoundRules[],
-  count: SearchCount,
-): FoundPlan[] {
-  const { beginning, proposal } = best
+/** Last rounds searched again over the edge below as the net has laid it for this plan. */
+function aimAgain(best: Judged, gauge: Gauge, palette: Palette, count: SearchCount): FoundPlan[] {
+  const { beginning, proposal, start } = best
+  const { base, rules } = start
   const { plan, shape, corners } = proposal
   const before = plan.rounds.slice(0, -1)
   if (before.length === 0 && beginning.sides.some((side) => side.evening !== "none")) return []
@@ -276,10 +331,11 @@ function propose(
   plan: FoundPlan,
   palette: Palette,
   changes: readonly string[],
+  onto: Proposal["onto"],
 ): Proposal {
   const { motif } = ground
   const corners = ground.corners.length
-  const shape = judgeShape(motif, gauge, ground.corners, from)
+  const shape = measureProposal(motif, gauge, ground.corners, from)
   const ledger = keepLedger(motif, gauge)
   return {
     motif,
@@ -287,7 +343,7 @@ function propose(
     corners,
     shape,
     ledger,
-    verdict: ledger.verdict,
+    verdict: shape.judged.verdict,
     stitchKinds: kindsUsed(plan.rounds, palette),
     score: scoreOf({
       ...easeOf(plan.rounds),
@@ -300,6 +356,8 @@ function propose(
     modelScore: plan.score,
     changes,
     plan,
+    onto,
+    palette,
     notes: notesOn(plan, palette),
   }
 }

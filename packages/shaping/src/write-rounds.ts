@@ -16,7 +16,7 @@ export function writeRounds(motif: Motif, from = 0, terms: Terms = "US"): string
   return motif.rounds.slice(from).map((round, i) => {
     const index = from + i
     const phrases = index === 0 ? firstRound(motif, round, terms) : laterRound(motif, index, terms)
-    return `Rnd ${round.number}: ${repeated(phrases)}; join. (${totalWords(round)})`
+    return `Rnd ${round.number}: ${repeated(phrases)}; join. (${totalWords(round, terms)})`
   })
 }
 
@@ -188,12 +188,12 @@ function repeated(phrases: readonly string[]): string {
   return phrases.join(", ")
 }
 
-function totalWords(round: Round): string {
+function totalWords(round: Round, terms: Terms): string {
   const count = countRound(round)
   const stitches =
     count.byKind.length === 1 &&
     kindKey(count.byKind[0]!.kind) === `${count.byKind[0]!.kind.basic}|||`
-      ? `${count.stitches} ${kindName(count.byKind[0]!.kind)}`
+      ? `${count.stitches} ${kindName(count.byKind[0]!.kind, terms)}`
       : `${count.stitches} sts`
   const spaces = count.spacesBySize.map(
     ({ chains, count: many }) => `${many} ch-${chains} sp${many === 1 ? "" : "s"}`,

@@ -2,10 +2,18 @@
 // round: how straight, how even, how true the corners are, how far everything is strained.
 
 import type { Motif } from "@roundwright/motif"
-import { buildNet, layOutFlat, type Net } from "@roundwright/relaxation"
+import {
+  buildNet,
+  judgeShape,
+  layOutFlat,
+  type Net,
+  roundMisfits,
+  type ShapeVerdict,
+  usualMaterial,
+} from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 
-export interface JudgedShape {
+export interface ProposalShape {
   /** Corner tip to corner tip, mean over the sides, in the gauge's unit of length. */
   readonly sideMm: number
   /** How far the middle third of a side lies outside the line of its corner tips; the side furthest off. */
@@ -21,6 +29,8 @@ export interface JudgedShape {
   /** Mean of half the squared strains of the fabric from round `from` on. */
   readonly strainEnergy: number
   readonly settled: boolean
+  /** Verdict and blocking stretch from the misfits of the flat shape, as the net's own judge has them. */
+  readonly judged: ShapeVerdict
   /** The net and where its nodes lie, for whoever goes on from here. */
   readonly net: Net
   readonly xy: Float64Array
@@ -36,12 +46,12 @@ interface Spot {
  * @param corners elements of the last round that stand on each corner, in working order, three or more corners
  * @param from index of the first round whose strains count
  */
-export function judgeShape(
+export function measureProposal(
   motif: Motif,
   gauge: Gauge,
   corners: readonly (readonly number[])[],
   from: number,
-): JudgedShape {
+): ProposalShape {
   const net = buildNet(motif, gauge)
   const flat = layOutFlat(net)
   const unit = net.mmPerUnit
@@ -70,6 +80,7 @@ export function judgeShape(
     fullness: edgeFullness(net, flat.xy, round),
     strainEnergy: strainFrom(net, flat.xy, from),
     settled: flat.how.settled,
+    judged: judgeShape(motif, roundMisfits(net, flat.xy), null, usualMaterial),
     net,
     xy: flat.xy,
   }

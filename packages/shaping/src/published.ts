@@ -1,0 +1,105 @@
+// The published results of squaring and of planning a circle: stable keys, for other programs.
+
+import type { Verdict } from "@roundwright/flatness"
+import { readPattern } from "@roundwright/instructions"
+import type { Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
+import { type Gauge, readStitchName, type StitchKind, type Terms } from "@roundwright/stitches"
+import { type CircleOptions, planCircle } from "./plan-circle.ts"
+import { type Proposal, type SquareOptions, squareCircle } from "./square-circle.ts"
+import { writeRounds } from "./write-rounds.ts"
+
+export interface PublishedProposal {
+  /** Text of each added round. */
+  readonly rounds: readonly string[]
+  /** The whole pattern, the added rounds included. */
+  readonly text: string
+  /** In mm, or in widths of one sc where the gauge knows no mm. */
+  readonly bowMm: number
+  readonly sideMm: number
+  readonly cornerAngleDeg: number
+  readonly verdict: Verdict
+  readonly stitchKinds: readonly string[]
+  readonly unevenMm: number
+  readonly fullness: number
+  readonly score: number
+  readonly changes: readonly string[]
+  readonly notes: readonly string[]
+}
+
+/**
+ * Proposals for the motif read from a text, best first.
+ * @param text the pattern the motif was read from; "" writes the whole piece anew
+ */
+export function squareProposals(
+  motif: Motif,
+  gauge: Gauge,
+  text: string,
+  options: SquareOptions,
+): { proposals: PublishedProposal[] } {
+  const proposals = squareCircle(motif, gauge, options)
+  return { proposals: proposals.map((proposal) => publish(proposal, text)) }
+}
+
+function publish(proposal: Proposal, text: string): PublishedProposal {
+  const { motif, from, shape } = proposal
+  const reading = text.trim() === "" ? null : readPattern(text)
+  const terms: Terms = reading?.terms ?? "US"
+  const rounds = writeRounds(motif, from, terms)
+  return {
+    rounds,
+    text:
+      reading === null
+        ? `${[`Terms: ${terms}`, "", ...writeRounds(motif, 0, terms)].join("\n")}\n`
+        : insertRounds(text, reading.rounds.at(-1)?.end ?? text.length, rounds),
+    bowMm: shape.bowMm,
+    sideMm: shape.sideMm,
+    cornerAngleDeg: shape.cornerAngleDeg,
+    verdict: proposal.verdict,
+    stitchKinds: proposal.stitchKinds,
+    unevenMm: shape.unevenMm,
+    fullness: shape.fullness,
+    score: proposal.score,
+    changes: proposal.changes,
+    notes: proposal.notes,
+  }
+}
+
+/** After the last round, before whatever follows it. */
+function insertRounds(text: string, end: number, rounds: readonly string[]): string {
+  const before = text.slice(0, end).trimEnd()
+  const after = text.slice(end).trim()
+  return `${before}\n${rounds.join("\n")}\n${after === "" ? "" : `\n${after}\n`}`
+}
+
+/** Plan of a circle as published: counts, text, verdict, and what else a reader may want. */
+export function circlePlan(options: CircleOptions): {
+  counts: readonly number[]
+  text: string
+  verdict: Verdict
+  flatCounts: readonly number[]
+  added: readonly number[]
+  repeats: number
+  words: readonly string[]
+} {
+  const { counts, text, verdict, flatCounts, added, repeats, words } = planCircle(options)
+  return { counts, text, verdict, flatCounts, added, repeats, words }
+}
+
+/**
+ * A list of stitches as a user types it: `sc,hdc,dc,tr`.
+ * @throws RoundwrightError `unknown-stitch`
+ */
+export function readStitchList(list: string, terms: Terms = "US"): StitchKind[] {
+  return list
+    .split(",")
+    .map((word) => word.trim())
+    .filter((word) => word !== "")
+    .map((word) => {
+      const kind = readStitchName(word, terms)
+      if (kind) return kind
+      throw new RoundwrightError("unknown-stitch", `"${word}" is no stitch known here.`, {
+        hint: "Use trade names such as sc, hdc, dc, tr, separated by commas.",
+      })
+    })
+}
