@@ -3,6 +3,7 @@
 // along legs and along tops are resisted; chains bend like cords.
 
 import { findCorners, type Motif, type RoundCorners, validateMotif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
 import { type EdgePlan, planEdges, type Sizes, sizesIn } from "./edge-plan.ts"
 import { type Bend, type Leg, planLegs } from "./legs.ts"
@@ -29,9 +30,11 @@ export interface NetOptions {
   readonly skewShare?: number
 }
 
-/** @throws RoundwrightError `broken-motif`, `empty-round`, `net-too-large`, `not-positive` */
+/** @throws RoundwrightError `broken-motif`, `empty-motif`, `empty-round`, `net-too-large`, `not-positive` */
 export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): Net {
   validateMotif(motif)
+  if (motif.rounds.length === 0)
+    throw new RoundwrightError("empty-motif", "The piece has no rounds to lay out.")
   const sizes = sizesIn(gauge)
   const edges = planEdges(motif, sizes)
   const ringNodes = ringOf(motif, sizes, edges)
@@ -235,6 +238,9 @@ function acrossCorner({ side, beforeMm, turn }: Bend, h: number, from: number, t
   return Math.hypot(side * to - x, h - y)
 }
 
+/** Bending of the fabric where a chain takes part, against solid fabric: half of what folds there is yarn (estimate). */
+const laceShare = 0.5
+
 /** Folds along each leg between its neighbours: curvature along the round. Continuum: half B (h / w) per squared fold. */
 function roundHinges(ground: Ground, round: number, legs: readonly Leg[]): Hinge[] {
   const edge = ground.edges[round]!
@@ -243,7 +249,7 @@ function roundHinges(ground: Ground, round: number, legs: readonly Leg[]): Hinge
     const [l, r] = [neighbour(edge, leg.index, -1), neighbour(edge, leg.index, 1)]
     if (l === null || r === null || l === r) return []
     const [left, right] = [edge.nodes[l]!, edge.nodes[r]!]
-    if (left.isChain || right.isChain) return []
+    const lace = left.isChain || right.isChain ? laceShare : 1
     const wl = (left.widthMm + leg.top.widthMm) / 2
     const wr = (right.widthMm + leg.top.widthMm) / 2
     const h = leg.top.heightMm
@@ -257,7 +263,7 @@ function roundHinges(ground: Ground, round: number, legs: readonly Leg[]): Hinge
         ],
         scale: 1 / (wl * wr * h),
         areasMm4: wl * wr * h * h,
-        share: (leg.share * h) / leg.top.widthMm,
+        share: (lace * leg.share * h) / leg.top.widthMm,
       },
     ]
   })
@@ -279,28 +285,39 @@ function columnHinges(
     const node = leg.place.point.nodes[0]!
     if (leg.place.point.nodes.length === 1) crowd.set(node, (crowd.get(node) ?? 0) + 1)
   }
+  const hinge = (leg: Leg, under: Leg, other: Point, w: number, share: number): Hinge => {
+    const [h1, h2] = [under.top.heightMm, leg.top.heightMm]
+    return {
+      points: [
+        nodePoint(base + under.index),
+        other,
+        under.place.point,
+        nodePoint(upper + leg.index),
+      ],
+      scale: 1 / (w * h1 * h2),
+      areasMm4: w * w * h1 * h2,
+      share: (share * w) / (h1 + h2),
+    }
+  }
   return above.flatMap((leg): Hinge[] => {
+    if (leg.place.round !== round) return []
+    // On a run of chains the fabric folds along the chains, against the legs under their ends.
+    if (leg.place.ends.length > 0)
+      return leg.place.ends.flatMap(({ index, mm }) => {
+        const under = below.get(base + index)
+        return under === undefined
+          ? []
+          : [hinge(leg, under, leg.place.point, mm, laceShare * leg.share)]
+      })
     const [node] = leg.place.point.nodes
     const under = below.get(node!)
     if (leg.place.point.nodes.length !== 1 || under === undefined) return []
     return ([-1, 1] as const).flatMap((by): Hinge[] => {
       const side = neighbour(edge, under.index, by)
-      if (side === null || edge.nodes[side]!.isChain) return []
+      if (side === null) return []
+      const lace = edge.nodes[side]!.isChain ? laceShare : 1
       const w = (edge.nodes[side]!.widthMm + under.top.widthMm) / 2
-      const [h1, h2] = [under.top.heightMm, leg.top.heightMm]
-      return [
-        {
-          points: [
-            nodePoint(node!),
-            nodePoint(base + side),
-            under.place.point,
-            nodePoint(upper + leg.index),
-          ],
-          scale: 1 / (w * h1 * h2),
-          areasMm4: w * w * h1 * h2,
-          share: w / (h1 + h2) / crowd.get(node!)!,
-        },
-      ]
+      return [hinge(leg, under, nodePoint(base + side), w, lace / crowd.get(node!)!)]
     })
   })
 }

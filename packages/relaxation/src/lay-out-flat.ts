@@ -27,8 +27,6 @@ export interface FlatShape {
   /** x, y of every node, mm. */
   readonly xy: Float64Array
   readonly energy: number
-  /** True when the stitches had to be held upright: left to lean, the piece would swirl in the plane. */
-  readonly upright: boolean
   readonly how: HowItEnded
 }
 
@@ -44,47 +42,29 @@ export interface HowItEnded {
 }
 
 /**
- * Share of lean in the first placing. Pressed flat, a fabric whose rounds are too short would swirl: every
- * post leans over instead of closing up. Pins and a board hold the stitches upright, so the plane is
- * first solved with posts that hardly lean, and the usual lean is let in where it stays stable.
+ * Share of lean in the plane. Left to itself a fabric whose rounds are too short would swirl when pressed flat, every
+ * post leaning over instead of closing up; pins and a board hold the stitches upright.
  */
 const uprightLeanShare = 1
-/** Letting the lean in is a small change; one that needs more steps is a tangle. */
-const leaningSteps = 40
 
 export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
   const material = options.material ?? usualMaterial
   const scale = typicalLength(net)
-  const corners = cornersOfFabric(net, net.start)
-  const solve = (leanShare: number, from: Float64Array, iterations: number): NewtonMinimum => {
-    const energy = new NetEnergy(net, {
-      dimensions: 2,
-      material: { ...material, leanShare },
-      table: false,
-      pull: options.pull ?? usualPull,
-      corners,
-    })
-    return minimiseByNewton(energy, from, {
-      gradientTolerance: restShare * material.stiffness * scale,
-      iterations,
-      longestMove: scale,
-      leaveSaddles: false,
-    })
-  }
-  const held = solve(
-    Math.max(uprightLeanShare, material.leanShare),
-    net.start,
-    options.steps ?? mostSteps,
-  )
-  const leaning = solve(material.leanShare, held.x, leaningSteps)
-  const stable = leaning.ended !== "iterations" && leaning.negativeEigenvalues === 0
-  const found = stable ? leaning : held
-  return {
-    xy: found.x,
-    energy: found.value,
-    upright: !stable,
-    how: howItEnded(found, material, scale),
-  }
+  const energy = new NetEnergy(net, {
+    dimensions: 2,
+    material: { ...material, leanShare: Math.max(uprightLeanShare, material.leanShare) },
+    table: false,
+    pull: options.pull ?? usualPull,
+    corners: cornersOfFabric(net, net.start),
+  })
+  // A saddle is left alone: folds within the plane are what pins are there to prevent.
+  const found = minimiseByNewton(energy, net.start, {
+    gradientTolerance: restShare * material.stiffness * scale,
+    iterations: options.steps ?? mostSteps,
+    longestMove: scale,
+    leaveSaddles: false,
+  })
+  return { xy: found.x, energy: found.value, how: howItEnded(found, material, scale) }
 }
 
 /** A shape whose forces are this small against the stitch's is at rest for every purpose of measuring it. */

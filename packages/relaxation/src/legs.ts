@@ -55,17 +55,17 @@ export function planLegs(
   const sharing = new Map<string, Standing[]>()
   for (const leg of standing) sharing.set(leg.key, [...(sharing.get(leg.key) ?? []), leg])
   const rotated = new Map([...sharing].map(([key, legs]) => [key, inOrder(legs, ground, round)]))
+  const phase = round === 0 ? ringPhase(ground, standing) : 0
   const placed = standing.map((leg) => {
     const group = rotated.get(leg.key)!
     const rank = group.indexOf(leg)
     const element = ground.motif.rounds[round]!.elements[leg.top.element]!
     const roundPost = element.type === "stitch" && element.kind.post !== undefined
-    const place = placeOf(
-      ground,
-      leg.anchor,
-      (rank + 0.5) / group.length,
-      roundPost ? postPoint : null,
-    )
+    const share =
+      leg.anchor.at === "centre"
+        ? leg.top.along / ground.edges[round]!.lengthMm - phase
+        : (rank + 0.5) / group.length
+    const place = placeOf(ground, leg.anchor, share, roundPost ? postPoint : null)
     const solid = leg.anchor.at === "stitch" && group.length <= 2 && place.round === round - 1
     return { ...leg, place, group, solid }
   })
@@ -109,6 +109,23 @@ function gatherStanding(motif: Motif, ground: Ground, round: number): Standing[]
       list.push({ index, top, anchor, key, share: count / element.anchors.length })
   })
   return list
+}
+
+/**
+ * How the first round is turned on a ring of chains: such that its pattern sits on the chains in the same way
+ * wherever the round begins. A pattern without any preference sits as it comes.
+ */
+function ringPhase(ground: Ground, standing: readonly Standing[]): number {
+  const n = ground.ring.nodes.length
+  const { lengthMm } = ground.edges[0]!
+  let [c, s] = [0, 0]
+  for (const { top } of standing) {
+    const angle = (2 * Math.PI * n * top.along) / lengthMm
+    c += Math.cos(angle)
+    s += Math.sin(angle)
+  }
+  const clear = Math.hypot(c, s) > 1e-6 * standing.length
+  return n > 1 && clear ? Math.atan2(s, c) / (2 * Math.PI * n) : 0
 }
 
 /** Legs of one place start after the widest gap between them, so that a round's start does not split a fan. */

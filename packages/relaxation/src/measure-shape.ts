@@ -46,10 +46,8 @@ export function measureOutline(
           points.map((p) => p.r),
         )
   if (at.length < 3) return roundOutline(points)
-  const tips = at.map((k) => points[k]!)
-  const ends = at.map((from, i) => ({ from, to: at[(i + 1) % at.length]! }))
-  const sides = ends.map(({ from, to }) => sideBetween(points, from, to))
-  const cornerReachMm = mean(tips.map((p) => p.r))
+  const sides = at.map((from, i) => sideBetween(points, from, at[(i + 1) % at.length]!))
+  const cornerReachMm = mean(at.map((k) => points[k]!.r))
   const sideReachMm = mean(sides.map((side) => side.reach))
   const half = sides.length / 2
   const acrossMm =
@@ -127,27 +125,42 @@ function farthestNodes(reach: readonly number[], count: number): number[] {
   }).sort((a, b) => a - b)
 }
 
-/** The side from one corner node to the next: reach and bow at its middle, its direction away from the corners. */
+/** The side from one corner node to the next: reach and bow at its middle, its direction counterclockwise. */
 function sideBetween(
   points: readonly Planar[],
   from: number,
   to: number,
 ): { reach: number; bow: number; direction: [number, number] } {
-  const n = points.length
-  const count = (to - from + n) % n || n
-  const [a, b] = [points[from]!, points[to]!]
+  const [a, b] = [tipAt(points, from), tipAt(points, to)]
   const chord = Math.hypot(b.x - a.x, b.y - a.y) || Number.MIN_VALUE
   const [ux, uy] = [(b.x - a.x) / chord, (b.y - a.y) / chord]
   // Outward normal of a side run through counterclockwise: to the right of its direction.
   const outside = (p: { x: number; y: number }): number => (p.x - a.x) * uy - (p.y - a.y) * ux
-  const toChord = -((0 - a.x) * uy - (0 - a.y) * ux)
+  const along = (p: { x: number; y: number }): number =>
+    ((p.x - a.x) * ux + (p.y - a.y) * uy) / chord
+  const n = points.length
+  const between = range(0, (to - from + n) % n || n).map((k) => points[(from + k) % n]!)
   // The middle third, averaged, so that single stitches and loops do not decide.
-  const third = range(Math.round(count / 3), Math.round((2 * count) / 3)).map(
-    (k) => points[(from + k) % n]!,
-  )
-  const bow = mean(third.map(outside))
-  return { reach: toChord + bow, bow, direction: [ux, uy] }
+  const third = between.filter((p) => Math.abs(along(p) - 0.5) <= 1 / 6 + 1e-9)
+  const nearest = Math.min(...between.map((p) => Math.abs(along(p) - 0.5)))
+  const middlePart =
+    third.length > 0 ? third : between.filter((p) => Math.abs(along(p) - 0.5) <= nearest + 1e-9)
+  const bow = mean(middlePart.map(outside))
+  return { reach: bow - outside({ x: 0, y: 0 }), bow, direction: [ux, uy] }
 }
+
+/** A corner may end in two nodes that reach equally far: its tip is between them. */
+function tipAt(points: readonly Planar[], k: number): { x: number; y: number } {
+  const n = points.length
+  const own = points[k]!
+  const twins = [points[(k - 1 + n) % n]!, own, points[(k + 1) % n]!].filter(
+    (p) => p.r >= own.r * (1 - sameReach),
+  )
+  return { x: mean(twins.map((p) => p.x)), y: mean(twins.map((p) => p.y)) }
+}
+
+/** Reaches that differ by less than this are the same but for the solver's tolerance. */
+const sameReach = 1e-5
 
 /** Inner angle, degrees, of a counterclockwise outline that turns from one direction to another. */
 function angleBetween(before: readonly [number, number], after: readonly [number, number]): number {

@@ -16,6 +16,8 @@ export interface Place {
   readonly along: number
   readonly leftMm: number
   readonly rightMm: number
+  /** For a place on a run of chains: the tops at its ends (index in the edge) and how far along they are, mm. */
+  readonly ends: readonly { readonly index: number; readonly mm: number }[]
   /** Extra length of the leg: a picot stands above the edge. */
   readonly aboveMm: number
 }
@@ -83,6 +85,7 @@ function nodePlace(ground: Ground, round: number, index: number): Place {
     leftMm: left.mm,
     rightMm: right.mm,
     aboveMm: 0,
+    ends: [],
   }
 }
 
@@ -124,7 +127,26 @@ function runPlace(
     leftMm: ground.chainMm,
     rightMm: ground.chainMm,
     aboveMm: 0,
+    ends: runEnds(plan, first, chains, at, ground.chainMm),
   }
+}
+
+function runEnds(
+  plan: EdgePlan,
+  first: number,
+  chains: number,
+  at: number,
+  chainMm: number,
+): { index: number; mm: number }[] {
+  const [before, after] = [neighbour(plan, first, -1), neighbour(plan, first + chains - 1, 1)]
+  return [
+    { index: before, steps: at + 0.5 },
+    { index: after, steps: chains - at - 0.5 },
+  ].flatMap(({ index, steps }) =>
+    index === null || plan.nodes[index]!.isChain
+      ? []
+      : [{ index, mm: steps * chainMm + plan.nodes[index]!.widthMm / 2 }],
+  )
 }
 
 function betweenPlace(ground: Ground, anchor: { round: number; element: number }): Place {
@@ -180,6 +202,7 @@ function centrePlace(ground: Ground, chain: number | undefined, share: number): 
       leftMm: 0,
       rightMm: 0,
       aboveMm: 0,
+      ends: [],
     }
   const at = chain === undefined ? share * n - 0.5 : chain
   const pointAt = (k: number): Point => {
@@ -197,6 +220,7 @@ function centrePlace(ground: Ground, chain: number | undefined, share: number): 
     leftMm: step,
     rightMm: step,
     aboveMm: 0,
+    ends: [],
   }
 }
 

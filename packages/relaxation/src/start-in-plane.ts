@@ -2,6 +2,7 @@
 // that the stitches stand over their bases as well as they can. Only a start for the minimiser.
 
 import type { RoundCorners } from "@roundwright/motif"
+import type { EdgePlan } from "./edge-plan.ts"
 import type { Leg } from "./legs.ts"
 import { cornerMitres, firstTips } from "./mitre.ts"
 import type { Ground } from "./places.ts"
@@ -47,11 +48,37 @@ export function placeInPlane(
     // A round of chains alone, or one that is worked into nothing below, gets the circle of its length.
     const size = weight > 0 ? reach / weight : edge.lengthMm / (2 * Math.PI)
     const turn = Math.hypot(c, s) > 1e-9 ? Math.atan2(s, c) : 0
+    const bulges = loopBulges(edge)
     outline.forEach(({ radius, angle }, k) => {
-      put(xy, base + k, size * radius, turn + angle)
+      put(xy, base + k, size * radius + bulges[k]!, turn + angle)
     })
   })
   return xy
+}
+
+/**
+ * Loops of chains start bulging outward, as the next round or the pins draw them: else rounding alone would
+ * decide on which side of their ends a slack loop comes to lie.
+ */
+const bulgeShare = 0.15
+
+function loopBulges(edge: EdgePlan): number[] {
+  const bulges = edge.nodes.map(() => 0)
+  for (let first = 0; first < edge.nodes.length; first++) {
+    const { element, isChain } = edge.nodes[first]!
+    if (!isChain) continue
+    let last = first
+    while (edge.nodes[last + 1]?.element === element) last++
+    const count = last - first + 1
+    for (let k = first; k <= last; k++)
+      bulges[k] =
+        bulgeShare *
+        count *
+        edge.nodes[k]!.widthMm *
+        Math.sin((Math.PI * (k - first + 0.5)) / count)
+    first = last
+  }
+  return bulges
 }
 
 /** Place on an outline of reach 1: the unit circle, or the polygon of apothem 1 whose corners are at the tips. */

@@ -153,3 +153,45 @@ export function randomMotif(seed: number, rounds = 4): Motif {
     rounds: list,
   }
 }
+
+/** The same piece seen from behind: every round worked the other way round. */
+export function mirrored(motif: Motif): Motif {
+  const flip = (roundIndex: number, element: number): number =>
+    motif.rounds[roundIndex]!.elements.length - 1 - element
+  const rounds = motif.rounds.map((one) => ({
+    ...one,
+    elements: one.elements
+      .map((element): Element => {
+        if (element.type !== "stitch") return element
+        const anchors = element.anchors.map((anchor): Anchor => {
+          if (anchor.at === "centre") return anchor
+          return { ...anchor, element: flip(anchor.round, anchor.element) }
+        })
+        return { ...element, anchors: anchors.reverse() }
+      })
+      .reverse(),
+  }))
+  return { ...motif, rounds }
+}
+
+/** The same piece with every round begun \`by\` elements later. */
+export function begunLater(motif: Motif, by: number): Motif {
+  const move = (roundIndex: number, element: number): number => {
+    const n = motif.rounds[roundIndex]!.elements.length
+    return (((element - by) % n) + n) % n
+  }
+  const rounds = motif.rounds.map((one) => {
+    const n = one.elements.length
+    const elements = one.elements.map((_, k): Element => {
+      const element = one.elements[(k + by) % n]!
+      if (element.type !== "stitch") return element
+      const anchors = element.anchors.map((anchor): Anchor => {
+        if (anchor.at === "centre") return anchor
+        return { ...anchor, element: move(anchor.round, anchor.element) }
+      })
+      return { ...element, anchors }
+    })
+    return { ...one, elements }
+  })
+  return { ...motif, rounds }
+}

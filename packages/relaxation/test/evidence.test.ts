@@ -1,0 +1,66 @@
+// What published pieces look like against what the net says.
+
+import { buildDisc, buildPolygon } from "@roundwright/motif"
+import { gaugeFrom, kind } from "@roundwright/stitches"
+import { describe, expect, it } from "vitest"
+import { expectClose, expectRelative } from "../../../test/support/close.ts"
+import { layOut } from "../src/index.ts"
+
+const sc = kind("sc")
+/** No gauge is known: published proportions, sizes in widths of one sc. */
+const unknown = gaugeFrom({ swatches: [] })
+const plain = { inSpace: false } as const
+
+// Therese de Dillmont, "Encyclopedia of Needlework" (about 1890), figs. 441 to 443, Project Gutenberg eBook 20776: engravings
+// of a square (+8 sc a round), a hexagon (+12, hollow sides, drawn-out points) and a disc (+6, six dark wedges).
+describe("engravings of single crochet", () => {
+  it("the square of three in each corner comes out square", () => {
+    const { outline } = layOut(buildPolygon(sc, 4, 8, 2, 3), unknown, plain)
+    expect(outline.corners).toBe(4)
+    expectRelative(
+      outline.cornerReachMm / outline.sideReachMm,
+      Math.SQRT2,
+      0.03,
+      "as near as a printed figure can be measured",
+    )
+    expectClose(outline.bowMm / outline.sideReachMm, 0, 0.03, "the same")
+  })
+
+  it("the disc of six increases comes out round within 3 %", () => {
+    const shape = layOut(buildDisc(sc, [6, 12, 18, 24, 30, 36, 42, 48]), unknown, plain)
+    const { net, flat } = shape
+    const reach = net.edges
+      .at(-1)!
+      .nodes.map((node) => Math.hypot(flat.xy[2 * node]!, flat.xy[2 * node + 1]!))
+    expectRelative(Math.min(...reach), Math.max(...reach), 0.03, "asked for")
+  })
+
+  it("the hexagon of three in each corner has hollow sides, nearer the engraving than a true hexagon", () => {
+    const { outline } = layOut(buildPolygon(sc, 6, 8, 1, 3), unknown, plain)
+    expect(outline.corners).toBe(6)
+    expect(outline.bowMm).toBeLessThan(0)
+    const ratio = outline.sideReachMm / outline.cornerReachMm
+    const engraving = 0.8
+    expect(Math.abs(ratio - engraving)).toBeLessThan(Math.abs(ratio - Math.cos(Math.PI / 6)))
+  })
+})
+
+describe("sizes stated by makers", () => {
+  // A granny square measured after every round (3, 5.5, 7.5, 9.5, 11.5, 13.5 cm) fits no yarn given in print; its growth a
+  // round, 2 cm from round 3 on, does not depend on it. Source row: granny-square-size-by-round of the gathered outcomes.
+  it("an even square grows by the same size every round", async () => {
+    const { grannySquare } = await import("./support/motifs.ts")
+    const { acrossAfterRound } = layOut(grannySquare(6), unknown, plain)
+    const growth = acrossAfterRound.slice(1).map((across, k) => across - acrossAfterRound[k]!)
+    const measured = [2.5, 2, 2, 2, 2]
+    const scale = growth.reduce((a, b) => a + b) / measured.reduce((a, b) => a + b)
+    growth.forEach((value, k) => {
+      expectClose(
+        value / scale,
+        measured[k]!,
+        0.4,
+        "measured to half a centimetre; ends of a difference",
+      )
+    })
+  })
+})
