@@ -16,7 +16,7 @@ export function leftOver(work: RoundWork, span: Span): Finding[] {
   const { edge } = work.main
   if (edge.round < 0 || edge.size === 0) return []
   const state = usage(work)
-  if (!state.any) return []
+  if (!state.any || state.complete) return []
   const findings: Finding[] = []
   const runs = skipRuns(edge, state)
   const stitches = work.picked ? null : stitchesLeft(edge, state)
@@ -33,6 +33,8 @@ export function leftOver(work: RoundWork, span: Span): Finding[] {
 
 interface Usage {
   readonly any: boolean
+  /** Every stitch and chain below is worked into. */
+  readonly complete: boolean
   /** By cell: 1 worked, 2 skipped; 0 neither. */
   readonly marks: Uint8Array
   /** Cells in the order walked from the round's start. */
@@ -62,11 +64,25 @@ function usage(work: RoundWork): Usage {
       endsSkipped = use.use === "skipped"
     }
   }
-  const walk = Array.from(
-    { length: edge.size },
-    (_, k) => (((base + k) % edge.size) + edge.size) % edge.size,
-  )
-  return { any, marks, walk, tailFrom: Math.min(edge.size, Math.max(0, last - base)), endsSkipped }
+  let complete = true
+  for (let index = 0; index < edge.size && complete; index++) {
+    const type = edge.cells[index]!.type
+    complete = marks[index] === 1 || type === "gap" || type === "picot"
+  }
+  const walk = complete
+    ? []
+    : Array.from(
+        { length: edge.size },
+        (_, k) => (((base + k) % edge.size) + edge.size) % edge.size,
+      )
+  return {
+    any,
+    complete,
+    marks,
+    walk,
+    tailFrom: Math.min(edge.size, Math.max(0, last - base)),
+    endsSkipped,
+  }
 }
 
 interface SkipRuns {

@@ -21,9 +21,52 @@ export interface StepRun {
 }
 
 /** Reads a whole round. Problems are left in `words.findings`. */
-export function readRound(words: Words): RoundTree {
+export function readRound(given: Words): RoundTree {
+  const words = withoutOtherSizes(given)
   const run = readSteps(words, () => false)
+  if (words !== given) given.findings.splice(0, given.findings.length, ...words.findings)
   return { steps: run.steps, totals: run.totals }
+}
+
+/** "6 (8, 10) sc": the first size is read, and told. */
+function withoutOtherSizes(words: Words): Words {
+  const { tokens } = words
+  const kept = []
+  for (let i = 0; i < tokens.length; i++) {
+    kept.push(tokens[i]!)
+    if (
+      tokens[i]?.type !== "number" ||
+      tokens[i + 1]?.text !== "(" ||
+      tokens[i + 2]?.type !== "number"
+    )
+      continue
+    let end = i + 2
+    while (
+      tokens[end]?.type === "number" ||
+      tokens[end]?.text === "," ||
+      tokens[end]?.text === ":" ||
+      tokens[end]?.text === "-"
+    )
+      end += 1
+    const after = tokens[end + 1]
+    if (
+      tokens[end]?.text !== ")" ||
+      after?.type !== "word" ||
+      /^(times|x|more|in)$/.test(after.text)
+    )
+      continue
+    words.report({
+      severity: "note",
+      code: "first-size-read",
+      start: tokens[i + 1]!.start,
+      end: tokens[end]!.end,
+      message: "Figures for other sizes stand here; the first size is read.",
+      hint: "",
+    })
+    i = end
+  }
+  if (kept.length === tokens.length) return words
+  return words.withTokens(kept)
 }
 
 /** Reads steps until `stops` says so, a closing bracket or the end. */

@@ -79,14 +79,23 @@ function numberedLabel(text: string, at: number) {
   if (!found) return null
   const unit = (found[1] ?? "").toLowerCase()
   const from = numberOf(found[2] ?? "", wordList)
-  const to = found[3] === undefined ? from : Number(found[3])
-  return {
-    from,
-    to: Math.max(to, from),
-    row: unit.startsWith("row"),
-    start: at,
-    end: at + found[0].length,
+  const row = unit.startsWith("row")
+  const end = at + found[0].length
+  const several = unit.endsWith("s") || found[3] === undefined
+  if (!several && !/^\s*(?:[:.)\](-]|$)/.test(text.slice(end, end + 4))) {
+    // "Rnd 1 - 8 sc": a dash after the label, not a range.
+    const alone = new RegExp(
+      `^${escaped(found[1] ?? "")}\\.?\\s*#?\\s*${escaped(found[2] ?? "")}`,
+      "i",
+    ).exec(found[0])
+    return { from, to: from, row, start: at, end: at + (alone?.[0].length ?? found[0].length) }
   }
+  const to = found[3] === undefined ? from : Number(found[3])
+  return { from, to: Math.max(to, from), row, start: at, end }
+}
+
+function escaped(text: string): string {
+  return text.replace(/[^a-z0-9]/gi, "\\$&")
 }
 
 function ordinalLabel(text: string, at: number) {

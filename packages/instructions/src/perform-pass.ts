@@ -29,8 +29,8 @@ export function passEach(work: RoundWork, step: Filling): void {
   const sites = sitesOf(work, position, place, boundary, place)
   const needed = place.until.kind === "around" && place.until.rest !== true
   if (sites.length === 0 && needed) throw nothingLeft(place)
+  const one = alone(step)
   const every = place.every ?? 1
-  let made = 0
   sites.forEach((site, k) => {
     work.countStep(step)
     if ((k + 1) % every !== 0 && every > 1) {
@@ -39,10 +39,8 @@ export function passEach(work: RoundWork, step: Filling): void {
       return
     }
     position.at = site.to
-    fill(work, step, site, position)
-    made += 1
+    fill(work, one, site, position)
   })
-  void made
   if (place.until.kind === "around") position.at = Math.max(position.at, boundary)
   else position.at = Math.max(position.at, Math.min(boundary, position.at))
 }
@@ -63,13 +61,14 @@ export function passAround(work: RoundWork, cases: readonly Filling[]): void {
   const found = new Map<number, { site: Site; step: Filling }>()
   for (const step of cases) {
     const place = step.place as Each
+    const one = alone(step)
     const all = sitesOf(work, position, place, boundary, place)
     if (all.length === 0) throw nothingLeft(place)
     const every = place.every ?? 1
     const sites = all.filter((_, k) => (k + 1) % every === 0)
     for (const site of sites) {
       for (let at = site.from; at < site.to; at++) found.delete(at)
-      found.set(site.from, { site, step })
+      found.set(site.from, { site, step: one })
     }
   }
   const ordered = [...found.values()].sort((a, b) => a.site.from - b.site.from)
@@ -81,6 +80,11 @@ export function passAround(work: RoundWork, cases: readonly Filling[]): void {
   position.at = Math.max(position.at, boundary)
 }
 
+/** The step as worked into one place found for it. */
+function alone(step: Filling): Filling {
+  return step.do === "work" ? { ...step, place: null } : step
+}
+
 function fill(work: RoundWork, step: Filling, site: Site, position: Position): void {
   if (step.do === "group") {
     fillSite(work, step, site, position)
@@ -90,7 +94,7 @@ function fill(work: RoundWork, step: Filling, site: Site, position: Position): v
   work.current = site
   const before = work.inPlace
   work.inPlace = [site.anchor]
-  performWork(work, { ...step, place: null })
+  performWork(work, step)
   work.inPlace = before
 }
 

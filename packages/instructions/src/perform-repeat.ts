@@ -130,7 +130,7 @@ function finishRepeat(
     if (again) throw again
     return
   }
-  if (!usedUp) {
+  if (!usedUp || (work.startTaken && closesOnFirst(step.last))) {
     const failed = tryOnce(work, step.last)
     if (!failed) return
     work.backTo(mark)
@@ -142,6 +142,16 @@ function finishRepeat(
     const again = tryOnce(work, step.last)
     if (again) throw again
   }
+}
+
+/** The ending closes the round on its first stitch and so needs no place of its own. */
+function closesOnFirst(last: readonly Step[]): boolean {
+  const tail = last[last.length - 1]
+  if (tail?.do !== "work" || !tail.place) return false
+  return (
+    (tail.place.at === "made" && tail.place.which === "first") ||
+    (tail.place.at === "next" && tail.place.order === "first")
+  )
 }
 
 /**

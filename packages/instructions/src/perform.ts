@@ -195,7 +195,10 @@ function fillPlace(
   anchors: readonly Anchor[],
 ): void {
   const before = work.inPlace
+  const loops = work.loops
   work.inPlace = anchors
+  if (step.place.loops) work.loops = step.place.loops
   perform(work, step.steps)
   work.inPlace = before
+  work.loops = loops
 }

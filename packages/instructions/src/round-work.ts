@@ -274,7 +274,8 @@ export class RoundWork {
   private withChains(edge: Edge, noun: Noun): Noun {
     if (noun.what !== "stitch" || noun.kind || noun.corner || noun.unworked || edge.round < 0)
       return noun
-    if (!edge.elements.some((element) => element.type === "chain")) return noun
+    if (!edge.keep("any-chain", () => edge.elements.some((element) => element.type === "chain")))
+      return noun
     const taken = this.choices.take(
       "chains-are-stitches",
       this.chainsNamed ? ["yes", "no"] : ["no", "yes"],

@@ -25,7 +25,7 @@ export interface Meaning {
 
 /** Does any place of the edge fit the noun; if not, the nearest meaning that one does. */
 export function meaningOf(edge: Edge, noun: Noun): Meaning {
-  return edge.keep(`meaning:${nounKey(noun)}`, (): Meaning => {
+  return edge.keep(nounKey(noun), (): Meaning => {
     if (fits(edge, noun)) return { noun, stretched: null, exists: true }
     if (noun.what === "space") {
       for (const wider of widerSpaces(noun))
@@ -70,7 +70,18 @@ function sizeChanged(noun: Noun, wider: Noun): boolean {
   return noun.size !== undefined && wider.size === undefined
 }
 
+const nounKeys = new WeakMap<Noun, string>()
+
+/** Equal for nouns that mean the same; remembered, as it is asked for at every step. */
 function nounKey(noun: Noun): string {
+  const known = nounKeys.get(noun)
+  if (known !== undefined) return known
+  const key = `meaning:${writtenKey(noun)}`
+  nounKeys.set(noun, key)
+  return key
+}
+
+function writtenKey(noun: Noun): string {
   const kind = noun.kind
   return [
     noun.what,

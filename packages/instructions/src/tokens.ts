@@ -70,10 +70,24 @@ export function tokenise(text: string, start: number, end: number): Token[] {
     }
     const spaced = at > start && /\s/.test(text.charAt(at - 1))
     const stop = Math.min(end, at + found[0].length)
-    tokens.push(tokenOf(found, at, stop, spaced))
-    at = stop
+    const token = tokenOf(found, at, stop, spaced)
+    tokens.push(token)
+    at = token.type === "word" && stopBelongs(text, stop, token.text) ? stop + 1 : stop
   }
   return tokens
+}
+
+const shortened = new Set(
+  "ch chs sl sk rep rnd rnds beg cont approx tog sp sps inc dec yo lp lps cl".split(" "),
+)
+const oftenLast = new Set("st sts sc dc hdc tr dtr htr".split(" "))
+
+/** A full stop that belongs to an abbreviation: the sentence goes on after it in small letters. */
+function stopBelongs(text: string, at: number, word: string): boolean {
+  if (text.charAt(at) !== ".") return false
+  const next = /^\.[ \t]*(\S?)/.exec(text.slice(at, at + 8))?.[1] ?? ""
+  if (shortened.has(word)) return /[a-z0-9,;(*-]/.test(next)
+  return oftenLast.has(word) && /[a-z,;]/.test(next)
 }
 
 function tokenOf(found: RegExpExecArray, start: number, end: number, spaced: boolean): Token {

@@ -26,6 +26,13 @@ export class Words {
     readonly end: number,
   ) {}
 
+  /** The same with other tokens; problems go on in the same list. */
+  withTokens(tokens: readonly Token[]): Words {
+    const other = new Words(tokens, this.terms, this.locals, this.end)
+    for (const finding of this.findings) other.findings.push(finding)
+    return other
+  }
+
   peek(ahead = 0): Token | undefined {
     return this.tokens[this.at + ahead]
   }

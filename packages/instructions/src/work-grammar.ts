@@ -14,8 +14,10 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     if (shared) return shared
     const local = readLocal(words, start)
     if (local) return local
-    const { count, stitch } = readCounted(words) ?? {}
-    if (!stitch || count === undefined) return null
+    const counted = readCounted(words)
+    if (!counted) return null
+    const { count } = counted
+    let { stitch } = counted
     const legs = stitch.kind.gathered ? readLegs(words) : null
     if (legs) return [{ ...words.since(start), do: "work", stitch, count, place: null, legs }]
     const even = readEven(words)
@@ -37,6 +39,7 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
       return [{ ...words.since(start), do: "work", stitch, count, place }]
     }
     const place = readWorkPlace(words)
+    stitch = formed(stitch, place)
     const between = readBetween(words)
     const step: Step = {
       ...words.since(start),
@@ -91,6 +94,17 @@ function aroundThing(words: Words): boolean {
   return /^(the|a|each|next|post|front|back|cord|ring|same|every|this|plastic|entire)$/.test(
     words.text(1),
   )
+}
+
+/** "in back loop of", "around post of": the place says how the stitch is worked. */
+function formed(stitch: StitchName, place: Place | null): StitchName {
+  if (!place || (!place.loops && !place.post)) return stitch
+  const kind = {
+    ...stitch.kind,
+    ...(place.loops ? { loops: place.loops } : {}),
+    ...(place.post && !stitch.kind.post ? { post: place.post } : {}),
+  }
+  return { ...stitch, kind }
 }
 
 /** A place, or one without its preposition ("sc next st", "2 dc each st"). */

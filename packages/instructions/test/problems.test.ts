@@ -1,0 +1,184 @@
+// Every problem has its exact place, and no input breaks the reader.
+
+import { describe, expect, it } from "vitest"
+import { readPattern } from "../src/index.ts"
+import { doubts, only, pointedAt, read } from "./help.ts"
+
+describe("places", () => {
+  it("points at the word that is not understood and proposes the nearest", () => {
+    const text =
+      "Terms: US\nRnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in eahc st.\nRnd 3: sc in each st."
+    const problem = readPattern(text).problems.find((one) => one.code === "unknown-word")!
+    expect(problem).toMatchObject({
+      severity: "error",
+      round: 2,
+      line: 3,
+      column: 16,
+      length: 4,
+      hint: 'Did you mean "each"?',
+    })
+    expect(pointedAt(text, problem)).toBe("eahc")
+  })
+
+  it("points at the total that differs", () => {
+    const text =
+      "# Disc\r\nTerms: US\r\nRnd 1: 6 sc in magic ring. (6 sc)\r\nRnd 2: 2 sc in each st. (13 sc)"
+    const problem = only(readPattern(text), "stated-total-differs")
+    expect(pointedAt(text, problem)).toBe("13 sc")
+    expect(problem).toMatchObject({ round: 2, line: 4, column: 26, length: 5 })
+  })
+
+  it("points at the place that is not there", () => {
+    const text = "Terms: US\nRnd 1: 6 sc in magic ring.\nRnd 2: 2 dc in next ch-3 sp."
+    const problem = only(readPattern(text), "no-such-place")
+    expect(pointedAt(text, problem)).toBe("in next ch-3 sp")
+  })
+
+  it("points at the repeat that does not divide", () => {
+    const text =
+      "Terms: US\nRnd 1: 7 sc in magic ring.\nRnd 2: *sc in next st, ch 2, skip 1 st; rep from * around; join."
+    const problem = only(readPattern(text), "repeat-does-not-divide")
+    expect(pointedAt(text, problem)).toBe("*sc in next st, ch 2, skip 1 st; rep from * around")
+  })
+
+  it("points at the step that asks for more than there is", () => {
+    const text =
+      "Terms: US\nRnd 1: 6 sc in magic ring.\nRnd 2: *2 sc in next st; rep from * 6 more times."
+    const problem = only(readPattern(text), "needs-more-than-there-is")
+    expect(pointedAt(text, problem)).toBe("in next st")
+    expect(problem.message).toContain("all 6 of its stitches")
+  })
+
+  it("counts columns in the text as given, whatever stands in it", () => {
+    const text =
+      "Terms: US\n\u2022 **Rnd 1:** \u201cred\u201d 6\u00a0sc in magic ring \u2013 wibble."
+    const problem = only(readPattern(text), "unknown-word")
+    expect(pointedAt(text, problem)).toBe("wibble")
+  })
+})
+
+describe("reading on", () => {
+  it("keeps the rounds before a round that cannot be worked, and reads the later ones", () => {
+    const reading = read(
+      "6 sc in magic ring. (6 sc)",
+      "wibble the blorp. (12 sc)",
+      "sc in each st. (12 sc)",
+      "2 sc in each st. (25 sc)",
+    )
+    expect(reading.motif.rounds).toHaveLength(1)
+    expect(reading.rounds.map((round) => round.counted?.stitches ?? null)).toEqual([
+      6,
+      null,
+      12,
+      24,
+    ])
+    expect(
+      reading.problems
+        .filter((problem) => problem.round === 4 && problem.severity === "warning")
+        .map((problem) => problem.code),
+    ).toEqual(["stated-total-differs"])
+  })
+
+  it("is content with words about colour, yarn and ends", () => {
+    const reading = read(
+      "with A, 6 sc in magic ring; join; fasten off, weave in ends.",
+      "join B in any st; ch 1, 2 sc in each st around; join, change to red.",
+    )
+    expect(doubts(reading)).toEqual([])
+  })
+})
+
+describe("terms", () => {
+  const uk =
+    "Rnd 1: ch 4, join to form a ring; ch 3 (counts as tr), 11 tr in ring; join.\nRnd 2: ch 1, 1 dc in same st, 2 dc in each tr around; join."
+
+  it("converts UK terms that are stated", () => {
+    const reading = readPattern(`Terms: UK\n${uk}`)
+    expect(doubts(reading)).toEqual([])
+    expect(reading.termsFrom).toBe("stated")
+    const first = reading.motif.rounds[0]?.elements[1]
+    expect(first?.type === "stitch" ? first.kind.basic : null).toBe("dc")
+  })
+
+  it("reads them as US when nothing is stated, and says what speaks for UK", () => {
+    const reading = readPattern(uk)
+    expect(reading).toMatchObject({ terms: "US", termsFrom: "default" })
+    const problem = only(reading, "terms-may-be-uk")
+    expect(problem.severity).toBe("warning")
+    expect(problem.hint).toBe('Add a line "Terms: UK" or "Terms: US".')
+  })
+
+  it("suspects nothing where only US words stand", () => {
+    expect(
+      readPattern("Rnd 1: 6 sc in magic ring.").problems.map((problem) => problem.code),
+    ).toEqual([])
+  })
+
+  it("takes the terms asked for over those stated, and says so", () => {
+    const reading = readPattern(`Terms: US\n${uk}`, { terms: "UK" })
+    expect(reading.terms).toBe("UK")
+    expect(reading.problems.map((problem) => problem.code)).toContain("terms-overruled")
+  })
+})
+
+describe("headings", () => {
+  it("reads title, yarn, hook and gauge", () => {
+    const reading = readPattern(
+      "# Spoked wheel\nYarn: DK cotton\nHook: 4 mm\nGauge: 20 sc x 22 rows = 10 cm\nTerms: US\n\nRnd 1: 6 sc in magic ring.",
+    )
+    expect(reading.title).toBe("Spoked wheel")
+    expect(reading.gauge).toMatchObject({ yarnWeight: 3, hookMm: 4 })
+    expect(reading.gauge.swatches).toHaveLength(1)
+    expect(doubts(reading)).toEqual([])
+  })
+})
+
+describe("bad input ends in a clear problem", () => {
+  it.each([
+    ["nothing", "", "empty-text"],
+    ["blanks", " \n\t\n", "empty-text"],
+    ["a binary file", "\u0089PNG\u0000\u0001\u0002", "not-text"],
+    ["five megabytes", "Rnd 1: 6 sc in magic ring. ".repeat(200_000), "text-too-long"],
+    ["prose", "Once there was a hook.", "no-rounds"],
+    [
+      "a thousand million repeats",
+      "Rnd 1: 6 sc in magic ring.\nRnd 2: *2 sc in next st; rep 1000000000 times.",
+      "too-many-repeats",
+    ],
+    [
+      "a thousand million repeats from a mark",
+      "Rnd 1: 6 sc in magic ring.\nRnd 2: *2 sc in next st; rep from * 1000000000 times.",
+      "too-many-repeats",
+    ],
+    ["a thousand million stitches", "Rnd 1: 1000000000 sc in magic ring.", "round-too-large"],
+    [
+      "a ring of a thousand million chains",
+      "Rnd 1: ch 1000000000, join to form a ring; 8 sc in ring.",
+      "too-many-chains",
+    ],
+    [
+      "doubling without end",
+      "Rnd 1: 6 sc in magic ring.\nRnds 2-99: 2 sc in each st.",
+      "round-too-large",
+    ],
+    [
+      "repeats in repeats",
+      "Rnd 1: *sc in ring, (ch 1, (ch 1, (ch 1) 4000 times) 4000 times) 4000 times; rep from * 4000 times.",
+      "round-too-large",
+    ],
+    ["brackets in brackets", `Rnd 1: ${"( ".repeat(3000)}`, "nested-too-deeply"],
+    ["stars in stars", `Rnd 1: ${"* ".repeat(3000)}`, "repeat-without-end"],
+    ["a repeat that uses nothing", "Rnd 1: *sc in ring; rep from * around.", "repeat-without-end"],
+    ["a million rounds", "Rnds 1-1000000: sc in each st.", "too-many-rounds"],
+  ])("%s", (_, text, code) => {
+    const reading = readPattern(text)
+    const problem = reading.problems.find((one) => one.code === code)
+    expect(problem?.severity, reading.problems.map((one) => one.code).join(" ")).toBe("error")
+    expect(problem?.hint).not.toBe("")
+  })
+
+  it("takes anything that is no string", () => {
+    for (const value of [undefined, null, 3, {}, []])
+      expect(readPattern(value as unknown as string).problems[0]?.code).toBe("not-text")
+  })
+})
