@@ -72,9 +72,10 @@ describe("hard inputs", () => {
 
   it("points at the word that is not understood", () => {
     const text = String(files["nonsense.txt"]).split("\n")
-    const problem = check("nonsense.txt").problems.find((p) => p.line === 3)!
-    const word = text[2]!.slice(problem.column - 1, problem.column - 1 + problem.length)
-    expect(word).toMatch(/blorf/)
+    const words = check("nonsense.txt")
+      .problems.filter((p) => p.line === 3)
+      .map((p) => text[2]!.slice(p.column - 1, p.column - 1 + p.length))
+    expect(words).toContain("blorf")
   })
 
   it("tells both numbers of a wrong total", () => {

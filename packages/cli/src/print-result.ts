@@ -51,9 +51,9 @@ function ledgerTable(result: CheckResult): string[] {
     "counted",
     "stated",
     `edge ${unit}`,
-    `out ${unit}`,
+    `reach ${unit}`,
     "fullness",
-    "overall",
+    "so far",
     "verdict",
   ]
   const byRound = new Map(result.ledger.map((row) => [row.round, row]))

@@ -1,0 +1,48 @@
+// The floor under the evidence: what the tool has reached against the outside world may not be lost.
+
+import { describe, expect, it } from "vitest"
+import { loadCases } from "./cases.ts"
+import { readingCoverage } from "./reading-coverage.ts"
+import { compareSizes } from "./size-error.ts"
+import { judgeOutcomes } from "./verdict-agreement.ts"
+
+describe("reading", () => {
+  it.each([
+    ["handbook-motifs", 0.6],
+    ["measured-motifs", 0.6],
+  ] as const)(
+    "reads the rounds of %s with the right totals, none wrong in silence",
+    (name, share) => {
+      const coverage = readingCoverage(loadCases(name))
+      expect(coverage.rounds).toBeGreaterThan(150)
+      expect(coverage.right / coverage.rounds).toBeGreaterThanOrEqual(share)
+      expect(coverage.silentMisreads).toBe(0)
+    },
+  )
+})
+
+describe("verdicts", () => {
+  const outcomes = judgeOutcomes(loadCases("flatness-outcomes"))
+
+  it("meet at least 85 % of the reported outcomes, none the opposite", () => {
+    expect(outcomes.length).toBeGreaterThanOrEqual(22)
+    const agree = outcomes.filter((outcome) => outcome.agrees).length
+    expect(agree / outcomes.length).toBeGreaterThanOrEqual(0.85)
+    expect(outcomes.filter((outcome) => outcome.opposite)).toEqual([])
+  })
+
+  it("meet as large a share of the cases that fitted no constant", () => {
+    const judging = outcomes.filter((outcome) => !outcome.fitted)
+    expect(judging.length).toBeGreaterThanOrEqual(12)
+    const agree = judging.filter((outcome) => outcome.agrees).length
+    expect(agree / judging.length).toBeGreaterThanOrEqual(0.85)
+  })
+})
+
+describe("sizes", () => {
+  it("are given for the motifs whose yarn or hook is known", () => {
+    const sizes = compareSizes(loadCases("measured-motifs"))
+    expect(sizes.length).toBeGreaterThanOrEqual(20)
+    for (const size of sizes) expect(size.foundMm).toBeGreaterThan(0)
+  })
+})
