@@ -297,7 +297,10 @@ function isTotalBracket(words: Words, close: string, steps: readonly Step[]): bo
   const last = words.tokens
     .slice(end + 1)
     .every((token) => /^[.)\];,*-]$/.test(token.text) || token.type === "word")
-  return steps.length > 0 && (after === "" || after === "." || after === ";" || last)
+  return (
+    (steps.length > 0 || words.findings.length > 0) &&
+    (after === "" || after === "." || after === ";" || last)
+  )
 }
 
 const asideStarts = new Set([

@@ -54,6 +54,7 @@ export function readMode(words: Words): Step[] | null {
       )
     )
       return []
+    if (words.attempt(() => acceptColourChange(words))) return []
     const working = words.accept("working", "work")
     if (working && words.accept("in", "into", "through", "only")) {
       words.accept("in", "into")
@@ -83,6 +84,16 @@ export function readMode(words: Words): Step[] | null {
       return passesMode(words, start, "front")
     return null
   })
+}
+
+/** "change to B", "changing colour", "switch to red". */
+function acceptColourChange(words: Words): true | null {
+  if (!words.accept("change", "changing", "switch", "drop", "pick")) return null
+  words.accept("up")
+  words.accept("color", "colour", "colors", "colours", "yarn")
+  if (words.accept("to")) return isColourWords(words) ? true : null
+  isColourWords(words)
+  return true
 }
 
 function isColourWords(words: Words): boolean {

@@ -164,7 +164,7 @@ describe("bad input ends in a clear problem", () => {
     [
       "repeats in repeats",
       "Rnd 1: *sc in ring, (ch 1, (ch 1, (ch 1) 4000 times) 4000 times) 4000 times; rep from * 4000 times.",
-      "round-too-large",
+      "too-many-steps",
     ],
     ["brackets in brackets", `Rnd 1: ${"( ".repeat(3000)}`, "nested-too-deeply"],
     ["stars in stars", `Rnd 1: ${"* ".repeat(3000)}`, "repeat-without-end"],
