@@ -1,2 +1,3 @@
 export * from "./read-pattern.ts"
 export * from "./reading.ts"
+export { sameRound, type WriteOptions, writePattern } from "./write-pattern.ts"
