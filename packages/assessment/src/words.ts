@@ -2,7 +2,7 @@
 // with units and sensible digits (mm to 1, cm to 0.1, per cent to 1).
 
 import type { Odds, Verdict } from "@roundwright/flatness"
-import type { CheckResult, LaidOut } from "./result.ts"
+import type { CheckResult } from "./result.ts"
 
 const verdictWords: Record<Verdict, string> = {
   flat: "lies flat",
@@ -21,16 +21,11 @@ export function verdictSentence(result: CheckResult): string {
   const laidOut = result.laidOut
   if (!laidOut) return "No verdict: no round could be read."
   const from = laidOut.fromRound === null ? "" : ` from round ${laidOut.fromRound}`
-  return `${capitalised(verdictPhrase(laidOut))}${from}.`
-}
-
-function verdictPhrase(laidOut: LaidOut): string {
-  if (laidOut.verdict === "blocks-flat") {
-    const stretch = laidOut.blockingStretch
-    const by = stretch === null ? "" : ` (a stretch of ${formatPercent(stretch)})`
-    return `does not lie flat by itself but blocks flat${by}, off`
-  }
-  return verdictWord(laidOut.verdict)
+  if (laidOut.verdict !== "blocks-flat")
+    return `${capitalised(verdictWord(laidOut.verdict))}${from}.`
+  const stretch = laidOut.blockingStretch
+  const by = stretch === null ? "" : `; a stretch of ${formatPercent(stretch)} takes it up`
+  return `Blocks flat: off${from}${by}.`
 }
 
 /** How sure the verdict is, in words and per cent. */
