@@ -4,13 +4,20 @@ import { findRemedies, keepLedger, type Ledger } from "@roundwright/flatness"
 import { type PatternReading, type Problem, readPattern } from "@roundwright/instructions"
 import { findCorners, type Motif, symmetryOf } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
+import type { LaidOutShape } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, kindName } from "@roundwright/stitches"
 import { laidOutFromLedger } from "./laid-out.ts"
+import { laidOutFromNet, layOutMotif, shapeNotes } from "./net-shape.ts"
 import type { CheckedRound, CheckResult } from "./result.ts"
 
 export interface CheckOptions {
   /** Name to show for the text, usually its file; null when it has none. */
   readonly file?: string
+  /**
+   * Who lays the shape out: the ledger (milliseconds; the default) or the elastic net (a second or more,
+   * but it sees lift, waves, bow and skew).
+   */
+  readonly shape?: "ledger" | "net"
 }
 
 /** Everything a check found, with the parts other steps build on beside the published result. */
@@ -20,6 +27,8 @@ export interface Check {
   /** Null when the gauge the text gives cannot be used; the problem then says why. */
   readonly gauge: Gauge | null
   readonly ledger: Ledger | null
+  /** Only when the net was asked for and could lay the piece out. */
+  readonly shape: LaidOutShape | null
 }
 
 /** Checks a written pattern. Never throws on anything a text can hold. */
@@ -35,13 +44,18 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const motif = reading.motif.rounds.length > 0 ? reading.motif : null
   const ledger = motif && gauge ? keepLedger(motif, gauge) : null
   const remedies = motif && gauge && ledger ? findRemedies(motif, gauge, ledger) : []
+  const laid = options.shape === "net" && motif && gauge ? layOutMotif(motif, gauge) : null
+  const shape = laid && !("fault" in laid) ? laid : null
   const result: CheckResult = {
     file: options.file ?? null,
     motif: motif && describeMotif(motif, reading.title),
     terms: reading.terms,
     gauge: describeGaugeUsed(gauge),
     rounds: checkedRounds(reading, ledger, gauge),
-    laidOut: ledger && gauge && laidOutFromLedger(ledger, gauge),
+    laidOut:
+      ledger &&
+      gauge &&
+      (shape ? laidOutFromNet(shape, ledger, gauge) : laidOutFromLedger(ledger, gauge)),
     remedies: remedies.map(({ round, change, fullnessAfter, verdictAfter }) => ({
       round,
       change,
@@ -50,11 +64,15 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     })),
     problems,
     ledger: [...(ledger?.rows ?? [])],
-    notes: [...(ledger?.notes ?? [])],
+    notes: [
+      ...(ledger?.notes ?? []),
+      ...(shape && ledger ? shapeNotes(shape, ledger) : []),
+      ...(laid && "fault" in laid ? [laid.fault] : []),
+    ],
     exitStatus: 2,
   }
   result.exitStatus = exitStatusOf(result)
-  return { result, reading, gauge, ledger }
+  return { result, reading, gauge, ledger, shape }
 }
 
 /** 0 = read and flat, 1 = read and something to mend, 2 = could not be read or used. */

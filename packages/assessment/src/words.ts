@@ -24,8 +24,9 @@ export function verdictSentence(result: CheckResult): string {
   if (laidOut.verdict !== "blocks-flat")
     return `${capitalised(verdictWord(laidOut.verdict))}${from}.`
   const stretch = laidOut.blockingStretch
+  const off = laidOut.fromRound === null ? "Blocks flat" : `Blocks flat: off${from}`
   const by = stretch === null ? "" : `; a stretch of ${formatPercent(stretch)} takes it up`
-  return `Blocks flat: off${from}${by}.`
+  return `${off}${by}.`
 }
 
 /** How sure the verdict is, in words and per cent. */

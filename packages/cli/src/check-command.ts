@@ -7,7 +7,7 @@ import type { Surroundings } from "./run.ts"
 
 export function runCheck(
   files: readonly string[],
-  options: { readonly json: boolean },
+  options: { readonly json: boolean; readonly shape: "ledger" | "net" },
   around: Surroundings,
 ): number {
   if (files.length === 0) {
@@ -17,7 +17,10 @@ export function runCheck(
   let status = 0
   files.forEach((file, index) => {
     const read = readText(around.cwd, file)
-    const result = "text" in read ? checkPattern(read.text, { file }) : unreadable(file, read.fault)
+    const result =
+      "text" in read
+        ? checkPattern(read.text, { file, shape: options.shape })
+        : unreadable(file, read.fault)
     if (options.json)
       around.out(`${JSON.stringify(result, null, files.length > 1 ? undefined : 2)}\n`)
     else {

@@ -5,6 +5,7 @@ import {
   type CheckResult,
   formatFullness,
   formatLength,
+  type LaidOut,
   oddsSentence,
   verdictSentence,
   verdictWord,
@@ -39,7 +40,20 @@ function describe(result: CheckResult): string {
   if (laidOut.acrossMm !== null) facts.push(`about ${formatLength(laidOut.acrossMm)} across`)
   if (motif.corners > 0 && laidOut.cornerReachMm !== null && motif.corners % 2 === 0)
     facts.push(`${formatLength(2 * laidOut.cornerReachMm)} corner to corner`)
-  return wrap(`${motif.title ?? "Untitled"}: ${facts.join(", ")}.`, width)
+  const line = wrap(`${motif.title ?? "Untitled"}: ${facts.join(", ")}.`, width)
+  return laidOut.by === "net" ? `${line}\n${wrap(shapeSentence(laidOut), width)}` : line
+}
+
+/** What only the solved shape can tell. */
+function shapeSentence(laidOut: LaidOut): string {
+  const facts: string[] = []
+  if (laidOut.liftMm !== null) facts.push(`lifts ${formatLength(laidOut.liftMm)} off the table`)
+  if (laidOut.waves) facts.push(`${laidOut.waves} waves`)
+  if (laidOut.bowMm !== null) facts.push(`sides bow by ${formatLength(laidOut.bowMm)}`)
+  if (laidOut.cornerAngleDeg !== null)
+    facts.push(`corners of ${Math.round(laidOut.cornerAngleDeg)}°`)
+  if (laidOut.skewDeg !== null) facts.push(`skew ${Math.round(laidOut.skewDeg)}°`)
+  return `Laid out: ${facts.join(", ") || "nothing to add"}.`
 }
 
 /** The ledger; lengths in mm, or in widths of one sc where no gauge is known. */

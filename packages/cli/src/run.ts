@@ -13,10 +13,12 @@ export interface Surroundings {
 
 export const usage = `roundwright: does a crochet motif worked in rounds lie flat, and what to change.
 
-  roundwright check FILE... [--json]
+  roundwright check FILE... [--json] [--lay-out]
       Reads written patterns and says of each whether it lies flat, cups or
       ruffles, from which round, and what to change. With --json nothing but
       JSON is printed: one object, or one a line for several files.
+      With --lay-out the shape is solved as an elastic net on a table: slower,
+      but it tells lift, waves, bow of the sides, corner angle and skew.
   roundwright report NOTEBOOK [--out FILE.html]
       Renders a Markdown notebook to one HTML file, by default beside your
       working folder as NOTEBOOK.html. An existing file that is not such a
@@ -39,9 +41,13 @@ export async function run(args: readonly string[], around: Surroundings): Promis
       const { values, positionals } = parseArgs({
         args: rest,
         allowPositionals: true,
-        options: { json: { type: "boolean", default: false } },
+        options: {
+          json: { type: "boolean", default: false },
+          "lay-out": { type: "boolean", default: false },
+        },
       })
-      return runCheck(positionals, { json: values.json }, around)
+      const shape = values["lay-out"] ? "net" : "ledger"
+      return runCheck(positionals, { json: values.json, shape }, around)
     }
     if (command === "report") {
       const { values, positionals } = parseArgs({
