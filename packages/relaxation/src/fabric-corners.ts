@@ -12,21 +12,25 @@ export function cornersOfFabric(net: Net, xy: Float64Array): FabricCorner[] {
     const cross = (a[0] - o[0]) * (b[1] - o[1]) - (a[1] - o[1]) * (b[0] - o[0])
     if (cross > openEnough * areaMm2) found.push({ at, first, second, areaMm2 })
   }
+  const share = (node: number): number => (net.nodes[node]!.kind === "chain" ? gathered : 1)
   const neighbours = edgeNeighbours(net)
   for (const { role, from, to, restMm } of net.springs) {
     if (role !== "post") continue
     const top = to.nodes[0]!
     const { before, after } = neighbours[top]!
     const width = net.nodes[top]!.widthMm
-    if (after >= 0) add(from, to, nodePoint(after), restMm * width)
-    if (before >= 0) add(from, nodePoint(before), to, restMm * width)
+    if (after >= 0) add(from, to, nodePoint(after), restMm * width * share(after))
+    if (before >= 0) add(from, nodePoint(before), to, restMm * width * share(before))
   }
   for (const { top, left, right } of net.leans) {
     const width = net.nodes[top.nodes[0]!]!.widthMm
-    add(top, right, left, 2 * width * width)
+    add(top, right, left, 2 * width * width * share(left.nodes[0]!) * share(right.nodes[0]!))
   }
   return found
 }
+
+/** A slack chain draws its ends together, and may: its corners count as open with this share of their room. */
+const gathered = 0.5
 
 /** Corners as good as closed at the start cannot be kept open. */
 const openEnough = 0.02

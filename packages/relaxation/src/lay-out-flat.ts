@@ -67,6 +67,19 @@ export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
   return { xy: found.x, energy: found.value, how: howItEnded(found, material, scale) }
 }
 
+/** Root of the mean square of what strains the flat piece beyond its give: its energy without the pull, as a strain. */
+export function heldStrain(net: Net, xy: Float64Array, material: Material): number {
+  const energy = new NetEnergy(net, {
+    dimensions: 2,
+    material,
+    table: false,
+    pull: 0,
+    corners: cornersOfFabric(net, net.start),
+  })
+  const area = net.nodes.reduce((sum, node) => sum + node.areaMm2, 0)
+  return area > 0 ? Math.sqrt((2 * energy.value(xy)) / (material.stiffness * area)) : 0
+}
+
 /** A shape whose forces are this small against the stitch's is at rest for every purpose of measuring it. */
 const nearlyRestShare = 1e-5
 

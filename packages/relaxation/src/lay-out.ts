@@ -3,8 +3,9 @@
 import { findCorners, type Motif } from "@roundwright/motif"
 import type { Gauge } from "@roundwright/stitches"
 import { buildNet, type NetOptions } from "./build-net.ts"
-import { type FlatShape, layOutFlat } from "./lay-out-flat.ts"
+import { type FlatShape, heldStrain, layOutFlat } from "./lay-out-flat.ts"
 import { layOutInSpace, type SpaceOptions, type SpaceShape } from "./lay-out-in-space.ts"
+import { gatheredFullness } from "./length-misfit.ts"
 import { type Lift, measureLift } from "./lift-and-waves.ts"
 import { type Material, usualMaterial } from "./material.ts"
 import { type ChainSlack, measureOutline, measureSlack, type Outline } from "./measure-shape.ts"
@@ -54,7 +55,14 @@ export function layOut(motif: Motif, gauge: Gauge, options: LayOutOptions = {}):
   const unit = net.mmPerUnit
   const last = outlines.at(-1)!
   return {
-    ...judgeShape(motif, misfits, lift, material),
+    ...judgeShape(
+      motif,
+      misfits,
+      gatheredFullness(net, corners),
+      lift,
+      material,
+      heldStrain(net, flat.xy, material),
+    ),
     net,
     outline: inUnits(last, unit),
     acrossAfterRound: outlines.map((outline) => outline.acrossMm / unit),

@@ -150,7 +150,10 @@ function sideBetween(
 }
 
 /** A corner may end in two nodes that reach equally far: its tip is between them. */
-function tipAt(points: readonly Planar[], k: number): { x: number; y: number } {
+export function tipAt(
+  points: readonly { readonly x: number; readonly y: number; readonly r: number }[],
+  k: number,
+): { x: number; y: number } {
   const n = points.length
   const own = points[k]!
   const twins = [points[(k - 1 + n) % n]!, own, points[(k + 1) % n]!].filter(

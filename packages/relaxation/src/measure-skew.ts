@@ -1,7 +1,7 @@
 // Skew: how far the corners of the last round have turned against those of the first that has corners.
 
 import type { RoundCorners } from "@roundwright/motif"
-import { cornerNodes, middle } from "./measure-shape.ts"
+import { cornerNodes, middle, tipAt } from "./measure-shape.ts"
 import type { Net } from "./net.ts"
 
 /** Degrees, positive counterclockwise as first laid out; null when fewer than two rounds have the same corners. */
@@ -33,14 +33,15 @@ export function measureSkew(
 function cornerTurn(net: Net, xy: Float64Array, round: number, corners: RoundCorners): number {
   const [cx, cy] = middle(net, xy, 2)
   const { nodes } = net.edges[round]!
-  const place = (k: number): [number, number] => [
-    xy[2 * nodes[k]!]! - cx,
-    xy[2 * nodes[k]! + 1]! - cy,
-  ]
-  const reach = nodes.map((_, k) => Math.hypot(...place(k)))
+  const points = nodes.map((node) => {
+    const [x, y] = [xy[2 * node]! - cx, xy[2 * node + 1]! - cy]
+    return { x, y, r: Math.hypot(x, y) }
+  })
+  const reach = points.map((point) => point.r)
   let [c, s] = [0, 0]
   for (const k of cornerNodes(net, round, corners, reach)) {
-    const angle = Math.atan2(place(k)[1], place(k)[0]) * corners.count
+    const tip = tipAt(points, k)
+    const angle = Math.atan2(tip.y, tip.x) * corners.count
     c += Math.cos(angle)
     s += Math.sin(angle)
   }

@@ -12,6 +12,8 @@ export interface ShapeVerdict {
   readonly fromRound: number | null
   /** Stretch needed to pin the piece flat: of the tops where it cups, of the posts where it ruffles. 0.1 = a tenth. */
   readonly blockingStretch: number
+  /** Mean strain (root of the mean square) left in the flat piece beyond the give: what pins would have to hold. */
+  readonly heldStrain: number
   /** Number of the round where that stretch is largest. */
   readonly blockingRound: number
 }
@@ -32,16 +34,17 @@ const giveTimes = 2
 export function judgeShape(
   motif: Motif,
   misfits: readonly RoundMisfit[],
+  gathered: readonly number[],
   lift: Lift | null,
   material: Material,
+  heldStrain: number,
 ): ShapeVerdict {
   const number = (round: number): number => motif.rounds[round]!.number
   const reach = misfits.at(-1)!.radiusMm
   // The first round is a few stitches round a hole: its misfit disappears in the middle of a larger piece.
   const from = misfits.length > 1 ? 1 : 0
-  const stretch = misfits.map(
-    ({ fullness }) => Math.max(fullness, 1 / Math.max(fullness, 1e-9)) - 1,
-  )
+  const fullness = misfits.map((misfit, round) => Math.max(misfit.fullness, gathered[round] ?? 0))
+  const stretch = fullness.map((full) => Math.max(full, 1 / Math.max(full, 1e-9)) - 1)
   let worst = from
   for (let round = from; round < stretch.length; round++)
     if (stretch[round]! > stretch[worst]!) worst = round
@@ -53,19 +56,22 @@ export function judgeShape(
     lift === null
       ? stretch[worst]! <= give
       : lift.liftMm <= Math.max(flatLiftMm, flatLiftShare * reach)
-  const blockingStretch = stretch[worst]!
+  // In lace a misfit may hide: groups turn and loops fold instead of tops and posts straining. It then shows in the
+  // strain left over, of which tops and posts each take half.
+  const blockingStretch = Math.max(stretch[worst]!, 2 * heldStrain)
   const verdict =
     liesFlat && blockingStretch <= blockableStretch
       ? "flat"
       : blockingStretch <= blockableStretch
         ? "blocks-flat"
-        : misfits[worst]!.fullness < 1
+        : fullness[worst]! < 1
           ? "cups"
           : "ruffles"
   return {
     verdict,
     fromRound: verdict === "flat" || first === null ? null : number(first),
     blockingStretch,
+    heldStrain,
     blockingRound: number(worst),
   }
 }

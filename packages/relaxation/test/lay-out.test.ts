@@ -1,0 +1,147 @@
+import { buildDisc, buildPolygon, findCorners } from "@roundwright/motif"
+import { gaugeFrom, kind } from "@roundwright/stitches"
+import { describe, expect, it } from "vitest"
+import { expectClose, expectRelative } from "../../../test/support/close.ts"
+import {
+  buildNet,
+  gatheredFullness,
+  layOut,
+  measureSlack,
+  netToJson,
+  usualMaterial,
+  wavesAlong,
+} from "../src/index.ts"
+import { chain, grannySquare, laceSquare, round, stitch } from "./support/motifs.ts"
+
+const dc = kind("dc")
+const gauge = gaugeFrom({ swatches: [{ kind: dc, widthMm: 7, heightMm: 13 }] })
+const multiples = (k: number, rounds: number) =>
+  Array.from({ length: rounds }, (_, n) => k * (n + 1))
+
+describe("laying out", () => {
+  // 2 pi 13 / 7 = 11.7 dc a round are flat; 8 are a third too few, 18 half as many again.
+  it.each([
+    [8, "cups"],
+    [11, "flat"],
+    [12, "flat"],
+    [18, "ruffles"],
+  ] as const)("finds that %i dc a round: %s", (k, verdict) => {
+    const shape = layOut(buildDisc(dc, multiples(k, 5)), gauge)
+    expect(shape.verdict).toBe(verdict)
+    expect(shape.fromRound === null).toBe(verdict === "flat")
+    expect(shape.space!.how.settled).toBe(true)
+  })
+
+  it("gives the size after each round: even steps for an even disc", () => {
+    const { acrossAfterRound } = layOut(buildDisc(dc, multiples(12, 6)), gauge, { inSpace: false })
+    acrossAfterRound.forEach((across, k) => {
+      expectRelative(
+        across,
+        26 * (k + 1),
+        0.04,
+        "12 instead of 11.7 dc: rounds are 2.6 % too long at most",
+      )
+    })
+  })
+
+  it("gives lengths in widths of one sc when the gauge knows no size", () => {
+    const motif = buildPolygon(kind("sc"), 4, 5, 2, 3)
+    const without = layOut(motif, gaugeFrom({ swatches: [] }), { inSpace: false })
+    expect(without.mmPerUnit).toBeGreaterThan(1)
+    expectRelative(
+      without.outline.acrossMm,
+      10,
+      0.05,
+      "five rounds of sc about as high as wide, both sides",
+    )
+  })
+
+  it("a small granny square is flat and square", () => {
+    const shape = layOut(grannySquare(4), gauge)
+    expect(shape.verdict).toBe("flat")
+    expect(shape.outline.corners).toBe(4)
+    expectClose(shape.outline.cornerAngleDeg!, 90, 0.5, "symmetry")
+    expectClose(shape.skewDeg!, 0, 0.1, "nothing leans when no skew is given")
+  })
+
+  it("lace becomes a square with straight sides", () => {
+    const { outline } = layOut(laceSquare(8), gauge, { inSpace: false })
+    expectRelative(
+      outline.cornerReachMm / outline.sideReachMm,
+      Math.SQRT2,
+      0.03,
+      "corners are loops of two chains",
+    )
+    expectClose(outline.bowMm, 0, 0.02 * outline.sideReachMm, "straight to the eye")
+  })
+
+  it("a granny hexagon of three is too full by its lengths alone, one of two is not", () => {
+    const [two, three] = [2, 3].map((group) => {
+      const motif = grannySquare(4, 6, group)
+      return Math.max(...gatheredFullness(buildNet(motif, gauge), findCorners(motif)).slice(1))
+    })
+    expect(three).toBeGreaterThan(1.2)
+    expect(two).toBeLessThan(1.1)
+  })
+})
+
+describe("skew", () => {
+  it("turns the corners in the direction of work, and none when rounds are turned", () => {
+    const motif = grannySquare(5)
+    const turned = {
+      ...motif,
+      rounds: motif.rounds.map((one) => ({ ...one, turned: one.number > 1 })),
+    }
+    const options = { inSpace: false, skewShare: 0.2 }
+    const skew = layOut(motif, gauge, options).skewDeg!
+    expect(Math.abs(skew)).toBeGreaterThan(1)
+    expect(Math.abs(layOut(turned, gauge, options).skewDeg!)).toBeLessThan(Math.abs(skew) / 5)
+    expectClose(
+      layOut(motif, gauge, { ...options, skewShare: -0.2 }).skewDeg!,
+      -skew,
+      0.05 * Math.abs(skew),
+      "mirrored",
+    )
+  })
+})
+
+describe("slack", () => {
+  it("is what a loop has beyond the way between its ends", () => {
+    // Three dc a third of a turn apart, joined by loops of 12 chains: far longer than their chords.
+    const elements = [0, 1, 2].flatMap(() => [stitch(dc, { at: "centre" }), chain(12)])
+    const motif = { centre: { kind: "adjustable-ring" }, rounds: [round(1, elements)] } as const
+    const shape = layOut(motif, gauge, { inSpace: false })
+    expect(shape.slack.length).toBe(3)
+    for (const { slack } of shape.slack) expect(slack).toBeGreaterThan(1)
+  })
+
+  it("is zero of chains that lie straight", () => {
+    const net = buildNet(buildDisc(dc, [12]), gauge)
+    expect(measureSlack(net, net.start, 2)).toEqual([])
+  })
+})
+
+describe("waves", () => {
+  it("are counted on a known wave, tilt or not", () => {
+    const net = buildNet(buildDisc(dc, multiples(12, 3)), gauge)
+    const xyz = new Float64Array(3 * net.nodes.length)
+    for (const m of [2, 3, 5]) {
+      net.nodes.forEach((_, k) => {
+        const [x, y] = [net.start[2 * k]!, net.start[2 * k + 1]!]
+        xyz.set([x, y, 4 * Math.cos(m * Math.atan2(y, x) + 0.3) + 0.3 * x], 3 * k)
+      })
+      expect(wavesAlong(net, xyz, 2)).toBe(m)
+    }
+  })
+})
+
+describe("the net as JSON", () => {
+  it("holds every term with its numbers", () => {
+    const net = buildNet(grannySquare(2), gauge)
+    const read = JSON.parse(netToJson(net, usualMaterial))
+    expect(read.start.length).toBe(3 * net.nodes.length)
+    expect(read.springs.length).toBe(net.springs.length)
+    expect(read.hinges.length).toBe(net.hinges.length)
+    expect(read.material.stiffness).toBe(usualMaterial.stiffness)
+  })
+})
