@@ -21,7 +21,7 @@ export function laidOutFromLedger(ledger: Ledger, gauge: Gauge): LaidOut {
     bowMm: null,
     cornerAngleDeg: null,
     skewDeg: null,
-    blockingStretch: last ? stretchOf(last) : null,
+    blockingStretch: last ? stretchOf(ledger, last) : null,
     acrossAfterRoundMm: ledger.rows.map((row) => length(acrossOf(row))),
   }
 }
@@ -46,8 +46,16 @@ function liftOf(rows: readonly LedgerRow[]): number | null {
   return lift
 }
 
-/** Share by which the shorter of edge and flat edge must be stretched to meet the other. */
-function stretchOf(row: LedgerRow): number {
-  const fullness = row.accumulatedFullness
-  return fullness > 0 ? Math.max(fullness, 1 / fullness) - 1 : 1
+/**
+ * Share by which the shorter of edge and flat edge must be stretched to meet the other: of the last
+ * round, or of the worst from the round the verdict starts at.
+ */
+function stretchOf(ledger: Ledger, last: LedgerRow): number {
+  const from = ledger.rows.findIndex((row) => row.round === ledger.fromRound)
+  const rows = from < 0 ? [last] : ledger.rows.slice(from)
+  return Math.max(
+    ...rows.map(({ accumulatedFullness: fullness }) =>
+      fullness > 0 ? Math.max(fullness, 1 / fullness) - 1 : 1,
+    ),
+  )
 }

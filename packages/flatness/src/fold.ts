@@ -16,8 +16,11 @@ import type { LedgerRow } from "./result.ts"
 import type { PieceSummary, RoundSummary, StandingPart } from "./summary.ts"
 import { verdictOf } from "./verdict.ts"
 
-/** Feet of a slack loop stand at least this many chains apart: its two strands lie side by side. */
-const slackFeetChains = 1
+/**
+ * Feet of a slack loop stand at least this many chains apart: its two strands then lie side by side, and
+ * a chain is about twice as long as its yarn is thick (assumed).
+ */
+const slackFeetChains = 0.5
 
 /** Bases crowd in a loop: each stitch needs about half its room at the foot, the yarn's thickness. */
 const footShare = 0.5

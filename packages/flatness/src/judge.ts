@@ -4,8 +4,11 @@ import type { LedgerRow, Verdict } from "./result.ts"
 import type { PieceSummary } from "./summary.ts"
 import { severityOf } from "./verdict.ts"
 
-/** Inside this share of the final radius a misfit is too small to keep a whole piece from lying flat. */
-const middleOfPiece = 1 / 3
+/**
+ * Inside this share of the final radius a misfit cannot keep a whole piece from lying flat: that is a
+ * quarter of its area, and the few stitches round the centre spread as they need.
+ */
+const middleOfPiece = 1 / 2
 
 export interface Judgement {
   readonly verdict: Verdict
