@@ -188,7 +188,8 @@ function lastUsedCell(edge: Edge, state: Usage): number {
 
 /** "*dc in next st, ch 2, sk next st; ... ch 2; join": the skip before the join goes without saying. */
 function isImpliedSkip(state: Usage, left: Left, runs: SkipRuns): boolean {
-  return !left.inside && !state.endsSkipped && runs.lengths.includes(left.left) && left.left > 0
+  if (left.inside || state.endsSkipped) return false
+  return runs.lengths.includes(left.left) || runs.lengths.includes(runs.closing)
 }
 
 /** Fewest places that make a steady skip between them a rule. */

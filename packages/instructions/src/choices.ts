@@ -3,6 +3,7 @@
 
 export type ChoiceName =
   | "start-chain"
+  | "single-start-chain"
   | "times"
   | "last-repeat"
   | "chains-are-stitches"

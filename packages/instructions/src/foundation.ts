@@ -45,7 +45,7 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
       const noteAt = rest.findIndex((step) => step.do === "note-counts")
       const note = rest[noteAt]
       if (note?.do === "note-counts") rest.splice(noteAt, 1)
-      const countsAs = note?.do === "note-counts" ? note.countsAs : null
+      const countsAs = note?.do === "note-counts" ? note.countsAs : (first.countsAs ?? null)
       return {
         centre: { kind: "single-chain", chains },
         stated: true,

@@ -58,6 +58,11 @@ function shortOrNull<T>(find: () => T): T | null {
   }
 }
 
+/** The round makes something besides slip stitches. */
+function makesOthers(steps: readonly Step[]): boolean {
+  return steps.some((step) => /^(?:work|group|chain|repeat|pass|picot|as-round)$/.test(step.do))
+}
+
 /** Slip stitches: before any work they move the hook, at the end they join, else they are stitches. */
 export function performSlip(
   work: RoundWork,
@@ -70,7 +75,7 @@ export function performSlip(
     work.inPlace !== null ||
     work.repeatDepth > 0
   if (!started && work.index > 0) {
-    const asStitches = step.place?.at === "each"
+    const asStitches = step.place?.at === "each" || !makesOthers(work.allSteps)
     if (!asStitches) {
       move(
         work,
@@ -86,7 +91,11 @@ export function performSlip(
       return
     }
   }
-  const stitch: StitchName = { kind: { basic: "sl st" }, tog: false }
+  const loops = step.place?.loops ? { loops: step.place.loops } : {}
+  const stitch: StitchName = {
+    kind: { ...(step.kind ?? { basic: "sl st" }), ...loops },
+    tog: false,
+  }
   const place = step.place
   if (isLast && work.repeatDepth === 0 && !work.inPlace) {
     if (!place || place.at === "made" || (place.at === "next" && place.order === "first")) {

@@ -58,7 +58,7 @@ export function workStartChain(
     possible(step, meaning),
   )
   const ordered = [usual, ...meanings.filter((meaning) => meaning !== usual)]
-  const taken = work.choices.take("start-chain", ordered)
+  const taken = work.choices.take(step.chains === 1 ? "single-start-chain" : "start-chain", ordered)
   if (taken === "counts") standsFor(work, step, {})
   else if (taken === "edge") {
     work.startChain = { chains: step.chains, counts: false }

@@ -186,13 +186,18 @@ export function makeAt(
   if (stitch.tog && places.length > 1 && !each) {
     const legs = stitch.kind.gathered?.legs ?? places.length
     const flat = places.flat()
-    if (flat.length % legs === 0 && flat.length > legs) {
-      for (let i = 0; i < flat.length; i += legs)
-        makeStitches(work, step, stitch, flat.slice(i, i + legs), 1)
+    // "dc3tog in next 3 sts" goes over them, "3-dc cluster in next 5 sts" into each.
+    const over = place?.over === true || place?.at !== "next" || place.withLast === true
+    const named = stitch.kind.gathered?.how === "together" && flat.length % legs === 0
+    if (over || named) {
+      if (flat.length % legs === 0 && flat.length > legs) {
+        for (let i = 0; i < flat.length; i += legs)
+          makeStitches(work, step, stitch, flat.slice(i, i + legs), 1)
+        return
+      }
+      makeStitches(work, step, stitch, spreadLegs(flat, Math.max(legs, flat.length)), count)
       return
     }
-    makeStitches(work, step, stitch, spreadLegs(flat, Math.max(legs, flat.length)), count)
-    return
   }
   if (!each && places.length > 1 && count > 1) {
     const several =

@@ -697,7 +697,7 @@ function acceptCount(words: Words): number {
 }
 
 /** "of Rnd 2", "of previous round", "4 rnds below", "in the rnd below". */
-function withEarlierRound(words: Words, place: Place, start: number): Place {
+export function withEarlierRound(words: Words, place: Place, start: number): Place {
   const named = words.attempt(() => {
     const joined = words.accept("of", "on", "from", "in")
     words.accept("the")

@@ -182,7 +182,10 @@ function compareNothing(tree: RoundTree): Comparison {
 /** Readings so unusual that only a stated total can speak for them. */
 function needsTotal(forced: ReadonlyMap<ChoiceName, ChoiceValue>): boolean {
   return (
-    forced.has("last-repeat") || forced.has("chains-are-stitches") || forced.has("over-earlier")
+    forced.has("single-start-chain") ||
+    forced.has("last-repeat") ||
+    forced.has("chains-are-stitches") ||
+    forced.has("over-earlier")
   )
 }
 
@@ -191,6 +194,8 @@ const choiceWords: Readonly<Record<string, string>> = {
   "start-chain:does-not-count": "the starting chain does not count as a stitch",
   "start-chain:edge": "the chains at the start are part of the edge",
   "last-repeat:in-part": "the last repeat is worked in part",
+  "single-start-chain:counts": "the starting chain counts as a stitch",
+  "single-start-chain:edge": "the chain at the start is part of the edge",
   "times:in-all": "the repeat is worked that many times in all",
   "chains-are-stitches:yes": "chains are worked into like stitches",
   "over-earlier:earlier": '"over" means the stitches under the round before',

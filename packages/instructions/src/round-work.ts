@@ -232,30 +232,12 @@ export class RoundWork {
     const edge = round
       ? roundEdge(round, roundIndex, false)
       : new Edge(roundIndex, [], false, [], [])
-    const at = round ? this.cellBelow(edge, roundIndex) : 0
+    const at = round
+      ? cellUnder(this.shared.rounds, edge, this.used.length > 0 ? this.current?.anchor : undefined)
+      : 0
     const position = { edge, at, base: at }
     this.others.set(roundIndex, position)
     return position
-  }
-
-  /** Where on an earlier round the hook stands: just past what the last place used was worked into. */
-  private cellBelow(edge: Edge, roundIndex: number): number {
-    let anchor: Anchor | undefined = this.used.length > 0 ? this.current?.anchor : undefined
-    for (
-      let guard = 0;
-      anchor && anchor.at !== "centre" && anchor.round > roundIndex && guard < 1000;
-      guard++
-    ) {
-      const elements: readonly Element[] = this.shared.rounds[anchor.round]?.elements ?? []
-      let element: Element | undefined = elements[anchor.element]
-      for (let back: number = anchor.element; element?.type !== "stitch" && back >= 0; back--)
-        element = elements[back]
-      anchor = element?.type === "stitch" ? element.anchors[element.anchors.length - 1] : undefined
-    }
-    if (!anchor || anchor.at === "centre" || anchor.round !== roundIndex) return 0
-    const target = anchor
-    const index = edge.cells.findIndex((cell) => cell.element === target.element)
-    return index < 0 ? 0 : index + edge.widths[index]!
   }
 
   limitOf(position: Position): number {
@@ -311,7 +293,7 @@ export class RoundWork {
     // What is passed over before the first place used is met again at the end of the round.
     if (
       position === this.main &&
-      use !== "slipped" &&
+      use === "worked" &&
       !this.startPassed &&
       !this.anyUsed() &&
       site.from > position.base
@@ -330,7 +312,7 @@ export class RoundWork {
 
   private anyUsed(): boolean {
     for (const use of this.used)
-      if (use.edge === this.main.edge && use.use !== "slipped") return true
+      if (use.edge === this.main.edge && use.use === "worked") return true
     return false
   }
 
@@ -376,6 +358,30 @@ export class RoundWork {
     })
     return cells
   }
+}
+
+/** Where on an earlier round the hook stands: just past what the last place used was worked into. */
+export function cellUnder(
+  rounds: readonly Round[],
+  edge: Edge,
+  current: Anchor | undefined,
+): number {
+  let anchor = current
+  for (
+    let guard = 0;
+    anchor && anchor.at !== "centre" && anchor.round > edge.round && guard < 1000;
+    guard++
+  ) {
+    const elements: readonly Element[] = rounds[anchor.round]?.elements ?? []
+    let element: Element | undefined = elements[anchor.element]
+    for (let back: number = anchor.element; element?.type !== "stitch" && back >= 0; back--)
+      element = elements[back]
+    anchor = element?.type === "stitch" ? element.anchors[element.anchors.length - 1] : undefined
+  }
+  if (!anchor || anchor.at === "centre" || anchor.round !== edge.round) return 0
+  const target = anchor
+  const index = edge.cells.findIndex((cell) => cell.element === target.element)
+  return index < 0 ? 0 : index + edge.widths[index]!
 }
 
 function sizesThere(edge: Edge): string {

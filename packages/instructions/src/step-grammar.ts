@@ -3,7 +3,7 @@
 
 import { readSteps } from "./grammar.ts"
 import { readNoun } from "./nouns.ts"
-import { readPlace, readTarget } from "./place-grammar.ts"
+import { readPlace, readTarget, withEarlierRound } from "./place-grammar.ts"
 import { isColour, readKind } from "./stitch-grammar.ts"
 import type { Place, Step } from "./tree.ts"
 import type { Words } from "./words.ts"
@@ -351,7 +351,14 @@ export function readSlip(words: Words, _steps: readonly Step[]): Step[] | null {
         },
       ]
     const place = readPlace(words)
-    steps.push({ ...words.since(start), do: "slip", count, place, to })
+    steps.push({
+      ...words.since(start),
+      do: "slip",
+      count,
+      place,
+      to,
+      ...(kind.loops ? { kind } : {}),
+    })
     for (;;) {
       const from = words.start()
       const more = words.attempt(() => {
@@ -390,8 +397,9 @@ export function readSkip(words: Words): Step[] | null {
         },
       ]
     }
-    const place = readTarget(words, start, "skip")
-    if (!place) return null
+    const target = readTarget(words, start, "skip")
+    if (!target) return null
+    const place = withEarlierRound(words, target, start)
     return [{ ...words.since(start), do: "skip", place }]
   })
 }

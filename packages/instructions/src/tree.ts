@@ -156,6 +156,7 @@ export type Step =
       readonly do: "slip"
       readonly count: number
       readonly place: Place | null
+      readonly kind?: StitchKind
       readonly to: boolean
     })
   | (Span & {

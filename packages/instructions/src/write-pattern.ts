@@ -43,10 +43,16 @@ function firstRound(motif: Motif, terms: Terms): string {
     case "solid-ring":
       return words.replace(/\bin ring\b/g, "in the plastic ring")
     case "single-chain":
-      return words.replace(/\bin ring\b/g, "in 2nd ch from hook")
+      return words.replace(/\bin ring\b/g, `in ${chainFromHook(motif)} ch from hook`)
     default:
       return words
   }
+}
+
+/** Which chain from the hook: one more than are skipped, the 2nd when none are spoken of. */
+function chainFromHook(motif: Motif): string {
+  const nth = (motif.rounds[0]?.startChain?.chains ?? 1) + 1
+  return ["", "1st", "2nd", "3rd"][nth] ?? `${nth}th`
 }
 
 function checkReadsBack(motif: Motif, text: string): void {

@@ -3,15 +3,20 @@
 
 import { type Anchor, anchorKey, type Round } from "@roundwright/motif"
 import { type Edge, roundEdge } from "./edge.ts"
+import { cellUnder } from "./round-work.ts"
 
-/** The hook's place on the edge while a round is written. */
+/** The hook's place on one edge while a round is written. */
 export interface Hook {
   readonly edge: Edge
   at: number
-  /** Last place worked into. */
-  last: string | null
   readonly rounds: readonly Round[]
   readonly index: number
+  /** Shared by the hooks of one round: the last place worked into, and the edges of earlier rounds. */
+  readonly shared: {
+    last: Anchor | null
+    start: Anchor | null
+    readonly earlier: Map<number, Hook>
+  }
 }
 
 /** "skip 2 sts" or nothing, and "next ch-3 sp"; null when the place cannot be reached going on. */
@@ -25,26 +30,48 @@ export interface PlaceWords {
 
 /** Words for one place, the hook moving past it. */
 export function placeWords(hook: Hook, anchor: Anchor): PlaceWords | null {
-  const key = anchorKey(anchor)
   if (anchor.at === "centre" && anchor.chain === undefined)
     return { skip: null, noun: "ring", several: "ring", isNext: false }
-  if (hook.last === key)
-    return {
-      skip: null,
-      noun: anchor.at === "space" || anchor.at === "between" ? "same sp" : "same st",
-      several: "",
-      isNext: false,
-    }
-  if (anchor.at !== "centre" && anchor.round !== hook.index - 1) return null
+  const { last } = hook.shared
+  if (last && anchorKey(last) === anchorKey(anchor)) {
+    const space = anchor.at === "space" || anchor.at === "between"
+    return { skip: null, noun: space ? "same sp" : "same st", several: "", isNext: false }
+  }
+  const { start } = hook.shared
+  if (start?.at === "space" && anchorKey(start) === anchorKey(anchor)) {
+    hook.shared.last = anchor
+    return { skip: null, noun: "first sp", several: "", isNext: false }
+  }
+  if (anchor.at !== "centre" && anchor.round !== hook.edge.round) return earlierWords(hook, anchor)
   const found = cellOf(hook, anchor)
   if (found === null) return null
   const { edge } = hook
   const skipped = countSkipped(hook, anchor, found)
-  if (skipped === null) return null
-  const whole = anchor.at === "space"
-  hook.at = found + (whole ? edge.widths[found % edge.size]! : 1)
-  hook.last = key
+  hook.at = found + (anchor.at === "space" ? edge.widths[found % edge.size]! : 1)
+  hook.shared.last = anchor
   return { ...skipped, isNext: true }
+}
+
+/** The same on an earlier round, which is named. */
+function earlierWords(hook: Hook, anchor: Exclude<Anchor, { at: "centre" }>): PlaceWords | null {
+  const round = hook.rounds[anchor.round]
+  if (!round || anchor.round >= hook.index) return null
+  let other = hook.shared.earlier.get(anchor.round)
+  if (!other) {
+    const edge = roundEdge(round, anchor.round, false)
+    const at = cellUnder(hook.rounds, edge, hook.shared.last ?? undefined)
+    other = { edge, at, rounds: hook.rounds, index: hook.index, shared: hook.shared }
+    hook.shared.earlier.set(anchor.round, other)
+  }
+  const words = placeWords(other, anchor)
+  if (!words?.isNext) return words
+  const of = ` of Rnd ${round.number}`
+  return {
+    skip: words.skip === null ? null : words.skip + of,
+    noun: words.noun + of,
+    several: words.several === "" ? "" : words.several + of,
+    isNext: true,
+  }
 }
 
 /** Position of the anchor's cell at or after the hook, within one turn. */
@@ -71,7 +98,7 @@ function countSkipped(
   hook: Hook,
   anchor: Anchor,
   found: number,
-): { skip: string | null; noun: string; several: string } | null {
+): { skip: string | null; noun: string; several: string } {
   const { edge, at } = hook
   const between = (type: string, test: (index: number) => boolean = () => true) => {
     let count = 0
@@ -123,16 +150,12 @@ function stitchesBeforeGap(hook: Hook, found: number): number {
   const { edge, at } = hook
   let gaps = 0
   let stitches = 0
-  let last = 0
   for (let k = at; k < found; k++) {
-    const type = edge.cells[((k % edge.size) + edge.size) % edge.size]!.type
+    const { type } = edge.cells[((k % edge.size) + edge.size) % edge.size]!
     if (type === "stitch") stitches += 1
-    if (type === "gap") {
-      gaps += 1
-      last = stitches
-    }
+    if (type === "gap") gaps += 1
   }
-  return gaps === 0 ? 0 : Math.max(last, stitches - 1)
+  return gaps === 0 ? 0 : stitches
 }
 
 function runStart(edge: Edge, found: number): number {
@@ -162,7 +185,12 @@ export function hookAtStart(rounds: readonly Round[], index: number, edge: Edge)
   const last = before?.elements[before.elements.length - 1]
   const closed =
     before?.closing === "joined" && last?.type === "chain" && last.closedWith !== undefined
-  return { edge, at: closed ? (edge.widths[0] ?? 0) : 0, last: null, rounds, index }
+  const shared = {
+    last: closed ? edge.anchorAt(0, true) : null,
+    start: null,
+    earlier: new Map<number, Hook>(),
+  }
+  return { edge, at: closed ? (edge.widths[0] ?? 0) : 0, rounds, index, shared }
 }
 
 export function edgeBelow(rounds: readonly Round[], index: number, turned: boolean): Edge {

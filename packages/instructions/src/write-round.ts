@@ -27,7 +27,7 @@ export function roundWords(motif: Motif, index: number, terms: Terms): string {
   const edge = index === 0 ? centreEdge(motif.centre) : edgeBelow(motif.rounds, index, round.turned)
   const hook = hookAtStart(motif.rounds, index, edge)
   const opening = openingWords(motif, round, index, hook, terms)
-  const { parts, closed } = partsOf(round, index, opening.from, hook, terms)
+  const { parts, closed } = partsOf(round, opening.from, hook, terms)
   const body = withRepeat(joinAlike(parts))
   const ending = round.closing === "joined" && !closed ? "join" : ""
   return [...opening.words, body, ending].filter((text) => text !== "").join("; ")
@@ -51,60 +51,53 @@ export function totalWords(round: Round, terms: Terms): string {
   return `(${[...stitches, ...spaces].join(" + ")})`
 }
 
+interface Opening {
+  readonly words: string[]
+  /** First element not told by the opening. */
+  readonly from: number
+}
+
 function openingWords(
   motif: Motif,
   round: Round,
   index: number,
   hook: Hook,
   terms: Terms,
-): { words: string[]; from: number } {
+): Opening {
   const words: string[] = []
-  if (index === 0) words.push(...centreWords(motif))
   const first = round.elements[0]
   const chain = round.startChain
-  const skipped = index === 0 && motif.centre.kind === "single-chain"
-  if (
-    first?.type === "stitch" &&
-    first.madeOfChains !== undefined &&
-    chain?.counts &&
-    !first.kind.gathered
-  ) {
-    const space = spaceAfterStart(round, chain.chains, first)
-    const kind = kindName(first.kind, terms)
-    const as = space > 0 ? `${kind} + ch ${space}` : kind
-    if (skipped) {
-      words.push(`skipped ${chain.chains} ch count as ${as}`)
-      throw cannot(round, "begins with chains skipped at the foundation")
+  const counting =
+    first?.type === "stitch" && first.madeOfChains !== undefined && chain?.counts === true
+      ? first
+      : null
+  const space = counting && chain ? spaceAfterStart(round, chain.chains, counting) : 0
+  const as = counting ? kindName(counting.kind, terms) + (space > 0 ? ` + ch ${space}` : "") : ""
+  if (index === 0 && motif.centre.kind === "single-chain") {
+    const skipped = chain
+      ? counting
+        ? ` (${chain.chains} skipped ch count as ${as})`
+        : chain.chains > 1
+          ? ` (${chain.chains} skipped ch do not count)`
+          : ""
+      : ""
+    words.push(`ch ${motif.centre.chains}${skipped}`)
+    return { words, from: counting ? (space > 0 ? 2 : 1) : 0 }
+  }
+  if (index === 0 && motif.centre.kind === "chain-ring")
+    words.push(`ch ${motif.centre.chains}, join to form a ring`)
+  if (counting && chain) {
+    words.push(...moveWords(hook, counting.anchors[0]!, round))
+    if (counting.kind.gathered) {
+      words.push(`ch ${chain.chains}, ${firstLegWords(hook, counting, round, terms)}`)
+      return { words, from: 1 }
     }
-    words.push(...moveWords(hook, first.anchors[0]!, round))
     words.push(`ch ${chain.chains} (counts as ${as})`)
     return { words, from: space > 0 ? 2 : 1 }
   }
-  if (
-    first?.type === "stitch" &&
-    first.madeOfChains !== undefined &&
-    chain?.counts &&
-    first.kind.gathered
-  ) {
-    words.push(...moveWords(hook, first.anchors[0]!, round))
-    words.push(`ch ${chain.chains}, ${firstLegWords(hook, first, round, terms)}`)
-    return { words, from: 1 }
-  }
-  if (chain && !chain.counts && !skipped)
+  if (chain && !chain.counts)
     words.push(chain.chains === 1 ? "ch 1" : `ch ${chain.chains} (does not count)`)
   return { words, from: 0 }
-}
-
-function centreWords(motif: Motif): string[] {
-  const { centre } = motif
-  switch (centre.kind) {
-    case "chain-ring":
-      return [`ch ${centre.chains}, join to form a ring`]
-    case "single-chain":
-      return [`ch ${centre.chains}`]
-    default:
-      return []
-  }
 }
 
 /** The chains after a counting start, when the text gives them with it. */
@@ -127,51 +120,46 @@ function moveWords(hook: Hook, anchor: Anchor, round: Round): string[] {
     start.element === anchor.element &&
     (anchor.at === "stitch" || (closed && anchor.at === "space"))
   ) {
-    hook.last = anchorKey(anchor)
+    hook.shared.last = anchor
+    hook.shared.start = anchor
     if (!closed) hook.at = 1
     return []
   }
-  if (closed) throw cannot(round, "starts away from the space that closed the round before")
-  if (anchor.at === "space") {
-    const before = hook.at
-    hook.at = 1
-    const place = placeWords(hook, anchor)
-    if (place && !place.skip) return [`sl st to ${place.noun}`]
-    hook.at = before
-  }
-  if (anchor.at === "stitch") {
-    const before = hook.at
-    hook.at = 1
-    const place = placeWords(hook, anchor)
-    if (place && !place.skip) return [`sl st in ${place.noun}`]
-    hook.at = before
-  }
-  throw cannot(round, "starts in a place that slip stitches do not reach")
+  if (closed || anchor.round !== hook.edge.round)
+    throw cannot(round, "starts away from where the round before ends")
+  hook.at = 1
+  const place = placeWords(hook, anchor)
+  const over = place?.skip ? /^skip next (?:(\d+) sts|st)$/.exec(place.skip) : null
+  if (!place || (place.skip && !over))
+    throw cannot(round, "starts in a place that slip stitches do not reach")
+  hook.shared.start = anchor
+  const slips = over ? [over[1] ? `sl st in next ${over[1]} sts` : "sl st in next st"] : []
+  return [...slips, `sl st ${anchor.at === "space" ? "to" : "in"} ${place.noun}`]
 }
 
+/** "dc2tog in same st (counts as dc3tog)" after the chain that is its first leg. */
 function firstLegWords(hook: Hook, first: StitchElement, round: Round, terms: Terms): string {
-  const { gathered } = first.kind
-  const one = first.anchors.every((anchor) => anchorKey(anchor) === anchorKey(first.anchors[0]!))
-  if (!gathered || !one || gathered.how !== "cluster" || gathered.legs < 3)
-    throw cannot(round, "starts with a gathered stitch that has no plain wording")
-  const whole = kindName(
-    { ...first.kind, gathered: { how: "together", legs: gathered.legs } },
-    terms,
-  )
-  const rest = kindName(
-    { ...first.kind, gathered: { how: "together", legs: gathered.legs - 1 } },
-    terms,
-  )
-  const anchor = first.anchors[0]!
-  const place = anchor.at === "centre" ? "ring" : anchor.at === "space" ? "same sp" : "same st"
-  void hook
-  return `${rest} in ${place} (counts as ${whole})`
+  const gathered = first.kind.gathered!
+  const start = first.anchors[0]!
+  const space = start.at === "space" || start.at === "between"
+  const same = start.at === "centre" ? "ring" : space ? "same sp" : "same st"
+  const one = first.anchors.every((anchor) => anchorKey(anchor) === anchorKey(start))
+  if (gathered.how !== "cluster" && gathered.how !== "together")
+    return `${kindName(first.kind, terms)} in ${same}`
+  if (gathered.legs < 3)
+    throw cannot(round, "starts with a cluster of two legs, one of them a chain")
+  const named = (legs: number) =>
+    kindName({ ...first.kind, gathered: { how: "together", legs } }, terms)
+  if (one) return `${named(gathered.legs - 1)} in ${same} (counts as ${named(gathered.legs)})`
+  const places = first.anchors.slice(1).map((anchor) => placeWords(hook, anchor))
+  if (places.some((place) => !place || place.skip !== null || place.noun !== "next st"))
+    throw cannot(round, "starts with a stitch spread over places that are not next to each other")
+  return `${named(gathered.legs - 1)} over next ${places.length} sts (counts as ${named(gathered.legs)})`
 }
 
 /** Every element from `from` on as parts, in order. */
 function partsOf(
   round: Round,
-  index: number,
   from: number,
   hook: Hook,
   terms: Terms,
@@ -179,38 +167,74 @@ function partsOf(
   const parts: Part[] = []
   const { elements } = round
   let closed = false
-  leaveStart(round, hook, from)
-  for (let i = from; i < elements.length; ) {
+  const opening = chainAtStart(round, hook, from)
+  let behind: string | undefined
+  for (let i = opening === "slip" ? 1 : from; i < elements.length; ) {
     const element = elements[i]!
+    if (element.type === "stitch" && element.passes && element.passes !== behind) {
+      behind = element.passes
+      parts.push({
+        text: behind === "behind" ? "working behind petals" : "working in front of petals",
+      })
+    }
+    if (i === 0 && opening === "group") {
+      const length = 1 + groupFrom(elements, 1)
+      parts.push(...groupParts(elements.slice(0, length), hook, round, terms))
+      i += length
+      continue
+    }
     if (element.type === "stitch") {
       const group = groupFrom(elements, i)
       if (group > 1) {
-        parts.push(...groupParts(elements.slice(i, i + group), hook, round, terms, index))
+        parts.push(...groupParts(elements.slice(i, i + group), hook, round, terms))
         i += group
         continue
       }
-      parts.push(...stitchParts(element, hook, round, terms, index))
+      parts.push(...stitchParts(element, hook, round, terms))
     } else if (element.type === "picot") parts.push({ text: `picot of ch ${element.chains}` })
     else if (element.closedWith) {
       closed = true
-      parts.push(closingPart(element.chains, element.closedWith, round, i, terms))
+      parts.push(
+        closingPart(element.chains, element.closedWith, round, i, terms, opening === "slip", hook),
+      )
     } else parts.push({ text: `ch ${element.chains}` })
     i += 1
   }
   return { parts, closed }
 }
 
-/** A round that begins with a loop of chains starts from the join, which is then passed. */
-function leaveStart(round: Round, hook: Hook, from: number): void {
+/**
+ * A round that begins with chains: as a loop from the join, which is then passed; as a group worked
+ * into the join's own stitch; or after a slip stitch that stands where two loops meet.
+ */
+function chainAtStart(round: Round, hook: Hook, from: number): "group" | "loop" | "slip" | null {
   const before = hook.rounds[hook.index - 1]
+  if (from > 0 || !before) return null
+  const [first, second] = round.elements
+  const last = round.elements[round.elements.length - 1]
   if (
-    from === 0 &&
-    round.elements[0]?.type === "chain" &&
-    before?.closing === "joined" &&
-    hook.at === 0 &&
-    hook.edge.cells[0]?.type === "stitch"
+    first?.type === "stitch" &&
+    first.kind.basic === "sl st" &&
+    second?.type === "chain" &&
+    last?.type === "chain" &&
+    last.closedWith
+  ) {
+    if (hook.at === 0) hook.at = 1
+    return "slip"
+  }
+  const start = hook.edge.cells[0]
+  if (
+    first?.type !== "chain" ||
+    before.closing !== "joined" ||
+    hook.at !== 0 ||
+    start?.type !== "stitch"
   )
-    hook.at = 1
+    return null
+  const key = second ? singleKey(second) : null
+  hook.at = 1
+  if (key !== anchorKey(hook.edge.anchorAt(0, false))) return "loop"
+  hook.shared.last = hook.edge.anchorAt(0, false)
+  return "group"
 }
 
 function closingPart(
@@ -219,11 +243,19 @@ function closingPart(
   round: Round,
   i: number,
   terms: Terms,
+  onSlip: boolean,
+  hook: Hook,
 ): Part {
   const own = chains - turningChains(kind.basic)
   if (own < 1 || i !== round.elements.length - 1 || round.elements[0]?.type !== "stitch")
     throw cannot(round, "closes its last space in a way that has no plain wording")
-  return { text: `ch ${own}, ${kindName(kind, terms)} in first st (counts as ch-${chains} sp)` }
+  const before = hook.rounds[hook.index - 1]
+  const last = before?.elements[before.elements.length - 1]
+  const tall =
+    last?.type === "chain" && last.closedWith ? `last ${kindName(last.closedWith, terms)}` : "sl st"
+  return {
+    text: `ch ${own}, ${kindName(kind, terms)} in ${onSlip ? tall : "first st"} (counts as ch-${chains} sp)`,
+  }
 }
 
 /** How many elements from `i` on stand in one place, chains and picots between them counted in. */
@@ -247,14 +279,8 @@ function singleKey(element: Element): string | null {
   return element.anchors.every((anchor) => anchorKey(anchor) === first) ? first : null
 }
 
-function groupParts(
-  group: readonly Element[],
-  hook: Hook,
-  round: Round,
-  terms: Terms,
-  index: number,
-): Part[] {
-  const first = group[0] as StitchElement
+function groupParts(group: readonly Element[], hook: Hook, round: Round, terms: Terms): Part[] {
+  const first = group.find((element) => element.type === "stitch") as StitchElement
   const pieces: string[] = []
   for (let i = 0; i < group.length; ) {
     const element = group[i]!
@@ -270,30 +296,29 @@ function groupParts(
     pieces.push(counted(count, stitchName(element, round, terms)))
     i += count
   }
-  const place = placeOf(hook, first.anchors[0]!, round, index)
+  const place = placeOf(hook, first.anchors[0]!, round)
   const skip = place.skip ? [{ text: place.skip }] : []
-  if (pieces.length === 1) return [...skip, alikePart(pieces[0]!, place, /^\d/.test(pieces[0]!))]
+  if (pieces.length === 1) return [...skip, alikePart(pieces[0]!, place, true)]
   return [...skip, { text: `(${pieces.join(", ")}) in ${place.noun}` }]
 }
 
-function stitchParts(
-  element: StitchElement,
-  hook: Hook,
-  round: Round,
-  terms: Terms,
-  index: number,
-): Part[] {
+function stitchParts(element: StitchElement, hook: Hook, round: Round, terms: Terms): Part[] {
   const name = stitchName(element, round, terms)
   const keys = element.anchors.map(anchorKey)
   if (keys.every((key) => key === keys[0])) {
-    const place = placeOf(hook, element.anchors[0]!, round, index)
-    return [...(place.skip ? [{ text: place.skip }] : []), alikePart(name, place, false)]
+    const place = placeOf(hook, element.anchors[0]!, round)
+    return [
+      ...(place.skip ? [{ text: place.skip }] : []),
+      alikePart(name, place, element.kind.gathered !== undefined),
+    ]
   }
+  const alike = legsAlike(element, hook, name)
+  if (alike) return alike
   const legs: string[] = []
   for (let i = 0; i < keys.length; ) {
     let count = 1
     while (keys[i + count] === keys[i]) count += 1
-    const place = placeOf(hook, element.anchors[i]!, round, index)
+    const place = placeOf(hook, element.anchors[i]!, round)
     if (place.skip && i > 0)
       throw cannot(round, "spreads one stitch over places that are not next to each other")
     if (place.skip) legs.unshift(place.skip)
@@ -302,6 +327,33 @@ function stitchParts(
   }
   const skip = legs[0]?.startsWith("skip") ? [{ text: legs.shift()! }] : []
   return [...skip, { text: `${name} (${legs.join(", ")})` }]
+}
+
+/** "dc3tog over next 3 sts", "dtr5tog over st last worked in and next 4 sts"; null when not so plain. */
+function legsAlike(element: StitchElement, hook: Hook, name: string): Part[] | null {
+  const keys = element.anchors.map(anchorKey)
+  if (
+    new Set(keys).size !== keys.length ||
+    element.anchors.some((anchor) => anchor.at !== "stitch" || anchor.round !== hook.edge.round)
+  )
+    return null
+  const { at } = hook
+  const { last } = hook.shared
+  const shared = last !== null && anchorKey(last) === keys[0]
+  const rest = shared ? element.anchors.slice(1) : element.anchors
+  const places = rest.map((anchor) => placeWords(hook, anchor))
+  const plain = places.every(
+    (place, i) => place?.noun === "next st" && (place.skip === null || (i === 0 && !shared)),
+  )
+  if (plain && rest.length > 0) {
+    const skip = places[0]?.skip
+    const over = `${rest.length === 1 ? "st" : `${rest.length} sts`}`
+    const text = `${name} over ${shared ? "st last worked in and " : ""}next ${over}`
+    return [...(skip ? [{ text: skip }] : []), { text }]
+  }
+  hook.at = at
+  hook.shared.last = last
+  return null
 }
 
 function alikePart(
@@ -315,23 +367,10 @@ function alikePart(
     : { text }
 }
 
-function placeOf(hook: Hook, anchor: Anchor, round: Round, index: number) {
-  if (hook.rounds.length > 0 && index === 0 && anchor.at === "centre" && anchor.chain === undefined)
-    return { skip: null, noun: centreNoun(hook), several: "", isNext: false }
+function placeOf(hook: Hook, anchor: Anchor, round: Round) {
   const words = placeWords(hook, anchor)
-  if (!words)
-    throw cannot(
-      round,
-      anchor.at !== "centre" && anchor.round !== index - 1
-        ? "works into an earlier round"
-        : "works into places out of their order",
-    )
+  if (!words) throw cannot(round, "works into places out of their order")
   return words
-}
-
-function centreNoun(hook: Hook): string {
-  void hook
-  return "ring"
 }
 
 function stitchName(element: StitchElement, round: Round, terms: Terms): string {
@@ -372,7 +411,9 @@ function joinAlike(parts: readonly Part[]): Part[] {
 function withRepeat(parts: readonly Part[]): string {
   const found = findRepeat(parts, (a, b) => a.text === b.text)
   const text = (list: readonly Part[]) => list.map((part) => part.text).join(", ")
-  const startsWithChain = /^(ch|picot)/.test(parts[0]?.text ?? "")
+  const startsWithChain = /^(?:\(?ch|picot|(?:[BF]LO )?sl st|(?:[BF]LO )?ss)\b/.test(
+    parts[0]?.text ?? "",
+  )
   if (found.times < 2) return startsWithChain ? `(${text(parts)}) 1 time` : text(parts)
   const repeat = `*${text(found.body)}; rep from * ${found.times - 1} more ${found.times === 2 ? "time" : "times"}`
   const before =
