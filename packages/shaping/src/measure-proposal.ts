@@ -2,15 +2,7 @@
 // round: how straight, how even, how true the corners are, how far everything is strained.
 
 import type { Motif } from "@roundwright/motif"
-import {
-  buildNet,
-  judgeShape,
-  layOutFlat,
-  type Net,
-  roundMisfits,
-  type ShapeVerdict,
-  usualMaterial,
-} from "@roundwright/relaxation"
+import { layOut, type Net, type ShapeVerdict } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 
 export interface ProposalShape {
@@ -30,7 +22,7 @@ export interface ProposalShape {
   readonly strainEnergy: number
   readonly settled: boolean
   /** Verdict and blocking stretch from the misfits of the flat shape, as the net's own judge has them. */
-  readonly judged: ShapeVerdict
+  readonly judged: Pick<ShapeVerdict, "verdict" | "fromRound" | "blockingStretch" | "blockingRound">
   /** The net and where its nodes lie, for whoever goes on from here. */
   readonly net: Net
   readonly xy: Float64Array
@@ -43,17 +35,18 @@ interface Spot {
 
 /**
  * Lays the motif out and measures its last round.
- * @param corners elements of the last round that stand on each corner, in working order, three or more corners
+ * @param corners elements of the last round that stand on each corner, three or more corners; or only how many:
+ *   then each is the farthest place within its own share of the round
  * @param from index of the first round whose strains count
  */
 export function measureProposal(
   motif: Motif,
   gauge: Gauge,
-  corners: readonly (readonly number[])[],
+  corners: readonly (readonly number[])[] | number,
   from: number,
 ): ProposalShape {
-  const net = buildNet(motif, gauge)
-  const flat = layOutFlat(net)
+  const laid = layOut(motif, gauge, { inSpace: false })
+  const { net, flat } = laid
   const unit = net.mmPerUnit
   const round = motif.rounds.length - 1
   const edge = net.edges[round]!
@@ -62,7 +55,10 @@ export function measureProposal(
     x: flat.xy[2 * node]! - centre.x,
     y: flat.xy[2 * node + 1]! - centre.y,
   }))
-  const tips = corners.map((elements) => tipOf(spots, edge.elements, elements))
+  const tips =
+    typeof corners === "number"
+      ? farthestTips(spots, corners)
+      : corners.map((elements) => tipOf(spots, edge.elements, elements))
   tips.sort((a, b) => a - b)
   const sides = tips.map((tip, i) => measureSide(spots, tip, tips[(i + 1) % tips.length]!))
   const polygonDeg = 180 - 360 / tips.length
@@ -80,7 +76,12 @@ export function measureProposal(
     fullness: edgeFullness(net, flat.xy, round),
     strainEnergy: strainFrom(net, flat.xy, from),
     settled: flat.how.settled,
-    judged: judgeShape(motif, roundMisfits(net, flat.xy), null, usualMaterial),
+    judged: {
+      verdict: laid.verdict,
+      fromRound: laid.fromRound,
+      blockingStretch: laid.blockingStretch,
+      blockingRound: laid.blockingRound,
+    },
     net,
     xy: flat.xy,
   }
@@ -106,6 +107,36 @@ function tipOf(
     if (!other || spot.x ** 2 + spot.y ** 2 > other.x ** 2 + other.y ** 2 + 1e-12) best = k
   })
   return best
+}
+
+/** One node in each of k equal shares of the round, the shares laid so that their farthest nodes are farthest. */
+function farthestTips(spots: readonly Spot[], corners: number): number[] {
+  const n = spots.length
+  const reach = spots.map((spot) => Math.hypot(spot.x, spot.y))
+  const share = n / corners
+  const tipsFrom = (begin: number) =>
+    Array.from({ length: corners }, (_, c) => {
+      let best = Math.round(begin + c * share) % n
+      for (let k = Math.round(begin + c * share); k < begin + (c + 1) * share; k++)
+        if (reach[k % n]! > reach[best]! + 1e-9) best = k % n
+      return best
+    })
+  let found: number[] = []
+  let most = -1
+  for (let begin = 0; begin < share; begin++) {
+    const tips = tipsFrom(begin)
+    // Tips at the rim of their share belong to two corners' climb: the spread between them tells.
+    const sum = tips.reduce((total, tip) => total + reach[tip]!, 0)
+    const even = tips.every((tip, i) => {
+      const step = (tips[(i + 1) % corners]! - tip + n) % n
+      return Math.abs(step - share) <= share / 3
+    })
+    if (even && sum > most + 1e-9) {
+      most = sum
+      found = tips
+    }
+  }
+  return found.length > 0 ? found : tipsFrom(0)
 }
 
 function measureSide(spots: readonly Spot[], from: number, to: number) {

@@ -73,7 +73,7 @@ export function planCircle(options: CircleOptions): CirclePlan {
     const before = motif.rounds.at(-1)?.elements.length ?? 0
     const round =
       corners > 0
-        ? polygonRound(motif, kind, corners, flatCounts[i]!)
+        ? polygonRound(motif, kind, corners, flatCounts[i]!, steadyCorner(stitches, gauge, corners))
         : spreadRound(
             motif,
             kind,
@@ -188,6 +188,22 @@ function countFor(
     if (Math.abs(steady / flat - 1) <= bands.flat) return steady
   }
   return Math.max(before, repeats * Math.max(1, Math.round(flat / repeats)))
+}
+
+/**
+ * Stitches more at each corner in every round, where the same even number lies flat between the circle (rounded
+ * corners) and the sharp polygon; the sharpest that does. Null where none does: then rounds differ.
+ */
+function steadyCorner(
+  stitches: readonly StitchKind[],
+  gauge: Gauge,
+  corners: number,
+): number | null {
+  if (stitches.length !== 1) return null
+  const least = flatIncrease(stitches[0]!, gauge) * (1 - bands.flat)
+  const most = flatIncrease(stitches[0]!, gauge, corners) * (1 + bands.flat)
+  const each = 2 * Math.floor(most / corners / 2)
+  return each > 0 && each * corners >= least ? each : null
 }
 
 function headings(gauge: Gauge): string[] {

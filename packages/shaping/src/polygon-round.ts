@@ -13,7 +13,8 @@ export function polygonRound(motif: Motif, kind: StitchKind, corners: number, fl
   const below = motif.rounds.at(-1)?.elements.length ?? 0
   const number = round + 1
   if (round === 0) {
-    const count = corners * Math.max(1, Math.round(flat / corners))
+    const each = steady ?? Math.round(flat / corners)
+    const count = corners * Math.max(1, each)
     const anchors: Anchor[] = [{ at: "centre" }]
     const elements = Array.from(
       { length: count },
@@ -22,7 +23,7 @@ export function polygonRound(motif: Motif, kind: StitchKind, corners: number, fl
     return { number, elements, turned: false, closing: "joined" }
   }
   const wanted = (flat - below) / corners
-  const extra = Math.min(mostInCorner - 1, Math.max(0, 2 * Math.round(wanted / 2)))
+  const extra = steady ?? Math.min(mostInCorner - 1, Math.max(0, 2 * Math.round(wanted / 2)))
   const side = below / corners
   const elements: Element[] = []
   const corner = cornerPlace(motif, side)
