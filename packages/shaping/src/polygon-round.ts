@@ -7,8 +7,17 @@ import type { StitchKind } from "@roundwright/stitches"
 /** More than seven stitches do not fit side by side in one place. */
 const mostInCorner = 7
 
-/** @param flat the count that lies flat; the round comes as near to it as even corner groups allow */
-export function polygonRound(motif: Motif, kind: StitchKind, corners: number, flat: number): Round {
+/**
+ * @param flat the count that lies flat; the round comes as near to it as even corner groups allow
+ * @param steady stitches to add at each corner whatever the count; null to follow the flat count
+ */
+export function polygonRound(
+  motif: Motif,
+  kind: StitchKind,
+  corners: number,
+  flat: number,
+  steady: number | null,
+): Round {
   const round = motif.rounds.length
   const below = motif.rounds.at(-1)?.elements.length ?? 0
   const number = round + 1
