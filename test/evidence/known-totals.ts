@@ -14,7 +14,10 @@ export interface KnownTotal {
 }
 
 /** A bracket with one of these words states no firm total. */
-const notFirm = /\b(?:if|about|or|between|divide|needs|then|few|less)\b|\+\d/
+const notFirm = /\b(?:if|about|or|between|divide|needs|then|few|less|not)\b|\+\d/
+
+/** Cases whose counts leave part of the round out, by their notes. */
+const sideCountsOnly = new Set(["square-blanket-dc-gauge-31-rounds"])
 
 /** Null when the facts give no firm total for the round. */
 export function knownTotal(
@@ -22,11 +25,14 @@ export function knownTotal(
   round: { n: number; text: string },
 ): KnownTotal | null {
   const bracket = /\(([^()]*)\)\.?\s*$/.exec(round.text)?.[1]
-  const count = evidence.counts?.[round.n - 1]
+  const count = sideCountsOnly.has(evidence.id) ? undefined : evidence.counts?.[round.n - 1]
   if (bracket === undefined || notFirm.test(bracket))
     return count === undefined ? null : { stitches: count }
   const withChains = numberIn(bracket, /(\d+) sts with chains/)
-  const either = withChains === undefined ? numberIn(bracket.replace(/of \d+ sts/g, ""), /(\d+) sts\b(?! each)/) : undefined
+  const either =
+    withChains === undefined
+      ? numberIn(bracket.replace(/of \d+ sts/g, ""), /(\d+) sts\b(?! each)/)
+      : undefined
   const kinds = [
     ...bracket.matchAll(/(\d+) (?:sl st|sc|hdc|dc|edc|tr|dtr|trtr|dc2tog|popcorns|clusters)\b/g),
   ]
@@ -80,6 +86,35 @@ export const printedClashes: Readonly<Record<string, readonly number[]>> = {
   "popcorn-washcloth": [2],
   // "Rnd 1 has 3 dc on its first side and 2 on the others"; corners of 3 dc do not fit 10 and 14.
   "bevs-solid-granny": [2, 4, 5],
-  // "Rnd 5 is printed as if its ground were dc although Rnd 4 is tr".
-  "beginners-luck-dishcloth": [5],
+}
+
+/**
+ * Rounds whose text in the facts is a summary: nobody could work them from it alone, because a part is
+ * only hinted at or made in a way that is not said. Rounds that state no definite count count here too.
+ */
+export function isSummary(evidence: EvidenceCase, round: { n: number; text: string }): boolean {
+  const bracket = /\(([^()]*)\)\.?\s*$/.exec(round.text)?.[1] ?? ""
+  const indefinite = /\b(?:if|about|between|few|less|then)\b/.test(bracket)
+  return indefinite || summaries[evidence.id]?.includes(round.n) === true
+}
+
+const summaries: Readonly<Record<string, readonly number[]>> = {
+  // "in the dip between two petals": which stitches those are is not said.
+  "beeton-242-dahlia-circle": [13],
+  // Leaves and points made on chains of their own, joined in a way the text leaves open.
+  "beeton-281-rosette7": [1, 2, 3],
+  // "at intervals along each side"; the note: "Placing of the picots is shortened here".
+  "dillmont-468-mesh-square": [12],
+  // Tunisian petals, branched stitches "caught to the petals on both sides"; what rests on them.
+  "dillmont-481-flower-in-square": [7, 8, 9, 10, 11, 12],
+  // "tapering points ... neighbours tied half-way up"; "8 small and 8 large picot scallops".
+  "dillmont-482-star16": [7, 8, 10],
+  // "one stitch between tr and dtr"; the round on its points.
+  "dillmont-469-star-wheel": [2, 3],
+  // "stitch between dc and tr ... then down again"; "edge in sc with 10 short picot bars".
+  "dillmont-485-five-star": [2, 3, 4],
+  // "increasing so that the piece stays flat"; "until the cover closes".
+  "needlecraft-1918-button-cover": [4, 5, 6, 7, 8],
+  // Shorthand for sides that grow by a rule only hinted at.
+  "square-blanket-dc-gauge-31-rounds": [1, 2],
 }

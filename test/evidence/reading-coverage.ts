@@ -7,12 +7,15 @@
 
 import { type PatternReading, readPattern } from "@roundwright/instructions"
 import { caseText, type EvidenceCase } from "./cases.ts"
-import { knownTotal, meets, printedClashes } from "./known-totals.ts"
+import { isSummary, knownTotal, meets, printedClashes } from "./known-totals.ts"
 
 export interface ReadingCoverage {
   /** Rounds with a text of their own, whether or not a total is known. */
   readonly rounds: number
   readonly right: number
+  /** Rounds a practised maker could work from the text alone, and how many of them are right. */
+  readonly complete: number
+  readonly completeRight: number
   /** Rounds with a firm total in the facts, and how many of them are met. */
   readonly withTotal: number
   readonly totalsMet: number
@@ -34,6 +37,8 @@ export function readingCoverage(cases: readonly EvidenceCase[]): ReadingCoverage
   const sums = {
     rounds: 0,
     right: 0,
+    complete: 0,
+    completeRight: 0,
     withTotal: 0,
     totalsMet: 0,
     silentMisreads: 0,
@@ -65,8 +70,15 @@ export function readingCoverage(cases: readonly EvidenceCase[]): ReadingCoverage
       }
       const met = known !== null && seen.counted !== null && meets(seen.counted, known)
       const right = clash ? seen.flagged : known ? met : seen.counted !== null && !seen.flagged
-      if (right) sums.right += 1
-      else missed.push(`${evidence.id} ${round.n}: ${seen.flagged ? "flagged" : "silent"}`)
+      const summary = isSummary(evidence, round)
+      if (!summary) sums.complete += 1
+      if (right) {
+        sums.right += 1
+        if (!summary) sums.completeRight += 1
+      } else {
+        const how = seen.flagged ? "flagged" : "silent"
+        missed.push(`${evidence.id} ${round.n}: ${how}${summary ? " (a summary)" : ""}`)
+      }
       if (known && !clash) {
         sums.withTotal += 1
         if (met) sums.totalsMet += 1
@@ -95,7 +107,7 @@ function judge(reading: PatternReading, number: number) {
 
 /** A numbered round with its own text, not a rule for every round or a remark. */
 function isOneRound(text: string): boolean {
-  return /^(?:Rnd|Row) \d+:/.test(text)
+  return /^Rnd \d+:/.test(text)
 }
 
 function withoutTotal(text: string): string {

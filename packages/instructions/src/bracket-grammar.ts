@@ -4,9 +4,9 @@
 import { readSteps } from "./grammar.ts"
 import { atPlace, readPlace, readUntil } from "./place-grammar.ts"
 import { readTimes } from "./repeat-grammar.ts"
-import { readKind } from "./stitch-grammar.ts"
+import { readKind, readStitch } from "./stitch-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
-import type { CountsAs, StatedTotal, Step } from "./tree.ts"
+import type { CountsAs, Place, StatedTotal, Step } from "./tree.ts"
 import type { Words } from "./words.ts"
 
 const closers: Readonly<Record<string, string>> = { "(": ")", "[": "]", "{": "}" }
@@ -73,6 +73,8 @@ function afterGroup(words: Words, inner: readonly Step[], start: number): Step[]
       ending: null,
       times,
     }
+    const shared = words.attempt(() => readSharedPlace(words, repeat))
+    if (shared) return shared
     const place = atPlace(words) && words.text() !== "to" ? readPlace(words) : null
     if (place)
       return [{ ...words.since(start), do: "group", steps: [{ ...repeat, body: inner }], place }]
@@ -126,7 +128,34 @@ function afterGroup(words: Words, inner: readonly Step[], start: number): Step[]
       ]
     return [group]
   }
+  if (/^(corner|corners)$/.test(words.text()) && !atPlace(words)) {
+    // "(2 dc, ch 2, 2 dc) corners": one in each.
+    words.at += 1
+    const corners: Place = {
+      ...words.since(start),
+      at: "each",
+      nouns: [{ what: "corner", corner: true }],
+      until: { kind: "around" },
+    }
+    return [{ ...words.since(start), do: "group", steps: inner, place: corners }]
+  }
   return [...inner]
+}
+
+/** "(1 sc, ch 3) twice and 1 sc in top of that dc": the place is that of the whole. */
+function readSharedPlace(words: Words, repeat: Step): Step[] | null {
+  if (!words.accept("and", "&")) return null
+  const start = words.start()
+  let count = 1
+  if (words.isNumber()) {
+    count = words.value()
+    words.at += 1
+  }
+  const stitch = readStitch(words)
+  const place = stitch ? readPlace(words) : null
+  if (!stitch || !place || place.at === "each") return null
+  const last: Step = { ...words.since(start), do: "work", stitch, count, place: null }
+  return [{ ...words.since(repeat.start), do: "group", steps: [repeat, last], place }]
 }
 
 /** "counts as dc", "counts as first dc, ch 2", "does not count as a st", "3 skipped ch count as dc". */
@@ -264,7 +293,7 @@ function isTotalBracket(words: Words, close: string, steps: readonly Step[]): bo
   if (
     !chains &&
     inner.some((token) =>
-      /^(if|divide|needs|between|or|about|approx|approximately|then|stated|printed)$/.test(
+      /^(if|not|divide|needs|between|or|about|approx|approximately|then|stated|printed)$/.test(
         token.text,
       ),
     )

@@ -59,7 +59,8 @@ function readPlainNoun(words: Words): Noun | null {
   ) {
     if (spaceWords.test(words.text(1)) || words.text(1) === "ch") {
       words.at += 1
-      return readPlainNoun(words)
+      const noun = readPlainNoun(words)
+      return noun?.what === "space" && word === "small" ? { ...noun, small: true } : noun
     }
   }
   if (word === "v" && words.text(1) === "-" && stitchWord.test(words.text(2))) {

@@ -43,7 +43,7 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
     // The stitch of a counting start is already worked into; "skip first st" means it.
     if (place.order === "first" && work.startTaken) continue
     const found = step.steps ? shortOrNull(() => nextSites(work, place)) : nextSites(work, place)
-    if (!found) return
+    if (!found) continue
     for (const site of found.sites) work.use(found.position, site, "skipped")
   }
 }

@@ -33,6 +33,12 @@ export function passEach(work: RoundWork, step: Filling): void {
   const every = place.every ?? 1
   sites.forEach((site, k) => {
     work.countStep(step)
+    if ((k + 1) % every !== 0 && every > 2 && step.do === "work" && step.count > 1) {
+      // "2 sc in every 5th st": an increase round; the others get one each.
+      position.at = site.to
+      fill(work, { ...one, count: 1 } as Filling, site, position)
+      return
+    }
     if ((k + 1) % every !== 0 && every > 1) {
       work.use(position, site, "skipped")
       position.at = site.to

@@ -262,7 +262,17 @@ function workEvenly(work: RoundWork, step: Extract<Step, { do: "work" }>): void 
     return
   }
   const place = (k: number) => edge.anchorAt(below[k]!, false)
-  if (count >= below.length) {
+  if (work.startTaken && work.between > 0 && count < below.length) {
+    // The starting stitch is the first of them.
+    for (let i = 1; i <= count; i++)
+      makeStitches(
+        work,
+        step,
+        step.stitch,
+        [place(Math.floor((i * below.length) / (count + 1)))],
+        1,
+      )
+  } else if (count >= below.length) {
     // The increases stand evenly, the first in the first stitch.
     let made = 0
     for (let k = 0; k < below.length; k++) {

@@ -107,6 +107,12 @@ function makeChains(
     work.elements[work.elements.length - 1] = { type: "chain", chains: step.chains }
     return
   }
+  const own = work.inPlace?.[0]
+  if (own?.at === "stitch" && own.round === work.index) {
+    // Chains between stitches that stand on a stitch of this round stand up like picots.
+    work.add({ type: "picot", chains: step.chains }, step)
+    return
+  }
   if (work.elements.length === 0 && work.index > 0) leaveStart(work)
   work.addChains(step.chains, step)
 }

@@ -118,6 +118,10 @@ function readBare(
 }
 
 function readRing(words: Words, start: number): Place | null {
+  if (words.text() === "all" && /^[,;.]?$/.test(words.text(1))) {
+    words.at += 1
+    return { ...words.since(start), at: "ring" }
+  }
   while (
     words.accept("the", "center", "centre", "middle", "of", "a", "beg", "beginning", "this", "your")
   );
@@ -596,6 +600,13 @@ function countedNext(words: Words, start: number, between: boolean): Place | nul
   }
   if (between) {
     const what = gapIf(noun, true)
+    const everywhere = words.attempt(() => {
+      if (!words.accept("on", "along", "at")) return null
+      words.accept("each", "every", "all")
+      return words.accept("side", "sides", "edge") ? true : null
+    })
+    if (everywhere)
+      return { ...words.since(start), at: "each", nouns: [what], until: { kind: "around" } }
     return { ...words.since(start), at: "next", noun: what, count: 1 }
   }
   const places: Place[] = [{ ...words.since(start), at: "next", noun, count }]

@@ -3,6 +3,7 @@
 
 import { isRepeatWord, readSteps, type StepRun } from "./grammar.ts"
 import { readUntil } from "./place-grammar.ts"
+import { readKind } from "./stitch-grammar.ts"
 import type { StatedTotal, Step, Times } from "./tree.ts"
 import type { Words } from "./words.ts"
 
@@ -162,7 +163,14 @@ function readEnding(
       }
       return { last: dropTail(run.steps, part), how: "replaces" }
     }
-    if (words.accept("ending", "end", "ends", "stopping")) {
+    if (words.accept("stopping")) {
+      // "stopping 1 sc short": that one is held over to the next round.
+      if (!words.isNumber()) return null
+      words.at += 1
+      readKind(words)
+      return words.accept("short") ? { last: [], how: "follows" } : null
+    }
+    if (words.accept("ending", "end", "ends")) {
       words.accept("the", "with")
       const lastSaid = words.accept("last", "final")
       words.accept("rep", "repeat", "repetition", "time", "one")
@@ -174,11 +182,6 @@ function readEnding(
         }
         if (previous === "at" || previous === "on") return null
       }
-      if (words.isNumber() && words.text(2) === "short") {
-        // "stopping 1 sc short": one stitch is held over.
-        words.at += 3
-        return null
-      }
       const ending = readSteps(
         words,
         (w) => w.text() === ";" || w.text() === "." || isJoin(w.text()),
@@ -189,6 +192,7 @@ function readEnding(
     }
     return null
   })
+  if (found && found.last.length === 0) return { last: null, how: null }
   if (found) return found
   if (marked) return { last: marked, how: "replaces" }
   return { last: null, how: null }

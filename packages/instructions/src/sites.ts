@@ -26,7 +26,19 @@ export interface Meaning {
 /** Does any place of the edge fit the noun; if not, the nearest meaning that one does. */
 export function meaningOf(edge: Edge, noun: Noun): Meaning {
   return edge.keep(nounKey(noun), (): Meaning => {
-    if (fits(edge, noun)) return { noun, stretched: null, exists: true }
+    if (!noun.small && fits(edge, noun)) return { noun, stretched: null, exists: true }
+    if (noun.what === "space" && noun.small) {
+      const { small: _small, ...plain } = noun
+      const least = Math.min(
+        ...edge.elements.map((element) =>
+          element.type === "chain" ? element.chains : Number.POSITIVE_INFINITY,
+        ),
+      )
+      const smallest: Noun = fits(edge, { what: "picot" })
+        ? { what: "picot" }
+        : { ...plain, size: least }
+      if (fits(edge, smallest)) return { noun: smallest, stretched: null, exists: true }
+    }
     if (noun.what === "space") {
       for (const wider of widerSpaces(noun))
         if (fits(edge, wider))
@@ -87,6 +99,7 @@ function writtenKey(noun: Noun): string {
     noun.what,
     noun.size ?? "",
     noun.corner ? "c" : "",
+    noun.small ? "s" : "",
     noun.middle ? "m" : "",
     noun.unworked ? "u" : "",
     noun.betweenGroups ? "b" : "",

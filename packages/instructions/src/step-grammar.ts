@@ -6,7 +6,7 @@ import { readNoun } from "./nouns.ts"
 import { readPlace, readTarget, withEarlierRound } from "./place-grammar.ts"
 import { isColour, readKind } from "./stitch-grammar.ts"
 import type { Place, Step } from "./tree.ts"
-import type { Words } from "./words.ts"
+import { stitchNamed, type Words } from "./words.ts"
 
 /** "working in back loops", "working behind the petals", "with right side facing". */
 export function readMode(words: Words): Step[] | null {
@@ -55,6 +55,7 @@ export function readMode(words: Words): Step[] | null {
     )
       return []
     if (words.attempt(() => acceptColourChange(words))) return []
+    if (words.attempt(() => acceptClauseOf(words))) return []
     const working = words.accept("working", "work")
     if (working && words.accept("in", "into", "through", "only")) {
       words.accept("in", "into")
@@ -84,6 +85,34 @@ export function readMode(words: Words): Step[] | null {
       return passesMode(words, start, "front")
     return null
   })
+}
+
+/** Clauses about cords and threads laid in: "over the end of a cord bent to a circle,", "wind thread over it". */
+function acceptClauseOf(words: Words): true | null {
+  const over = /^(over|around)$/.test(words.text())
+  if (!over && !/^(wind|winding|lay|hold)$/.test(words.text())) {
+    if (
+      words.acceptAll("unless", "wanted") ||
+      words.acceptAll("if", "wanted") ||
+      words.acceptAll("as", "needed")
+    )
+      return true
+    const colour = words.accept("all") && isColour(words.text())
+    if (colour) words.at += 1
+    return colour ? true : null
+  }
+  let cord = !over
+  for (let ahead = 0; ahead < 16; ahead++) {
+    const text = words.text(ahead)
+    if (/^(cord|cords|thread|threads|wire)$/.test(text)) cord = true
+    if (ahead > 0 && stitchNamed(text, words.terms)) return null
+    if (text === "," || text === ";" || text === ":" || text === ".") {
+      if (!cord) return null
+      words.at += ahead
+      return true
+    }
+  }
+  return null
 }
 
 /** "change to B", "changing colour", "switch to red". */
@@ -454,7 +483,23 @@ function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
       )
         return null
     }
-    if (!Number.isInteger(chains) || chains < 0) return null
+    if (!Number.isInteger(chains) || chains < 1) return null
+    if (steps.length === 0 && words.accept("ring")) {
+      const span = words.since(start)
+      return [
+        { ...span, do: "chain", chains, place: null },
+        { ...span, do: "join", place: null, ring: true },
+      ]
+    }
+    const loop = closesLaterLoop(words, chains)
+    if (loop !== null) {
+      // "ch 5, sl st in 2nd of these 5 ch": a loop of the later chains on a stem of the first.
+      const span = words.since(start)
+      return [
+        { ...span, do: "chain", chains: chains - loop, place: null },
+        { ...span, do: "picot", chains: loop },
+      ]
+    }
     const picot = closesPicot(words, chains)
     if (picot) return [{ ...words.since(start), do: "picot", chains }]
     const place = words.attempt((): Place | null => {
@@ -462,7 +507,6 @@ function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
       if (words.text() !== "in") return null
       return readPlace(words)
     })
-    void steps
     return [
       {
         ...words.since(start),
@@ -471,6 +515,25 @@ function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
         place: place?.at === "ring" || place?.at === "same" ? place : null,
       },
     ]
+  })
+}
+
+/** ", sl st in 2nd of these 5 ch": chains in the loop so closed; null when nothing of the kind. */
+function closesLaterLoop(words: Words, chains: number): number | null {
+  return words.attempt(() => {
+    words.accept(",")
+    const kind = readKind(words)
+    if (kind?.basic !== "sl st" || !words.accept("in", "into")) return null
+    words.accept("the")
+    const token = words.peek()
+    if (token?.type !== "ordinal" || token.value < 2 || token.value >= chains) return null
+    words.at += 1
+    words.accept("ch")
+    if (!words.accept("of")) return null
+    words.accept("these", "the", "those")
+    if (words.isNumber()) words.at += 1
+    if (!words.accept("ch", "chs", "chains")) return null
+    return chains - token.value + 1
   })
 }
 
@@ -570,6 +633,7 @@ function readPicot(words: Words): Step[] | null {
       readNoun(words)
       return true
     })
+    if (chains !== undefined && (!Number.isInteger(chains) || chains < 1)) return null
     return [
       {
         ...words.since(start),

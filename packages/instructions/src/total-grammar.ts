@@ -39,6 +39,7 @@ const softWords = new Set([
   "divide",
   "each",
   "per",
+  "not",
 ])
 
 /** The total that stands here, up to `close` (a bracket) or the end of the sentence; null when none does. */

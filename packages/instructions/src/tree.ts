@@ -35,6 +35,8 @@ export interface Noun {
   /** Chains of a space ("ch-3 sp"), stitches of a group ("3-dc group"). */
   readonly size?: number
   readonly corner?: boolean
+  /** "small loop": a picot, or the smallest spaces. */
+  readonly small?: boolean
   /** "top of petal": the space at the middle of a group. */
   readonly middle?: boolean
   /** "skipped st of Rnd 2": one nobody has worked into yet. */

@@ -1,6 +1,7 @@
 // Stitches: "3 dc in next st", "dc in next 3 sts", "2 sc in each st around", "dc3tog over next 3 dc",
 // "36 sc evenly, increasing 6", "1 dark sc and 1 light sc in next sc".
 
+import { readNoun } from "./nouns.ts"
 import { readPlace, readTarget, readUntil } from "./place-grammar.ts"
 import { isColour, readStitch } from "./stitch-grammar.ts"
 import type { Place, Step, StitchName } from "./tree.ts"
@@ -18,6 +19,8 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     if (!counted) return null
     const { count } = counted
     let { stitch } = counted
+    const ends = readFirstAndLast(words, stitch, count, start)
+    if (ends) return ends
     const legs = stitch.kind.gathered ? readLegs(words) : null
     if (legs) return [{ ...words.since(start), do: "work", stitch, count, place: null, legs }]
     const even = readEven(words)
@@ -41,6 +44,11 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     const place = readWorkPlace(words)
     stitch = formed(stitch, place)
     const between = readBetween(words)
+    const spread = between !== null && !place && count > 1 && readSpread(words)
+    if (spread)
+      return [
+        { ...words.since(start), do: "work", stitch, count, place: null, even: true, between },
+      ]
     const step: Step = {
       ...words.since(start),
       do: "work",
@@ -66,6 +74,69 @@ function readBetween(words: Words): number | null {
     words.accept("st", "stitch", "one")
     return chains
   })
+}
+
+/** "2 dc in first and last dc of the side, 1 dc in each between": three steps of one side. */
+function readFirstAndLast(
+  words: Words,
+  stitch: StitchName,
+  count: number,
+  start: number,
+): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    if (!words.accept("in")) return null
+    words.accept("the")
+    if (!words.acceptAll("first", "and", "last")) return null
+    words.accept("of")
+    readNoun(words)
+    if (words.accept("of", "on")) {
+      words.accept("the", "each", "a", "next")
+      readNoun(words)
+    }
+    words.accept(",", ";")
+    words.accept("and")
+    const inner = readCounted(words)
+    if (!inner || !words.accept("in")) return null
+    if (!words.accept("each", "all")) return null
+    words.accept("st", "stitch", "of")
+    words.accept("the", "those")
+    words.accept("sts", "stitches", "others")
+    words.accept("between", "in", "other", "others")
+    words.accept("between")
+    const span = words.since(start)
+    const next: Place = { ...span, at: "next", noun: { what: "stitch" }, count: 1 }
+    const between: Place = {
+      ...span,
+      at: "each",
+      nouns: [{ what: "stitch" }],
+      until: { kind: "leaving", count: 1, ofGroup: true },
+    }
+    return [
+      { ...span, do: "work", stitch, count, place: next },
+      { ...span, do: "work", stitch: inner.stitch, count: inner.count, place: between },
+      { ...span, do: "work", stitch, count, place: next },
+    ]
+  })
+}
+
+/** ", placed by turns 2 and 3 dc apart", ", evenly spaced". */
+function readSpread(words: Words): boolean {
+  return (
+    words.attempt(() => {
+      words.accept(",")
+      if (words.accept("evenly")) {
+        words.accept("spaced", "placed", "around")
+        return true
+      }
+      if (!words.accept("placed", "spaced", "set")) return null
+      if (words.accept("evenly")) return true
+      words.accept("by", "in")
+      words.accept("turns", "turn")
+      while (words.isNumber() || words.accept("and", "or", ",")) if (words.isNumber()) words.at += 1
+      readNoun(words)
+      return words.accept("apart", "between") ? true : null
+    }) !== null
+  )
 }
 
 /** Legs spelled out: "tr4tog (3 legs in next ch-3 sp, 1 leg in next dc)". */
