@@ -12,7 +12,7 @@ import { computeValues } from "./calculation/inline.ts"
 import { namesOf } from "./calculation/names.ts"
 import { findCells, type WrittenCell } from "./cells.ts"
 import { brokenLimit, mostCells } from "./limits.ts"
-import { type MarkdownTree, parseMarkdown, plainText, startOf } from "./markdown.ts"
+import { cleanText, type MarkdownTree, parseMarkdown, plainText, startOf } from "./markdown.ts"
 import { checkPatterns } from "./patterns.ts"
 import { noPattern, problemAt, type Report } from "./problems.ts"
 import type {
@@ -34,7 +34,7 @@ export async function computeNotebook(
   markdown: string,
   options: ComputeOptions = {},
 ): Promise<NotebookResult> {
-  const text = markdown.replace(/^\uFEFF/, "").replace(/\0/g, "\uFFFD")
+  const text = cleanText(markdown)
   const broken = brokenLimit(text)
   if (broken) return unread(broken)
   let tree: MarkdownTree

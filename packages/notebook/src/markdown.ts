@@ -10,6 +10,11 @@ const parser = unified().use(remarkParse).use(remarkGfm).freeze()
 export type MarkdownTree = ReturnType<typeof parser.parse>
 export type MarkdownNode = MarkdownTree["children"][number]
 
+/** Without a byte order mark, and without characters that HTML cannot hold. */
+export function cleanText(markdown: string): string {
+  return markdown.replace(/^\uFEFF/, "").replace(/\0/g, "\uFFFD")
+}
+
 /** @throws RangeError when the text is nested too deep for the parser */
 export function parseMarkdown(text: string): MarkdownTree {
   return parser.parse(text)

@@ -56,7 +56,7 @@ export function loadMath(): Promise<MathTools> {
 }
 
 async function makeMath(): Promise<MathTools> {
-  const library = await import("mathjs")
+  const library = await import("./math-parts.ts")
   const recipes = library as unknown as Record<string, object>
   const wanted = ["parse", "unit", "createUnit", ...functionNames]
   const math = library.create(

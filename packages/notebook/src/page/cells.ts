@@ -16,8 +16,12 @@ export interface PageSoFar {
 
 export async function cellHtml(cell: Cell, page: PageSoFar): Promise<Html> {
   const attributes = { class: `cell ${cell.kind}`, id: `cell-${cell.index + 1}` }
-  if (!cell.content) return element("section", attributes, faultHtml(cell))
-  return element("section", attributes, await contentHtml(cell, cell.content, page))
+  return element("section", attributes, await cellContents(cell, page))
+}
+
+/** What stands inside the section of a cell: what it gave, or why it failed. */
+export async function cellContents(cell: Cell, page: PageSoFar): Promise<Child> {
+  return cell.content ? contentHtml(cell, cell.content, page) : faultHtml(cell)
 }
 
 async function contentHtml(
@@ -53,15 +57,17 @@ async function contentHtml(
   }
 }
 
-/** Why a cell failed, with what was written in it. */
-function faultHtml(cell: Cell): Html {
+/** Why a cell failed, with what was written in it unless that is shown anyway. */
+export function faultHtml(cell: Cell, withSource = true): Html {
   const source = `${cell.kind} ${cell.info}\n${cell.text}`.trim()
   return element(
     "div",
     { class: "fault" },
     element("p", {}, element("strong", {}, `This ${cell.kind} cell could not be computed.`)),
     cell.problems.map(problemText),
-    element("pre", {}, source.length > 600 ? `${source.slice(0, 600)}...` : source),
+    withSource
+      ? element("pre", {}, source.length > 600 ? `${source.slice(0, 600)}...` : source)
+      : null,
   )
 }
 

@@ -1,0 +1,48 @@
+// Answers one question at a time and gives up on it when a newer one comes.
+
+import { makeAnswerer } from "./answer.ts"
+import type { Answer, Question } from "./messages.ts"
+
+/** @param tell hears the answers, in order; parts of a question given up on may have been told */
+export function answerLatest(tell: (answer: Answer) => void): {
+  ask(question: Question): void
+  stop(): void
+} {
+  const answerer = makeAnswerer()
+  let wanted: Question | null = null
+  let busy = false
+  const work = async () => {
+    busy = true
+    while (wanted) {
+      const question: Question = wanted
+      const goesOn = async () => {
+        await pause()
+        return wanted === question
+      }
+      try {
+        if (await goesOn()) await answerer.answer(question, tell, goesOn)
+      } catch (error) {
+        const message = error instanceof Error ? error.message : String(error)
+        tell({ part: "failed", id: question.id, message })
+      }
+      if (wanted === question) wanted = null
+    }
+    busy = false
+  }
+  return {
+    ask: (question) => {
+      wanted = question
+      if (!busy) void work()
+    },
+    stop: () => {
+      wanted = null
+    },
+  }
+}
+
+/** Lets whoever shares the thread do something: take in a key, or hear a newer question. */
+function pause(): Promise<void> {
+  return new Promise((resolve) => {
+    globalThis.setTimeout(resolve, 0)
+  })
+}

@@ -1,0 +1,145 @@
+// Answering a page: the notebook is computed as for a static page, cut into parts, and told as soon as
+// each part is known, the drawings last. What was computed for the same text before is remembered.
+
+import { type CheckResult, checkPattern, verdictSentence } from "@roundwright/assessment"
+import { computeNotebook } from "../compute.ts"
+import { faultHtml } from "../page/cells.ts"
+import { together } from "../page/html.ts"
+import { bodyHtml, insideOf, pageSoFar, strayBoxes } from "../page/parts.ts"
+import { proseRuns } from "../page/prose.ts"
+import type { Cell, NotebookResult } from "../result.ts"
+import type { Answer, LiveCell, Mark, Question, Saying } from "./messages.ts"
+import { editableKinds } from "./source.ts"
+
+/** Enough for the patterns of a long notebook and some steps back. */
+const mostRemembered = 80
+
+export interface Answerer {
+  /**
+   * Answers in parts. `rest` is awaited between parts, so that a page without a worker can look after
+   * its reader; when it gives false the rest of the answer is dropped.
+   */
+  answer(
+    question: Question,
+    tell: (answer: Answer) => void,
+    rest: () => Promise<boolean>,
+  ): Promise<void>
+}
+
+/** An answerer with its memory. */
+export function makeAnswerer(): Answerer {
+  const checks = new Remembered<CheckResult>()
+  const drawings = new Remembered<string>()
+  return {
+    answer: async (question, tell, rest) => {
+      const { id, markdown } = question
+      let checked = 0
+      const check = (text: string) =>
+        checks.get(text, () => {
+          checked += 1
+          tell({ part: "working", id, doing: `pattern ${checked}` })
+          return checkPattern(text)
+        })
+      const result = await computeNotebook(markdown, { check })
+      if (!(await rest())) return
+      await tellPage(result, id, tell)
+      for (const cell of result.cells) {
+        if (cell.content?.kind !== "chart") continue
+        const { wide, narrow } = cell.content
+        if (!(await rest())) return
+        const key = JSON.stringify([wide, narrow])
+        const html = await drawings.later(key, () => insideOf(cell, pageSoFar(result)))
+        tell({ part: "cell", id, cell: cell.index, html })
+      }
+      if (question.body) {
+        const html = together(await bodyHtml(result, true)).markup
+        tell({ part: "body", id, html })
+      }
+      tell({ part: "end", id })
+    },
+  }
+}
+
+async function tellPage(
+  result: NotebookResult,
+  id: number,
+  tell: (answer: Answer) => void,
+): Promise<void> {
+  const page = pageSoFar(result)
+  const runs = await proseRuns(result.tree, result.values)
+  const cells: LiveCell[] = []
+  for (const cell of result.cells) {
+    const { index, kind } = cell
+    const chart = cell.content?.kind === "chart"
+    const html = chart
+      ? null
+      : editableKinds.has(kind)
+        ? await below(cell, page)
+        : await insideOf(cell, page)
+    cells.push({ index, kind, html, marks: marksOf(cell) })
+  }
+  tell({
+    part: "page",
+    id,
+    title: result.title,
+    stray: strayBoxes(result).markup,
+    runs: runs.map((run) => run.markup),
+    cells,
+    sayings: result.cells.flatMap(sayingOf),
+  })
+}
+
+/** What stands below an editor: the values of a calculation, or why the cell has failed. */
+async function below(cell: Cell, page: ReturnType<typeof pageSoFar>): Promise<string> {
+  if (!cell.content) return together(faultHtml(cell, false)).markup
+  return cell.kind === "calculation" ? insideOf(cell, page) : ""
+}
+
+function marksOf(cell: Cell): Mark[] {
+  if (cell.content?.kind === "pattern") return cell.content.pattern.result.problems
+  if (!editableKinds.has(cell.kind)) return []
+  return cell.problems.flatMap((problem) => {
+    const line = problem.line - cell.line
+    return line < 1 ? [] : [{ ...problem, round: null, line }]
+  })
+}
+
+function sayingOf({ index, content }: Cell): Saying[] {
+  if (content?.kind !== "pattern") return []
+  const { name, result } = content.pattern
+  return [
+    {
+      cell: index,
+      name,
+      title: result.motif?.title ?? null,
+      sentence: verdictSentence(result),
+      verdict: result.laidOut?.verdict ?? null,
+    },
+  ]
+}
+
+/** The latest results, by the text they were made from. */
+class Remembered<T> {
+  readonly #kept = new Map<string, T>()
+
+  get(key: string, make: () => T): T {
+    return this.#take(key) ?? this.#keep(key, make())
+  }
+
+  async later(key: string, make: () => Promise<T>): Promise<T> {
+    return this.#take(key) ?? this.#keep(key, await make())
+  }
+
+  #take(key: string): T | undefined {
+    const value = this.#kept.get(key)
+    if (value !== undefined) this.#keep(key, value)
+    return value
+  }
+
+  #keep(key: string, value: T): T {
+    this.#kept.delete(key)
+    this.#kept.set(key, value)
+    if (this.#kept.size > mostRemembered) this.#kept.delete(this.#kept.keys().next().value!)
+    return value
+  }
+}

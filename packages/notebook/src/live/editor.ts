@@ -1,0 +1,163 @@
+// A cell's text, changed in place: a plain text area over a sheet that holds the same words and carries
+// the underlines, and a list below in which each problem leads to its words.
+
+/// <reference lib="dom" />
+
+import { button, make, setMarkup } from "./dom.ts"
+import { type LineMarks, marksByLine, moveMarks, splitLine } from "./line-marks.ts"
+import type { Mark } from "./messages.ts"
+
+export interface EditorActions {
+  typed(text: string): void
+  undo(): void
+  restore(): void
+  copied(): void
+}
+
+/** More problems than this usually follow from those before. */
+const mostListed = 40
+
+export class Editor {
+  readonly root: HTMLElement
+  readonly area: HTMLTextAreaElement
+  readonly #sheet: HTMLElement
+  readonly #list: HTMLElement
+  readonly #below: HTMLElement
+  readonly #edited: HTMLElement
+  readonly #restore: HTMLButtonElement
+  #marks: LineMarks = new Map()
+  #lines: readonly string[] = []
+
+  /** @param label what the cell is, for its heading and for those who hear the page */
+  constructor(id: string, label: string, text: string, actions: EditorActions, copy: boolean) {
+    this.#list = make("ul", { class: "found", id: `${id}-found`, hidden: true })
+    this.#sheet = make("pre", { class: "sheet", "aria-hidden": "true" })
+    this.area = make("textarea", {
+      id: `${id}-text`,
+      spellcheck: "false",
+      autocapitalize: "off",
+      autocomplete: "off",
+      autocorrect: "off",
+      rows: "1",
+      "aria-describedby": `${id}-found`,
+    })
+    this.#edited = make("span", { class: "edited", hidden: true }, "edited")
+    this.#restore = button("Restore", actions.restore, {
+      "aria-label": `Restore the original of ${label}`,
+      hidden: true,
+    })
+    this.#below = make("div", { class: "below" })
+    const tools = make("span", { class: "tools" }, this.#edited, this.#restore)
+    if (copy)
+      tools.append(
+        button("Copy", () => void copyText(this.area).then(actions.copied), {
+          "aria-label": `Copy ${label}`,
+        }),
+      )
+    const heading = make("label", { class: "label", for: `${id}-text` }, label)
+    this.root = make(
+      "div",
+      { class: "editor" },
+      make("div", { class: "heading" }, heading, tools),
+      make("div", { class: "paper" }, this.#sheet, this.area),
+      this.#list,
+      this.#below,
+    )
+    this.show(text)
+    this.area.addEventListener("input", () => {
+      this.#redraw()
+      actions.typed(this.area.value)
+    })
+    this.area.addEventListener("keydown", (event) => {
+      const undoes =
+        (event.ctrlKey || event.metaKey) && !event.shiftKey && !event.altKey && event.key === "z"
+      if (!undoes) return
+      event.preventDefault()
+      actions.undo()
+    })
+  }
+
+  /** Sets the text from outside, keeping the caret where it can stay. */
+  show(text: string): void {
+    if (this.area.value !== text) {
+      const caret = Math.min(this.area.selectionStart, text.length)
+      this.area.value = text
+      if (document.activeElement === this.area) this.area.setSelectionRange(caret, caret)
+    }
+    this.#redraw()
+  }
+
+  setMarks(marks: readonly Mark[]): void {
+    this.#marks = marksByLine(marks)
+    this.#lines = this.area.value.split("\n")
+    this.#redraw()
+    this.#list.replaceChildren(...marks.slice(0, mostListed).map((mark) => this.#item(mark)))
+    const rest = marks.length - mostListed
+    if (rest > 0) this.#list.append(make("li", {}, `... and ${rest} more.`))
+    this.#list.hidden = marks.length === 0
+    this.area.setAttribute(
+      "aria-invalid",
+      String(marks.some(({ severity }) => severity === "error")),
+    )
+  }
+
+  /** What the engine has to say below the text. */
+  setBelow(markup: string): void {
+    setMarkup(this.#below, markup)
+  }
+
+  setEdited(edited: boolean): void {
+    this.#edited.hidden = !edited
+    this.#restore.hidden = !edited
+  }
+
+  /** Writes the words anew under the text area; marks stay with the lines that did not change. */
+  #redraw(): void {
+    const lines = this.area.value.split("\n")
+    this.#marks = moveMarks(this.#marks, this.#lines, lines)
+    this.#lines = lines
+    const parts: (Node | string)[] = []
+    lines.forEach((line, index) => {
+      const marks = this.#marks.get(index + 1)
+      if (marks)
+        for (const { text, severity } of splitLine(line, marks))
+          parts.push(severity ? make("mark", { class: severity }, text) : text)
+      else parts.push(line)
+      // The last line break keeps the sheet as tall as the text area when the text ends with one.
+      parts.push("\n")
+    })
+    this.#sheet.replaceChildren(...parts)
+  }
+
+  #item(mark: Mark): HTMLElement {
+    const { severity, line, round, message, hint } = mark
+    const where = `${severity}, line ${line}${round === null ? "" : `, round ${round}`}`
+    const item = make(
+      "li",
+      { class: severity },
+      button(where, () => this.#goTo(mark), { class: "where" }),
+      ` ${message}`,
+    )
+    if (hint) item.append(make("span", { class: "hint" }, hint))
+    return item
+  }
+
+  #goTo({ line, column, length }: Mark): void {
+    const lines = this.area.value.split("\n")
+    let start = Math.min(column - 1, lines[line - 1]?.length ?? 0)
+    for (const before of lines.slice(0, line - 1)) start += before.length + 1
+    this.area.focus()
+    this.area.setSelectionRange(start, Math.min(start + length, this.area.value.length))
+  }
+}
+
+/** Copies by the clipboard of the page, or as a selection where the page has none. */
+async function copyText(area: HTMLTextAreaElement): Promise<void> {
+  try {
+    await navigator.clipboard.writeText(area.value)
+  } catch {
+    area.focus()
+    area.select()
+    document.execCommand("copy")
+  }
+}

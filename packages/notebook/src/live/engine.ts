@@ -1,0 +1,101 @@
+// Where a page's answers are computed: in a worker made from the page's own script, or, where workers
+// are not to be had, on the page's thread with pauses for its reader. Only the latest question counts.
+
+/// <reference lib="dom" />
+
+import { answerLatest } from "./answer-latest.ts"
+import type { Answer, Question } from "./messages.ts"
+
+export interface Engine {
+  /** Asks for the notebook; an answer to an earlier question is dropped. */
+  ask(question: Omit<Question, "id">): void
+  /** Ends the work at hand; nothing more is told of it. */
+  stop(): void
+  /** Where it runs. */
+  where(): "worker" | "page"
+}
+
+interface Runner {
+  ask(question: Question): void
+  stop(): void
+}
+
+/** @param script text of the page's script, which knows what to do in a worker */
+export function startEngine(script: string, tell: (answer: Answer) => void): Engine {
+  let latest = 0
+  let unanswered: Question | null = null
+  const hear = (answer: Answer) => {
+    if (answer.id !== latest) return
+    if (answer.part === "end" || answer.part === "failed") unanswered = null
+    tell(answer)
+  }
+  const takeOver = () => {
+    runner = answerLatest(hear)
+    where = "page"
+    if (unanswered) runner.ask(unanswered)
+  }
+  let where: "worker" | "page" = "worker"
+  let runner: Runner = workerRunner(script, hear, takeOver)
+  return {
+    ask: (question) => {
+      latest += 1
+      unanswered = { ...question, id: latest }
+      runner.ask(unanswered)
+    },
+    stop: () => {
+      latest += 1
+      unanswered = null
+      runner.stop()
+    },
+    where: () => where,
+  }
+}
+
+/** @param onFailure called once, never while `ask` runs, when no worker can be had */
+function workerRunner(
+  script: string,
+  hear: (answer: Answer) => void,
+  onFailure: () => void,
+): Runner {
+  let worker: Worker | null = null
+  let failed = false
+  const fail = () => {
+    if (failed) return
+    failed = true
+    worker?.terminate()
+    worker = null
+    queueMicrotask(onFailure)
+  }
+  const start = (): Worker | null => {
+    try {
+      const address = URL.createObjectURL(new Blob([script], { type: "text/javascript" }))
+      const made = new Worker(address)
+      made.onmessage = ({ data }: MessageEvent<Answer>) => hear(data)
+      made.onerror = (event) => {
+        event.preventDefault()
+        fail()
+      }
+      return made
+    } catch {
+      fail()
+      return null
+    }
+  }
+  return {
+    ask: (question) => {
+      if (failed) return
+      worker ??= start()
+      worker?.postMessage(question)
+    },
+    stop: () => {
+      worker?.terminate()
+      worker = null
+    },
+  }
+}
+
+/** What the script does in a worker: it answers the latest question. */
+export function serveWorker(): void {
+  const runner = answerLatest((answer) => self.postMessage(answer))
+  self.onmessage = ({ data }: MessageEvent<Question>) => runner.ask(data)
+}

@@ -1,0 +1,266 @@
+// A page brought to life: cells that can be changed get an editor, and every answer of the engine is
+// put where the old one stood. Nothing is ever taken away before the new is there.
+
+/// <reference lib="dom" />
+
+import { Bar } from "./bar.ts"
+import { Book } from "./book.ts"
+import { make, setMarkup } from "./dom.ts"
+import { Editor } from "./editor.ts"
+import { startEngine } from "./engine.ts"
+import type { Answer, PageAnswer, Saying } from "./messages.ts"
+import { carriedSource, download, fileName, pageFile } from "./save.ts"
+import { editableKinds } from "./source.ts"
+
+/** Rest after a key before the engine is asked, ms: keys struck in one go ask once. */
+const restMs = 40
+
+/** Work longer than this is told of, and can be stopped, ms. */
+const longWorkMs = 500
+
+/** A verdict is spoken when it has stood this long, ms, so that half-typed words are not told. */
+const speakAfterMs = 700
+
+/** @param script the text of the page's own script */
+export function startPage(script: string): void {
+  const carried = carriedSource()
+  const book = new Book(carried.notebook, carried.original ?? carried.notebook)
+  const sections = new Map<number, HTMLElement>()
+  for (const { index } of book.cells) {
+    const section = document.getElementById(`cell-${index + 1}`)
+    if (section) sections.set(index, section)
+  }
+  if (sections.size > 0) new LivePage(script, book, sections).open()
+}
+
+class LivePage {
+  readonly #editors = new Map<number, Editor>()
+  readonly #bar: Bar
+  readonly #engine: ReturnType<typeof startEngine>
+  /** What each part of the page was last told to hold, to leave alone what stays the same. */
+  readonly #shown = new Map<string, string>()
+  #sayings: readonly Saying[] = []
+  #atHand: number | null = null
+  #saved: string
+  /** True while the page is to be saved with the next answer. */
+  #bodyWanted = false
+  #asking = 0
+  #longWork = 0
+  #speaking = 0
+  #heard = ""
+
+  constructor(
+    private readonly script: string,
+    private readonly book: Book,
+    private readonly sections: ReadonlyMap<number, HTMLElement>,
+  ) {
+    this.#saved = book.markdown
+    this.#bar = new Bar({
+      undo: () => this.#undo(),
+      restoreAll: () => this.#changed(book.restore()),
+      saveNotebook: () => this.#save("md", "text/markdown", book.markdown),
+      savePage: () => {
+        this.#bodyWanted = true
+        this.#ask()
+      },
+      print: () => window.print(),
+      stop: () => this.#stop(),
+    })
+    this.#engine = startEngine(script, (answer) => this.#hear(answer))
+    for (const cell of book.cells) if (editableKinds.has(cell.kind)) this.#addEditor(cell.index)
+  }
+
+  open(): void {
+    document.body.classList.add("live")
+    document.body.prepend(this.#bar.root)
+    window.addEventListener("beforeunload", (event) => {
+      if (this.book.markdown !== this.#saved) event.preventDefault()
+    })
+    this.#showEdits()
+    this.#ask()
+  }
+
+  #addEditor(index: number): void {
+    const section = this.sections.get(index)
+    const cell = this.book.cells[index]
+    if (!section || !cell) return
+    const written = section.querySelector(".label")?.textContent
+    const name = /(?:name|for|of)="?([^\s"]*)/.exec(cell.info)?.[1] ?? ""
+    const kind = `${cell.kind[0]!.toUpperCase()}${cell.kind.slice(1)}`
+    const label = written || `${kind} ${name}`.trim()
+    const editor = new Editor(
+      section.id,
+      label,
+      this.book.text(index),
+      {
+        typed: (text) => {
+          this.book.type(index, text, performance.now())
+          this.#changed([index], false)
+        },
+        undo: () => this.#undo(),
+        restore: () => {
+          this.#changed(this.book.restore(index))
+          editor.area.focus()
+        },
+        copied: () => this.#bar.speak("Copied."),
+      },
+      cell.kind === "pattern",
+    )
+    this.#editors.set(index, editor)
+    if (cell.kind === "calculation") {
+      // The table of values stays where a reader reads; the text is behind a fold.
+      const values = make("div", { class: "values" }, ...section.childNodes)
+      const fold = make(
+        "details",
+        { class: "fold" },
+        make("summary", {}, "Change this calculation"),
+      )
+      fold.append(editor.root)
+      section.replaceChildren(values, fold)
+    } else section.replaceChildren(editor.root)
+    editor.area.addEventListener("focus", () => this.#takeInHand(index))
+  }
+
+  /** Cells were changed: show it, mark what is old now, and ask for the new. */
+  #changed(cells: readonly number[], redraw = true): void {
+    if (cells.length === 0) return
+    if (redraw) for (const cell of cells) this.#editors.get(cell)?.show(this.book.text(cell))
+    this.#takeInHand(cells[0]!)
+    this.#showEdits()
+    document.body.classList.add("old")
+    clearTimeout(this.#asking)
+    this.#asking = window.setTimeout(() => this.#ask(), restMs)
+  }
+
+  #undo(): void {
+    const cells = this.book.undo()
+    this.#changed(cells)
+    if (cells.length === 1) this.#editors.get(cells[0]!)?.area.focus()
+  }
+
+  #ask(): void {
+    clearTimeout(this.#asking)
+    clearTimeout(this.#longWork)
+    this.#longWork = window.setTimeout(
+      () => this.#bar.showWork("Working it out; earlier answers stay until then."),
+      longWorkMs,
+    )
+    this.#engine.ask({ markdown: this.book.markdown, body: this.#bodyWanted })
+  }
+
+  #stop(): void {
+    this.#engine.stop()
+    this.#bodyWanted = false
+    this.#rest()
+    this.#bar.speak("Stopped. Earlier answers are shown.")
+  }
+
+  #rest(): void {
+    clearTimeout(this.#longWork)
+    this.#bar.showWork(null)
+    this.#showEdits()
+  }
+
+  #hear(answer: Answer): void {
+    switch (answer.part) {
+      case "page":
+        this.#showPage(answer)
+        break
+      case "cell":
+        this.#put(`cell-${answer.cell + 1}`, answer.html)
+        break
+      case "trials":
+      case "working":
+        break
+      case "body":
+        this.#bodyWanted = false
+        this.#save("html", "text/html", this.#pageFile(answer.html))
+        break
+      case "end":
+        document.body.classList.remove("old")
+        this.#rest()
+        break
+      case "failed":
+        this.#rest()
+        this.#bar.say(`This could not be worked out: ${answer.message}`)
+        break
+    }
+  }
+
+  #showPage({ title, stray, runs, cells, sayings }: PageAnswer): void {
+    document.title = title
+    this.#put("stray", stray)
+    for (const [index, run] of runs.entries()) this.#put(`prose-${index}`, run)
+    for (const { index, kind, html, marks } of cells) {
+      const editor = this.#editors.get(index)
+      editor?.setMarks(marks)
+      if (html === null) continue
+      if (!editor) this.#put(`cell-${index + 1}`, html)
+      else if (kind !== "calculation") editor.setBelow(html)
+      else {
+        const values = this.sections.get(index)?.querySelector(":scope > .values")
+        if (values) this.#putInto(values, `values-${index}`, html)
+      }
+    }
+    this.#sayings = sayings
+    this.#say()
+  }
+
+  #put(id: string, markup: string): void {
+    const element = document.getElementById(id)
+    if (element) this.#putInto(element, id, markup)
+  }
+
+  #putInto(element: Element, key: string, markup: string): void {
+    if (this.#shown.get(key) === markup) return
+    this.#shown.set(key, markup)
+    const hadFocus = element.contains(document.activeElement)
+    setMarkup(element, markup)
+    if (!hadFocus || !(element instanceof HTMLElement)) return
+    element.tabIndex = -1
+    element.focus({ preventScroll: true })
+  }
+
+  #takeInHand(cell: number): void {
+    this.#atHand = cell
+    this.#say()
+  }
+
+  /** The verdict of the pattern at hand: the one changed last, or the first. */
+  #say(): void {
+    const about = this.#atHand === null ? undefined : this.book.cells[this.#atHand]
+    const name = /(?:name|for|of)="?([^\s"]*)/.exec(about?.info ?? "")?.[1]
+    const saying = this.#sayings.find((one) => one.name === name) ?? this.#sayings[0]
+    if (!saying) return
+    const who = saying.title ?? saying.name
+    const said = `${who}: ${saying.sentence}`
+    this.#bar.say(said)
+    clearTimeout(this.#speaking)
+    const first = this.#heard === ""
+    if (said === this.#heard) return
+    this.#speaking = window.setTimeout(() => {
+      if (!first) this.#bar.speak(said)
+      this.#heard = said
+    }, speakAfterMs)
+  }
+
+  #showEdits(): void {
+    const edited = this.book.editedCells
+    for (const [cell, editor] of this.#editors) editor.setEdited(edited.includes(cell))
+    this.#bar.showEdits(edited.length, this.book.canUndo)
+  }
+
+  #save(ending: string, type: string, text: string): void {
+    const name = `${fileName(document.title)}.${ending}`
+    download(name, type, text)
+    this.#saved = this.book.markdown
+    this.#bar.speak(`Saved as ${name}.`)
+  }
+
+  #pageFile(body: string): string {
+    const { markdown, original, editedCells } = this.book
+    const source =
+      editedCells.length > 0 ? { notebook: markdown, original } : { notebook: markdown }
+    return pageFile(this.script, body, source)
+  }
+}

@@ -1,0 +1,60 @@
+// Keeping what a reader made: the notebook as a file, and the page itself as a file, written anew from
+// its parts with the policy, style and script it has.
+
+/// <reference lib="dom" />
+
+import { jsonForPage, pageDocument, sourceId } from "../page/document.ts"
+import { trusted } from "../page/html.ts"
+import { make } from "./dom.ts"
+
+/** What a live page carries with it. `original` is absent while nothing was changed. */
+export interface CarriedSource {
+  readonly notebook: string
+  readonly original?: string
+}
+
+/** The source in the page; an empty notebook when there is none that can be read. */
+export function carriedSource(): CarriedSource {
+  try {
+    const carried: unknown = JSON.parse(document.getElementById(sourceId)?.textContent ?? "")
+    const { notebook, original } = carried as Partial<CarriedSource>
+    if (typeof notebook !== "string") return { notebook: "" }
+    return typeof original === "string" ? { notebook, original } : { notebook }
+  } catch {
+    return { notebook: "" }
+  }
+}
+
+/** The page as a file that opens with `source` in it. @param body markup of its main part */
+export function pageFile(script: string, body: string, source: CarriedSource): string {
+  const policy = document
+    .querySelector('meta[http-equiv="Content-Security-Policy"]')
+    ?.getAttribute("content")
+  return pageDocument({
+    title: document.title,
+    body: trusted(body),
+    language: document.documentElement.lang,
+    style: document.querySelector("style")?.textContent ?? "",
+    policy: policy ?? "default-src 'none'",
+    live: { script, source: jsonForPage(source) },
+  })
+}
+
+/** Offers a file for download. */
+export function download(name: string, type: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type }))
+  const link = make("a", { href: address, download: name })
+  link.click()
+  // The download has its own hold on the text once it has begun.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000)
+}
+
+/** `The Lantern Wheel` -> `the-lantern-wheel`. */
+export function fileName(title: string): string {
+  const plain = title
+    .normalize("NFKD")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-+|-+$/g, "")
+  return plain.slice(0, 60) || "notebook"
+}
