@@ -21,7 +21,7 @@ export interface RoundRules {
 }
 
 /** More than three stitches in one place along a side is a shell, not an increase. */
-const mostInPlace = 3
+export const mostInPlace = 3
 
 /** Heights at the middle of a side are tried as they are and a little off: the yarn gives this much. */
 const giveSteps = [0.96, 1, 1.04] as const
@@ -114,6 +114,7 @@ function spreads(
   const widthMm = palette.widthMm[rules.kinds[0]!]!
   const chainPart = (chains * palette.chainMm) / 2
   const missing = (wantedMm - chainPart - edgeLength(edge, plain, chains, widthMm)) / widthMm
+  if (sidePlaces(edge) <= fewPlaces) return everySpread(edge, plain, missing)
   const found: number[][] = []
   const low = Math.floor(missing + 0.25)
   const high = Math.ceil(missing - 0.25)
@@ -122,6 +123,32 @@ function spreads(
     else if (extra > 0) found.push(...withMore(edge, plain, extra))
     else found.push(...withFewer(edge, plain, -extra))
   }
+  return found
+}
+
+/** So few places along half a side that every way to fill them is tried. */
+const fewPlaces = 3
+/** How far a spread's edge may miss the wanted length, in stitches. */
+const nearEnough = 0.8
+
+/** Every filling of the side's places that is about as long as wanted, the corner's own as it is. */
+function everySpread(edge: HalfEdge, plain: readonly number[], missing: number): number[][] {
+  const places = sidePlaces(edge)
+  const weight = (i: number, count: number) => (i === 0 && edge.shape.midOn ? count / 2 : count)
+  const found: number[][] = []
+  const fill = (i: number, tops: number[], left: number): void => {
+    if (i === places) {
+      if (Math.abs(left) <= nearEnough && topsOfHalf(edge.shape, tops) > 0) found.push([...tops])
+      return
+    }
+    const most = edge.feet[i]!.chains + mostInPlace
+    for (let count = 0; count <= most; count++) {
+      const changed = [...tops]
+      changed[i] = count
+      fill(i + 1, changed, left - weight(i, count) + weight(i, plain[i]!))
+    }
+  }
+  fill(0, [...plain], missing)
   return found
 }
 
@@ -183,8 +210,10 @@ function withMore(edge: HalfEdge, plain: readonly number[], extra: number): numb
 function withFewer(edge: HalfEdge, plain: readonly number[], fewer: number): number[][] {
   const places = sidePlaces(edge)
   const first = edge.shape.midOn ? 1 : 0
-  if (fewer > (places - first) / 2) return []
-  const nearCorner = Array.from({ length: fewer }, (_, i) => places - 1 - 2 * i)
+  if (fewer > places - first) return []
+  const nearCorner = Array.from({ length: fewer }, (_, i) =>
+    2 * fewer <= places - first + 1 ? places - 1 - 2 * i : places - 1 - i,
+  )
   const spread = Array.from({ length: fewer }, (_, i) =>
     Math.min(places - 1, first + Math.floor(((i + 0.5) * (places - first)) / fewer)),
   )

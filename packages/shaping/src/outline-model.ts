@@ -296,7 +296,10 @@ export class OutlineModel {
       const now = Math.hypot(x[j + 1]! - x[j]!, y[j + 1]! - y[j]!)
       const band = (this.#height[j]! + this.#height[j + 1]!) / 2
       energy += (band * piece * (now / piece - 1) ** 2) / 2
-      laid += now
+      // Measured over every other top: an edge that zigzags for want of room is no longer for it.
+      if (j > 0) laid += Math.hypot(x[j + 1]! - x[j - 1]!, y[j + 1]! - y[j - 1]!) / 2
+      if (j === 0) laid += now / 2
+      if (j + 2 === n) laid += now / 2
       rest += piece
     }
     if (!this.#midOnLine) {

@@ -20,7 +20,7 @@ export const remarkable = {
 /** Ease counts little against shape, but settles ties: one more kind of stitch, one turn in the grading, one gap. */
 const perKind = 0.05
 const perReversal = 0.25
-const perSkip = 0.15
+const perSkip = 0.5
 
 export interface ScoreParts {
   /** Shares of the side's length. */

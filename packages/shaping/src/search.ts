@@ -2,11 +2,11 @@
 // round the best are kept in classes of how far the corner still lags behind, so that what is left for
 // the next round stays varied; at the end the best whole plans are improved one change at a time.
 
-import { eachCandidate, type RoundRules } from "./candidates.ts"
+import { eachCandidate, mostInPlace, type RoundRules } from "./candidates.ts"
 import type { HalfEdge } from "./half-edge.ts"
-import { type ModelledRound, OutlineModel } from "./outline-model.ts"
+import { type ModelledRound, OutlineModel, turnsCorner } from "./outline-model.ts"
 import type { Palette } from "./palette.ts"
-import type { HalfPlan } from "./plan.ts"
+import { type HalfPlan, type HalfShape, shapeAfter, topsOfHalf } from "./plan.ts"
 import { countReversals, remarkable, scoreOf } from "./score.ts"
 
 export interface FoundPlan {
@@ -30,6 +30,8 @@ const lagClass = 0.4
 const mostFinished = 200
 /** Finished plans that are improved further. */
 const mostImproved = 16
+/** The same where a single round is sought: each costs little then. */
+const mostImprovedAlone = 60
 
 interface Carried {
   readonly start: HalfEdge
@@ -91,7 +93,10 @@ export function searchPlans(
     if (!last)
       carried = varied(next, palette.widthMm[0]!, Math.ceil(mostCarried / (rules.length - 1)))
   })
-  const best = distinct(finished.sort(byScore)).slice(0, mostImproved)
+  const best = differentlySpread(finished.sort(byScore)).slice(
+    0,
+    rules.length === 1 ? mostImprovedAlone : mostImproved,
+  )
   const improved = best.map((plan) => improve(plan, rules, model, count))
   return distinct([...improved, ...best].sort(byScore)).slice(0, wanted)
 }
@@ -122,7 +127,7 @@ export function searchLastRound(
     let now = start
     for (let turn = 0; turn < mostTurns; turn++) {
       let better = now
-      for (const [plan] of neighboursOf([now.plan], [rules])) {
+      for (const [plan] of neighboursOf(edge, [now.plan], [rules])) {
         const own = score(plan!)
         if (own < better.score - leastGain) better = { plan: plan!, score: own }
       }
@@ -240,6 +245,16 @@ function varied(states: Carried[], widthMm: number, most: number): Carried[] {
   return kept
 }
 
+/** The best of the plans that differ only in heights: improving finds the heights again. */
+function differentlySpread(plans: readonly FoundPlan[]): FoundPlan[] {
+  const seen = new Set<string>()
+  return distinct(plans).filter(({ start, rounds }) => {
+    const spread = rounds.at(-1)!
+    const key = JSON.stringify([start.shape, rounds.slice(0, -1), spread.tops, spread.cornerChains])
+    return seen.has(key) ? false : seen.add(key)
+  })
+}
+
 function byScore(a: { score: number }, b: { score: number }): number {
   return a.score - b.score
 }
@@ -254,7 +269,7 @@ function improve(
   let best = plan
   for (let turn = 0; turn < mostTurns; turn++) {
     let better: FoundPlan | null = null
-    for (const rounds of neighboursOf(best.rounds, rules)) {
+    for (const rounds of neighboursOf(best.start, best.rounds, rules)) {
       const score = scoreWhole(plan.start, rounds, model, count)
       if (score < (better ?? best).score - leastGain) better = { start: plan.start, rounds, score }
     }
@@ -268,8 +283,9 @@ const mostTurns = 12
 /** A gain below this is rounding. */
 const leastGain = 1e-9
 
-/** Plans that differ in the height of one stitch, or in the corner chains of the last round. */
+/** Plans that differ in the height of one stitch, in the corner chains, or in the stitches of a place of the last round. */
 function* neighboursOf(
+  start: HalfEdge,
   rounds: readonly HalfPlan[],
   rules: readonly RoundRules[],
 ): Generator<readonly HalfPlan[]> {
@@ -289,7 +305,69 @@ function* neighboursOf(
       for (const chains of cornerChains)
         if (chains > 0 && Math.abs(chains - plan.cornerChains) === 1)
           yield withPlan({ ...plan, cornerChains: chains })
+    if (r < rounds.length - 1) continue
+    const shape = rounds.slice(0, -1).reduce<HalfShape>(shapeAfter, start.shape)
+    const below = rounds.length === 1 ? start.feet.at(-1)!.chains : rounds[r - 1]!.cornerChains
+    for (const changed of withOtherCounts(plan, shape))
+      if (allowed(changed, shape, rules[r]!, below)) yield withPlan(changed)
   }
+}
+
+/** So few places along half a side that stitches are also moved between any two of them. */
+const fewPlaces = 4
+
+/** One stitch more or fewer in one place, or moved from a place to another; heights as of the stitch beside. */
+function* withOtherCounts(plan: HalfPlan, shape: HalfShape): Generator<HalfPlan> {
+  const n = plan.tops.length
+  const steps = (i: number) =>
+    (i === 0 && shape.midOn) || (i === n - 1 && shape.cornerOn) ? [-2, -1, 1, 2] : [-1, 1]
+  for (let i = 0; i < n; i++)
+    for (const by of steps(i)) {
+      const one = withCount(plan, shape, i, by)
+      if (one === null) continue
+      yield one
+      if (n > fewPlaces) continue
+      for (let j = 0; j < n; j++)
+        if (j !== i)
+          for (const back of steps(j))
+            if (back * by < 0) {
+              const two = withCount(one, shape, j, back)
+              if (two !== null) yield two
+            }
+    }
+}
+
+function withCount(plan: HalfPlan, shape: HalfShape, place: number, by: number): HalfPlan | null {
+  const count = plan.tops[place]! + by
+  if (count < 0) return null
+  const tops = plan.tops.map((own, i) => (i === place ? count : own))
+  const before = topsOfHalf(shape, plan.tops)
+  const change = topsOfHalf(shape, tops) - before
+  if (before + change === 0) return null
+  const first = ownStart(shape, plan.tops, place)
+  const heights = [...plan.heights]
+  for (let k = 0; k < Math.abs(change); k++)
+    if (change > 0) heights.splice(first, 0, heights[Math.min(first, heights.length - 1)]!)
+    else heights.splice(first, 1)
+  return { ...plan, tops, heights }
+}
+
+/** Index in the heights of a place's first stitch. */
+function ownStart(shape: HalfShape, tops: readonly number[], place: number): number {
+  let at = 0
+  for (let i = 0; i < place; i++) at += i === 0 && shape.midOn ? (tops[i]! + 1) >> 1 : tops[i]!
+  return at
+}
+
+function allowed(plan: HalfPlan, shape: HalfShape, rules: RoundRules, below: number): boolean {
+  const last = plan.tops.length - 1
+  const corner = plan.tops[last]!
+  if (shape.cornerOn) {
+    if (plan.cornerChains > 0 && corner % 2 === 1) return false
+    if (corner < 1 || corner > rules.mostInCorner) return false
+    if (rules.sharpCorners && !turnsCorner(corner, below, plan.cornerChains)) return false
+  }
+  return plan.tops.every((count, i) => (i === last && shape.cornerOn) || count <= mostInPlace)
 }
 
 /** Plans with the same rounds before the last are alike: the laid-out shape shall have others to choose from. */
