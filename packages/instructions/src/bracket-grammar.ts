@@ -351,8 +351,6 @@ const asideStarts = new Set([
   "approx",
   "or",
   "optional",
-  "increase",
-  "inc",
   "made",
   "as",
   "for",

@@ -4,10 +4,10 @@
 import { readBracket } from "./bracket-grammar.ts"
 import { deepestNesting } from "./limits.ts"
 import { atPlace, readPlace } from "./place-grammar.ts"
-import { readStarred } from "./repeat-grammar.ts"
+import { readStarred, readTimes } from "./repeat-grammar.ts"
 import { readAsRound, readChain, readJoin, readMode, readSkip, readSlip } from "./step-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
-import type { RoundTree, StatedTotal, Step } from "./tree.ts"
+import type { Place, RoundTree, StatedTotal, Step } from "./tree.ts"
 import { isIgnored, isKnownWord, nearestWord } from "./vocabulary.ts"
 import { stitchNamed, type Words } from "./words.ts"
 import { readWork } from "./work-grammar.ts"
@@ -98,6 +98,11 @@ export function readSteps(words: Words, stops: (words: Words) => boolean): StepR
       words.at += 1
       continue
     }
+    const whole = isRepeatWord(text) && steps.length > 0 ? repeatAll(words, steps) : null
+    if (whole) {
+      steps.splice(0, steps.length, ...whole)
+      continue
+    }
     const before = words.at
     const made = readStep(words, steps, totals)
     if (made) steps.push(...made)
@@ -106,6 +111,30 @@ export function readSteps(words: Words, stops: (words: Words) => boolean): StepR
   }
   words.depth -= 1
   return { steps: asPasses(steps), markAt, totals }
+}
+
+/** "sc 1, inc 1; repeat around": all that was said, the start of the round left out. */
+function repeatAll(words: Words, steps: readonly Step[]): Step[] | null {
+  return words.attempt(() => {
+    const start = steps[0]!.start
+    words.at += 1
+    words.accept("this", "these", "the")
+    words.accept("sequence", "pattern", "steps")
+    const times = readTimes(words, true)
+    if (!times || (times.kind === "until" && times.until.kind !== "around")) return null
+    const first = steps.findIndex(
+      (step) =>
+        step.do === "work" || step.do === "group" || step.do === "repeat" || step.do === "skip",
+    )
+    if (first < 0) return null
+    const body = steps.slice(first)
+    const span = { start: body[0]!.start, end: words.lastEnd() }
+    void start
+    return [
+      ...steps.slice(0, first),
+      { ...span, do: "repeat" as const, body, last: null, ending: null, times },
+    ]
+  })
 }
 
 function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): Step[] | null {
@@ -302,7 +331,8 @@ function passWord(words: Words): void {
  * Two or more "each" in a row go round together: "1 dc in each ch, 2 dc in each sc", "sc in each st
  * around, 3 sc in each corner". They become one pass in which the later and narrower one wins.
  */
-function asPasses(steps: readonly Step[]): Step[] {
+function asPasses(given: readonly Step[]): Step[] {
+  const steps = withBareGroups(given)
   const result: Step[] = []
   for (const step of steps) {
     const previous = result[result.length - 1]
@@ -334,6 +364,44 @@ function asPasses(steps: readonly Step[]): Step[] {
     result.push(step)
   }
   return result
+}
+
+/** "3 dc, ch 2, 3 dc in next sp": alike before and after the chains, so all of it goes there. */
+function withBareGroups(steps: readonly Step[]): Step[] {
+  const result: Step[] = []
+  for (const step of steps) {
+    const chain = result[result.length - 1]
+    const first = result[result.length - 2]
+    if (
+      step.do === "work" &&
+      step.place &&
+      isOnePlace(step.place) &&
+      chain?.do === "chain" &&
+      first?.do === "work" &&
+      !first.place &&
+      !first.even &&
+      first.count === step.count &&
+      first.stitch.kind.basic === step.stitch.kind.basic &&
+      !first.legs
+    ) {
+      const last: Step = { ...step, place: null }
+      result.splice(-2, 2, {
+        start: first.start,
+        end: step.end,
+        do: "group",
+        steps: [first, chain, last],
+        place: step.place,
+      })
+    } else result.push(step)
+  }
+  return result
+}
+
+function isOnePlace(place: Place): boolean {
+  return (
+    (place.at === "next" && place.count === 1) ||
+    (place.at === "each" && place.nouns.every((noun) => noun.what !== "chain"))
+  )
 }
 
 function isEveryNth(step: Step): step is Extract<Step, { do: "work" | "group" }> {

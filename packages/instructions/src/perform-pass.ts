@@ -63,7 +63,7 @@ export function passAround(work: RoundWork, cases: readonly Filling[]): void {
       (step.place as Each).pickNoun?.what === "chain" ||
       (step.place as Each).nouns.some((noun) => noun.what === "chain"),
   )
-  const boundary = work.limitOf(position)
+  const boundary = position === work.main ? work.endAround : work.limitOf(position)
   const found = new Map<number, { site: Site; step: Filling }>()
   for (const step of cases) {
     const place = step.place as Each

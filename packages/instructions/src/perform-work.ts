@@ -256,7 +256,7 @@ function workEvenly(work: RoundWork, step: Extract<Step, { do: "work" }>): void 
     edge.cells.forEach((cell, index) => {
       if (cell.type === "chain") below.push(index)
     })
-  const count = step.count
+  const count = step.count > 0 ? step.count : Math.max(1, below.length + (step.extra ?? 0))
   if (below.length === 0) {
     makeStitches(work, step, step.stitch, [{ at: "centre" }], count)
     return

@@ -167,6 +167,13 @@ function readSame(words: Words, start: number): Place | null {
     if (!readNoun(words)) return null
     return { ...words.since(start), at: "same", noun: { what: "any" } }
   }
+  if (
+    words.accept("joining", "joined") &&
+    (words.accept("st", "stitch", "sp", "space", "sl") || true)
+  ) {
+    words.accept("st", "stitch")
+    return { ...words.since(start), at: "same", noun: { what: "any" } }
+  }
   if (!words.accept("same")) {
     const just = words.attempt(() => {
       const noun = readNoun(words)
@@ -642,7 +649,8 @@ function isChainWord(text: string): boolean {
 /** "around", "to corner sp", "to last 2 sts", "to within last sc of group"; null when nothing is said. */
 export function readUntil(words: Words): Until | null {
   return words.attempt((): Until | null => {
-    words.accept("all", "evenly", "the", "way")
+    words.accept("all", "evenly")
+    words.accept("the")
     words.accept("way")
     if (words.accept("around", "round", "across")) {
       words.accept("to", "until") && words.accept("end", "join", "beg", "beginning")

@@ -39,6 +39,7 @@ export interface Mark {
   readonly base: number
   readonly startSite: Site | null
   readonly startPassed: boolean
+  readonly skippedFirst: number
   readonly made: number
   readonly used: number
   readonly current: Site | null
@@ -76,6 +77,8 @@ export class RoundWork {
   between = 0
   /** A starting chain that is the first leg of the gathered stitch about to be made. */
   pendingLeg: { readonly chains: number; readonly anchors: readonly Anchor[] } | null = null
+  /** Cells from the first stitch skipped to the first one worked. */
+  skippedFirst = 0
   /** A place inside a group or run was named, so its other stitches are passed over on purpose. */
   picked = false
   /** The round speaks of single chains, so that its "st" takes them in. */
@@ -127,6 +130,11 @@ export class RoundWork {
     return base + edge.size + (this.startPassed && !this.startTaken ? width : 0)
   }
 
+  /** The same without stitches said to be skipped before the first one worked. */
+  get endAround(): number {
+    return this.end - this.skippedFirst
+  }
+
   countStep(span: Span): void {
     this.steps += 1
     this.shared.stepsLeft -= 1
@@ -146,6 +154,7 @@ export class RoundWork {
       base: this.main.base,
       startSite: this.startSite,
       startPassed: this.startPassed,
+      skippedFirst: this.skippedFirst,
       made: this.elements.length,
       used: this.used.length,
       current: this.current,
@@ -161,6 +170,7 @@ export class RoundWork {
     this.main.base = mark.base
     this.startSite = mark.startSite
     this.startPassed = mark.startPassed
+    this.skippedFirst = mark.skippedFirst
     this.elements.length = mark.made
     this.spans.length = mark.made
     if (mark.lastChain) this.elements[mark.made - 1] = mark.lastChain
@@ -301,6 +311,11 @@ export class RoundWork {
       position.base = site.from
       this.startSite = site
       this.startTaken = false
+      const skipped = this.used.filter(
+        (use) => use.use === "skipped" && use.edge === this.main.edge,
+      )
+      this.skippedFirst =
+        skipped.length > 0 ? site.from - Math.min(...skipped.map((use) => use.from)) : 0
     }
     this.used.push({ edge: position.edge, from: site.from, to: site.to, use })
     if (position === this.main && this.startSite && use !== "slipped") {

@@ -55,7 +55,8 @@ export function readMode(words: Words): Step[] | null {
     )
       return []
     if (words.attempt(() => acceptColourChange(words))) return []
-    if (words.attempt(() => acceptClauseOf(words))) return []
+    if (words.attempt(() => acceptClauseOf(words)) ?? words.attempt(() => acceptHandling(words)))
+      return []
     const working = words.accept("working", "work")
     if (working && words.accept("in", "into", "through", "only")) {
       words.accept("in", "into")
@@ -113,6 +114,45 @@ function acceptClauseOf(words: Words): true | null {
     }
   }
   return null
+}
+
+/** "make a slip knot", "pull the ring closed", "draw the loop up tightly". */
+function acceptHandling(words: Words): true | null {
+  words.accept("make", "start", "begin")
+  words.accept("with")
+  words.accept("a", "the")
+  if (words.accept("slip", "slipknot")) {
+    if (words.tokens[words.at - 1]?.text === "slip" && !words.accept("knot")) return null
+    if (words.accept("on", "onto")) {
+      words.accept("your", "the", "to")
+      words.accept("hook")
+    }
+    return true
+  }
+  if (!words.accept("pull", "draw", "tighten", "close")) return null
+  words.accept("up", "the", "your")
+  words.accept("magic", "adjustable", "center", "centre")
+  if (!words.accept("ring", "loop", "circle", "tail", "end", "yarn", "hole")) return null
+  while (
+    words.accept(
+      "up",
+      "to",
+      "tight",
+      "tightly",
+      "closed",
+      "close",
+      "shut",
+      "and",
+      "firmly",
+      "the",
+      "ring",
+      "hole",
+      "loop",
+      "center",
+      "centre",
+    )
+  );
+  return true
 }
 
 /** "change to B", "changing colour", "switch to red". */
@@ -296,7 +336,9 @@ function joinTarget(words: Words, start: number): { place: Place | null; chain?:
       words.accept("the", "these", "first", "beg", "beginning", "starting", "initial", "turning")
       words.accept("beg", "first", "starting")
       if (words.isNumber()) words.at += 1
-      return readNoun(words)
+      const noun = readNoun(words)
+      if (noun?.what === "chain" && words.isNumber()) words.at += 1
+      return noun
     })
     return token.value
   })
@@ -380,6 +422,13 @@ export function readSlip(words: Words, _steps: readonly Step[]): Step[] | null {
         },
       ]
     const place = readPlace(words)
+    if (words.attempt(() => (words.accept("to") && words.accept("form", "make") ? true : null))) {
+      words.accept("a", "the")
+      words.accept("ring", "circle", "loop")
+      return [{ ...words.since(start), do: "join", place: null, ring: true }]
+    }
+    if (words.acceptAll("to", "join") || words.acceptAll("to", "close"))
+      return [{ ...words.since(start), do: "join", place }]
     steps.push({
       ...words.since(start),
       do: "slip",
@@ -392,7 +441,10 @@ export function readSlip(words: Words, _steps: readonly Step[]): Step[] | null {
       const from = words.start()
       const more = words.attempt(() => {
         if (!words.accept("and", "&")) return null
-        return readPlace(words)
+        return (
+          readPlace(words) ??
+          (words.text() === "next" ? readTarget(words, words.start(), "in") : null)
+        )
       })
       if (!more) break
       steps.push({ ...words.since(from), do: "slip", count: 1, place: more, to })

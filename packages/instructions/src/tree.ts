@@ -14,7 +14,7 @@ export interface StitchName {
   /** "dc3tog" and clusters: legs that may go into one place or several. */
   readonly tog: boolean
   /** "inc" and "dec" stand for two in one and two together of the round's stitch. */
-  readonly shape?: "increase" | "decrease"
+  readonly shape?: "increase" | "decrease" | "same"
 }
 
 /** What a place is called. */

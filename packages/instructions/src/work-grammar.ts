@@ -1,6 +1,7 @@
 // Stitches: "3 dc in next st", "dc in next 3 sts", "2 sc in each st around", "dc3tog over next 3 dc",
 // "36 sc evenly, increasing 6", "1 dark sc and 1 light sc in next sc".
 
+import { readSteps } from "./grammar.ts"
 import { readNoun } from "./nouns.ts"
 import { readPlace, readTarget, readUntil } from "./place-grammar.ts"
 import { isColour, readStitch } from "./stitch-grammar.ts"
@@ -15,6 +16,8 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     if (shared) return shared
     const local = readLocal(words, start)
     if (local) return local
+    const plain = readWholeRound(words, start)
+    if (plain) return plain
     const counted = readCounted(words)
     if (!counted) return null
     const { count } = counted
@@ -30,14 +33,41 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
           ...words.since(start),
           do: "work",
           stitch,
-          count,
+          count: even > 0 && count === 1 ? 0 : count,
           place: null,
           even: true,
           ...(even > 0 ? { extra: even } : {}),
         },
       ]
     const until = aroundThing(words) ? null : readUntil(words)
+    if (until && stitch.tog && stitch.kind.gathered?.how === "together") {
+      // "sc2tog around": one after the other until the round is used up.
+      const body: Step[] = [{ ...words.since(start), do: "work", stitch, count, place: null }]
+      return [
+        {
+          ...words.since(start),
+          do: "repeat",
+          body,
+          last: null,
+          ending: null,
+          times: { kind: "until", until },
+        },
+      ]
+    }
     if (until) {
+      const growth = readGrowth(words)
+      if (growth !== null)
+        return [
+          {
+            ...words.since(start),
+            do: "work",
+            stitch,
+            count: 0,
+            place: null,
+            even: true,
+            extra: growth,
+          },
+        ]
       const place: Place = { ...words.since(start), at: "each", nouns: [{ what: "stitch" }], until }
       return [{ ...words.since(start), do: "work", stitch, count, place }]
     }
@@ -159,6 +189,54 @@ function readLegs(words: Words): { count: number; place: Place }[] | null {
   })
 }
 
+/** "work even", "inc 6 evenly around", "dec 4 evenly": the round's own stitch over the whole round. */
+function readWholeRound(words: Words, start: number): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    const same: StitchName = { kind: { basic: "sc" }, tog: false, shape: "same" }
+    if (words.accept("even") || words.acceptAll("work", "even")) {
+      readUntil(words)
+      const place: Place = {
+        ...words.since(start),
+        at: "each",
+        nouns: [{ what: "stitch" }],
+        until: { kind: "around" },
+      }
+      return [{ ...words.since(start), do: "work", stitch: same, count: 1, place }]
+    }
+    const growth = readGrowth(words)
+    if (growth === null) return null
+    readUntil(words)
+    return [
+      {
+        ...words.since(start),
+        do: "work",
+        stitch: same,
+        count: 0,
+        place: null,
+        even: true,
+        extra: growth,
+      },
+    ]
+  })
+}
+
+/** ", increasing 6 sts evenly", "inc 6 evenly", "decreasing 4 evenly": how many more or fewer. */
+function readGrowth(words: Words): number | null {
+  return words.attempt(() => {
+    words.accept(",")
+    words.accept("and", "with")
+    const word = words.text()
+    if (!words.accept("inc", "increase", "increasing", "dec", "decrease", "decreasing")) return null
+    if (!words.isNumber() || !Number.isInteger(words.value())) return null
+    const count = words.value()
+    words.at += 1
+    words.accept("st", "sts", "stitches", "times", "sc", "dc", "hdc")
+    if (!words.accept("evenly")) return null
+    words.accept("spaced", "spread")
+    return word.startsWith("d") ? -count : count
+  })
+}
+
 /** "around the ring", "around next dc": a place, not an end. */
 function aroundThing(words: Words): boolean {
   if (!/^(around|round|across|all)$/.test(words.text())) return false
@@ -227,6 +305,17 @@ function readCounted(words: Words): { count: number; stitch: StitchName } | null
     } else words.accept("a", "an", "one")
     words.accept("work")
     const stitch = readStitch(words)
+    if (
+      stitch &&
+      !counted &&
+      words.isNumber() &&
+      /^[,;.)\]*]?$/.test(words.text(1)) &&
+      words.peek()?.type === "number"
+    ) {
+      // "sc 2, inc 1": the count after the name.
+      count = words.value()
+      words.at += 1
+    }
     if (!stitch || !Number.isInteger(count)) {
       if (counted) {
         words.at -= 1
@@ -271,7 +360,8 @@ function readLocal(words: Words, start: number): Step[] | null {
       words.at += 1
     } else words.accept("a", "one")
     words.accept("beg", "beginning")
-    const found = localHere(words)
+    const shell = readShell(words, start)
+    const found = shell ? { steps: shell } : localHere(words)
     if (!found?.steps) return null
     words.accept("st", "stitch")
     const until = readUntil(words)
@@ -290,6 +380,52 @@ function readLocal(words: Words, start: number): Step[] | null {
       steps: found.steps ?? [],
       place,
     }))
+  })
+}
+
+/** "3-dc shell", "shell of 5 dc", "V-st", with "(dc, ch 1, dc)" after it if it says so. */
+function readShell(words: Words, start: number): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    let steps: Step[] | null = null
+    const span = () => words.since(start)
+    const sized = words.attempt(() => {
+      if (!words.isNumber() || words.text(1) !== "-") return null
+      const count = words.value()
+      words.at += 2
+      const stitch = readStitch(words)
+      words.accept("-")
+      return stitch && words.accept("shell", "fan", "shells", "fans") ? { count, stitch } : null
+    })
+    if (sized)
+      steps = [{ ...span(), do: "work", stitch: sized.stitch, count: sized.count, place: null }]
+    else if (words.accept("shell", "fan")) {
+      const of = words.attempt(() => (words.accept("of") ? readCounted(words) : null))
+      if (!of && !/^[([]$/.test(words.text())) return null
+      if (of) steps = [{ ...span(), do: "work", stitch: of.stitch, count: of.count, place: null }]
+    } else if (
+      words.text() === "v" &&
+      words.text(1) === "-" &&
+      /^(st|sts|stitch)$/.test(words.text(2)) &&
+      !words.locals.has("v")
+    ) {
+      words.at += 3
+      const dc: StitchName = { kind: { basic: "dc" }, tog: false }
+      // The usual V is a stitch, one chain and a stitch: common practice, no source.
+      steps = [
+        { ...span(), do: "work", stitch: dc, count: 1, place: null },
+        { ...span(), do: "chain", chains: 1, place: null },
+        { ...span(), do: "work", stitch: dc, count: 1, place: null },
+      ]
+    } else return null
+    const said = words.attempt(() => {
+      if (!words.accept("(", "[")) return null
+      words.accept("made", "of", "=")
+      const run = readSteps(words, () => false)
+      return words.accept(")", "]") && run.steps.some((step) => step.do === "work")
+        ? run.steps
+        : null
+    })
+    return said ?? steps
   })
 }
 
@@ -315,7 +451,7 @@ function readEven(words: Words): number | null {
   return words.attempt(() => {
     let increases = 0
     let even = words.accept("evenly")
-    words.accept("spaced", "spread", "around")
+    if (even) words.accept("spaced", "spread", "around")
     words.attempt(() => {
       words.accept(",")
       words.accept("with")

@@ -67,6 +67,14 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
     work.startSite?.anchor.at === "space"
   )
     return { sites: [work.startSite], position }
+  if (
+    place.order === "first" &&
+    place.noun.what === "stitch" &&
+    work.startTaken &&
+    work.startSite &&
+    onlyStartMade(work)
+  )
+    return { sites: [work.startSite], position }
   if (place.order === "last" && endsInStart(work, place))
     return { sites: [work.startSite!], position }
   if (
@@ -134,6 +142,18 @@ function coverNext(work: RoundWork, noun: Noun, span: Span): void {
   work.main.at = site.to
 }
 
+/** Nothing but the starting chain has been made yet. */
+function onlyStartMade(work: RoundWork): boolean {
+  return (
+    work.elements.length > 0 &&
+    work.elements.every(
+      (element) =>
+        element.type === "chain" ||
+        (element.type === "stitch" && element.madeOfChains !== undefined),
+    )
+  )
+}
+
 /** Legs shared with the one before: the last one may share the very first place of the round. */
 function closingSite(work: RoundWork, position: Position, place: Next): Site | null {
   if (!work.startTaken || !work.startSite || position !== work.main) return null
@@ -158,6 +178,7 @@ function endsInStart(work: RoundWork, place: Next): boolean {
 function nextSite(work: RoundWork, position: Position, place: Next): Site {
   const noun = placeNoun(place)
   if (position.edge.size === 0) throw noPlace(place, "There is nothing below to work into.")
+  if (noun.unworked && position === work.main) return lastSkipped(work, place)
   const site =
     place.pick !== undefined
       ? pickedSite(work, position, place, place.pick)
@@ -165,6 +186,23 @@ function nextSite(work: RoundWork, position: Position, place: Next): Site {
   if (!site) throw overrun(work, position, noun, place)
   position.at = site.to
   return site
+}
+
+/** "in skipped st": the last one skipped in this round that is still without a stitch. */
+function lastSkipped(work: RoundWork, span: Span): Site {
+  const { edge } = work.main
+  const worked = new Set(
+    work.used
+      .filter((use) => use.use === "worked" && use.edge === edge)
+      .map((use) => use.from % edge.size),
+  )
+  for (let i = work.used.length - 1; i >= 0; i--) {
+    const use = work.used[i]!
+    if (use.edge !== edge || use.use !== "skipped" || worked.has(use.from % edge.size)) continue
+    const anchor = edge.anchorAt(use.from % edge.size, use.to - use.from > 1)
+    return { from: use.from, to: use.to, anchor }
+  }
+  throw noPlace(span, "No stitch has been skipped in this round.")
 }
 
 function placeNoun(place: Next): Noun {
@@ -297,7 +335,7 @@ export function boundaryOf(work: RoundWork, position: Position, until: Until, sp
     // "*sc in each sc, 2 sc in next sp" goes as far as the next space each time.
     return boundaryOf(work, position, { kind: "to", noun: { what: "space" } }, span)
   }
-  if (until.kind === "around") return limit
+  if (until.kind === "around") return position === work.main ? work.endAround : limit
   const { edge } = position
   if (until.kind === "to") {
     const target = until.ofRound === undefined ? position : position
