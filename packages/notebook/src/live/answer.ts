@@ -107,12 +107,14 @@ function marksOf(cell: Cell): Mark[] {
 function sayingOf({ index, content }: Cell): Saying[] {
   if (content?.kind !== "pattern") return []
   const { name, result } = content.pattern
+  const partly = result.laidOut !== null && result.ledger.length < result.rounds.length
+  const far = partly ? ` (${result.ledger.length} of ${result.rounds.length} rounds read)` : ""
   return [
     {
       cell: index,
       name,
       title: result.motif?.title ?? null,
-      sentence: verdictSentence(result),
+      sentence: verdictSentence(result) + far,
       verdict: result.laidOut?.verdict ?? null,
     },
   ]

@@ -127,7 +127,7 @@ class LivePage {
     if (redraw) for (const cell of cells) this.#editors.get(cell)?.show(this.book.text(cell))
     this.#takeInHand(cells[0]!)
     this.#showEdits()
-    document.body.classList.add("old")
+    document.body.classList.add("old", "waiting")
     clearTimeout(this.#asking)
     this.#asking = window.setTimeout(() => this.#ask(), restMs)
   }
@@ -139,6 +139,7 @@ class LivePage {
   }
 
   #ask(): void {
+    document.body.classList.add("waiting")
     clearTimeout(this.#asking)
     clearTimeout(this.#longWork)
     this.#longWork = window.setTimeout(
@@ -156,6 +157,7 @@ class LivePage {
   }
 
   #rest(): void {
+    document.body.classList.remove("waiting")
     clearTimeout(this.#longWork)
     this.#bar.showWork(null)
     this.#showEdits()
@@ -236,10 +238,11 @@ class LivePage {
     const said = `${who}: ${saying.sentence}`
     this.#bar.say(said)
     clearTimeout(this.#speaking)
-    const first = this.#heard === ""
+    // Nobody has to hear the verdict of a page that was only opened.
+    if (!this.book.canUndo) this.#heard = said
     if (said === this.#heard) return
     this.#speaking = window.setTimeout(() => {
-      if (!first) this.#bar.speak(said)
+      this.#bar.speak(said)
       this.#heard = said
     }, speakAfterMs)
   }

@@ -1,0 +1,234 @@
+// A live page in a browser, from disk and without a network: what a reader does, and what follows.
+
+import { readFileSync } from "node:fs"
+import { renderNotebook } from "@roundwright/notebook"
+import type { Browser, Page } from "playwright-core"
+import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { type OpenOptions, openBrowser, openPage, settled } from "./open-page.ts"
+
+const fence = "```"
+const disc = ["Terms: US", "Hook: 4 mm", "Yarn: DK", ""]
+const rounds = [
+  "Rnd 1: 6 sc in magic ring. (6 sc)",
+  "Rnd 2: *2 sc in next st; rep from * around. (12 sc)",
+  "Rnd 3: *sc in next st, 2 sc in next st; rep from * around. (18 sc)",
+  "Rnd 4: *sc in next 2 sts, 2 sc in next st; rep from * around. (24 sc)",
+]
+const pattern = [...disc, ...rounds].join("\n")
+const notebook = `# A small disc
+
+It \`= disc.verdict\` and has \`= disc.stitches_last\` stitches; twice that is \`= double\`.
+
+${fence}pattern name=disc
+${pattern}
+${fence}
+
+${fence}gauge for=disc
+Hook: 4.5 mm
+${fence}
+
+${fence}verdict of=disc
+${fence}
+
+${fence}calculation
+double = 2 * disc.stitches_last # both sides
+${fence}
+
+${fence}chart of=disc name=growth
+${fence}
+
+${fence}remedies of=disc
+${fence}
+`
+
+let browser: Browser
+let html: string
+beforeAll(async () => {
+  browser = await openBrowser()
+  html = (await renderNotebook(notebook, { live: true })).html
+})
+afterAll(() => browser?.close())
+
+async function withPage(
+  run: (page: Page, complaints: readonly string[]) => Promise<void>,
+  options: OpenOptions = {},
+  text = html,
+): Promise<void> {
+  const { page, context, complaints } = await openPage(browser, text, options)
+  try {
+    await settled(page)
+    await run(page, complaints)
+    expect(complaints).toEqual([])
+  } finally {
+    await context.close()
+  }
+}
+
+const area = (page: Page, cell: number) => page.locator(`#cell-${cell}-text`)
+const said = (page: Page) => page.locator("#cell-3 .said").innerText()
+
+/** Puts a text into a cell and waits for the answer. */
+async function write(page: Page, cell: number, text: string): Promise<void> {
+  await area(page, cell).fill(text)
+  await settled(page)
+}
+
+const doubled = pattern.replace(
+  "Rnd 4: *sc in next 2 sts, 2 sc in next st; rep from * around. (24 sc)",
+  "Rnd 4: *2 sc in next st; rep from * around. (36 sc)\nRnd 5: *2 sc in next st; rep from * around. (72 sc)",
+)
+
+describe("an edit", () => {
+  it("reaches verdict, prose, calculation and chart", () =>
+    withPage(async (page) => {
+      const before = await page.locator("#cell-5 .wide svg").getAttribute("aria-label")
+      const calm = await said(page)
+      await write(page, 1, doubled)
+      expect(await said(page)).not.toBe(calm)
+      expect(await said(page)).toMatch(/ruffles/i)
+      expect(await page.locator("#prose-0").innerText()).toContain("has 72 stitches")
+      expect(await page.locator("#prose-0").innerText()).toContain("twice that is 144")
+      expect(await page.locator("#cell-4 .values").innerText()).toContain("144")
+      expect(await page.locator("#cell-5 .wide svg").getAttribute("aria-label")).not.toBe(before)
+      expect(await page.locator(".saying").innerText()).toMatch(/ruffles/i)
+      expect(await page.locator("#cell-1 .edited").isVisible()).toBe(true)
+      await expect.poll(() => page.locator(".heard").innerText()).toMatch(/ruffles/i)
+    }))
+
+  it("reaches them in a page without workers as well", () =>
+    withPage(
+      async (page) => {
+        await write(page, 1, doubled)
+        expect(await said(page)).toMatch(/ruffles/i)
+        expect(await page.locator("#cell-4 .values").innerText()).toContain("144")
+      },
+      { withoutWorkers: true },
+    ))
+
+  it("of a gauge and of a calculation is followed, too", () =>
+    withPage(async (page) => {
+      const before = await page.locator("#cell-3 .facts").innerText()
+      await write(page, 2, "Hook: 6 mm")
+      expect(await page.locator("#cell-3 .facts").innerText()).not.toBe(before)
+      await page.locator("#cell-4 summary").click()
+      await write(page, 4, "double = 3 * disc.stitches_last")
+      expect(await page.locator("#prose-0").innerText()).toContain("twice that is 72")
+      await write(page, 4, "double = 3 * (")
+      expect(await page.locator("#cell-4 mark.error").innerText()).toBe("double = 3 * (")
+      expect(await page.locator("#prose-0").innerText()).toContain("[no value")
+    }))
+
+  it("with wrong words underlines them, says so beside, and blanks nothing", () =>
+    withPage(async (page) => {
+      await write(
+        page,
+        1,
+        pattern.replace(
+          "2 sc in next st; rep from * around. (24 sc)",
+          "2 sx in next st; rep from * around. (24 sc)",
+        ),
+      )
+      const marks = await page.locator("#cell-1 mark.error").allInnerTexts()
+      expect(marks.some((words) => words.includes("sx"))).toBe(true)
+      expect(await page.locator("#cell-1 .found li").count()).toBeGreaterThan(0)
+      expect(await said(page)).not.toBe("")
+      await page.locator("#cell-1 .found li.error .where").first().click()
+      const chosen = await area(page, 1).evaluate((box: HTMLTextAreaElement) =>
+        box.value.slice(box.selectionStart, box.selectionEnd),
+      )
+      expect(marks).toContain(chosen)
+      await write(page, 1, "")
+      expect(await page.locator("h1").innerText()).toBe("A small disc")
+      expect(await said(page)).not.toBe("")
+    }))
+
+  it("lays the underlines exactly under the words of the text area", () =>
+    withPage(async (page) => {
+      await write(page, 1, `${pattern}\n\n${"long words ".repeat(30)}`)
+      const sizes = await page.evaluate(() => {
+        const box = document.querySelector<HTMLTextAreaElement>("#cell-1-text")!
+        const sheet = document.querySelector<HTMLElement>("#cell-1 .sheet")!
+        return [box.scrollHeight - box.clientHeight, sheet.clientHeight - box.clientHeight]
+      })
+      expect(sizes).toEqual([0, 0])
+    }))
+})
+
+describe("the way back", () => {
+  it("undo goes step by step, restore goes to the original and can itself be undone", () =>
+    withPage(async (page) => {
+      const undo = page.getByRole("button", { name: "Undo" })
+      expect(await undo.isDisabled()).toBe(true)
+      await write(page, 1, doubled)
+      await write(page, 2, "Hook: 6 mm")
+      await undo.click()
+      await settled(page)
+      expect(await area(page, 2).inputValue()).toBe("Hook: 4.5 mm")
+      expect(await area(page, 1).inputValue()).toBe(doubled)
+      await write(page, 2, "Hook: 5 mm")
+      await page.getByRole("button", { name: "Restore the original of every cell" }).click()
+      await settled(page)
+      expect(await area(page, 1).inputValue()).toBe(pattern)
+      expect(await said(page)).not.toMatch(/ruffles/i)
+      expect(await page.locator(".edited:visible").count()).toBe(0)
+      await area(page, 1).focus()
+      await page.keyboard.press("Control+z")
+      await settled(page)
+      expect(await area(page, 1).inputValue()).toBe(doubled)
+      expect(await area(page, 2).inputValue()).toBe("Hook: 5 mm")
+      expect(await said(page)).toMatch(/ruffles/i)
+    }))
+})
+
+describe("saving", () => {
+  const save = async (page: Page, choice: RegExp) => {
+    await page.locator(".save > summary").click()
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: choice }).click(),
+    ])
+    return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") }
+  }
+
+  it("gives the notebook as Markdown, changed where it was changed and nowhere else", () =>
+    withPage(async (page) => {
+      expect((await save(page, /Markdown/)).text).toBe(notebook)
+      await write(page, 1, doubled)
+      const { name, text } = await save(page, /Markdown/)
+      expect(name).toBe("a-small-disc.md")
+      expect(text).toBe(notebook.replace(pattern, doubled))
+    }))
+
+  it("gives the page, which opens as the same notebook with the way back in it", () =>
+    withPage(async (page) => {
+      await write(page, 1, `${doubled}\n# </script><script>alert(1)</script>`)
+      const verdict = await said(page)
+      const { name, text } = await save(page, /HTML/)
+      expect(name).toBe("a-small-disc.html")
+      const still = await openPage(browser, text, { javaScriptEnabled: false })
+      expect(await still.page.locator("#cell-3 .said").innerText()).toBe(verdict)
+      expect(await still.page.locator("#cell-1 pre").innerText()).toContain("72 sc")
+      await still.context.close()
+      await withPage(
+        async (again) => {
+          expect(await area(again, 1).inputValue()).toContain("Rnd 5")
+          expect(await said(again)).toBe(verdict)
+          expect(await again.locator("#cell-1 .edited").isVisible()).toBe(true)
+          expect((await save(again, /HTML/)).text).toBe(text)
+          await again.getByRole("button", { name: "Restore the original of every cell" }).click()
+          await settled(again)
+          expect((await save(again, /Markdown/)).text).toBe(notebook)
+        },
+        {},
+        text,
+      )
+    }))
+
+  it("copies the pattern", () =>
+    withPage(async (page) => {
+      await page.context().grantPermissions(["clipboard-read", "clipboard-write"])
+      await page.getByRole("button", { name: /^Copy/ }).click()
+      await expect.poll(() => page.locator(".heard").innerText()).toBe("Copied.")
+      expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(pattern)
+    }))
+})

@@ -1,0 +1,98 @@
+// Opening pages from disk in a real browser without a network, and hearing every complaint it has.
+// Chromium is the one named in CHROMIUM, or an installed one, or the one in @sparticuz/chromium.
+
+import { execFileSync } from "node:child_process"
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs"
+import { tmpdir } from "node:os"
+import { join } from "node:path"
+import { pathToFileURL } from "node:url"
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from "playwright-core"
+
+const installedNames = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"]
+
+export async function openBrowser(): Promise<Browser> {
+  const { executablePath, args } = await findChromium()
+  return chromium.launch({ executablePath, args: [...args, "--no-sandbox"] })
+}
+
+async function findChromium(): Promise<{ executablePath: string; args: string[] }> {
+  const named = process.env.CHROMIUM
+  if (named && existsSync(named)) return { executablePath: named, args: [] }
+  for (const name of installedNames) {
+    const found = whereIs(name)
+    if (found) return { executablePath: found, args: [] }
+  }
+  const { default: carried } = await import("@sparticuz/chromium")
+  return { executablePath: await carried.executablePath(), args: carried.args }
+}
+
+function whereIs(name: string): string | null {
+  try {
+    return execFileSync("which", [name], { encoding: "utf8", stdio: "pipe" }).trim() || null
+  } catch {
+    return null
+  }
+}
+
+export interface OpenPage {
+  readonly page: Page
+  readonly context: BrowserContext
+  /** Errors of scripts and of the console, breaches of the policy, and requests beyond the disk. */
+  readonly complaints: readonly string[]
+}
+
+export interface OpenOptions extends BrowserContextOptions {
+  /** True: the browser has no workers. */
+  readonly withoutWorkers?: boolean
+}
+
+/** Opens a page's text from a file of its own. Close `context` when done. */
+export async function openPage(
+  browser: Browser,
+  html: string,
+  { withoutWorkers = false, ...options }: OpenOptions = {},
+): Promise<OpenPage> {
+  const folder = mkdtempSync(join(tmpdir(), "page-"))
+  const file = join(folder, "page.html")
+  writeFileSync(file, html)
+  const context = await browser.newContext({ acceptDownloads: true, ...options })
+  context.on("close", () => rmSync(folder, { recursive: true, force: true }))
+  const complaints: string[] = []
+  await context.setOffline(true)
+  await context.addInitScript(() => {
+    document.addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI }) =>
+      console.error(`policy breached: ${violatedDirective} ${blockedURI}`),
+    )
+  })
+  if (withoutWorkers)
+    await context.addInitScript(() => {
+      Reflect.deleteProperty(globalThis, "Worker")
+    })
+  const page = await context.newPage()
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text())
+  })
+  page.on("pageerror", (error) => complaints.push(String(error)))
+  page.on("request", (request) => {
+    if (!/^(?:file|blob|data):/.test(request.url())) complaints.push(`asked for ${request.url()}`)
+  })
+  page.on("dialog", (dialog) => {
+    complaints.push(`dialog: ${dialog.message()}`)
+    void dialog.dismiss().catch(() => {})
+  })
+  await page.goto(pathToFileURL(file).href)
+  return { page, context, complaints }
+}
+
+/** Waits until the page shows the answer to what was last asked. */
+export async function settled(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => document.body.classList.contains("live") && !document.body.classList.contains("waiting"),
+  )
+}
