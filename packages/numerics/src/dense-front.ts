@@ -63,13 +63,26 @@ function updateRestByFour(
   const d1 = pivots[first + start + 1]!
   const d2 = pivots[first + start + 2]!
   const d3 = pivots[first + start + 3]!
-  for (let c = from; c < m; c++) {
-    const f0 = a[p0 + c]! * d0
-    const f1 = a[p1 + c]! * d1
-    const f2 = a[p2 + c]! * d2
-    const f3 = a[p3 + c]! * d3
+  let c = from
+  // Two columns at a time, so that the four pivot columns are loaded half as often.
+  for (; c + 1 < m; c += 2) {
+    const [f0, g0] = [a[p0 + c]! * d0, a[p0 + c + 1]! * d0]
+    const [f1, g1] = [a[p1 + c]! * d1, a[p1 + c + 1]! * d1]
+    const [f2, g2] = [a[p2 + c]! * d2, a[p2 + c + 1]! * d2]
+    const [f3, g3] = [a[p3 + c]! * d3, a[p3 + c + 1]! * d3]
     const column = c * m
-    for (let r = c; r < m; r++)
-      a[column + r]! -= a[p0 + r]! * f0 + a[p1 + r]! * f1 + a[p2 + r]! * f2 + a[p3 + r]! * f3
+    const next = column + m
+    a[column + c]! -= a[p0 + c]! * f0 + a[p1 + c]! * f1 + a[p2 + c]! * f2 + a[p3 + c]! * f3
+    for (let r = c + 1; r < m; r++) {
+      const l0 = a[p0 + r]!
+      const l1 = a[p1 + r]!
+      const l2 = a[p2 + r]!
+      const l3 = a[p3 + r]!
+      a[column + r]! -= l0 * f0 + l1 * f1 + l2 * f2 + l3 * f3
+      a[next + r]! -= l0 * g0 + l1 * g1 + l2 * g2 + l3 * g3
+    }
   }
+  if (c < m)
+    a[c * m + c]! -=
+      a[p0 + c]! ** 2 * d0 + a[p1 + c]! ** 2 * d1 + a[p2 + c]! ** 2 * d2 + a[p3 + c]! ** 2 * d3
 }

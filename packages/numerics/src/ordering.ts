@@ -1,29 +1,29 @@
 // A fill-reducing order of elimination: minimum degree on the quotient graph, with approximate
 // degrees, absorbed elements and merged twins (unknowns with the same neighbours).
 // Source: P. Amestoy, T. A. Davis, I. S. Duff, "An approximate minimum degree ordering algorithm",
-// SIAM J. Matrix Anal. Appl. 17 (1996); twins before the start: C. Ashcraft, "Compressed graphs and
-// the minimum degree algorithm", SIAM J. Sci. Comput. 16 (1995).
+// SIAM J. Matrix Anal. Appl. 17 (1996).
 
 import type { SymmetricPattern } from "./sparse.ts"
+import { gatherTwins, type TwinGraph } from "./twins.ts"
 
 /** @returns order[k] = the unknown to be eliminated k-th. Ties go to the lowest index. */
 export function minimumDegreeOrder(pattern: SymmetricPattern): Int32Array {
-  const graph = new QuotientGraph(neighbours(pattern))
-  graph.mergeTwinsAtStart()
-  const order = new Int32Array(pattern.size)
-  let placed = 0
-  while (placed < pattern.size) for (const i of graph.eliminateNext()) order[placed++] = i
-  return order
+  return Int32Array.from(eliminateByDegree(gatherTwins(pattern)))
 }
 
-function neighbours(pattern: SymmetricPattern): number[][] {
-  const lists: number[][] = Array.from({ length: pattern.size }, () => [])
-  for (let j = 0; j < pattern.size; j++)
-    for (let p = pattern.columnStart[j]! + 1; p < pattern.columnStart[j + 1]!; p++) {
-      lists[j]!.push(pattern.row[p]!)
-      lists[pattern.row[p]!]!.push(j)
-    }
-  return lists
+/** The same on a graph of twins; returns their members. */
+export function eliminateByDegree(twins: TwinGraph): number[] {
+  const graph = new QuotientGraph(
+    twins.members.map((list) => [...list]),
+    twins.edges.map((list) => [...list]),
+  )
+  const order: number[] = []
+  for (let left = twins.members.length; left > 0; ) {
+    const { members, groups } = graph.eliminateNext()
+    order.push(...members)
+    left -= groups
+  }
+  return order
 }
 
 /**
@@ -32,9 +32,8 @@ function neighbours(pattern: SymmetricPattern): number[][] {
  * (original edges) and to elements.
  */
 class QuotientGraph {
-  private readonly size: number
-  /** Members of a merged group, its leader first; empty for one that joined another. */
-  private readonly members: number[][]
+  /** How many of the groups given an unknown stands for. */
+  private readonly groups: Int32Array
   private readonly elementsOf: number[][]
   /** Unknowns of an element; empty when absorbed or not (yet) an element. */
   private readonly reach: number[][]
@@ -52,41 +51,29 @@ class QuotientGraph {
   private readonly previous: Int32Array
   private lowest = 0
 
-  constructor(private readonly edges: number[][]) {
+  /** @param members of a group, emptied when it joins another */
+  constructor(
+    private readonly members: number[][],
+    private readonly edges: number[][],
+  ) {
     const n = edges.length
-    this.size = n
-    this.remaining = n
-    this.members = Array.from({ length: n }, (_, i) => [i])
+    this.groups = new Int32Array(n).fill(1)
+    this.remaining = this.members.reduce((sum, list) => sum + list.length, 0)
     this.elementsOf = Array.from({ length: n }, () => [])
     this.reach = Array.from({ length: n }, () => [])
-    this.degree = Int32Array.from(edges, (list) => list.length)
+    this.degree = Int32Array.from(edges, (list) => this.weightOf(list))
     this.alive = new Uint8Array(n).fill(1)
     this.mark = new Int32Array(n)
     this.outside = new Int32Array(n)
     this.outsideStamp = new Int32Array(n)
-    this.head = new Int32Array(n + 1).fill(-1)
+    this.head = new Int32Array(this.remaining + 1).fill(-1)
     this.next = new Int32Array(n).fill(-1)
     this.previous = new Int32Array(n).fill(-1)
-  }
-
-  mergeTwinsAtStart(): void {
-    const groups = new Map<string, number>()
-    for (let i = 0; i < this.size; i++) {
-      const key = [...this.edges[i]!, i].sort((a, b) => a - b).join()
-      const leader = groups.get(key)
-      if (leader === undefined) groups.set(key, i)
-      else this.join(i, leader)
-    }
-    for (let i = 0; i < this.size; i++) {
-      if (this.alive[i] === 0) continue
-      this.edges[i] = this.edges[i]!.filter((j) => this.alive[j] === 1)
-      this.degree[i] = this.weightOf(this.edges[i]!)
-    }
-    for (let i = this.size - 1; i >= 0; i--) if (this.alive[i] === 1) this.enlist(i)
+    for (let i = n - 1; i >= 0; i--) this.enlist(i)
   }
 
   /** Eliminates the unknown of least degree with its twins; returns them all. */
-  eliminateNext(): readonly number[] {
+  eliminateNext(): { members: readonly number[]; groups: number } {
     while (this.head[this.lowest] === -1) this.lowest++
     const pivot = this.head[this.lowest]!
     this.delist(pivot)
@@ -114,7 +101,7 @@ class QuotientGraph {
     this.mergeTwins(reach)
     this.reach[pivot] = reach.filter((i) => this.alive[i] === 1)
     for (const i of this.reach[pivot]) this.enlist(i)
-    return eliminated
+    return { members: eliminated, groups: this.groups[pivot]! }
   }
 
   private updateNeighbours(pivot: number, reach: readonly number[], stamp: number): void {
@@ -179,6 +166,7 @@ class QuotientGraph {
 
   private join(i: number, leader: number): void {
     this.members[leader]!.push(...this.members[i]!)
+    this.groups[leader]! += this.groups[i]!
     this.members[i] = []
     this.alive[i] = 0
     this.edges[i] = []

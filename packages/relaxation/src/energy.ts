@@ -1,11 +1,8 @@
 // The energy of a net as a function of where its nodes are, with exact first and second derivatives, in
 // the plane (x, y a node) or in space (x, y, z a node; the table is the plane z = 0, weight pulls down).
 
-import {
-  patternFromPairs,
-  type SymmetricPattern,
-  type TwiceDifferentiableFunction,
-} from "@roundwright/numerics"
+import type { SymmetricPattern, TwiceDifferentiableFunction } from "@roundwright/numerics"
+import { type BlockPattern, layBlocks } from "./block-pattern.ts"
 import { planeCornerTerm, spaceCornerTerm } from "./corner-term.ts"
 import { hingeTerm } from "./hinge-term.ts"
 import type { Material } from "./material.ts"
@@ -36,6 +33,8 @@ export interface FabricCorner {
 const restingDepthMm = 0.01
 /** A node's contact must not be weaker than this when weight is off, N/mm per mm2. */
 const leastContact = 1e-4
+/** Contact of a node that carries no fabric counts as that of this area, mm2. */
+const leastAreaMm2 = 1
 /** Holds the centre when the edge is pulled outward, so that the pull has a middle; N/mm. */
 const centreHold = 0.02
 
@@ -47,140 +46,156 @@ const openShare = 0.5
 /** Strength of that push against the stiffness of the fabric: any share near 1 serves, it grows without bound. */
 const cornerShare = 0.1
 
-/** A term with its nodes: vector j is the sum of coefficient[j * nodes + a] times node a. */
-interface PlacedTerm {
-  readonly term: Term
-  readonly nodes: Int32Array
-  readonly coefficients: Float64Array
-  /** Place of the block of each pair of nodes (a >= b), a by a. */
-  readonly blocks: Int32Array
-}
-
 export class NetEnergy implements TwiceDifferentiableFunction {
   readonly size: number
-  readonly pattern: SymmetricPattern
   private readonly dimensions: 2 | 3
-  private readonly terms: readonly PlacedTerm[]
+  private readonly terms: readonly Term[]
+  /** For each term, where its nodes, its coefficients and its blocks start in the lists below. */
+  private readonly nodeStart: Int32Array
+  private readonly coefficientStart: Int32Array
+  private readonly nodes: Int32Array
+  /** Vector j of a term is the sum over its nodes a of coefficient[j * nodes + a] times node a. */
+  private readonly coefficients: Float64Array
   private readonly loads: Float64Array
   private readonly contact: Float64Array | null
-  private readonly blockSlots: Int32Array
-  private readonly blockValues: Float64Array
   private readonly u = new Float64Array(9)
   private readonly du = new Float64Array(9)
   private readonly ddu = new Float64Array(81)
+  private blocks: BlockPattern | null = null
 
   constructor(net: Net, options: EnergyOptions) {
     const d = options.dimensions
     this.dimensions = d
     this.size = d * net.nodes.length
-    const pairs = new PairList(net.nodes.length)
-    this.terms = gatherTerms(net, options).map(({ term, points }) => placeTerm(term, points, pairs))
-    const { pattern, slots } = layBlocks(pairs, net.nodes.length, d)
-    this.pattern = pattern
-    this.blockSlots = slots
-    this.blockValues = new Float64Array(9 * pairs.rows.length)
-    this.loads = Float64Array.from(net.nodes, (node) =>
-      d === 3 ? options.material.weight * node.areaMm2 : 0,
-    )
+    const terms: Term[] = []
+    const [nodeStart, coefficientStart, nodes, coefficients]: number[][] = [[0], [0], [], []]
+    for (const { term, points } of gatherTerms(net, options)) {
+      terms.push(term)
+      placeTerm(points, nodes!, coefficients!)
+      nodeStart!.push(nodes!.length)
+      coefficientStart!.push(coefficients!.length)
+    }
+    this.terms = terms
+    this.nodeStart = Int32Array.from(nodeStart!)
+    this.coefficientStart = Int32Array.from(coefficientStart!)
+    this.nodes = Int32Array.from(nodes!)
+    this.coefficients = Float64Array.from(coefficients!)
+    const { weight } = options.material
+    this.loads = Float64Array.from(net.nodes, (node) => (d === 3 ? weight * node.areaMm2 : 0))
     this.contact =
       d === 3 && options.table
         ? Float64Array.from(
             net.nodes,
             (node) =>
-              Math.max(options.material.weight / restingDepthMm, leastContact) *
-              Math.max(node.areaMm2, 1),
+              Math.max(weight / restingDepthMm, leastContact) *
+              Math.max(node.areaMm2, leastAreaMm2),
           )
         : null
   }
 
+  get pattern(): SymmetricPattern {
+    return this.structure().pattern
+  }
+
   value(x: Float64Array): number {
     let sum = 0
-    for (const placed of this.terms) {
-      this.readVectors(placed, x)
-      sum += placed.term.value(this.u)
+    for (let t = 0; t < this.terms.length; t++) {
+      this.readVectors(t, x)
+      sum += this.terms[t]!.value(this.u)
     }
     return sum + this.outside(x, null)
   }
 
   gradient(x: Float64Array, gradient: Float64Array): number {
-    const { du, dimensions: d } = this
+    const { du, dimensions: d, coefficients, nodes } = this
     gradient.fill(0)
     let sum = 0
-    for (const placed of this.terms) {
-      this.readVectors(placed, x)
-      sum += placed.term.slope(this.u, du)
-      const { nodes, coefficients } = placed
-      const n = nodes.length
-      for (let j = 0; j < placed.term.vectors; j++)
+    for (let t = 0; t < this.terms.length; t++) {
+      this.readVectors(t, x)
+      const term = this.terms[t]!
+      sum += term.slope(this.u, du)
+      const first = this.nodeStart[t]!
+      const n = this.nodeStart[t + 1]! - first
+      let at = this.coefficientStart[t]!
+      for (let j = 0; j < term.vectors; j++)
         for (let a = 0; a < n; a++) {
-          const c = coefficients[j * n + a]!
+          const c = coefficients[at++]!
           if (c === 0) continue
-          const at = d * nodes[a]!
-          for (let k = 0; k < d; k++) gradient[at + k]! += c * du[3 * j + k]!
+          const node = d * nodes[first + a]!
+          for (let k = 0; k < d; k++) gradient[node + k]! += c * du[3 * j + k]!
         }
     }
     return sum + this.outside(x, gradient)
   }
 
   hessian(x: Float64Array, values: Float64Array, convex: boolean): void {
-    const { blockValues, blockSlots, dimensions: d } = this
-    blockValues.fill(0)
-    for (const placed of this.terms) this.addCurvature(placed, x, convex)
+    const { dimensions: d } = this
+    const { entries, slots, pattern } = this.structure()
+    entries.fill(0)
+    for (let t = 0; t < this.terms.length; t++) this.addCurvature(t, x, convex)
     values.fill(0)
-    const entries = d * d
-    for (let b = 0; b < blockValues.length / 9; b++)
-      for (let e = 0; e < entries; e++) {
-        const slot = blockSlots[b * entries + e]!
+    const perBlock = d * d
+    for (let b = 0; b < entries.length / 9; b++)
+      for (let e = 0; e < perBlock; e++) {
+        const slot = slots[b * perBlock + e]!
         if (slot < 0) continue
         const i = (e / d) | 0
-        const j = e - d * i
-        values[slot] = blockValues[9 * b + 3 * i + j]!
+        values[slot] = entries[9 * b + 3 * i + e - d * i]!
       }
     if (this.contact === null) return
-    for (let node = 0; node < this.contact.length; node++)
-      if (x[3 * node + 2]! < 0)
-        values[this.pattern.columnStart[3 * node + 2]!]! += contactStiffness(
-          this.contact[node]!,
-          x[3 * node + 2]!,
-        )
+    for (let node = 0; node < this.contact.length; node++) {
+      const z = x[3 * node + 2]!
+      if (z < 0)
+        values[pattern.columnStart[3 * node + 2]!]! += contactStiffness(this.contact[node]!, z)
+    }
   }
 
-  private readVectors({ term, nodes, coefficients }: PlacedTerm, x: Float64Array): void {
-    const { u, dimensions: d } = this
-    const n = nodes.length
-    u[2] = 0
-    u[5] = 0
-    u[8] = 0
-    for (let j = 0; j < term.vectors; j++)
-      for (let k = 0; k < d; k++) {
-        let sum = 0
-        for (let a = 0; a < n; a++) sum += coefficients[j * n + a]! * x[d * nodes[a]! + k]!
-        u[3 * j + k] = sum
+  private readVectors(t: number, x: Float64Array): void {
+    const { u, dimensions: d, nodes, coefficients } = this
+    const first = this.nodeStart[t]!
+    const n = this.nodeStart[t + 1]! - first
+    const start = this.coefficientStart[t]!
+    const { vectors } = this.terms[t]!
+    for (let j = 0; j < vectors; j++) {
+      const row = start + j * n
+      let [ux, uy, uz] = [0, 0, 0]
+      for (let a = 0; a < n; a++) {
+        const c = coefficients[row + a]!
+        const at = d * nodes[first + a]!
+        ux += c * x[at]!
+        uy += c * x[at + 1]!
+        if (d === 3) uz += c * x[at + 2]!
       }
+      u[3 * j] = ux
+      u[3 * j + 1] = uy
+      u[3 * j + 2] = uz
+    }
   }
 
-  private addCurvature(placed: PlacedTerm, x: Float64Array, convex: boolean): void {
-    const { ddu, blockValues } = this
-    const { term, nodes, coefficients, blocks } = placed
-    this.readVectors(placed, x)
+  private addCurvature(t: number, x: Float64Array, convex: boolean): void {
+    const { ddu, coefficients } = this
+    const { entries, blockStart, blockOf } = this.structure()
+    const term = this.terms[t]!
+    this.readVectors(t, x)
     if (!term.curvature(this.u, ddu, convex)) return
-    const n = nodes.length
+    const n = this.nodeStart[t + 1]! - this.nodeStart[t]!
+    const start = this.coefficientStart[t]!
     const m = term.vectors
     const stride = 3 * m
-    let pair = 0
+    let pair = blockStart[t]!
     for (let a = 0; a < n; a++)
       for (let b = 0; b <= a; b++) {
-        const block = 9 * blocks[pair++]!
+        const block = 9 * blockOf[pair++]!
         for (let j = 0; j < m; j++) {
-          const ca = coefficients[j * n + a]!
+          const ca = coefficients[start + j * n + a]!
           if (ca === 0) continue
           for (let k = 0; k < m; k++) {
-            const c = ca * coefficients[k * n + b]!
+            const c = ca * coefficients[start + k * n + b]!
             if (c === 0) continue
             const from = 3 * j * stride + 3 * k
             for (let i = 0; i < 3; i++)
               for (let l = 0; l < 3; l++)
-                blockValues[block + 3 * i + l]! += c * ddu[from + i * stride + l]!
+                entries[block + 3 * i + l]! += c * ddu[from + i * stride + l]!
           }
         }
       }
@@ -201,6 +216,11 @@ export class NetEnergy implements TwiceDifferentiableFunction {
       if (gradient !== null) gradient[at]! += contactForce(k, z)
     }
     return sum
+  }
+
+  private structure(): BlockPattern {
+    this.blocks ??= layBlocks(this.nodeStart, this.nodes, this.loads.length, this.dimensions)
+    return this.blocks
   }
 }
 
@@ -303,69 +323,18 @@ function pullTerms(net: Net, forcePerMm: number): { term: Term; points: Vector[]
   return [...pulled, { term: quadraticTerm(centreHold), points: middle }]
 }
 
-function placeTerm(term: Term, points: readonly Vector[], pairs: PairList): PlacedTerm {
-  const nodes = [
+/** Appends the nodes of a term, ascending, and its coefficients. */
+function placeTerm(points: readonly Vector[], nodes: number[], coefficients: number[]): void {
+  const own = [
     ...new Set(points.flatMap((vector) => vector.flatMap(({ point }) => point.nodes))),
   ].sort((a, b) => a - b)
-  const n = nodes.length
-  const coefficients = new Float64Array(points.length * n)
-  points.forEach((vector, j) => {
+  nodes.push(...own)
+  for (const vector of points) {
+    const row = own.map(() => 0)
     for (const { point, factor } of vector)
       point.nodes.forEach((node, k) => {
-        coefficients[j * n + nodes.indexOf(node)]! += factor * point.weights[k]!
+        row[own.indexOf(node)]! += factor * point.weights[k]!
       })
-  })
-  const blocks = new Int32Array((n * (n + 1)) / 2)
-  let pair = 0
-  for (let a = 0; a < n; a++)
-    for (let b = 0; b <= a; b++) blocks[pair++] = pairs.place(nodes[a]!, nodes[b]!)
-  return { term, nodes: Int32Array.from(nodes), coefficients, blocks }
-}
-
-/** Pairs of nodes that share a term, each once. */
-class PairList {
-  readonly rows: number[] = []
-  readonly columns: number[] = []
-  private readonly known = new Map<number, number>()
-
-  constructor(private readonly count: number) {}
-
-  place(row: number, column: number): number {
-    const key = row * this.count + column
-    const found = this.known.get(key)
-    if (found !== undefined) return found
-    const made = this.rows.length
-    this.known.set(key, made)
-    this.rows.push(row)
-    this.columns.push(column)
-    return made
+    coefficients.push(...row)
   }
-}
-
-/** Where each entry of each block goes among the values of the matrix; -1 for the upper triangle of a diagonal block. */
-function layBlocks(
-  pairs: PairList,
-  count: number,
-  d: number,
-): { pattern: SymmetricPattern; slots: Int32Array } {
-  const rows: number[] = []
-  const columns: number[] = []
-  const entryOf: number[] = []
-  const blocks = pairs.rows.length
-  for (let b = 0; b < blocks; b++) {
-    const [r, c] = [pairs.rows[b]!, pairs.columns[b]!]
-    for (let i = 0; i < d; i++)
-      for (let j = 0; j < d; j++) {
-        if (r === c && j > i) continue
-        rows.push(d * r + i)
-        columns.push(d * c + j)
-        entryOf.push(b * d * d + d * i + j)
-      }
-  }
-  const { pattern, slots: found } = patternFromPairs(d * count, rows, columns)
-  const slots = new Int32Array(blocks * d * d).fill(-1)
-  entryOf.forEach((entry, k) => {
-    slots[entry] = found[k]!
-  })
-  return { pattern, slots }
 }

@@ -23,20 +23,42 @@ export interface RoundMisfit {
 
 /** Wave numbers tried: two is the ground state of an ideal cone, more come from weight and from growing surplus. */
 export const usualWaves: readonly number[] = [2, 3, 4, 5, 6, 7, 8]
+/** Enough for a piece that has no surplus: lying on one side or the other of a fold. */
+const fewWaves: readonly number[] = [2, 3]
 /** Height of the starts where lengths ask for none, as a share of the radius: a nudge. */
 const nudge = 0.01
 
+/** What a flat piece's lengths ask for, as far as starts go. */
+export type Wants = "nothing" | "less edge" | "more room" | "both"
+
+/** Misfits beyond the give below this are rounding of lengths. */
+const leastMisfit = 1e-3
+/** Strain held in a flat piece (see heldStrain) above which lace may hide a misfit of either kind. */
+const hiddenStrain = 0.03
+
+/** @param held strain held in the flat piece */
+export function wantsOf(misfits: readonly RoundMisfit[], held: number): Wants {
+  const short = misfits.some(({ fullness }) => fullness < 1 - leastMisfit)
+  const long = misfits.some(({ fullness }) => fullness > 1 + leastMisfit)
+  if (short && long) return "both"
+  if (short) return "less edge"
+  if (long) return "more room"
+  return held > hiddenStrain ? "both" : "nothing"
+}
+
+/**
+ * Domes for a piece whose rounds are too short, waves for one whose rounds are too long; a few of the other
+ * kind beside them.
+ */
 export function startsInSpace(
   net: Net,
   xy: Float64Array,
-  waves: readonly number[] = usualWaves,
-  give = 0,
+  misfits: readonly RoundMisfit[],
+  wants: Wants = "both",
+  waves: readonly number[] = wants === "less edge" || wants === "nothing" ? fewWaves : usualWaves,
 ): SpaceStart[] {
-  const misfits = roundMisfits(net, xy, give)
-  const starts: SpaceStart[] = [
-    { name: "dome", xyz: revolve(net, xy, misfits, -1) },
-    { name: "bowl", xyz: revolve(net, xy, misfits, 1) },
-  ]
+  const starts: SpaceStart[] = [{ name: "dome", xyz: revolve(net, xy, misfits, -1) }]
+  if (wants !== "more room") starts.push({ name: "bowl", xyz: revolve(net, xy, misfits, 1) })
   for (const m of waves) starts.push({ name: `waves ${m}`, xyz: wave(net, xy, misfits, m) })
   return starts
 }

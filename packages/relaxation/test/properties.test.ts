@@ -13,7 +13,6 @@ import {
   measureLift,
   measureOutline,
   NetEnergy,
-  startsInSpace,
   usualBending,
   usualMaterial,
   wavesAlong,
@@ -144,7 +143,8 @@ describe("the shape in space", () => {
     const lowest = Math.min(...shape.tried.map(({ energy }) => energy))
     expectClose(shape.energy, lowest, 0, "the very same number")
     expect(shape.tried.map(({ name }) => name)).toContain(shape.from)
-    expect(shape.tried.length).toBe(startsInSpace(net, layOutFlat(net).xy).length)
+    expect(shape.tried.length).toBeGreaterThanOrEqual(8)
+    expect(shape.tried.filter(({ followed }) => followed).length).toBe(3)
   })
 
   it("waves more and finer towards the edge when rounds double", () => {
