@@ -553,6 +553,17 @@ function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
       ]
     }
     const picot = closesPicot(words, chains)
+    if (picot && words.text() === "to" && /^(form|make)$/.test(words.text(1))) {
+      // "ch 4, sl st to first ch to form ring".
+      words.at += 2
+      words.accept("a", "the")
+      words.accept("ring", "circle", "loop")
+      const span = words.since(start)
+      return [
+        { ...span, do: "chain", chains, place: null },
+        { ...span, do: "join", place: null, ring: true },
+      ]
+    }
     if (picot) return [{ ...words.since(start), do: "picot", chains }]
     const place = words.attempt((): Place | null => {
       // "ch 3 in ring" says where the chain starts.

@@ -4,6 +4,7 @@
 import { readNoun } from "./nouns.ts"
 import { readKind } from "./stitch-grammar.ts"
 import type { StatedItem, StatedTotal } from "./tree.ts"
+import { isIgnored, isKnownWord } from "./vocabulary.ts"
 import type { Words } from "./words.ts"
 
 const groupUnits =
@@ -91,10 +92,31 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
       if (items.length === 0 && (close === null || firm)) return null
       if (close === null && words.peek()?.type === "mark") break
       // Words after a figure belong to the total ("24 sts at the end of the round").
+      tellUnread(words)
       words.at += 1
     }
     if (items.length === 0) return null
     return { ...words.since(start), items, firm }
+  })
+}
+
+/** A word of the total that says nothing to this reader. */
+function tellUnread(words: Words): void {
+  const token = words.peek()
+  if (
+    token?.type !== "word" ||
+    softWords.has(token.text) ||
+    isIgnored(token.text) ||
+    isKnownWord(token.text)
+  )
+    return
+  words.report({
+    severity: "note",
+    code: "word-in-total",
+    start: token.start,
+    end: token.end,
+    message: "This word of the total is not read.",
+    hint: "",
   })
 }
 
