@@ -1,8 +1,9 @@
 // The command line: which command, which files, where results go. Nothing is computed here.
 
 import { parseArgs } from "node:util"
+import { RoundwrightError } from "@roundwright/numerics"
 import { runCheck } from "./check-command.ts"
-import { runReport } from "./report-command.ts"
+import { usage } from "./usage.ts"
 
 /** Where a command reads and writes; paths are taken from `cwd`. */
 export interface Surroundings {
@@ -11,59 +12,107 @@ export interface Surroundings {
   readonly err: (text: string) => void
 }
 
-export const usage = `roundwright: does a crochet motif worked in rounds lie flat, and what to change.
+type Command = (args: string[], around: Surroundings) => number | Promise<number>
 
-  roundwright check FILE... [--json] [--lay-out]
-      Reads written patterns and says of each whether it lies flat, cups or
-      ruffles, from which round, and what to change. With --json nothing but
-      JSON is printed: one object, or one a line for several files.
-      With --lay-out the shape is solved as an elastic net on a table: slower,
-      but it tells lift, waves, bow of the sides, corner angle and skew.
-  roundwright report NOTEBOOK [--out FILE.html]
-      Renders a Markdown notebook to one HTML file, by default beside your
-      working folder as NOTEBOOK.html. An existing file that is not such a
-      page is never overwritten.
-  roundwright help
+const flag = { type: "boolean", default: false } as const
+const text = { type: "string" } as const
 
-Exit status: 0 = read and flat, 1 = read and something to mend,
-             2 = could not be read or used.
-`
+// Commands other than `check` load what they need when they are called: it keeps `check` quick to start.
+const commands: Readonly<Record<string, Command>> = {
+  check(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { json: flag, "lay-out": flag },
+    })
+    const shape = values["lay-out"] ? "net" : "ledger"
+    return runCheck(positionals, { json: values.json, shape }, around)
+  },
+  async report(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { out: text },
+    })
+    const { runReport } = await import("./report-command.ts")
+    return runReport(positionals, values.out, around)
+  },
+  async square(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        corners: { type: "string", default: "4" },
+        rounds: { type: "string", default: "2" },
+        stitches: { type: "string", default: "sc,hdc,dc,tr" },
+        json: flag,
+      },
+    })
+    const { runSquare } = await import("./square-command.ts")
+    const { wholeNumber } = await import("./plan-circle-command.ts")
+    return runSquare(
+      {
+        file: positionals[0],
+        corners: wholeNumber(values.corners, "--corners"),
+        rounds: wholeNumber(values.rounds, "--rounds"),
+        stitches: values.stitches,
+        json: values.json,
+      },
+      around,
+    )
+  },
+  async "plan-circle"(args, around) {
+    const { values } = parseArgs({
+      args,
+      options: {
+        stitch: { type: "string", default: "dc" },
+        across: text,
+        rounds: text,
+        gauge: text,
+        hook: text,
+        yarn: text,
+        json: flag,
+      },
+    })
+    const { runPlanCircle } = await import("./plan-circle-command.ts")
+    return runPlanCircle(
+      {
+        stitch: values.stitch,
+        across: values.across,
+        rounds: values.rounds,
+        gauge: values.gauge,
+        hook: values.hook,
+        yarn: values.yarn,
+        json: values.json,
+      },
+      around,
+    )
+  },
+}
 
 /** Runs one command. @returns the exit status: 0, 1 or 2 */
 export async function run(args: readonly string[], around: Surroundings): Promise<number> {
-  const [command, ...rest] = args
-  if (command === undefined || command === "help" || command === "--help" || command === "-h") {
+  const [name, ...rest] = args
+  if (name === undefined || name === "help" || name === "--help" || name === "-h") {
     around.out(usage)
-    return command === undefined ? 2 : 0
+    return name === undefined ? 2 : 0
   }
-  try {
-    if (command === "check") {
-      const { values, positionals } = parseArgs({
-        args: rest,
-        allowPositionals: true,
-        options: {
-          json: { type: "boolean", default: false },
-          "lay-out": { type: "boolean", default: false },
-        },
-      })
-      const shape = values["lay-out"] ? "net" : "ledger"
-      return runCheck(positionals, { json: values.json, shape }, around)
-    }
-    if (command === "report") {
-      const { values, positionals } = parseArgs({
-        args: rest,
-        allowPositionals: true,
-        options: { out: { type: "string" } },
-      })
-      return await runReport(positionals, values.out, around)
-    }
-  } catch (error) {
-    if (!isUsageError(error)) throw error
-    around.err(`roundwright ${command}: ${error.message}\n\n${usage}`)
+  const command = Object.hasOwn(commands, name) ? commands[name] : undefined
+  if (!command) {
+    around.err(`roundwright: there is no command '${name}'.\n\n${usage}`)
     return 2
   }
-  around.err(`roundwright: there is no command '${command}'.\n\n${usage}`)
-  return 2
+  try {
+    return await command(rest, around)
+  } catch (error) {
+    if (error instanceof RoundwrightError) {
+      around.err(`roundwright ${name}: ${error.message} ${error.hint}`.trimEnd().concat("\n"))
+      return 2
+    }
+    if (!isUsageError(error)) throw error
+    around.err(`roundwright ${name}: ${error.message}\n\n${usage}`)
+    return 2
+  }
 }
 
 function isUsageError(error: unknown): error is Error {
