@@ -1,6 +1,6 @@
 // From any last round to a polygon with straight sides: the search proposes, the laid-out shape decides.
 
-import { keepLedger, type Ledger, type Verdict } from "@roundwright/flatness"
+import { keepLedger, type Ledger, severityOf, type Verdict } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type Gauge, kindName, type StitchKind } from "@roundwright/stitches"
@@ -209,8 +209,10 @@ function groundsFor(
   return starts
 }
 
+/** Pieces that will not even block flat come last, however straight. */
 function byScore(a: Judged, b: Judged): number {
-  return a.proposal.score - b.proposal.score
+  const spoilt = ({ proposal }: Judged) => (severityOf(proposal.verdict) > 1 ? 1 : 0)
+  return spoilt(a) - spoilt(b) || a.proposal.score - b.proposal.score
 }
 
 /** Straight, true and flat enough that a maker would not remark on it twice. */

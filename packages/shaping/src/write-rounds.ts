@@ -92,12 +92,15 @@ function stepsOf(motif: Motif, index: number, terms: Terms): Step[] {
     const first = rankOf(group.anchors[0], rank)
     const last = rankOf(group.anchors.at(-1), rank)
     const gap = (first - next + places.length) % places.length
-    if (gap > 0) steps.push(skipStep(gap, below, places, next))
+    if (gap > 0) steps.push(skipStep(gap, below, places, next, terms))
     steps.push(workStep(motif, group, terms))
+    for (const element of group.after)
+      if (element.type !== "stitch")
+        steps.push({ text: chainText(element), single: null, place: "", skipped: 0 })
     next = (last + 1) % places.length
   }
   const tail = (places.length - next) % places.length
-  if (tail > 0) steps.push(skipStep(tail, below, places, next))
+  if (tail > 0) steps.push(skipStep(tail, below, places, next, terms))
   return steps
 }
 
@@ -144,28 +147,32 @@ function workStep(motif: Motif, group: Group, terms: Terms): Step {
       element.type === "stitch" ? kindName(element.kind, terms) : chainText(element),
     ),
   )
-  const after = group.after.map(
-    (element) => `, ${chainText(element as { chains: number; type: string })}`,
-  )
   const only = group.inside[0]!
   const together = only.type === "stitch" && only.kind.gathered?.how === "together"
   const into = together ? `next ${group.anchors.length} sts` : `next ${place}`
   const what = inside.length > 1 ? `(${inside.join(", ")})` : inside[0]!
   const single =
-    !together && group.inside.length === 1 && after.length === 0 && only.type === "stitch"
+    !together && group.inside.length === 1 && only.type === "stitch"
       ? kindName(only.kind, terms)
       : null
   const link = together ? " over " : " in "
-  return { text: `${what}${link}${into}${after.join("")}`, single, place, skipped: 0 }
+  return { text: `${what}${link}${into}`, single, place, skipped: 0 }
 }
 
-function skipStep(gap: number, below: Round, places: readonly number[], from: number): Step {
+function skipStep(
+  gap: number,
+  below: Round,
+  places: readonly number[],
+  from: number,
+  terms: Terms,
+): Step {
+  const skip = terms === "UK" ? "miss" : "skip"
   const kinds = Array.from({ length: gap }, (_, i) => {
     const element = below.elements[places[(from + i) % places.length]!]!
     return element.type === "chain" ? `ch-${element.chains} sp` : "st"
   })
   const text = mergeCounts(kinds)
-    .map((kind) => (/^\d/.test(kind) ? `skip next ${kind}s` : `skip next ${kind}`))
+    .map((kind) => (/^\d/.test(kind) ? `${skip} next ${kind}s` : `${skip} next ${kind}`))
     .join(", ")
   return { text, single: null, place: "", skipped: gap }
 }

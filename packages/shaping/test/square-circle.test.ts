@@ -1,0 +1,166 @@
+import { readPattern } from "@roundwright/instructions"
+import { findCorners, validateMotif } from "@roundwright/motif"
+import { layOut } from "@roundwright/relaxation"
+import { gaugeFrom } from "@roundwright/stitches"
+import { describe, expect, it } from "vitest"
+import { expectClose } from "../../../test/support/close.ts"
+import {
+  cornerTable,
+  discEndingAt,
+  readStitchList,
+  squareCircle,
+  squareProposals,
+  writeRounds,
+} from "../src/index.ts"
+
+const gauge = gaugeFrom({ swatches: [] })
+const dc = { basic: "dc" } as const
+const sc = { basic: "sc" } as const
+
+describe("a circle squared", () => {
+  it.each([
+    [36, 4, 2],
+    [24, 6, 2],
+    [30, 4, 2],
+    [40, 8, 2],
+    [36, 3, 2],
+    [36, 12, 2],
+  ])("%i dc to %i corners in %i rounds: straight, true, flat", (count, corners, rounds) => {
+    const motif = discEndingAt(dc, count, gauge)
+    const [best] = squareCircle(motif, gauge, { corners, rounds })
+    validateMotif(best!.motif)
+    const { shape } = best!
+    expect(Math.abs(shape.bowMm) / shape.sideMm).toBeLessThan(0.02)
+    expectClose(shape.cornerAngleDeg, 180 - 360 / corners, 3, "asked: within three degrees")
+    expect(["flat", "blocks-flat"]).toContain(best!.verdict)
+    expect(findCorners(best!.motif).at(-1)!.count).toBe(corners)
+    expect(best!.motif.rounds.slice(0, motif.rounds.length)).toEqual(motif.rounds)
+  })
+
+  it("is judged by the laid-out shape: the net's own outline agrees", () => {
+    const [best] = squareCircle(discEndingAt(dc, 36, gauge), gauge, { corners: 4, rounds: 2 })
+    const { outline } = layOut(best!.motif, gauge, { inSpace: false })
+    expectClose(
+      best!.shape.bowMm,
+      outline.bowMm,
+      0.01,
+      "two ways of measuring one shape, widths of sc",
+    )
+    expectClose(best!.shape.cornerReachMm, outline.cornerReachMm, 0.01, "as above")
+  })
+
+  it("tells how sides of unequal counts are evened out", () => {
+    const proposals = squareCircle(discEndingAt(dc, 38, gauge), gauge, { corners: 4, rounds: 2 })
+    for (const proposal of proposals) {
+      expect(proposal.changes.length).toBeGreaterThan(0)
+      validateMotif(proposal.motif)
+    }
+  })
+
+  it("starts from chain spaces, symmetrical or not", () => {
+    const { motif } = readPattern(
+      "Terms: US\nRnd 1: 12 dc in magic ring; join. (12 dc)\nRnd 2: *sc in next st, ch 3; rep from * 11 more times; join.\n",
+    )
+    for (const corners of [4, 5]) {
+      const [best] = squareCircle(motif, gauge, { corners, rounds: 2 })
+      validateMotif(best!.motif)
+      expect(Math.abs(best!.shape.bowMm) / best!.shape.sideMm).toBeLessThan(0.04)
+    }
+  })
+
+  it("keeps to the stitches and the corner style asked for, and to a last straight round", () => {
+    const motif = discEndingAt(dc, 36, gauge)
+    const chained = squareCircle(motif, gauge, {
+      corners: 4,
+      rounds: 2,
+      stitches: readStitchList("sc, hdc, dc"),
+      cornerStyle: "chains",
+    })
+    for (const { motif: made, stitchKinds } of chained) {
+      expect(stitchKinds.every((name) => ["sc", "hdc", "dc"].includes(name))).toBe(true)
+      expect(made.rounds.at(-1)!.elements.filter(({ type }) => type === "chain")).toHaveLength(4)
+    }
+    const [straight] = squareCircle(motif, gauge, { corners: 4, rounds: 1, lastStraightRound: sc })
+    const last = straight!.motif.rounds.at(-1)!.elements
+    expect(last.every((element) => element.type !== "stitch" || element.kind.basic === "sc")).toBe(
+      true,
+    )
+    expect(straight!.motif.rounds.length).toBe(motif.rounds.length + 2)
+  })
+
+  it("refuses what cannot be meant", () => {
+    const motif = discEndingAt(dc, 12, gauge)
+    for (const [options, code] of [
+      [{ corners: 2, rounds: 1 }, "bad-corners"],
+      [{ corners: 4.5, rounds: 1 }, "bad-corners"],
+      [{ corners: 4, rounds: 0 }, "bad-rounds"],
+      [{ corners: 4, rounds: Number.NaN }, "bad-rounds"],
+      [{ corners: 4, rounds: 1, stitches: [] }, "no-stitches"],
+    ] as const)
+      expect(() => squareCircle(motif, gauge, options)).toThrow(expect.objectContaining({ code }))
+    expect(() => squareCircle({ ...motif, rounds: [] }, gauge, { corners: 4, rounds: 1 })).toThrow(
+      expect.objectContaining({ code: "no-rounds" }),
+    )
+  })
+})
+
+describe("the round after a graded one", () => {
+  // Common practice, no source: over tall corners and low sides the next round grades the other way. The graded
+  // round: "Turning a circle into a square", indigomidge.blogspot.com, 2012.
+  const graded = readPattern(
+    [
+      "Terms: US",
+      ...writeRounds(discEndingAt(dc, 36, gauge)),
+      "Rnd 4: *sc in next 2 sts, hdc in next st, dc in next st, (2 tr, ch 1, 2 tr) in next st, dc in next st, hdc in next st, sc in next 2 sts; rep from * 3 more times; join.",
+    ].join("\n"),
+  ).motif
+
+  it("is tall in the middle of the side, low with chains or a group at the corner, and straight", () => {
+    const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
+    const rows = cornerTable(best!, gauge)
+    const heights = ["sc", "hdc", "dc", "tr"]
+    expect(heights.indexOf(rows[0]!.stitch)).toBeGreaterThan(heights.indexOf(rows.at(-1)!.stitch))
+    expect(Math.abs(best!.shape.bowMm) / best!.shape.sideMm).toBeLessThan(0.02)
+  })
+
+  it("shows why: what must still be moved out is most in the middle, and is moved", () => {
+    const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
+    const rows = cornerTable(best!, gauge)
+    const side = rows.filter((row) => row.place < rows.at(-1)!.place)
+    expect(side[0]!.mustMm).toBeGreaterThan(side.at(-1)!.mustMm)
+    for (const row of rows) {
+      expectClose(row.leftMm, row.mustMm - row.movesMm, 1e-12, "by definition")
+      expect(Math.abs(row.leftMm)).toBeLessThan(0.4)
+    }
+  })
+})
+
+describe("proposals as published", () => {
+  it("have the keys promised, and a text that reads back as the motif, in the pattern's own terms", () => {
+    const text =
+      "# Demo\nTerms: UK\n\nRnd 1: 12 tr in magic ring; join. (12 tr)\nRnd 2: *2 tr in next st; rep from * 11 more times; join. (24 tr)\n\nFasten off.\n"
+    const reading = readPattern(text)
+    const { proposals } = squareProposals(reading.motif, gauge, text, { corners: 4, rounds: 2 })
+    const own = squareCircle(reading.motif, gauge, { corners: 4, rounds: 2 })
+    expect(proposals.length).toBeGreaterThan(0)
+    proposals.forEach((proposal, i) => {
+      for (const key of [
+        "rounds",
+        "text",
+        "bowMm",
+        "sideMm",
+        "cornerAngleDeg",
+        "verdict",
+        "stitchKinds",
+      ])
+        expect(proposal).toHaveProperty(key)
+      expect(proposal.rounds).toHaveLength(2)
+      const again = readPattern(proposal.text)
+      expect(again.problems.filter(({ severity }) => severity === "error")).toEqual([])
+      expect(again.terms).toBe("UK")
+      expect(again.motif.rounds.map(({ elements }) => elements)).toEqual(
+        own[i]!.motif.rounds.map(({ elements }) => elements),
+      )
+    })
+  })
+})
