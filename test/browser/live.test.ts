@@ -65,7 +65,7 @@ async function withPage(
 }
 
 const area = (page: Page, cell: number) => page.locator(`#cell-${cell}-text`)
-const said = (page: Page) => page.locator("#cell-3 .said").innerText()
+const said = (page: Page) => page.locator("#cell-3 .said").textContent()
 
 /** Puts a text into a cell and waits for the answer. */
 async function write(page: Page, cell: number, text: string): Promise<void> {
@@ -86,13 +86,13 @@ describe("an edit", () => {
       await write(page, 1, doubled)
       expect(await said(page)).not.toBe(calm)
       expect(await said(page)).toMatch(/ruffles/i)
-      expect(await page.locator("#prose-0").innerText()).toContain("has 72 stitches")
-      expect(await page.locator("#prose-0").innerText()).toContain("twice that is 144")
-      expect(await page.locator("#cell-4 .values").innerText()).toContain("144")
+      expect(await page.locator("#prose-0").textContent()).toContain("has 72 stitches")
+      expect(await page.locator("#prose-0").textContent()).toContain("twice that is 144")
+      expect(await page.locator("#cell-4 .values").textContent()).toContain("144")
       expect(await page.locator("#cell-5 .wide svg").getAttribute("aria-label")).not.toBe(before)
-      expect(await page.locator(".saying").innerText()).toMatch(/ruffles/i)
+      expect(await page.locator(".saying").textContent()).toMatch(/ruffles/i)
       expect(await page.locator("#cell-1 .edited").isVisible()).toBe(true)
-      await expect.poll(() => page.locator(".heard").innerText()).toMatch(/ruffles/i)
+      await expect.poll(() => page.locator(".heard").textContent()).toMatch(/ruffles/i)
     }))
 
   it("reaches them in a page without workers as well", () =>
@@ -100,22 +100,22 @@ describe("an edit", () => {
       async (page) => {
         await write(page, 1, doubled)
         expect(await said(page)).toMatch(/ruffles/i)
-        expect(await page.locator("#cell-4 .values").innerText()).toContain("144")
+        expect(await page.locator("#cell-4 .values").textContent()).toContain("144")
       },
       { withoutWorkers: true },
     ))
 
   it("of a gauge and of a calculation is followed, too", () =>
     withPage(async (page) => {
-      const before = await page.locator("#cell-3 .facts").innerText()
+      const before = await page.locator("#cell-3 .facts").textContent()
       await write(page, 2, "Hook: 6 mm")
-      expect(await page.locator("#cell-3 .facts").innerText()).not.toBe(before)
+      expect(await page.locator("#cell-3 .facts").textContent()).not.toBe(before)
       await page.locator("#cell-4 summary").click()
       await write(page, 4, "double = 3 * disc.stitches_last")
-      expect(await page.locator("#prose-0").innerText()).toContain("twice that is 72")
+      expect(await page.locator("#prose-0").textContent()).toContain("twice that is 72")
       await write(page, 4, "double = 3 * (")
-      expect(await page.locator("#cell-4 mark.error").innerText()).toBe("double = 3 * (")
-      expect(await page.locator("#prose-0").innerText()).toContain("[no value")
+      expect(await page.locator("#cell-4 mark.error").textContent()).toBe("double = 3 * (")
+      expect(await page.locator("#prose-0").textContent()).toContain("[no value")
     }))
 
   it("with wrong words underlines them, says so beside, and blanks nothing", () =>
@@ -128,7 +128,7 @@ describe("an edit", () => {
           "2 sx in next st; rep from * around. (24 sc)",
         ),
       )
-      const marks = await page.locator("#cell-1 mark.error").allInnerTexts()
+      const marks = await page.locator("#cell-1 mark.error").allTextContents()
       expect(marks.some((words) => words.includes("sx"))).toBe(true)
       expect(await page.locator("#cell-1 .found li").count()).toBeGreaterThan(0)
       expect(await said(page)).not.toBe("")
@@ -138,7 +138,7 @@ describe("an edit", () => {
       )
       expect(marks).toContain(chosen)
       await write(page, 1, "")
-      expect(await page.locator("h1").innerText()).toBe("A small disc")
+      expect(await page.locator("h1").textContent()).toBe("A small disc")
       expect(await said(page)).not.toBe("")
     }))
 
@@ -151,6 +151,23 @@ describe("an edit", () => {
         return [box.scrollHeight - box.clientHeight, sheet.clientHeight - box.clientHeight]
       })
       expect(sizes).toEqual([0, 0])
+    }))
+})
+
+describe("a remedy", () => {
+  it("can be tried: the pattern changes, and with it the verdict", () =>
+    withPage(async (page) => {
+      await write(page, 1, doubled)
+      await page.getByRole("button", { name: /^Try remedy 1/ }).click()
+      await settled(page)
+      expect(await area(page, 1).inputValue()).not.toBe(doubled)
+      expect(await said(page)).toMatch(/lies flat/i)
+      expect(await page.locator("#cell-6").textContent()).toContain("Nothing to change")
+      await page.getByRole("button", { name: "Undo" }).click()
+      await settled(page)
+      expect(await area(page, 1).inputValue()).toBe(doubled)
+      expect(await said(page)).toMatch(/ruffles/i)
+      expect(await page.getByRole("button", { name: /^Try remedy 1/ }).count()).toBe(1)
     }))
 })
 
@@ -206,8 +223,8 @@ describe("saving", () => {
       const { name, text } = await save(page, /HTML/)
       expect(name).toBe("a-small-disc.html")
       const still = await openPage(browser, text, { javaScriptEnabled: false })
-      expect(await still.page.locator("#cell-3 .said").innerText()).toBe(verdict)
-      expect(await still.page.locator("#cell-1 pre").innerText()).toContain("72 sc")
+      expect(await still.page.locator("#cell-3 .said").textContent()).toBe(verdict)
+      expect(await still.page.locator("#cell-1 pre").textContent()).toContain("72 sc")
       await still.context.close()
       await withPage(
         async (again) => {
@@ -228,7 +245,7 @@ describe("saving", () => {
     withPage(async (page) => {
       await page.context().grantPermissions(["clipboard-read", "clipboard-write"])
       await page.getByRole("button", { name: /^Copy/ }).click()
-      await expect.poll(() => page.locator(".heard").innerText()).toBe("Copied.")
+      await expect.poll(() => page.locator(".heard").textContent()).toBe("Copied.")
       expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(pattern)
     }))
 })

@@ -92,12 +92,7 @@ function checkUnderGauge(
   check: (text: string) => CheckResult,
 ): PatternCheck {
   if (!gauge) return { result: check(text), gaugeProblems: [] }
-  const headings = new Set(gauge.lines.map(headingOf).filter((heading) => heading !== null))
-  const lines = text.split(/\r\n|\r|\n/)
-  const title = titleLine(lines)
-  const own = lines.map((line) => (headings.has(headingOf(line) ?? "") ? "" : line))
-  const before = own.slice(0, title)
-  const joined = [...before, ...gauge.lines, ...own.slice(title)].join("\n")
+  const { joined, title } = joinGauge(text, gauge.lines)
   const result = check(joined)
   const gaugeProblems: Problem[] = []
   const problems: Problem[] = []
@@ -109,6 +104,21 @@ function checkUnderGauge(
     else problems.push({ ...problem, line: problem.line - gauge.lines.length })
   }
   return { result: { ...result, problems }, gaugeProblems }
+}
+
+/**
+ * A pattern's text with the lines of a gauge cell put in after its title, and its own headings of the
+ * same names left out. `title`: how many lines stand before the gauge.
+ */
+export function joinGauge(
+  text: string,
+  gauge: readonly string[],
+): { readonly joined: string; readonly title: number } {
+  const headings = new Set(gauge.map(headingOf).filter((heading) => heading !== null))
+  const lines = text.split(/\r\n|\r|\n/)
+  const title = titleLine(lines)
+  const own = lines.map((line) => (headings.has(headingOf(line) ?? "") ? "" : line))
+  return { joined: [...own.slice(0, title), ...gauge, ...own.slice(title)].join("\n"), title }
 }
 
 /** `Hook: 4 mm` -> `hook`. */

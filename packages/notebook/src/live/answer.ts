@@ -10,6 +10,7 @@ import { proseRuns } from "../page/prose.ts"
 import type { Cell, NotebookResult } from "../result.ts"
 import type { Answer, LiveCell, Mark, Question, Saying } from "./messages.ts"
 import { editableKinds } from "./source.ts"
+import { type TriedRemedy, tryRemedies } from "./trials.ts"
 
 /** Enough for the patterns of a long notebook and some steps back. */
 const mostRemembered = 80
@@ -30,6 +31,7 @@ export interface Answerer {
 export function makeAnswerer(): Answerer {
   const checks = new Remembered<CheckResult>()
   const drawings = new Remembered<string>()
+  const trials = new Remembered<TriedRemedy[]>()
   return {
     answer: async (question, tell, rest) => {
       const { id, markdown } = question
@@ -50,6 +52,11 @@ export function makeAnswerer(): Answerer {
         const key = JSON.stringify([wide, narrow])
         const html = await drawings.later(key, () => insideOf(cell, pageSoFar(result)))
         tell({ part: "cell", id, cell: cell.index, html })
+      }
+      for (const cell of result.cells) {
+        if (!(await rest())) return
+        const tried = trialsFor(cell, result, trials)
+        if (tried) tell({ part: "trials", id, cell: cell.index, ...tried })
       }
       if (question.body) {
         const html = together(await bodyHtml(result, true)).markup
@@ -93,6 +100,25 @@ async function tellPage(
 async function below(cell: Cell, page: ReturnType<typeof pageSoFar>): Promise<string> {
   if (!cell.content) return together(faultHtml(cell, false)).markup
   return cell.kind === "calculation" ? insideOf(cell, page) : ""
+}
+
+function trialsFor(
+  { content }: Cell,
+  { cells }: NotebookResult,
+  trials: Remembered<TriedRemedy[]>,
+): { patternCell: number; trials: TriedRemedy[] } | null {
+  if (content?.kind !== "remedies" || content.pattern.result.remedies.length === 0) return null
+  const { name, text } = content.pattern
+  const own = text.replace(/\r\n?/g, "\n")
+  const pattern = cells.find(
+    (cell) => cell.content?.kind === "pattern" && cell.content.pattern.name === name,
+  )
+  if (!pattern) return null
+  const gauge = cells.flatMap((cell) =>
+    cell.content?.kind === "gauge" && cell.content.of === name ? cell.content.lines : [],
+  )
+  const key = JSON.stringify([own, gauge])
+  return { patternCell: pattern.index, trials: trials.get(key, () => tryRemedies(own, gauge)) }
 }
 
 function marksOf(cell: Cell): Mark[] {

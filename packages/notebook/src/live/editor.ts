@@ -142,7 +142,13 @@ export class Editor {
     return item
   }
 
-  #goTo({ line, column, length }: Mark): void {
+  /** Leads to a line of the text, from 1, and selects it. */
+  goToLine(line: number): void {
+    const length = this.area.value.split("\n")[line - 1]?.length ?? 0
+    this.#goTo({ line, column: 1, length })
+  }
+
+  #goTo({ line, column, length }: Pick<Mark, "line" | "column" | "length">): void {
     const lines = this.area.value.split("\n")
     let start = Math.min(column - 1, lines[line - 1]?.length ?? 0)
     for (const before of lines.slice(0, line - 1)) start += before.length + 1

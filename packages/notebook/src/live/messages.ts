@@ -3,6 +3,7 @@
 
 import type { Verdict } from "@roundwright/flatness"
 import type { CellKind } from "../result.ts"
+import type { TriedRemedy } from "./trials.ts"
 
 export interface Question {
   readonly id: number
@@ -40,12 +41,6 @@ export interface Saying {
   readonly verdict: Verdict | null
 }
 
-/** What trying a remedy would make of the pattern's text; null where it cannot be written safely. */
-export interface Trial {
-  readonly patternCell: number
-  readonly text: string
-}
-
 export interface PageAnswer {
   readonly part: "page"
   readonly id: number
@@ -62,10 +57,12 @@ export type Answer =
   | PageAnswer
   | { readonly part: "cell"; readonly id: number; readonly cell: number; readonly html: string }
   | {
+      /** What trying each remedy of a remedies cell comes to. */
       readonly part: "trials"
       readonly id: number
       readonly cell: number
-      readonly trials: readonly (Trial | null)[]
+      readonly patternCell: number
+      readonly trials: readonly TriedRemedy[]
     }
   | { readonly part: "body"; readonly id: number; readonly html: string }
   | { readonly part: "end"; readonly id: number }

@@ -5,7 +5,7 @@
 
 import { Bar } from "./bar.ts"
 import { Book } from "./book.ts"
-import { make, setMarkup } from "./dom.ts"
+import { button, make, setMarkup } from "./dom.ts"
 import { Editor } from "./editor.ts"
 import { startEngine } from "./engine.ts"
 import type { Answer, PageAnswer, Saying } from "./messages.ts"
@@ -172,6 +172,8 @@ class LivePage {
         this.#put(`cell-${answer.cell + 1}`, answer.html)
         break
       case "trials":
+        this.#offerTrials(answer)
+        break
       case "working":
         break
       case "body":
@@ -206,6 +208,39 @@ class LivePage {
     }
     this.#sayings = sayings
     this.#say()
+  }
+
+  /** Beside each remedy: try it, or, where the text cannot be changed safely, the round to change. */
+  #offerTrials({ cell, patternCell, trials }: Extract<Answer, { part: "trials" }>): void {
+    const remedies = this.sections.get(cell)?.querySelectorAll("ol > li") ?? []
+    const asked = this.book.text(patternCell)
+    remedies.forEach((remedy, index) => {
+      remedy.querySelector(".try")?.remove()
+      const trial = trials[index]
+      if (!trial) return
+      const { text, line } = trial
+      const about = `remedy ${index + 1}`
+      const offer =
+        text === null
+          ? button(
+              "Show the round to change",
+              () => this.#editors.get(patternCell)?.goToLine(line),
+              {
+                class: "try",
+                "aria-label": `Show the round to change for ${about}`,
+              },
+            )
+          : button(
+              "Try it",
+              () => {
+                if (this.book.text(patternCell) !== asked) return
+                this.book.change(patternCell, text)
+                this.#changed([patternCell])
+              },
+              { class: "try", "aria-label": `Try ${about}: change the pattern` },
+            )
+      remedy.append(offer)
+    })
   }
 
   #put(id: string, markup: string): void {

@@ -1,0 +1,154 @@
+// Trying a remedy: the change is made to the piece, the rounds it alters are written out and put in the
+// place of the old ones, and the new text is read again. Only a text that reads without new problems,
+// with the counts that were meant, and lies better than before is offered.
+
+import { checkPattern } from "@roundwright/assessment"
+import { type ElementChange, findRemedies, keepLedger, severityOf } from "@roundwright/flatness"
+import {
+  type PatternReading,
+  readPattern,
+  sameRound,
+  writePattern,
+} from "@roundwright/instructions"
+import type { Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
+import { gaugeFrom } from "@roundwright/stitches"
+import { joinGauge } from "../patterns.ts"
+import { applyToMotif } from "./apply-change.ts"
+
+/** What trying one remedy comes to. */
+export interface TriedRemedy {
+  /** The pattern's text with the remedy worked in; null where that cannot be written safely. */
+  readonly text: string | null
+  /** Line of the round to change, from 1, in the pattern's text. */
+  readonly line: number
+}
+
+/**
+ * Tries each remedy of a pattern, in the order they are listed.
+ * @param own the pattern's own text
+ * @param gauge lines of the gauge cell that is set over it, if any
+ */
+export function tryRemedies(own: string, gauge: readonly string[] = []): TriedRemedy[] {
+  const { joined, title } = gauge.length > 0 ? joinGauge(own, gauge) : { joined: own, title: 0 }
+  const reading = readPattern(joined)
+  const ownLine = (line: number) => (line > title ? line - gauge.length : line)
+  try {
+    const sizes = gaugeFrom(reading.gauge)
+    const ledger = keepLedger(reading.motif, sizes)
+    return findRemedies(reading.motif, sizes, ledger).flatMap(({ round, edit }) => {
+      const index = reading.motif.rounds.findIndex(({ number }) => number === round)
+      const place = reading.rounds.find(({ number }) => number === round)
+      if (index < 0 || !place) return []
+      const pieces = tryEdit(joined, reading, index, edit)
+      const text =
+        pieces &&
+        rewrite(
+          own,
+          pieces.map((piece) => movedPiece(piece, joined, own, ownLine)),
+        )
+      return [{ text, line: ownLine(place.line) }]
+    })
+  } catch (error) {
+    if (!(error instanceof RoundwrightError)) throw error
+    return []
+  }
+}
+
+/** Characters from `start` up to `end` give way to `text`. */
+interface Piece {
+  readonly start: number
+  readonly end: number
+  readonly text: string
+}
+
+function tryEdit(
+  pattern: string,
+  reading: PatternReading,
+  index: number,
+  edit: ElementChange,
+): Piece[] | null {
+  try {
+    const changed = applyToMotif(reading.motif, index, edit)
+    const pieces = changed && piecesFor(pattern, reading, changed)
+    return pieces && holds(rewrite(pattern, pieces), pattern, changed) ? pieces : null
+  } catch (error) {
+    if (error instanceof RoundwrightError) return null
+    throw error
+  }
+}
+
+function rewrite(text: string, pieces: readonly Piece[]): string {
+  let written = ""
+  let at = 0
+  for (const piece of pieces) {
+    written += text.slice(at, piece.start) + piece.text
+    at = piece.end
+  }
+  return written + text.slice(at)
+}
+
+/** The same piece in the pattern's own text, whose lines are the same but for those of the gauge. */
+function movedPiece(
+  { start, end, text }: Piece,
+  joined: string,
+  own: string,
+  ownLine: (line: number) => number,
+): Piece {
+  const lines = own.split("\n")
+  const moved = (offset: number) => {
+    const before = joined.slice(0, offset).split("\n")
+    const line = ownLine(before.length)
+    const above = lines.slice(0, line - 1).reduce((sum, { length }) => sum + length + 1, 0)
+    return above + before.at(-1)!.length
+  }
+  return { start: moved(start), end: moved(end), text }
+}
+
+/** The rounds that differ, written anew; null where the piece as a whole cannot be written. */
+function piecesFor(pattern: string, reading: PatternReading, changed: Motif): Piece[] | null {
+  const { motif, terms, rounds } = reading
+  const written = writePattern(changed, terms)
+    .split("\n")
+    .filter((line) => /^(?:Rnd|Row) \d/.test(line))
+  if (written.length !== changed.rounds.length) return null
+  const differs = new Set(
+    changed.rounds.flatMap((round, index) =>
+      motif.rounds[index] && sameRound(motif.rounds[index], round) ? [] : [index],
+    ),
+  )
+  // Several rounds may share one line of the text; they are written anew together.
+  const places = new Map<number, { end: number; indices: number[] }>()
+  changed.rounds.forEach((round, index) => {
+    const place = rounds.find(({ number }) => number === round.number)
+    if (!place) return
+    const shared = places.get(place.start)
+    if (shared) shared.indices.push(index)
+    else places.set(place.start, { end: place.end, indices: [index] })
+  })
+  const pieces: Piece[] = []
+  for (const [start, { end, indices }] of [...places].sort(([a], [b]) => a - b)) {
+    if (start < (pieces.at(-1)?.end ?? 0) || !indices.some((index) => differs.has(index))) continue
+    pieces.push({
+      start,
+      end: start + pattern.slice(start, end).trimEnd().length,
+      text: indices.map((index) => written[index]).join("\n"),
+    })
+  }
+  return pieces
+}
+
+/** True when the new text says what was meant, breaks nothing, and lies better than the old. */
+function holds(text: string, pattern: string, meant: Motif): boolean {
+  const [after, before] = [checkPattern(text), checkPattern(pattern)]
+  const faults = (result: typeof after) =>
+    result.problems.filter(({ severity }) => severity !== "note").length
+  if (!after.laidOut || !before.laidOut || faults(after) > faults(before)) return false
+  if (after.ledger.length !== meant.rounds.length) return false
+  const read = readPattern(text).motif
+  const same = meant.rounds.every((round, index) => {
+    const its = read.rounds[index]
+    return its !== undefined && its.elements.length === round.elements.length
+  })
+  return same && severityOf(after.laidOut.verdict) < severityOf(before.laidOut.verdict)
+}

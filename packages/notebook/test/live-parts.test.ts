@@ -1,0 +1,216 @@
+// The parts of a live page that need no browser: the text cut into cells, the way back, the underlines,
+// remedies worked into a text, and the page as a file.
+
+import { readdirSync, readFileSync } from "node:fs"
+import { checkPattern } from "@roundwright/assessment"
+import { severityOf } from "@roundwright/flatness"
+import fc from "fast-check"
+import { describe, expect, it } from "vitest"
+import { computeNotebook, renderNotebook } from "../src/index.ts"
+import { makeAnswerer } from "../src/live/answer.ts"
+import { Book } from "../src/live/book.ts"
+import { moveMarks, splitLine } from "../src/live/line-marks.ts"
+import type { Answer, Mark } from "../src/live/messages.ts"
+import { cutSource } from "../src/live/source.ts"
+import { tryRemedies } from "../src/live/trials.ts"
+import { jsonForPage } from "../src/page/document.ts"
+import { cell } from "./made.ts"
+
+const folder = new URL("../../../reports/", import.meta.url)
+const reports = readdirSync(folder).filter((name) => name.endsWith(".md"))
+const report = (name: string) => readFileSync(new URL(name, folder), "utf8")
+
+describe("a notebook cut into cells", () => {
+  it.each(reports)("%s is the same again when nothing changed", (name) => {
+    const source = cutSource(report(name))
+    expect(source.cells.length).toBeGreaterThan(3)
+    expect(source.withTexts(new Map())).toBe(report(name))
+    const texts = new Map(source.cells.map(({ index, text }) => [index, text]))
+    expect(source.withTexts(texts)).toBe(report(name))
+  })
+
+  it("gives back whatever text is put into a cell, and all else to the letter", () => {
+    const text = `before\n${cell("pattern name=a", "one\ntwo")}\nbetween\n${cell("calculation", "2")}\nafter`
+    const parts = fc.constantFrom("```", "~~~", "````", "\n", " ", "x", "# a", "<b>", "&", "`")
+    fc.assert(
+      fc.property(fc.array(parts, { maxLength: 12 }), (words) => {
+        const put = words.join("")
+        const changed = cutSource(text).withTexts(new Map([[0, put]]))
+        const again = cutSource(changed)
+        expect(again.cells.map(({ kind }) => kind)).toEqual(["pattern", "calculation"])
+        expect(again.cells[0]!.text).toBe(put)
+        expect(changed.startsWith("before\n")).toBe(true)
+        expect(changed.endsWith(text.slice(text.indexOf("\nbetween")))).toBe(true)
+      }),
+      { seed: 6, numRuns: 300 },
+    )
+  })
+
+  it("keeps line ends, a fence left open, and cells of another width", () => {
+    const text = "a\r\n\r\n~~~~pattern name=a\r\n6 12\r\n~~~~\r\n\r\n```calculation\r\n1"
+    const source = cutSource(text)
+    expect(source.cells.map((one) => one.text)).toEqual(["6 12", "1"])
+    expect(source.withTexts(new Map())).toBe(text)
+    expect(source.withTexts(new Map([[1, "2"]]))).toContain("~~~~pattern name=a\r\n6 12\r\n~~~~")
+  })
+})
+
+describe("the way back", () => {
+  const text = cell("pattern name=a", "6") + cell("calculation", "1")
+  it("joins keys struck in one go into one step, and parts them after a pause", () => {
+    const book = new Book(text, text)
+    book.type(0, "6 1", 0)
+    book.type(0, "6 12", 300)
+    book.type(0, "6 12 1", 5_000)
+    book.type(1, "1 + 1", 5_100)
+    expect(book.undo()).toEqual([1])
+    expect(book.undo()).toEqual([0])
+    expect(book.text(0)).toBe("6 12")
+    expect(book.undo()).toEqual([0])
+    expect(book.text(0)).toBe("6")
+    expect(book.canUndo).toBe(false)
+    expect(book.undo()).toEqual([])
+    expect(book.markdown).toBe(text)
+  })
+
+  it("knows what differs from the original, also in a notebook saved before", () => {
+    const changed = text.replace("6", "6 12")
+    const book = new Book(changed, text)
+    expect(book.editedCells).toEqual([0])
+    expect(book.markdown).toContain("6 12")
+    expect(book.original).toBe(text)
+    expect(book.restore()).toEqual([0])
+    expect(book.markdown).toBe(text)
+    expect(book.undo()).toEqual([0])
+    expect(book.text(0)).toBe("6 12")
+  })
+})
+
+describe("underlines", () => {
+  const mark = (line: number, column = 1, length = 1): Mark => ({
+    ...{ severity: "error", round: null, message: "", hint: "" },
+    ...{ line, column, length },
+  })
+  it("stay with lines that did not change and leave those that did", () => {
+    const marks = new Map([1, 3, 4].map((line) => [line, [mark(line)]]))
+    const moved = moveMarks(marks, ["a", "b", "c", "d"], ["a", "new", "c2", "x", "d"])
+    expect([...moved.keys()]).toEqual([1, 5])
+  })
+  it("part a line without losing a letter", () => {
+    const pieces = splitLine("one two three", [mark(1, 5, 3), mark(1, 6, 20), mark(1, 9, 99)])
+    expect(pieces.map((piece) => piece.text).join("")).toBe("one two three")
+    expect(pieces.filter((piece) => piece.severity).map((piece) => piece.text)).toEqual([
+      "two",
+      "three",
+    ])
+  })
+})
+
+describe("remedies tried", () => {
+  const found = async () => {
+    const all: { name: string; text: string; gauge: readonly string[] }[] = []
+    for (const name of reports) {
+      const { cells } = await computeNotebook(report(name))
+      for (const { content } of cells) {
+        if (content?.kind !== "pattern") continue
+        const gauge = cells.flatMap((one) =>
+          one.content?.kind === "gauge" && one.content.of === content.pattern.name
+            ? one.content.lines
+            : [],
+        )
+        all.push({ name: content.pattern.name, text: content.pattern.text, gauge })
+      }
+    }
+    return all
+  }
+
+  it("are written where they are counts, stitches or chains, and lie better than before", async () => {
+    let written = 0
+    for (const { name, text } of await found()) {
+      const before = checkPattern(text)
+      const tried = tryRemedies(text)
+      expect(tried).toHaveLength(before.remedies.length)
+      for (const [index, trial] of tried.entries()) {
+        const { change } = before.remedies[index]!
+        if (/hook/.test(change)) expect(trial.text, name).toBeNull()
+        if (trial.text === null) continue
+        written += 1
+        const after = checkPattern(trial.text)
+        expect(severityOf(after.laidOut!.verdict), `${name}: ${change}`).toBeLessThan(
+          severityOf(before.laidOut!.verdict),
+        )
+        expect(after.problems.filter(({ severity }) => severity === "error")).toEqual([])
+        // Rounds before the one that is changed, and all headings, stay to the letter.
+        const lines = text.split("\n")
+        expect(trial.text.split("\n").slice(0, trial.line - 1)).toEqual(
+          lines.slice(0, trial.line - 1),
+        )
+      }
+    }
+    expect(written).toBeGreaterThan(5)
+  })
+
+  it("leave the gauge cell over a pattern out of the pattern's text", () => {
+    const text = `# Mat\nHook: 4 mm\nYarn: DK\n\n${[6, 12, 24, 48].map((n, i) => `Rnd ${i + 1}: ${i === 0 ? "6 sc in magic ring" : "2 sc in each st around"}. (${n} sc)`).join("\n")}\n\nWeave in the ends.`
+    const [plain, under] = [tryRemedies(text), tryRemedies(text, ["Hook: 5 mm", "Yarn: aran"])]
+    const texts = under.flatMap((trial) => (trial.text === null ? [] : [trial.text]))
+    expect(texts.length).toBeGreaterThan(0)
+    for (const one of texts) {
+      expect(one).toContain("Hook: 4 mm\nYarn: DK\n")
+      expect(one).not.toContain("5 mm")
+      expect(one.endsWith("\n\nWeave in the ends.")).toBe(true)
+    }
+    expect(plain.map(({ line }) => line)).toEqual(under.map(({ line }) => line))
+  })
+
+  it("are none for a text that cannot be read", () => {
+    expect(tryRemedies("")).toEqual([])
+    expect(tryRemedies("Rnd 1: constructor __proto__")).toEqual([])
+  })
+})
+
+describe("an answer in parts", () => {
+  it("tells the page first, then each drawing, then the end; and stops when it is not wanted", async () => {
+    const ask = async (rests: number) => {
+      const told: Answer[] = []
+      let left = rests
+      await makeAnswerer().answer(
+        { id: 7, markdown: report("lantern-wheel.md"), body: true },
+        (answer) => told.push(answer),
+        () => Promise.resolve(left-- > 0),
+      )
+      return told.map(({ part }) => part).filter((part) => part !== "working")
+    }
+    const parts = await ask(999)
+    expect(parts[0]).toBe("page")
+    expect(parts.slice(-2)).toEqual(["body", "end"])
+    expect(parts.filter((part) => part === "cell")).toHaveLength(3)
+    expect(await ask(0)).toEqual([])
+    expect(await ask(2)).toEqual(["page", "cell"])
+  })
+})
+
+describe("a live page as a file", () => {
+  it("holds the static page's body, one script by hash, and stays below 2.5 MB", async () => {
+    for (const name of reports) {
+      const { html } = await renderNotebook(report(name), { live: true })
+      expect(Buffer.byteLength(html), name).toBeLessThan(2_500_000)
+      expect(html.match(/<script/g)).toHaveLength(2)
+      expect(html.match(/<\/script/g)).toHaveLength(2)
+      expect(html).toMatch(/script-src &#39;sha256-[^&]+&#39;; worker-src blob:; base-uri/)
+      expect(html).not.toMatch(
+        /unsafe-|\bhttps?:\/\/(?!www\.w3\.org|vega\.github\.io)[^\s"']*"\s*>/,
+      )
+      const still = (await renderNotebook(report(name))).html
+      const sections = (page: string) => page.match(/<section[\s\S]*?<\/section>/g)
+      expect(sections(html.slice(0, html.indexOf("<script")))).toEqual(sections(still))
+    }
+  })
+
+  it("keeps text from ending the element it stands in", () => {
+    const text = "</script><script>alert(1)</script><!--\u2028&"
+    const json = jsonForPage({ text })
+    expect(json).not.toMatch(/[<>&\u2028]/)
+    expect(JSON.parse(json)).toEqual({ text })
+  })
+})
