@@ -162,6 +162,8 @@ function readSharedPlace(words: Words, repeat: Step): Step[] | null {
 export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: number } | null {
   return words.attempt(() => {
     let chains: number | undefined
+    const short = readShortCount(words)
+    if (short) return short
     words.accept(
       "first",
       "these",
@@ -255,6 +257,29 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
       ...(tog ? { tog } : {}),
       ...(extra === null ? {} : { chains: extra }),
     })
+  })
+}
+
+/** "(first dc and ch-1)", "(= dc, ch 2)": what the chain stands for, without a verb. */
+function readShortCount(words: Words): { countsAs: CountsAs } | null {
+  return words.attempt(() => {
+    if (!words.accept("first", "1st", "=", "equals", "stands", "for")) return null
+    words.accept("for")
+    words.accept("first", "1", "one", "a")
+    const kind = readKind(words)
+    if (!kind || kind.gathered) return null
+    let chains = 0
+    if (words.accept("and", "+", ",", "plus")) {
+      words.accept("a", "first")
+      if (!words.accept("ch")) return null
+      words.accept("-")
+      if (!words.isNumber()) return null
+      chains = words.value()
+      words.at += 1
+      words.accept("sp", "space")
+    }
+    if (!/^[)\]]$/.test(words.text())) return null
+    return { countsAs: { counts: true, kind, ...(chains > 0 ? { chains } : {}) } }
   })
 }
 

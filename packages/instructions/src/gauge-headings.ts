@@ -31,12 +31,14 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
       const reading = readGaugeLine(value, terms)
       swatches.push(...reading.swatches)
       for (const problem of reading.problems) {
-        const start = heading.valueStart + problem.start
+        const lead =
+          value.slice(problem.start).length - value.slice(problem.start).trimStart().length
+        const start = heading.valueStart + problem.start + lead
         findings.push({
           severity: "warning",
           code: "gauge-line",
           start,
-          end: start + problem.length,
+          end: start + Math.max(0, problem.length - lead),
           message: problem.message,
           hint: problem.hint,
         })

@@ -252,8 +252,10 @@ function isTotalHere(words: Words, steps: readonly Step[]): boolean {
   if (rest.length > 14) return false
   return (
     !rest.some(
-      (token) =>
-        /^(in|into|next|rep|repeat|from|ch|join|turn)$/.test(token.text) || token.text === "*",
+      (token, i) =>
+        /^(in|into|next|rep|repeat|from|join|turn)$/.test(token.text) ||
+        (token.text === "ch" && rest[i + 1]?.type === "number") ||
+        token.text === "*",
     ) && lastIsJoinOrRepeat(steps)
   )
 }

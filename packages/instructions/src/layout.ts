@@ -30,6 +30,10 @@ export interface PatternText {
 const headingPattern =
   /^\s*(title|pattern|name|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|gauge|tension|terms?|terminology|abbreviations?|notes?|pattern notes?|special stitch(?:es)?|stitch(?:es)? used|sizes?|finished size|measurements?|level|skill(?: level)?|difficulty|design(?:ed|er)?(?: by)?|by|source|colou?rs?|instructions|pattern|motif|square|granny|hexagon|circle|ring|foundation|centre|center|start|assembly|finishing|edging|border)\s*:/i
 
+/** Headings that take the whole line, whatever rounds it speaks of. */
+const wholeLine =
+  /^(gauge|tension|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|terms?|terminology|abbreviations?|notes?|pattern notes?|sizes?|finished size|measurements?|level|skill( level)?|difficulty|colou?rs?)$/
+
 const blockHeadings =
   /^(notes?|pattern notes?|materials?|supplies|abbreviations?|special stitch(es)?|stitch(es)? used|assembly|finishing)$/
 
@@ -67,7 +71,8 @@ export function layOut(source: SourceText): PatternText {
       open = null
       continue
     }
-    const labels = labelsIn(clean, start, end)
+    const plainHeading = wholeLine.test((headingPattern.exec(text)?.[1] ?? "").toLowerCase())
+    const labels = plainHeading ? [] : labelsIn(clean, start, end)
     const first = labels[0]
     if (first === undefined || first.start > start + leading(text)) {
       const heading = headingPattern.exec(text)

@@ -96,7 +96,7 @@ function readChainNoun(words: Words): Noun | null {
     if (words.isNumber() && (words.text(1) === "-" || isChain(words.text(1)))) {
       const ahead = words.text(1) === "-" ? 2 : 1
       if (!isChain(words.text(ahead))) return null
-      const joined = words.text(1) === "-"
+      const joined = words.text(1) === "-" || words.peek(1)?.spaced === false
       const after = words.text(ahead + 1) === "-" ? words.text(ahead + 2) : words.text(ahead + 1)
       if (!joined && !spaceWords.test(after)) return null
       size = words.value()

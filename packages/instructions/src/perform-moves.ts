@@ -3,7 +3,7 @@
 import { performWork } from "./perform-work.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import { findSite, type Site } from "./sites.ts"
-import type { Noun, Place, Step, StitchName } from "./tree.ts"
+import type { Noun, Place, Span, Step, StitchName } from "./tree.ts"
 import { nextSites, overrun, positionFor } from "./work-places.ts"
 
 export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>): void {
@@ -58,6 +58,24 @@ function shortOrNull<T>(find: () => T): T | null {
   }
 }
 
+/** Joins the round; where it began with a loop of chains, the slip stitch is the point both ends meet in. */
+function meetAtStart(work: RoundWork, span: Span): void {
+  work.joined = true
+  const { startSite, elements } = work
+  const last = elements[elements.length - 1]
+  if (
+    !startSite ||
+    !work.startPassed ||
+    work.startTaken ||
+    elements[0]?.type !== "chain" ||
+    last?.type !== "chain"
+  )
+    return
+  elements.unshift({ type: "stitch", kind: { basic: "sl st" }, anchors: [startSite.anchor] })
+  work.spans.unshift({ start: span.start, end: span.end })
+  work.use(work.main, startSite, "worked")
+}
+
 /** The round makes something besides slip stitches. */
 function makesOthers(steps: readonly Step[]): boolean {
   return steps.some((step) => /^(?:work|group|chain|repeat|pass|picot|as-round)$/.test(step.do))
@@ -99,7 +117,7 @@ export function performSlip(
   const place = step.place
   if (isLast && work.repeatDepth === 0 && !work.inPlace) {
     if (!place || place.at === "made" || (place.at === "next" && place.order === "first")) {
-      work.joined = true
+      meetAtStart(work, step)
       return
     }
     if (place.at === "next") {

@@ -120,6 +120,13 @@ function finishRepeat(
   }
   const mark = work.mark()
   const usedUp = work.main.at >= work.end - 1 && nothingLeft(work)
+  if (step.ending === "follows" && step.joins && usedUp && full > 0 && !beforeLast.startTaken) {
+    // The last time ends on the stitch of the join instead of a stitch of its own.
+    work.backTo(beforeLast)
+    const failed = tryOnce(work, step.last)
+    if (failed) throw failed
+    return
+  }
   if (step.ending === "follows") {
     const failed = tryOnce(work, step.last)
     if (!failed) return
@@ -130,7 +137,7 @@ function finishRepeat(
     if (again) throw again
     return
   }
-  if (!usedUp || (work.startTaken && closesOnFirst(step.last))) {
+  if (!usedUp || (beforeLast.startTaken && closesOnFirst(step.last))) {
     const failed = tryOnce(work, step.last)
     if (!failed) return
     work.backTo(mark)

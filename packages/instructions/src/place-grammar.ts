@@ -224,6 +224,7 @@ function readMade(words: Words, start: number): Place | null {
     words.accept("first", "beg", "beginning", "starting", "initial", "turning")
     const noun = readNoun(words)
     if (!noun) return null
+    if (noun.what === "chain" && words.isNumber()) words.at += 1
     return { ...words.since(start), at: "made", which: "first", noun }
   }
   if (words.accept("that", "these", "those")) {
@@ -679,7 +680,8 @@ export function readUntil(words: Words): Until | null {
       const count = acceptCount(words)
       const noun = readNoun(words)
       if (!noun) return null
-      if (noun.what === "space" && count === 1) return { kind: "to", noun }
+      if (noun.what === "space" || noun.what === "corner")
+        return { kind: "leaving", count, ofGroup: false, noun }
       return { kind: "leaving", count, ofGroup: false }
     }
     const next = words.accept("next")

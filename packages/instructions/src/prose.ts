@@ -21,7 +21,7 @@ export interface ProseFound {
 }
 
 const definition =
-  /^\s*(?:special\s+)?([a-z][a-z -]{0,28}?)\s*(?:\(([a-z-]{1,12})\))?\s*(?:=|:|-\s)\s*(?=\S)/i
+  /^\s*(?:special\s+)?([a-z][a-z -]{0,28}?)\s*(?:\(([a-z -]{1,16})\))?\s*(?:=|:|-\s)\s*(?=\S)/i
 const looksLikeWork = /\b(?:\d+\s*(?:sc|dc|hdc|tr|ch|htr|sts?)|ch\s*-?\d+|(?:sc|dc|hdc|tr)\s+in)\b/i
 const countSentence =
   /\b(?:chs?|chains?)\b[^.;\n]{0,60}\bcounts?\b|\bcounts?\b[^.;\n]{0,40}\b(?:as|not)\b/i

@@ -199,6 +199,7 @@ function readRounds(
     let stated: number | null = null
     let agrees: boolean | null = null
     let worked: Round | null = null
+    let places: readonly (readonly [number, number])[] = []
     if (!lost && tree.steps.length > 0) {
       const result = workRound({
         shared,
@@ -211,6 +212,7 @@ function readRounds(
         span: { start: text.start, end: text.label.end },
       })
       worked = result.round
+      places = result.spans.map((made) => [made.start, made.end] as const)
       stated = result.comparison.stated
       agrees = unreadWords ? null : result.comparison.agrees
       for (const finding of result.findings)
@@ -277,6 +279,7 @@ function readRounds(
       stated,
       agrees,
       clean: round !== null && !troubled && agrees !== false,
+      ...(round ? { elementPlaces: places } : {}),
     })
   }
   return progress

@@ -41,6 +41,8 @@ export interface RoundReading {
   readonly agrees: boolean | null
   /** True when the round was understood whole and its total is not contradicted. */
   readonly clean: boolean
+  /** For each element of the round, the stretch of text that made it: start and end offsets. */
+  readonly elementPlaces?: readonly (readonly [number, number])[]
 }
 
 export interface PatternReading {

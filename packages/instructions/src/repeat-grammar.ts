@@ -55,6 +55,29 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
     ]
   }
   const ending = readEnding(words, run)
+  const closing = ending.last ? ending.last[ending.last.length - 1] : undefined
+  if (
+    ending.last &&
+    ending.last.length > 1 &&
+    closing &&
+    (closing.do === "slip" || closing.do === "join") &&
+    run.steps[run.steps.length - 1]?.do !== "slip"
+  ) {
+    // "ending ch 3, sl st in first dc": the slip stitch joins the round.
+    const last = ending.last.slice(0, -1)
+    return [
+      {
+        ...words.since(start),
+        do: "repeat",
+        body: run.steps,
+        last,
+        ending: ending.how,
+        joins: true,
+        times,
+      },
+      closing,
+    ]
+  }
   return [
     {
       ...words.since(start),

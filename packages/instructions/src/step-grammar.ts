@@ -116,8 +116,26 @@ function acceptClauseOf(words: Words): true | null {
   return null
 }
 
+/** "mark first st", "place a marker in the last st", "move marker up as you go": to the end of the clause. */
+function acceptMarker(words: Words): boolean {
+  const verb = /^(place|put|use|move|mark|pm|insert|attach)$/.test(words.text())
+  if (!verb) return false
+  let marker = words.text() === "mark" || words.text() === "pm"
+  for (let ahead = 1; ahead < 16; ahead++) {
+    const text = words.text(ahead)
+    if (/^(marker|markers|mark|pin)$/.test(text)) marker = true
+    if (text === "" || text === "," || text === ";" || text === ".") {
+      if (!marker) return false
+      words.at += ahead
+      return true
+    }
+  }
+  return false
+}
+
 /** "make a slip knot", "pull the ring closed", "draw the loop up tightly". */
 function acceptHandling(words: Words): true | null {
+  if (acceptMarker(words)) return true
   words.accept("make", "start", "begin")
   words.accept("with")
   words.accept("a", "the")
@@ -299,6 +317,11 @@ export function readJoin(words: Words, steps: readonly Step[]): Step[] | null {
         return [{ ...words.since(start), do: "join", place: null, ring: true }]
       }
       const target = joinTarget(words, start)
+      if (words.attempt(() => (words.accept("to") && words.accept("form", "make") ? true : null))) {
+        words.accept("a", "the")
+        words.accept("ring", "circle", "loop")
+        return [{ ...words.since(start), do: "join", place: null, ring: true }]
+      }
       const place = target.place
       if (joinedYarn || (place && place.at === "next" && !hasWork(steps)))
         return [{ ...words.since(start), do: "attach", place }]
@@ -330,7 +353,7 @@ function joinTarget(words: Words, start: number): { place: Place | null; chain?:
     const token = words.peek()
     if (token?.type !== "ordinal") return null
     words.at += 1
-    if (!words.accept("ch", "chain", "st")) return null
+    if (!words.accept("ch", "chain", "st") && words.text() !== "of") return null
     words.attempt(() => {
       if (!words.accept("of", "in")) return null
       words.accept("the", "these", "first", "beg", "beginning", "starting", "initial", "turning")

@@ -72,7 +72,10 @@ export function tokenise(text: string, start: number, end: number): Token[] {
     const stop = Math.min(end, at + found[0].length)
     const token = tokenOf(found, at, stop, spaced)
     tokens.push(token)
-    at = token.type === "word" && stopBelongs(text, stop, token.text) ? stop + 1 : stop
+    const before = tokens[tokens.length - 2]
+    const endsPlace = before?.type === "ordinal" || (before?.type === "number" && !token.spaced)
+    at =
+      token.type === "word" && !endsPlace && stopBelongs(text, stop, token.text) ? stop + 1 : stop
   }
   return tokens
 }

@@ -112,7 +112,12 @@ export type Until =
   /** Up to the next of a kind, not using it. */
   | { readonly kind: "to"; readonly noun: Noun; readonly ofRound?: number }
   /** Up to the last `count` of what is left. */
-  | { readonly kind: "leaving"; readonly count: number; readonly ofGroup: boolean }
+  | {
+      readonly kind: "leaving"
+      readonly count: number
+      readonly ofGroup: boolean
+      readonly noun?: Noun
+    }
 
 export type Times =
   | { readonly kind: "total"; readonly count: number }
@@ -174,6 +179,8 @@ export type Step =
       readonly body: readonly Step[]
       readonly last: readonly Step[] | null
       readonly ending: "replaces" | "follows" | null
+      /** The ending is followed by the slip stitch that joins the round. */
+      readonly joins?: boolean
       readonly times: Times
     })
   | (Span & { readonly do: "picot"; readonly chains: number; readonly every?: number })

@@ -345,6 +345,7 @@ export function boundaryOf(work: RoundWork, position: Position, until: Until, sp
       : null
     return site ? site.from : limit
   }
+  if (until.noun) return lastOf(work, position, until.noun, until.count, span)
   const stop = until.ofGroup
     ? boundaryOf(work, position, { kind: "to", noun: { what: "space" } }, span)
     : limit
@@ -364,6 +365,26 @@ export function boundaryOf(work: RoundWork, position: Position, until: Until, sp
         "skipped",
       )
   return cut ?? position.at
+}
+
+/** Where the last `count` places of a kind that are left begin. */
+function lastOf(
+  work: RoundWork,
+  position: Position,
+  noun: Noun,
+  count: number,
+  span: Span,
+): number {
+  const meaning = work.meaning(position, noun, span)
+  const limit = position === work.main ? work.endAround : work.limitOf(position)
+  const starts: number[] = []
+  for (let at = position.at; meaning.exists && at < limit; ) {
+    const site = findSite(position.edge, meaning.noun, at, limit, position.base, null)
+    if (!site) break
+    starts.push(site.from)
+    at = Math.max(at + 1, site.to)
+  }
+  return starts[starts.length - count] ?? position.at
 }
 
 export function noPlace(span: Span, message: string): CannotWork {
