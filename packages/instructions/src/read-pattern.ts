@@ -17,8 +17,9 @@ import {
 } from "./limits.ts"
 import { type Finding, listProblems } from "./problem-list.ts"
 import { type ProseFound, readProse } from "./prose.ts"
-import { standIn, workRound } from "./read-round.ts"
+import { type RoundRequest, standIn, workRound } from "./read-round.ts"
 import type { PatternReading, RoundReading } from "./reading.ts"
+import { type Earlier, type Reconsidered, reconsider } from "./reconsider.ts"
 import type { Shared } from "./round-work.ts"
 import { lineAt, readSource, type SourceText } from "./source-text.ts"
 import { findTerms } from "./terms.ts"
@@ -131,6 +132,7 @@ function readRounds(
   const parsed = new Map<RoundText, { tree: RoundTree; findings: readonly Finding[] }>()
   let broken = false
   let lost = false
+  let earlier: Earlier | null = null
   let turnNext = false
   let carried: readonly Step[] = prose.foundation
   for (const one of list) {
@@ -201,7 +203,7 @@ function readRounds(
     let worked: Round | null = null
     let places: readonly (readonly [number, number])[] = []
     if (!lost && tree.steps.length > 0) {
-      const result = workRound({
+      const request: RoundRequest = {
         shared,
         index,
         number: one.number,
@@ -210,7 +212,19 @@ function readRounds(
         turned: turned && index > 0,
         row: text.label.row,
         span: { start: text.start, end: text.label.end },
-      })
+      }
+      let result = workRound(request)
+      const before = earlier
+      const again =
+        result.score > 0 && before && !unreadWords ? reconsider(before, request, result) : null
+      if (again) {
+        rounds[index - 1] = again.before
+        findings.push({ ...again.told, round: rounds[index - 1]!.number })
+        restate(progress, again, broken)
+        if (!again.worked) broken = true
+        result = again.result
+      }
+      earlier = result.round && !unreadWords ? { request, result, span: request.span } : null
       worked = result.round
       places = result.spans.map((made) => [made.start, made.end] as const)
       stated = result.comparison.stated
@@ -283,6 +297,22 @@ function readRounds(
     })
   }
   return progress
+}
+
+/** Puts the round before in its new reading into the motif and the list of readings. */
+function restate(progress: Progress, again: Reconsidered, broken: boolean): void {
+  const last = progress.readings[progress.readings.length - 1]
+  if (!again.worked) {
+    return
+  }
+  if (!broken) progress.motif[progress.motif.length - 1] = again.before
+  if (!last) return
+  const counts = countRound(again.before)
+  progress.readings[progress.readings.length - 1] = {
+    ...last,
+    counted: { stitches: counts.stitches, chains: counts.chains, spaces: counts.spaces },
+    elementPlaces: again.spans.map((made) => [made.start, made.end] as const),
+  }
 }
 
 function ringOnly(source: SourceText, one: OneRound): RoundReading {

@@ -59,7 +59,13 @@ export function workRound(request: RoundRequest): RoundResult {
     ...best,
     findings: [
       ...best.findings,
-      ...toldChoices(bestForced, best.comparison.agrees === true, request.span),
+      toldChoices(
+        bestForced,
+        best.comparison.agrees === true
+          ? "then the counts agree with the total stated"
+          : "then the counts fit the round before best",
+        request.span,
+      ),
     ],
   }
 }
@@ -204,23 +210,41 @@ const choiceWords: Readonly<Record<string, string>> = {
   "skipped-chains:do-not-count": "the chains skipped at the start do not count as a stitch",
 }
 
-function toldChoices(
+/** The note that tells a reading chosen, with what speaks for it. */
+export function toldChoices(
   forced: ReadonlyMap<ChoiceName, ChoiceValue>,
-  agrees: boolean,
+  why: string,
   span: Span,
-): Finding[] {
+): Finding {
   const words = [...forced].map(
     ([name, value]) => choiceWords[`${name}:${value}`] ?? `${name} ${value}`,
   )
-  return [
-    {
-      severity: "note",
-      code: "reading-chosen",
-      ...span,
-      message: `Read so that ${words.join(" and ")}: then ${agrees ? "the counts agree with the total stated" : "the counts fit the round before best"}.`,
-      hint: "Say so in the text if that is meant.",
-    },
-  ]
+  return {
+    severity: "note",
+    code: "reading-chosen",
+    ...span,
+    message: `Read so that ${words.join(" and ")}: ${why}.`,
+    hint: "Say so in the text if that is meant.",
+  }
+}
+
+/** The round in one reading, whatever comes of it. */
+export function workRoundAs(
+  request: RoundRequest,
+  forced: ReadonlyMap<ChoiceName, ChoiceValue>,
+): RoundResult {
+  return tryReading(request, forced)
+}
+
+/** Other readings of a round at the points named. */
+export function otherReadingsOf(
+  request: RoundRequest,
+  names: ReadonlySet<ChoiceName>,
+): ReadonlyMap<ChoiceName, ChoiceValue>[] {
+  const usual = tryReading(request, new Map())
+  return otherReadings(usual.choices, mostReadingsTried).filter((forced) =>
+    [...forced.keys()].every((name) => names.has(name)),
+  )
 }
 
 /** A stand-in for a round that could not be worked, from its stated total, so that reading can go on. */
