@@ -25,7 +25,8 @@ export const flatLiftShare = 0.05
 /**
  * Stretch that blocking takes up. Wool may be stretched by 30 % when wet without damage; crochet is pinned out by less
  * than lace knitting (no firm figure in print): half of that, and a little, as makers call discs with a sixth
- * too few or a fifth too many stitches slight.
+ * too few or a fifth too many stitches slight (two published series of sc discs, which are therefore no evidence
+ * for this figure).
  */
 export const blockableStretch = 0.2
 /** Without a shape in space, a misfit up to twice the give of tops and posts counts as flat. */
