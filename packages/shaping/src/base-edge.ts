@@ -29,7 +29,10 @@ const roundWithin = 0.05
 /** Beginnings tried per corner on or between places, where the edge below is not alike all round. */
 const mostBeginnings = 3
 
-/** @throws RoundwrightError `no-rounds`, `too-few-places` */
+/** Longer sides than this are no circle to be squared but a blanket. */
+const mostPlacesOfSide = 160
+
+/** @throws RoundwrightError `no-rounds`, `too-few-places`, `too-many-places` */
 export function beginningsOf(motif: Motif, gauge: Gauge, corners: number): Beginning[] {
   const laid = layFeet(motif, gauge)
   const count = laid.length
@@ -39,6 +42,15 @@ export function beginningsOf(motif: Motif, gauge: Gauge, corners: number): Begin
       `The last round has ${count} places to work into, fewer than ${corners} corners.`,
       {
         hint: "Work an increase round first, or ask for fewer corners.",
+        numbers: { places: count, corners },
+      },
+    )
+  if (count > mostPlacesOfSide * corners)
+    throw new RoundwrightError(
+      "too-many-places",
+      `A side of ${Math.round(count / corners)} places is too long to plan.`,
+      {
+        hint: `Start from a smaller round: at most ${mostPlacesOfSide} places a side.`,
         numbers: { places: count, corners },
       },
     )

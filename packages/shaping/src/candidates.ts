@@ -4,7 +4,7 @@
 
 import { type Aim, aimLength, aimPoint } from "./aim.ts"
 import type { HalfEdge } from "./half-edge.ts"
-import { turnsCorner } from "./outline-model.ts"
+import { mostTopsOfHalf, turnsCorner } from "./outline-model.ts"
 import type { Palette } from "./palette.ts"
 import { type HalfPlan, topsOfHalf } from "./plan.ts"
 
@@ -41,24 +41,34 @@ export function eachCandidate(
     for (const { inCorner, chains } of cornerGroups(edge, rules)) {
       const wanted = aimLength(aim, edge.half)
       for (const tops of spreads(edge, palette, rules, inCorner, chains, wanted)) {
-        const plan = fitHeights(edge, palette, rules, aim, tops, chains)
-        const key = keyOf(plan)
+        if (topsOfHalf(edge.shape, tops) >= mostTopsOfHalf) continue
+        const size = fitHeights(edge, palette, rules, aim, tops, chains)
+        const key = keyOf(tops, heightsFitted, size, chains)
         if (seen.has(key)) continue
         seen.add(key)
-        consider(plan)
+        consider({
+          tops,
+          heights: Array.from(heightsFitted.subarray(0, size)),
+          cornerChains: chains,
+        })
       }
     }
 }
 
 /** Equal for equal plans; two different ones fall together once in about 10^10 pairs. */
-function keyOf({ tops, heights, cornerChains }: HalfPlan): number {
-  let [a, b] = [cornerChains + 1, 0x9e3779b9]
-  const add = (value: number) => {
+function keyOf(
+  tops: readonly number[],
+  heights: Uint8Array,
+  size: number,
+  cornerChains: number,
+): number {
+  let a = cornerChains + 1
+  let b = 0x9e3779b9
+  for (let i = 0; i < tops.length + size; i++) {
+    const value = i < tops.length ? tops[i]! : heights[i - tops.length]!
     a = Math.imul(a ^ (value + 1), 0x01000193)
     b = Math.imul(b + value + 7, 0x85ebca6b) ^ (b >>> 13)
   }
-  tops.forEach(add)
-  heights.forEach(add)
   return (a >>> 0) * 0x100000 + ((b >>> 12) & 0xfffff)
 }
 
@@ -224,8 +234,10 @@ function withFewer(edge: HalfEdge, plain: readonly number[], fewer: number): num
 }
 
 const point = new Float64Array(2)
+/** Heights of the candidate at hand: most are met again and need no array of their own. */
+const heightsFitted = new Uint8Array(mostTopsOfHalf)
 
-/** Each top's height from the distance between its place and where the aimed outline wants it. */
+/** Writes each top's height to `heightsFitted`, gives their number: from the distance between its place and where the aimed outline wants it. */
 function fitHeights(
   edge: HalfEdge,
   palette: Palette,
@@ -233,14 +245,14 @@ function fitHeights(
   aim: Aim,
   tops: readonly number[],
   cornerChains: number,
-): HalfPlan {
+): number {
   const { feet, shape, half } = edge
   const last = feet.length - 1
   const length = aimLength(aim, half)
   const widthMm = palette.widthMm[rules.kinds[0]!]!
   const rest = edgeLength(edge, tops, cornerChains, widthMm) + (cornerChains * palette.chainMm) / 2
   const scale = length / rest
-  const heights: number[] = []
+  let size = 0
   let along = 0
   for (let i = 0; i <= last; i++) {
     const whole = tops[i]!
@@ -253,11 +265,13 @@ function fitHeights(
       const at = onMid ? 0 : onCorner ? rest : along + widthMm / 2
       along += onMid ? widthMm / 2 : widthMm
       aimPoint(aim, half, at * scale, point)
-      const need = Math.hypot(point[0]! - feet[i]!.x, point[1]! - feet[i]!.y)
-      heights.push(nearest(palette, rules.kinds, need))
+      const dx = point[0]! - feet[i]!.x
+      const dy = point[1]! - feet[i]!.y
+      const need = Math.sqrt(dx * dx + dy * dy)
+      heightsFitted[size++] = nearest(palette, rules.kinds, need)
     }
   }
-  return { tops: [...tops], heights, cornerChains }
+  return size
 }
 
 function nearest(palette: Palette, kinds: readonly number[], heightMm: number): number {

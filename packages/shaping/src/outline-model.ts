@@ -288,12 +288,16 @@ export class OutlineModel {
     for (let j = 0; j < n; j++) {
       const height = this.#height[j]!
       const own = this.#share[j]! * this.#width[j]! * height
-      const length = Math.hypot(x[j]! - this.#footX[j]!, y[j]! - this.#footY[j]!)
+      const dx = x[j]! - this.#footX[j]!
+      const dy = y[j]! - this.#footY[j]!
+      const length = Math.sqrt(dx * dx + dy * dy)
       energy += (own * (length / this.#rest[j]! - 1) ** 2) / 2
       area += own
       if (j + 1 === n) break
       const piece = (this.#width[j]! + this.#width[j + 1]!) / 2
-      const now = Math.hypot(x[j + 1]! - x[j]!, y[j + 1]! - y[j]!)
+      const ex = x[j + 1]! - x[j]!
+      const ey = y[j + 1]! - y[j]!
+      const now = Math.sqrt(ex * ex + ey * ey)
       const band = (this.#height[j]! + this.#height[j + 1]!) / 2
       energy += (band * piece * (now / piece - 1) ** 2) / 2
       // Measured over every other top: an edge that zigzags for want of room is no longer for it.

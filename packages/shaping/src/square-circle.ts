@@ -71,6 +71,8 @@ const usualProposals = 5
 const mostJudged = 6
 /** Nodes of net laid out in all: keeps large pieces within a few seconds. */
 const mostJudgedNodes = 2_400
+/** The same with the last rounds searched again: a piece of some thousand stitches is laid out once. */
+const mostNodesInAll = 9_000
 const fewestJudged = 3
 /**
  * The fast model holds the edge below still, the net lets it give: so the last rounds of the best plans are
@@ -89,7 +91,8 @@ const mostInCorner = 7
 
 /**
  * Proposals for added rounds that turn the motif's last round into a polygon, best first.
- * @throws RoundwrightError `bad-corners`, `bad-rounds`, `no-stitches`, `no-rounds`, `too-few-places`
+ * @throws RoundwrightError `bad-corners`, `bad-rounds`, `no-stitches`, `slip-stitch`, `no-rounds`, `too-many-places`,
+ *   `nothing-fits`
  */
 export function squareCircle(
   motif: Motif,
@@ -144,6 +147,7 @@ export function squareCircle(
   for (const { plan, beginning, start } of found) {
     if (judged.size >= mostJudged) break
     if (judged.size >= fewestJudged && nodes > mostJudgedNodes) break
+    if (judged.size > 0 && nodes > mostNodesInAll) break
     const made = judge(plan, beginning, start)
     nodes += made?.proposal.shape.net.nodes.length ?? 0
   }
@@ -151,11 +155,18 @@ export function squareCircle(
   const best = () => [...judged.values()].sort(byScore)
   while (aimed.size < mostAimed || (aimed.size < mostAimedIfPoor && !best().some(meetsTarget))) {
     const next = best().find((made) => !aimed.has(made))
-    if (!next) break
+    if (!next || nodes > mostNodesInAll) break
     aimed.add(next)
-    for (const plan of aimAgain(next, gauge, palette, count))
-      judge(plan, next.beginning, next.start)
+    for (const plan of aimAgain(next, gauge, palette, count)) {
+      const made = judge(plan, next.beginning, next.start)
+      nodes += made?.proposal.shape.net.nodes.length ?? 0
+    }
   }
+  if (judged.size === 0)
+    throw new RoundwrightError("nothing-fits", "No round of these stitches and corners fits.", {
+      hint: "Allow more stitches, another corner style or more rounds.",
+      numbers: { corners: options.corners, rounds: options.rounds },
+    })
   return [...judged.values()]
     .sort(byScore)
     .slice(0, wanted)

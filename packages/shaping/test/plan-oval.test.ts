@@ -1,0 +1,51 @@
+import { validateMotif } from "@roundwright/motif"
+import { gaugeFrom } from "@roundwright/stitches"
+import { describe, expect, it } from "vitest"
+import { expectClose } from "../../../test/support/close.ts"
+import { planOval } from "../src/index.ts"
+
+/** h/w of the trade's 6 sc a round. */
+const gauge = gaugeFrom({
+  swatches: [{ kind: { basic: "sc" }, widthMm: 6, heightMm: (6 * 6) / (2 * Math.PI) }],
+})
+
+describe("ovals", () => {
+  it("grow by a circle's increase in all, half of it at either end", () => {
+    const plan = planOval({ stitch: { basic: "sc" }, gauge, rounds: 6, chains: 12 })
+    // 2 x 10 stitches along the middle, 3 more at each end every round.
+    expect(plan.counts).toEqual([26, 32, 38, 44, 50, 56])
+    expect(plan.motif.rounds.map((round) => round.elements.length)).toEqual(plan.counts)
+    plan.flatCounts.forEach((flat, i) => {
+      expectClose(plan.counts[i]!, flat, 1e-9, "closed form with whole increases")
+    })
+    expect(plan.verdict).toBe("flat")
+    validateMotif(plan.motif)
+  })
+
+  it("never let a fractional increase add up", () => {
+    const own = gaugeFrom({ swatches: [] })
+    for (const basic of ["sc", "hdc", "dc", "tr"] as const) {
+      const plan = planOval({ stitch: { basic }, gauge: own, rounds: 12, chains: 9 })
+      plan.flatCounts.forEach((flat, i) => {
+        expectClose(plan.counts[i]!, flat, 1 + 1e-9, "each end is rounded to a whole stitch")
+      })
+    }
+  })
+
+  it("come out as much longer than wide as asked, to a chain", () => {
+    const plan = planOval({ stitch: { basic: "sc" }, gauge, rounds: 5, longerByMm: 120 })
+    expectClose(plan.lengthMm - plan.widthMm, 120, 6, "one stitch width")
+  })
+
+  it("refuse what cannot be meant", () => {
+    const stitch = { basic: "sc" } as const
+    for (const [options, code] of [
+      [{ stitch, gauge, rounds: 3 }, "bad-oval"],
+      [{ stitch, gauge, rounds: 3, chains: 2 }, "bad-oval"],
+      [{ stitch, gauge, rounds: 3, chains: 4.5 }, "bad-oval"],
+      [{ stitch, gauge, rounds: 0, chains: 9 }, "bad-rounds"],
+      [{ stitch, gauge: gaugeFrom({ swatches: [] }), rounds: 3, longerByMm: 80 }, "no-gauge"],
+    ] as const)
+      expect(() => planOval(options)).toThrow(expect.objectContaining({ code }))
+  })
+})
