@@ -60,7 +60,7 @@ export function curvatureChart(rows: readonly LedgerRow[], options: ChartOptions
       labels(values, (degrees) => degrees < 0, "top", 5),
     ],
     options,
-    rightPx,
+    { rightPx },
   )
 }
 

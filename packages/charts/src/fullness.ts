@@ -68,7 +68,7 @@ export function fullnessChart(rows: readonly LedgerRow[], options: ChartOptions 
       ),
     ],
     options,
-    nameRoomPx,
+    { rightPx: nameRoomPx },
   )
 }
 

@@ -77,6 +77,6 @@ export function growthChart(rows: readonly LedgerRow[], options: ChartOptions = 
       },
     ],
     options,
-    rightPx,
+    { rightPx },
   )
 }

@@ -60,6 +60,6 @@ export function reachChart(rows: readonly LedgerRow[], options: ChartOptions = {
       ),
     ],
     options,
-    nameRoomPx,
+    { rightPx: nameRoomPx },
   )
 }

@@ -62,33 +62,52 @@ const leastWidthPx = 240
 const mostWidthPx = 4000
 
 /** Room around the plot, px: figures of the y axis at the left, the axis of rounds below. */
-const room = { left: 54, bottom: 44, title: 18, key: 15, axisTitle: 24 } as const
+const room: Readonly<Record<"left" | "bottom" | "title" | "key" | "axisTitle", number>> = {
+  left: 54,
+  bottom: 44,
+  title: 18,
+  key: 15,
+  axisTitle: 24,
+}
 
 /** Widths of a letter of the title and of the key, px: wide enough for the sans of most machines. */
 const letter = { title: 8.3, key: 6.7 } as const
 
+/** Room of a chart that is not laid out like the others, px. */
+export interface PlotRoom {
+  /** Beside the plot, for names. */
+  readonly rightPx: number
+  /** Left of the plot; that of the figures of a y axis when absent. */
+  readonly leftPx?: number
+  /** Below the plot; that of a row of figures and the name of the x axis when absent. */
+  readonly bottomPx?: number
+  readonly heightPx?: number
+}
+
 /**
  * Shared outer shape of every chart. The layout is fixed here and not left to the drawing program,
  * which can only guess the width of a text where there is no screen.
- * @param yTitle what the y axis measures, with its unit; stands level above the axis
- * @param rightPx room beside the plot for names
+ * @param yTitle what the y axis measures, with its unit; stands level above the axis; null for a
+ * drawing without axes
  * @throws RoundwrightError `chart-too-narrow`, `not-finite`
  */
 export function frameChart(
   text: ChartText,
-  yTitle: string,
+  yTitle: string | null,
   values: ChartSpec["data"]["values"],
   layer: readonly ChartLayer[],
   options: ChartOptions,
-  rightPx: number,
+  plot: PlotRoom,
 ): ChartSpec {
   const width = widthOf(options)
+  const left = plot.leftPx ?? room.left
   const title = foldLine(text.title, Math.floor(width / letter.title))
   const subtitle = foldLine(text.key, Math.floor(width / letter.key))
-  const top = title.length * room.title + subtitle.length * room.key + room.axisTitle + 22
+  const above = yTitle === null ? 8 : room.axisTitle
+  const top = title.length * room.title + subtitle.length * room.key + above + 22
   const axisTitle: ChartLayer = {
-    data: { values: [{ name: yTitle }] },
-    mark: { type: "text", align: "left", baseline: "bottom", x: 4 - room.left, y: -9, limit: 0 },
+    data: { values: [{ name: yTitle ?? "" }] },
+    mark: { type: "text", align: "left", baseline: "bottom", x: 4 - left, y: -9, limit: 0 },
     encoding: { text: { field: "name", type: "nominal" } },
   }
   return {
@@ -99,22 +118,22 @@ export function frameChart(
       subtitle,
       anchor: "start",
       frame: "group",
-      dx: 4 - room.left,
-      offset: room.axisTitle,
+      dx: 4 - left,
+      offset: above,
     },
-    width: plotWidth(options, rightPx),
-    height: Math.round(Math.min(280, Math.max(210, width * 0.42))),
-    padding: { left: room.left, top, right: rightPx, bottom: room.bottom },
+    width: plotWidth(options, plot.rightPx, left),
+    height: plot.heightPx ?? Math.round(Math.min(280, Math.max(210, width * 0.42))),
+    padding: { left, top, right: plot.rightPx, bottom: plot.bottomPx ?? room.bottom },
     autosize: { type: "none" },
     data: { values },
-    layer: [...layer, axisTitle],
+    layer: yTitle === null ? layer : [...layer, axisTitle],
     config: chartConfig,
   }
 }
 
 /** Width of the plot itself, px. */
-export function plotWidth(options: ChartOptions, rightPx: number): number {
-  return widthOf(options) - room.left - rightPx
+export function plotWidth(options: ChartOptions, rightPx: number, leftPx = room.left): number {
+  return widthOf(options) - leftPx - rightPx
 }
 
 export function widthOf(options: ChartOptions): number {

@@ -1,0 +1,207 @@
+// The outline of the last round, pressed flat, over the polygon (or circle) it would ideally be: the regular
+// polygon with corners as far from the centre as these are on average. How far the middle of a side stands
+// off that polygon's side is its bow. Both axes have one scale.
+
+import type { Motif } from "@roundwright/motif"
+import type { LaidOutShape, Outline } from "@roundwright/relaxation"
+import { lengthWords, tidy } from "./findings.ts"
+import { type FlatPiece, type FlatPlace, placeFlat } from "./laid-out-piece.ts"
+import { outlineFinding } from "./shape-findings.ts"
+import {
+  type ChartLayer,
+  type ChartOptions,
+  type ChartSpec,
+  frameChart,
+  ink,
+  plotWidth,
+  type SpecValue,
+} from "./spec.ts"
+
+const rightPx = 16
+
+/** Room round the outline, as a share of its extent. */
+const edgeRoom = 1.08
+
+/** Points of a circle or polygon that look smooth at any size. */
+const idealPoints = 180
+
+/**
+ * @throws RoundwrightError `nothing-to-draw`, `not-finite`, `not-positive`, `chart-too-narrow`,
+ * `shape-of-another-motif`
+ */
+export function outlineChart(
+  motif: Motif,
+  shape: LaidOutShape,
+  options: ChartOptions = {},
+): ChartSpec {
+  const piece = placeFlat(motif, shape, options)
+  const { unit } = piece
+  const edge = piece.net.edges.at(-1)!
+  const points = edge.nodes.map((node) => piece.places[node]!)
+  const ideal = idealOutline(shape.outline, piece)
+  const reach = edgeRoom * extentOf([...points, ...ideal])
+  const axis = (field: string, title: string | null): Readonly<Record<string, SpecValue>> => ({
+    field,
+    type: "quantitative",
+    title: null,
+    scale: { domain: [-reach, reach], nice: false, zero: false },
+    axis: { tickCount: 6, grid: false, title },
+  })
+  const x = axis("x", `across, ${unit}`)
+  const y = axis("y", null)
+  const title = outlineFinding(shape.outline, unit)
+  return frameChart(
+    {
+      title,
+      key: `Solid: the edge as it lies flat. Dashed: ${idealWords(shape.outline)}.`,
+      description: `${title}. ${tellOutline(shape.outline, unit)}`,
+    },
+    `up, ${unit}`,
+    closed(points, edge.closed),
+    [
+      outlineLayer(x, y, closed(ideal, true), { strokeWidth: 1.1, strokeDash: [5, 4] }),
+      outlineLayer(x, y, null, { strokeWidth: 2 }),
+      ...measures(piece, shape.outline, x, y),
+    ],
+    options,
+    { rightPx, heightPx: plotWidth(options, rightPx) },
+  )
+}
+
+function extentOf(points: readonly FlatPlace[]): number {
+  return points.reduce((most, { x, y }) => Math.max(most, Math.abs(x), Math.abs(y)), 0)
+}
+
+function closed(points: readonly FlatPlace[], round: boolean) {
+  return [...points, ...(round ? points.slice(0, 1) : [])].map(({ x, y }, order) => ({
+    x,
+    y,
+    order,
+  }))
+}
+
+/** Corners of a regular polygon at the mean reach, turned as the real ones are on average; or a circle. */
+function idealOutline(outline: Outline, piece: FlatPiece): FlatPlace[] {
+  const k = outline.corners
+  if (k < 3 || piece.corners.length < 3) return ringOf(idealPoints, outline.sideReachMm, 0)
+  let [c, s] = [0, 0]
+  for (const node of piece.corners) {
+    const { x, y } = piece.places[node]!
+    const angle = k * Math.atan2(y, x)
+    c += Math.cos(angle)
+    s += Math.sin(angle)
+  }
+  return ringOf(k, outline.cornerReachMm, Math.atan2(s, c) / k)
+}
+
+function ringOf(count: number, radius: number, turn: number): FlatPlace[] {
+  return Array.from({ length: count }, (_, k) => {
+    const angle = turn + (2 * Math.PI * k) / count
+    return { x: radius * Math.cos(angle), y: radius * Math.sin(angle) }
+  })
+}
+
+function outlineLayer(
+  x: SpecValue,
+  y: SpecValue,
+  values: readonly Readonly<Record<string, SpecValue>>[] | null,
+  style: Readonly<Record<string, SpecValue>>,
+): ChartLayer {
+  return {
+    ...(values === null ? {} : { data: { values } }),
+    mark: { type: "line", stroke: ink, ...style },
+    encoding: { x, y, order: { field: "order", type: "quantitative" } },
+  }
+}
+
+/** Lines from the centre to a corner and to the middle of a side, with what they measure. */
+function measures(piece: FlatPiece, outline: Outline, x: SpecValue, y: SpecValue): ChartLayer[] {
+  const { corners, places, unit } = piece
+  const round = outline.corners < 3 || corners.length < 3
+  const corner = upperRight(corners.map((node) => places[node]!))
+  const side = { x: outline.sideReachMm, y: 0 }
+  const spokes = [
+    ...(round ? [] : [{ x: 0, y: 0, x2: corner.x, y2: corner.y }]),
+    { x: 0, y: 0, x2: side.x, y2: side.y },
+  ]
+  const cornerText = [
+    `corner ${lengthWords(outline.cornerReachMm, unit)}`,
+    ...(outline.cornerAngleDeg === null ? [] : [`angle ${tidy(outline.cornerAngleDeg, 0)}\u00b0`]),
+  ]
+  const sideText = round
+    ? [`edge ${lengthWords(outline.sideReachMm, unit)}`]
+    : [`side ${lengthWords(outline.sideReachMm, unit)}`, bowWords(outline, unit)]
+  return [
+    {
+      data: { values: spokes },
+      mark: { type: "rule", stroke: ink, strokeWidth: 1, strokeDash: [1, 3] },
+      encoding: { x, y, x2: { field: "x2" }, y2: { field: "y2" } },
+    },
+    {
+      data: { values: [{ x: 0, y: 0 }] },
+      mark: { type: "point", shape: "circle", size: 20, fill: ink, stroke: ink, opacity: 1 },
+      encoding: { x, y },
+    },
+    {
+      data: { values: round ? [] : corners.map((node) => ({ ...places[node]! })) },
+      mark: { type: "point", shape: "diamond", size: 60, fill: ink, stroke: ink, opacity: 1 },
+      encoding: { x, y },
+    },
+    ...(round ? [] : [note(along(corner, 0.62), cornerText, x, y, -1)]),
+    note(along(side, 0.48), sideText, x, y, 1),
+  ]
+}
+
+function along({ x, y }: FlatPlace, share: number): FlatPlace {
+  return { x: share * x, y: share * y }
+}
+
+/** The corner nearest to the upper right. */
+function upperRight(corners: readonly FlatPlace[]): FlatPlace {
+  return corners.reduce((best, one) => (one.x + one.y > best.x + best.y ? one : best), {
+    x: Number.NEGATIVE_INFINITY,
+    y: 0,
+  })
+}
+
+/** Lines of text beside a spoke: above (-1) or below (1) it. */
+function note(
+  place: FlatPlace,
+  lines: readonly string[],
+  x: SpecValue,
+  y: SpecValue,
+  below: 1 | -1,
+): ChartLayer {
+  return {
+    data: { values: [{ ...place, text: [...lines] }] },
+    mark: {
+      type: "text",
+      align: below > 0 ? "center" : "right",
+      baseline: below > 0 ? "top" : "bottom",
+      dx: below > 0 ? 0 : -8,
+      dy: below > 0 ? 8 : -15 * (lines.length - 1) - 2,
+      lineHeight: 15,
+      limit: 0,
+    },
+    encoding: { x, y, text: { field: "text", type: "nominal" } },
+  }
+}
+
+function bowWords({ bowMm }: Outline, unit: string): string {
+  if (tidy(Math.abs(bowMm), 1) === "0.0") return "straight"
+  return `bow ${lengthWords(Math.abs(bowMm), unit)} ${bowMm > 0 ? "out" : "in"}`
+}
+
+function idealWords({ corners }: Outline): string {
+  if (corners < 3) return "a circle of the same mean reach"
+  return `a regular polygon with ${corners} corners as far out`
+}
+
+function tellOutline(outline: Outline, unit: string): string {
+  const { corners, sideReachMm, cornerReachMm, acrossMm, cornerAngleDeg } = outline
+  const across = `${lengthWords(acrossMm, unit)} across`
+  if (corners < 3) return `Round, ${lengthWords(sideReachMm, unit)} from centre to edge, ${across}.`
+  const angle =
+    cornerAngleDeg === null ? "" : `, angle at a corner ${tidy(cornerAngleDeg, 0)} degrees`
+  return `${corners} corners, ${across}; centre to the middle of a side ${lengthWords(sideReachMm, unit)}, centre to a corner ${lengthWords(cornerReachMm, unit)}${angle}; sides: ${bowWords(outline, unit)}.`
+}

@@ -1,0 +1,368 @@
+import { findCorners } from "@roundwright/motif"
+import { type RoundwrightError, seededRandom } from "@roundwright/numerics"
+import { cornerNodes, usualMaterial } from "@roundwright/relaxation"
+import { gaugeFrom } from "@roundwright/stitches"
+import fc from "fast-check"
+import { describe, expect, it } from "vitest"
+import { expectClose } from "../../../test/support/close.ts"
+import { grannySquare } from "../../relaxation/test/support/motifs.ts"
+import {
+  type ChartSpec,
+  chartByName,
+  heightsByRound,
+  outlineChart,
+  profileChart,
+  shapeChartNames,
+  stitchDiagram,
+  strainByRound,
+  strainChart,
+} from "../src/index.ts"
+import { anyPiece, disc, laidOut, moved, type Piece, sampler, square } from "./shapes.ts"
+
+const absolute = { ledger: [], gauge: { source: "swatch", absolute: true, notes: [] } }
+const title = (spec: ChartSpec) => (spec.title.text as string[]).join(" ")
+const domain = (spec: ChartSpec, layer: number, axis: "x" | "y") =>
+  (spec.layer[layer]!.encoding![axis] as { scale: { domain: [number, number] } }).scale.domain
+const span = ([from, to]: [number, number]) => to - from
+const flat = laidOut(disc(12, 4), true)
+const cup = laidOut(disc(8, 4), true)
+const ruffle = laidOut(disc(18, 4), true)
+const squared = laidOut(square(), true)
+
+describe("the stitch diagram", () => {
+  const draw = (piece: Piece, widthPx = 640) => stitchDiagram(piece.motif, piece.shape, { widthPx })
+
+  it("says what is strained most", () => {
+    expect(title(draw(flat))).toBe("Pressed flat, no round is strained beyond what yarn gives")
+    expect(title(draw(cup))).toMatch(/^Pressed flat, round 1 is strained most: posts squeezed by/)
+    expect(title(draw(ruffle))).toMatch(/^Pressed flat, round 1 is strained most: posts stretched/)
+  })
+
+  it("draws every stitch and join once, at the middle of its post and as long as it", () => {
+    const spec = draw(flat)
+    const rows = spec.data.values
+    expect(rows.filter((row) => row.symbol === "dc")).toHaveLength(12 + 24 + 36 + 48)
+    const joins = spec.layer[2]!.data!.values
+    expect(joins.filter((row) => row.symbol === "sl st")).toHaveLength(4)
+    const pxPerMm = spec.width / span(domain(spec, 1, "x"))
+    for (const row of rows.filter(({ symbol }) => symbol === "dc").slice(0, 12)) {
+      const away = Math.hypot(Number(row.x), Number(row.y))
+      const long = Math.sqrt(Number(row.size)) / pxPerMm
+      expectClose(long, 2 * away, 0.3, "round 1 starts at the centre; lengths to a quarter px")
+    }
+  })
+
+  it("draws starting chains, gathered and joined legs, picots and the way of turned rounds", () => {
+    const spec = draw(laidOut(sampler()))
+    const count = (symbol: string) => spec.data.values.filter((row) => row.symbol === symbol).length
+    expect(count("chain"), "3 of the start, 2 of the space, 6 of the ring").toBe(11)
+    expect(count("leg sc")).toBe(2)
+    expect(count("closing sc")).toBe(1)
+    expect(count("picot")).toBe(1)
+    expect(count("dc, front post")).toBe(1)
+    expect(count("popcorn 6 dc")).toBe(1)
+    const arrows = spec.layer[2]!.data!.values.filter((row) => row.symbol === "turned")
+    expect(arrows).toHaveLength(2)
+    const [out, back] = arrows.map((row) => Number(row.angle))
+    const turn = Math.abs(((out! - back! + 540) % 360) - 180)
+    expect(turn, "round 2 runs against round 1").toBeGreaterThan(120)
+    expect(spec.description).toContain("Round 2, turned:")
+    expect(JSON.stringify(draw(flat))).not.toContain("way of work")
+  })
+
+  it("names the stitches of its legend in the terms asked for", () => {
+    const names = (terms: "US" | "UK") =>
+      JSON.stringify(stitchDiagram(flat.motif, flat.shape, { terms }).layer)
+    expect(names("US")).toContain('"text":"dc"')
+    expect(names("UK")).toContain('"text":"tr"')
+  })
+
+  it("has one scale for both axes", () => {
+    for (const piece of [flat, squared, laidOut(sampler())]) {
+      const spec = draw(piece, 400)
+      const [x, y] = [domain(spec, 1, "x"), domain(spec, 1, "y")]
+      expectClose((span(x) / spec.width) * (spec.height / span(y)), 1, 1e-9, "doubles")
+    }
+  })
+
+  it("stands a polygon on its side, however the net lies", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 7, noNaN: true }),
+        fc.double({ min: -1e3, max: 1e3, noNaN: true }),
+        (turn, shift) => {
+          const turned = moved(squared, turnedBy(squared.shape.flat.xy, turn, shift))
+          const spec = outlineChart(turned.motif, turned.shape)
+          const reach = spec.data.values.map(({ x, y }) => Math.hypot(Number(x), Number(y)))
+          const corner = spec.data.values[reach.indexOf(Math.max(...reach))]!
+          const angle = (Math.atan2(Number(corner.y), Number(corner.x)) * 180) / Math.PI
+          const off = ((angle % 90) + 90) % 90
+          expectClose(off, 45, 3, "the farthest of four corners, one stitch being 4 degrees wide")
+        },
+      ),
+      { seed: 21, numRuns: 30 },
+    )
+  })
+
+  it.each([640, 328])("numbers twelve rounds legibly at %i px", (widthPx) => {
+    const piece = laidOut(disc(12, 12))
+    const spec = draw(piece, widthPx)
+    expect(spec.data.values.length).toBeGreaterThan(900)
+    const layer = spec.layer.find(({ mark }) => mark.fontWeight === 700)!
+    const numbers = layer.data!.values
+    expect(numbers.at(-1)!.number).toBe("12")
+    expect(numbers.length).toBeGreaterThanOrEqual(6)
+    expect(Number(layer.mark.fontSize)).toBeGreaterThanOrEqual(8.5)
+    const pxPerMm = spec.width / span(domain(spec, 1, "x"))
+    numbers.forEach((a, k) => {
+      for (const b of numbers.slice(k + 1)) {
+        const apart = [Number(a.x) - Number(b.x), Number(a.y) - Number(b.y)].map(
+          (d) => Math.abs(d) * pxPerMm,
+        )
+        expect(Math.max(apart[0]! / 5, apart[1]! / 6.5)).toBeGreaterThan(1)
+      }
+    })
+  })
+
+  it("shades what is strained beyond the give, and nothing else", () => {
+    expect(draw(flat).layer[0]!.data!.values.length).toBeLessThan(30)
+    const shades = draw(cup).layer[0]!.data!.values.map(({ opacity }) => Number(opacity))
+    expect(shades.length).toBeGreaterThan(60)
+    expect(Math.max(...shades)).toBe(0.48)
+  })
+})
+
+describe("the profile", () => {
+  it("says how the piece lies on the table", () => {
+    const say = ({ motif, shape }: Piece) => title(profileChart(motif, shape))
+    expect(say(flat)).toMatch(/^On the table it (lies flat|rises 0\.\d mm at most)$/)
+    expect(say(cup)).toMatch(/^On the table it cups, [\d.]+ mm high$/)
+    expect(say(ruffle)).toMatch(/^On the table its edge makes \d waves? and rises [\d.]+ mm$/)
+  })
+
+  it("measures a cone as the cone it is", () => {
+    const { shape, motif } = flat
+    const xyz = new Float64Array(3 * shape.net.nodes.length)
+    shape.net.nodes.forEach(({ round, element }, node) => {
+      const [r, angle] = [3 * (round + 1), element * 0.7]
+      // 45 degrees, apex up, one unit above an arbitrary table.
+      xyz.set([r * Math.cos(angle) + 5, r * Math.sin(angle) - 2, 13 - r], 3 * node)
+    })
+    const centre = shape.net.centre[0]!
+    xyz.set([5, -2, 13], 3 * centre)
+    const heights = heightsByRound(motif, moved(flat, shape.flat.xy, xyz).shape)
+    heights.forEach(({ distance, mean, lowest, highest }, k) => {
+      for (const [value, wanted] of [
+        [distance, 3 * k],
+        [mean, 12 - 3 * k],
+        [lowest, 12 - 3 * k],
+        [highest, 12 - 3 * k],
+      ] as const)
+        expectClose(value, wanted, 1e-9, "sums of doubles")
+    })
+  })
+
+  it("draws heights a whole number of times as tall as they are, and says so", () => {
+    for (const piece of [flat, cup, ruffle, squared])
+      for (const widthPx of [240, 328, 640]) {
+        const spec = profileChart(piece.motif, piece.shape, { widthPx })
+        const stretch =
+          (spec.height / span(domain(spec, 0, "y"))) * (span(domain(spec, 0, "x")) / spec.width)
+        const key = (spec.title.subtitle as string[]).join(" ")
+        const said = /drawn (\d+) times/.exec(key)?.[1] ?? (/to scale/.test(key) ? "1" : "none")
+        expectClose(stretch, Number(said), 1e-6, "quotients of doubles")
+        const top = Math.max(...spec.data.values.map(({ highest }) => Number(highest)))
+        expect(top).toBeLessThanOrEqual(domain(spec, 0, "y")[1])
+      }
+  })
+
+  it("needs the shape in space", () => {
+    const { motif, shape } = laidOut(disc(12, 2))
+    expect(codeOf(() => profileChart(motif, shape))).toBe("needs-shape")
+  })
+})
+
+describe("the outline", () => {
+  const granny = laidOut(grannySquare(4))
+
+  it("says whether sides are straight", () => {
+    const say = ({ motif, shape }: Piece) => title(outlineChart(motif, shape))
+    expect(say(flat)).toMatch(/^The edge is round, [\d.]+ mm across$/)
+    expect(say(squared)).toMatch(/^The outline has 4 corners and /)
+    const bow = (bowMm: number) => {
+      const outline = { ...granny.shape.outline, bowMm }
+      return say({ ...granny, shape: { ...granny.shape, outline } })
+    }
+    expect(bow(0.1)).toBe("The outline has 4 corners and straight sides")
+    expect(bow(3)).toBe("The outline has 4 corners and sides that bow outwards by 3.0 mm")
+    expect(bow(-3)).toBe("The outline has 4 corners and sides that bow inwards by 3.0 mm")
+  })
+
+  it("lays a polygon behind it whose corners are as far out on average", () => {
+    const { motif, shape } = granny
+    const behind = outlineChart(motif, shape).layer[0]!.data!.values
+    expect(behind).toHaveLength(5)
+    for (const { x, y } of behind)
+      expectClose(Math.hypot(Number(x), Number(y)), shape.outline.cornerReachMm, 1e-9, "doubles")
+    // A square on its side: two corners at the height of each other.
+    expectClose(Number(behind[0]!.y) ** 2, Number(behind[1]!.y) ** 2, 1e-6, "turned by their mean")
+  })
+
+  it("marks the corners the measures are taken at, and has one scale for both axes", () => {
+    const { motif, shape } = granny
+    const spec = outlineChart(motif, shape, { widthPx: 500 })
+    const marked = spec.layer.find(({ mark }) => mark.shape === "diamond")!.data!.values
+    const last = shape.net.edges.length - 1
+    const nodes = shape.net.edges[last]!.nodes
+    const reach = nodes.map((node) =>
+      Math.hypot(...[...shape.flat.xy.slice(2 * node, 2 * node + 2)]),
+    )
+    const wanted = cornerNodes(shape.net, last, findCorners(motif)[last]!, reach)
+    expect(marked).toHaveLength(wanted.length)
+    const mean = marked.reduce((sum, { x, y }) => sum + Math.hypot(Number(x), Number(y)) / 4, 0)
+    expectClose(mean, shape.outline.cornerReachMm, 0.01, "mean of the same corners")
+    expectClose(spec.height, spec.width, 1e-9, "square")
+    expect(domain(spec, 0, "x")).toEqual(domain(spec, 0, "y"))
+  })
+})
+
+describe("strain by round", () => {
+  it("is that of the springs: a shape drawn out to (1 + e) strains by e more", () => {
+    const e = 0.2
+    const wide = moved(
+      squared,
+      squared.shape.flat.xy.map((value) => (1 + e) * value),
+    )
+    const before = strainByRound(squared.motif, squared.shape)
+    strainByRound(wide.motif, wide.shape).forEach(({ tops, posts }, k) => {
+      expectClose(
+        1 + tops,
+        (1 + e) * (1 + before[k]!.tops),
+        1e-9,
+        "lengths are linear in the scale",
+      )
+      expectClose(
+        1 + posts,
+        (1 + e) * (1 + before[k]!.posts),
+        1e-9,
+        "lengths are linear in the scale",
+      )
+    })
+  })
+
+  it("shows too few stitches as tops stretched, too many as tops squeezed", () => {
+    const last = (piece: Piece) => strainChart(piece.motif, piece.shape).data.values.at(-1)!
+    expect(Number(last(cup).tops)).toBeGreaterThan(100 * usualMaterial.give)
+    expect(Number(last(ruffle).tops)).toBeLessThan(0)
+  })
+
+  it("tells every round in words", () => {
+    const { description } = strainChart(cup.motif, cup.shape)
+    expect(description).toMatch(/round 4: tops stretched [\d.]+ %, posts squeezed [\d.]+ %/)
+  })
+})
+
+describe("every chart of a shape", () => {
+  it("takes its unit from the gauge", () => {
+    const loose = laidOut(disc(12, 2), true, gaugeFrom({ swatches: [] }))
+    const result = { ...absolute, gauge: { ...absolute.gauge, absolute: false } }
+    for (const name of ["profile", "outline"]) {
+      expect(JSON.stringify(chartByName(name, result, {}, loose))).toContain("widths of one sc")
+      expect(JSON.stringify(chartByName(name, absolute, {}, flat))).not.toContain(
+        "widths of one sc",
+      )
+    }
+  })
+
+  it("uses no colour", () => {
+    for (const name of shapeChartNames) {
+      const text = JSON.stringify(chartByName(name, absolute, {}, ruffle))
+      for (const [, ink] of text.matchAll(/"(?:color|stroke|fill)":"([^"]*)"/g))
+        expect(["currentColor", "transparent"]).toContain(ink)
+    }
+  })
+
+  it("holds finite numbers only, wherever the nodes of any motif lie, and is the same each time", () => {
+    const size = fc.constantFrom(1e-6, 1, 100, 1e7)
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 11 }),
+        fc.constantFrom(...shapeChartNames),
+        fc.integer({ min: 240, max: 1200 }),
+        size,
+        fc.integer(),
+        (seed, name, widthPx, scale, where) => {
+          const piece = scattered(anyPiece(seed), scale, where)
+          const spec = chartByName(name, absolute, { widthPx }, piece)
+          everyNumber(spec, (value) => expect(Number.isFinite(value)).toBe(true))
+          expect(JSON.stringify(spec)).not.toMatch(/NaN|Infinity|undefined/)
+          expect(spec.width + spec.padding.left + spec.padding.right).toBe(widthPx)
+          expect(spec.height).toBeLessThan(1.3 * widthPx + 220)
+          expect(spec.description.length).toBeGreaterThan(60)
+          expect(JSON.stringify(chartByName(name, absolute, { widthPx }, piece))).toBe(
+            JSON.stringify(spec),
+          )
+        },
+      ),
+      { seed: 12, numRuns: 120 },
+    )
+  })
+
+  it.each(shapeChartNames)("%s is refused without a shape, with a NaN, or too narrow", (name) => {
+    const draw = (piece?: Piece | { motif: Piece["motif"]; shape: null }, widthPx = 400) =>
+      codeOf(() => chartByName(name, absolute, { widthPx }, piece))
+    expect(draw()).toBe("needs-shape")
+    expect(draw({ motif: flat.motif, shape: null })).toBe("needs-shape")
+    const broken = moved(
+      flat,
+      flat.shape.flat.xy.map(() => Number.NaN),
+      new Float64Array(3 * flat.shape.net.nodes.length).fill(Number.NaN),
+    )
+    expect(draw(broken)).toBe("not-finite")
+    expect(draw(flat, 100)).toBe("chart-too-narrow")
+    expect(draw({ motif: disc(12, 3), shape: flat.shape })).toBe("shape-of-another-motif")
+    expect(draw({ motif: { ...flat.motif, rounds: [] }, shape: flat.shape })).toBe(
+      "nothing-to-draw",
+    )
+    expect(codeOf(() => chartByName(name, absolute, {}, flat))).toBe("nothing thrown")
+  })
+
+  it("refuses a diagram of more stitches than can be told apart", () => {
+    const { motif, shape } = flat
+    const springs = Array.from({ length: 60 }, () => shape.net.springs).flat()
+    const crowded = { ...shape, net: { ...shape.net, springs } }
+    expect(codeOf(() => stitchDiagram(motif, crowded))).toBe("too-many-stitches")
+  })
+})
+
+function turnedBy(xy: Float64Array, turn: number, shift: number): Float64Array {
+  const [c, s] = [Math.cos(turn), Math.sin(turn)]
+  return xy.map((_, k) => {
+    const [x, y] = [xy[k - (k % 2)]!, xy[k - (k % 2) + 1]!]
+    return shift + (k % 2 === 0 ? c * x - s * y : s * x + c * y)
+  })
+}
+
+/** Every node anywhere in a cube of that size. */
+function scattered(piece: Piece, size: number, seed: number): Piece {
+  const random = seededRandom(seed)
+  const anywhere = (count: number) =>
+    Float64Array.from({ length: count }, () => size * (random.uniform() - 0.5))
+  const nodes = piece.shape.net.nodes.length
+  return moved(piece, anywhere(2 * nodes), anywhere(3 * nodes))
+}
+
+function codeOf(work: () => unknown): string {
+  try {
+    work()
+  } catch (error) {
+    return (error as RoundwrightError).code ?? String(error)
+  }
+  return "nothing thrown"
+}
+
+function everyNumber(value: unknown, check: (value: number) => void): void {
+  if (typeof value === "number") check(value)
+  else if (value !== null && typeof value === "object")
+    for (const part of Object.values(value)) everyNumber(part, check)
+}
