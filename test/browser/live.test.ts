@@ -158,7 +158,7 @@ describe("a remedy", () => {
   it("can be tried: the pattern changes, and with it the verdict", () =>
     withPage(async (page) => {
       await write(page, 1, doubled)
-      await page.getByRole("button", { name: /^Try remedy 1/ }).click()
+      await page.getByRole("button", { name: /^Try it: .* remedy 1$/ }).click()
       await settled(page)
       expect(await area(page, 1).inputValue()).not.toBe(doubled)
       expect(await said(page)).toMatch(/lies flat/i)
@@ -167,7 +167,7 @@ describe("a remedy", () => {
       await settled(page)
       expect(await area(page, 1).inputValue()).toBe(doubled)
       expect(await said(page)).toMatch(/ruffles/i)
-      expect(await page.getByRole("button", { name: /^Try remedy 1/ }).count()).toBe(1)
+      expect(await page.getByRole("button", { name: /^Try it: .* remedy 1$/ }).count()).toBe(1)
     }))
 })
 

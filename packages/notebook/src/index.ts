@@ -1,7 +1,10 @@
+export * from "./blank-notebook.ts"
 export { type ComputeOptions, computeNotebook } from "./compute.ts"
 export {
   type RenderedNotebook,
+  type RenderNotebookOptions,
   type RenderOptions,
+  renderLivePage,
   renderNotebook,
   renderPage,
 } from "./page/render.ts"

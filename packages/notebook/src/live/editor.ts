@@ -17,6 +17,9 @@ export interface EditorActions {
 /** More problems than this usually follow from those before. */
 const mostListed = 40
 
+/** What stops the reading stands before what is only told. */
+const weight = { error: 0, warning: 1, note: 2 } as const
+
 export class Editor {
   readonly root: HTMLElement
   readonly area: HTMLTextAreaElement
@@ -57,7 +60,7 @@ export class Editor {
     const heading = make("label", { class: "label", for: `${id}-text` }, label)
     this.root = make(
       "div",
-      { class: "editor" },
+      { class: "editor", id: `${id}-editor` },
       make("div", { class: "heading" }, heading, tools),
       make("div", { class: "paper" }, this.#sheet, this.area),
       this.#list,
@@ -91,7 +94,8 @@ export class Editor {
     this.#marks = marksByLine(marks)
     this.#lines = this.area.value.split("\n")
     this.#redraw()
-    this.#list.replaceChildren(...marks.slice(0, mostListed).map((mark) => this.#item(mark)))
+    const listed = [...marks].sort((a, b) => weight[a.severity] - weight[b.severity])
+    this.#list.replaceChildren(...listed.slice(0, mostListed).map((mark) => this.#item(mark)))
     const rest = marks.length - mostListed
     if (rest > 0) this.#list.append(make("li", {}, `... and ${rest} more.`))
     this.#list.hidden = marks.length === 0

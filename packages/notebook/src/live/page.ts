@@ -8,6 +8,7 @@ import { Book } from "./book.ts"
 import { button, make, setMarkup } from "./dom.ts"
 import { Editor } from "./editor.ts"
 import { startEngine } from "./engine.ts"
+import { GaugeForm } from "./gauge-form.ts"
 import type { Answer, PageAnswer, Saying } from "./messages.ts"
 import { carriedSource, download, fileName, pageFile } from "./save.ts"
 import { editableKinds } from "./source.ts"
@@ -35,6 +36,7 @@ export function startPage(script: string): void {
 
 class LivePage {
   readonly #editors = new Map<number, Editor>()
+  readonly #forms = new Map<number, GaugeForm>()
   readonly #bar: Bar
   readonly #engine: ReturnType<typeof startEngine>
   /** What each part of the page was last told to hold, to leave alone what stays the same. */
@@ -118,13 +120,29 @@ class LivePage {
       fold.append(editor.root)
       section.replaceChildren(values, fold)
     } else section.replaceChildren(editor.root)
+    if (cell.kind === "gauge") this.#addForm(index, editor)
     editor.area.addEventListener("focus", () => this.#takeInHand(index))
+  }
+
+  #addForm(index: number, editor: Editor): void {
+    const form = new GaugeForm(
+      editor.root.id,
+      () => this.book.text(index),
+      (text) => {
+        this.book.change(index, text)
+        this.#changed([index])
+      },
+    )
+    form.show(this.book.text(index))
+    editor.root.append(form.root)
+    this.#forms.set(index, form)
   }
 
   /** Cells were changed: show it, mark what is old now, and ask for the new. */
   #changed(cells: readonly number[], redraw = true): void {
     if (cells.length === 0) return
     if (redraw) for (const cell of cells) this.#editors.get(cell)?.show(this.book.text(cell))
+    for (const cell of cells) this.#forms.get(cell)?.show(this.book.text(cell))
     this.#takeInHand(cells[0]!)
     this.#showEdits()
     document.body.classList.add("old", "waiting")
@@ -227,7 +245,7 @@ class LivePage {
               () => this.#editors.get(patternCell)?.goToLine(line),
               {
                 class: "try",
-                "aria-label": `Show the round to change for ${about}`,
+                "aria-label": `Show the round to change by ${about}`,
               },
             )
           : button(
@@ -237,7 +255,7 @@ class LivePage {
                 this.book.change(patternCell, text)
                 this.#changed([patternCell])
               },
-              { class: "try", "aria-label": `Try ${about}: change the pattern` },
+              { class: "try", "aria-label": `Try it: change the pattern by ${about}` },
             )
       remedy.append(offer)
     })

@@ -56,6 +56,13 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 .fold { margin: 0.7rem 0 0; }
 .fold > summary { display: inline-block; font-size: 0.76rem; padding: 0.15rem 0.55rem; min-height: 1.6rem; }
 .fold[open] > summary { margin-bottom: 0.8rem; }
+.fields { display: flex; flex-wrap: wrap; gap: 0.8rem 1.4rem; align-items: flex-end; margin: 0.8rem 0 0; font: 0.84rem/1.4 var(--sans); }
+.field { display: grid; gap: 0.2rem; min-width: 0; }
+.field label, .field legend { color: var(--quiet); font-size: 0.8rem; padding: 0; }
+.field select { max-width: 100%; }
+.swatch { display: flex; flex-wrap: wrap; gap: 0.4rem; align-items: center; border: 0; margin: 0; padding: 0; }
+.swatch legend { margin-bottom: 0.2rem; }
+.field input { width: 4.6rem; }
 .try { margin: 0.35rem 0 0; display: inline-block; }
 .old .verdict, .old .ledger, .old .remedies, .old .chart, .old .problems, .old .values { position: relative; }
 .old .verdict::after, .old .ledger::after, .old .remedies::after, .old .chart::after, .old .problems::after, .old .values::after {
@@ -76,7 +83,7 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 }
 @media (prefers-reduced-motion: no-preference) { .cell { scroll-margin-top: 5rem; } }
 @media print {
-  .bar, .tools, .fold, .try, .field, .squaring-form { display: none; }
+  .bar, .tools, .fold, .try, .fields, .squaring-form { display: none; }
   .paper > textarea { display: none; }
   .paper > .sheet { color: inherit; overflow: visible; padding: 0.4rem 0; }
   .paper mark { color: inherit; }

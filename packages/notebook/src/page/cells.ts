@@ -35,7 +35,7 @@ async function contentHtml(
     case "gauge":
       return [gaugeHtml(content.of, content.lines), cell.problems.map(problemBox)]
     case "calculation":
-      return calculationHtml(content.lines, faultsBySource(cell))
+      return calculationHtml(cell.index + 1, content.lines, faultsBySource(cell))
     case "verdict":
       return verdictHtml(content.pattern, page.told)
     case "ledger":

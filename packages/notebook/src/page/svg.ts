@@ -36,6 +36,9 @@ function refuseAll(vega: typeof import("vega")) {
 /** Gives the drawing its description, and a size that follows the page. */
 function named(svg: string, description: string): string {
   const box = /viewBox="([^"]*)"/.exec(svg)?.[1] ?? "0 0 640 352"
-  const inner = svg.slice(svg.indexOf(">") + 1)
+  // To those who hear it the drawing is one picture with one description; its parts are not told.
+  const inner = svg
+    .slice(svg.indexOf(">") + 1)
+    .replace(/<g\b[^>]*>/g, (tag) => tag.replace(/ (?:role|aria-[a-z]+)="[^"]*"/g, ""))
   return `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="${box}" aria-label="${escapeText(description)}">${inner}`
 }

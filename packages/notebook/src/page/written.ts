@@ -55,8 +55,12 @@ export function gaugeHtml(of: string, lines: readonly string[]): Html[] {
   return [element("p", { class: "label" }, `Gauge for ${of}`), element("pre", {}, shown)]
 }
 
-/** @param faults message and hint by source line, for lines without a value */
+/**
+ * @param place which cell of the notebook it is, from 1, to tell several calculations apart
+ * @param faults message and hint by source line, for lines without a value
+ */
 export function calculationHtml(
+  place: number,
   lines: readonly CalculationLine[],
   faults: ReadonlyMap<string, { readonly message: string; readonly hint: string }>,
 ): Html[] {
@@ -82,5 +86,7 @@ export function calculationHtml(
       element("td", { class: line.value === null ? "word wrap" : null }, value),
     )
   })
-  return [scrollBox("Calculation", element("table", {}, element("tbody", {}, rows)))]
+  return [
+    scrollBox(`Calculation in cell ${place}`, element("table", {}, element("tbody", {}, rows))),
+  ]
 }

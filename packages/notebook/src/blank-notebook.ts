@@ -1,0 +1,40 @@
+// A notebook for a motif of one's own: a small pattern to write over, yarn and hook, and every result.
+
+/** Markdown of the notebook a maker begins with. */
+export function blankNotebook(): string {
+  return [
+    "# A motif of my own",
+    "Does it lie flat, from which round is it off, and what would mend it? Write your pattern over the one below, round by round, in the words patterns are usually written in. What is not understood is underlined where it stands, and everything further down follows what you write.",
+    fence("pattern name=mine", example),
+    "## Yarn and hook",
+    "A swatch of your own beats every table. These lines count for the pattern above, whatever it says itself.",
+    fence("gauge for=mine", ["Yarn: DK", "Hook: 4 mm"]),
+    "## Does it lie flat?",
+    fence("verdict of=mine"),
+    fence("problems of=mine"),
+    "## What to change",
+    fence("remedies of=mine"),
+    "## Round by round",
+    fence("ledger of=mine"),
+    fence("chart of=mine name=growth"),
+    fence("chart of=mine name=fullness"),
+    "## How far it reaches",
+    fence("chart of=mine name=reach"),
+  ].join("\n\n")
+}
+
+/** Small, so that it is soon written over, and not quite flat, so that there is something to try. */
+const example = [
+  "# My motif",
+  "Terms: US",
+  "",
+  "Rnd 1: 6 sc in magic ring. (6 sc)",
+  "Rnd 2: 2 sc in each st around. (12 sc)",
+  "Rnd 3: *sc in next st, 2 sc in next st; rep from * around. (18 sc)",
+  "Rnd 4: 2 sc in each st around. (36 sc)",
+  "Rnd 5: *sc in next 5 sts, 2 sc in next st; rep from * around. (42 sc)",
+]
+
+function fence(info: string, lines: readonly string[] = []): string {
+  return ["```".concat(info), ...lines, "```"].join("\n")
+}

@@ -1,0 +1,124 @@
+// Every page of reports/ and the blank page in a browser: no complaint, the numbers of Node, readable
+// by everyone, on a phone, in light and in dark.
+
+import { readdirSync, readFileSync } from "node:fs"
+import { createRequire } from "node:module"
+import { blankNotebook, computeNotebook, renderNotebook } from "@roundwright/notebook"
+import type { Browser } from "playwright-core"
+import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { bundleScript } from "../../packages/notebook/src/live/bundle.ts"
+import { openBrowser, openPage, settled } from "./open-page.ts"
+
+const folder = new URL("../../reports/", import.meta.url)
+const notebooks = new Map<string, string>([
+  ...readdirSync(folder)
+    .filter((name) => name.endsWith(".md"))
+    .map((name) => [name, readFileSync(new URL(name, folder), "utf8")] as const),
+  ["the blank page", blankNotebook()],
+])
+const names = [...notebooks.keys()]
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8")
+
+let browser: Browser
+beforeAll(async () => {
+  browser = await openBrowser()
+})
+afterAll(() => browser?.close())
+
+describe.each(names)("%s", (name) => {
+  const markdown = notebooks.get(name)!
+  const rendered = renderNotebook(markdown, { live: true })
+
+  it("stands on a phone, finds no complaint, and is sound for readers of every kind, light and dark", async () => {
+    const { page, context, complaints } = await openPage(browser, (await rendered).html, {
+      viewport: { width: 360, height: 740 },
+      reducedMotion: "reduce",
+    })
+    await settled(page)
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth)
+    expect(wide).toBeLessThanOrEqual(360)
+    for (const fold of await page.locator("details > summary").all()) await fold.click()
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360)
+    await page.evaluate(axe)
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme })
+      const found = await page.evaluate(async () => {
+        const { axe } = globalThis as unknown as {
+          axe: { run(options: object): Promise<{ violations: Violation[] }> }
+        }
+        interface Violation {
+          readonly id: string
+          readonly impact: string
+          readonly nodes: { readonly html: string; readonly failureSummary: string }[]
+        }
+        const { violations } = await axe.run({ resultTypes: ["violations"] })
+        return violations.map(({ id, impact, nodes }) => ({
+          id,
+          impact,
+          at: nodes[0]!.html.slice(0, 200),
+          why: nodes[0]!.failureSummary,
+        }))
+      })
+      expect(found, colorScheme).toEqual([])
+    }
+    expect(complaints).toEqual([])
+    await context.close()
+  })
+
+  it("shows in its own words what Node wrote", async () => {
+    const { html } = await rendered
+    const { page, context, complaints } = await openPage(browser, html)
+    await settled(page)
+    await page.locator(".save > summary").click()
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: /HTML/ }).click(),
+    ])
+    const saved = readFileSync(await download.path(), "utf8")
+    const body = (text: string) => text.slice(text.indexOf("<body>"), text.indexOf("<script"))
+    expect(body(saved)).toBe(body(html))
+    expect(complaints).toEqual([])
+    await context.close()
+  })
+})
+
+describe("numbers", () => {
+  it("are the same in the browser as in Node, to six digits, for every pattern of every page", async () => {
+    const entry = new URL("../../packages/notebook/src/compute.ts", import.meta.url)
+    const script = await bundleScript(entry, "tool")
+    const { page, context } = await openPage(browser, "<!doctype html><title>bare</title>")
+    await page.evaluate(`${script};globalThis.tool = tool`)
+    let compared = 0
+    for (const [name, markdown] of notebooks) {
+      const there = await page.evaluate(async (text) => {
+        const { tool } = globalThis as unknown as {
+          tool: { computeNotebook: typeof computeNotebook }
+        }
+        const { cells, values } = await tool.computeNotebook(text)
+        return JSON.stringify([cells, values])
+      }, markdown)
+      const { cells, values } = await computeNotebook(markdown)
+      const here = numbersIn(JSON.parse(JSON.stringify([cells, values])))
+      const theirs = numbersIn(JSON.parse(there))
+      expect(theirs.map(([path]) => path)).toEqual(here.map(([path]) => path))
+      const apart = here.filter(([, value], index) => !sameDigits(value, theirs[index]![1]))
+      expect(apart, name).toEqual([])
+      compared += here.length
+    }
+    expect(compared).toBeGreaterThan(1_000)
+    await context.close()
+  })
+})
+
+/** Every number and every text, with its path. */
+function numbersIn(value: unknown, path = ""): (readonly [string, number | string])[] {
+  if (typeof value === "number" || typeof value === "string") return [[path, value]]
+  if (typeof value !== "object" || value === null) return []
+  return Object.entries(value).flatMap(([key, inner]) => numbersIn(inner, `${path}/${key}`))
+}
+
+/** Texts alike, numbers alike to six digits: engines may differ in the last bits of sines and powers. */
+function sameDigits(a: number | string, b: number | string): boolean {
+  if (typeof a !== "number" || typeof b !== "number") return a === b
+  return Math.abs(a - b) <= 1e-6 * Math.max(1e-6, Math.abs(a), Math.abs(b))
+}
