@@ -1,6 +1,7 @@
 // Squaring any circle: flat discs of N stitches in dc and in sc at the default gauge, given 4, 6 and 8 corners in
 // two or three rounds; the best proposal of each as the net lays it out. Nothing is fitted on these.
 
+import { layOut } from "@roundwright/relaxation"
 import { discEndingAt, type Proposal, squareCircle } from "@roundwright/shaping"
 import { gaugeFrom } from "@roundwright/stitches"
 
@@ -28,6 +29,8 @@ export interface SquaringChoice {
   readonly to?: number
   readonly step?: number
   readonly corners?: readonly number[]
+  /** Judge the best proposal in space too, on a table: ten times slower. */
+  readonly inSpace?: boolean
 }
 
 /** Rows for every count; two rounds first, three where two do not meet the target. */
@@ -36,17 +39,28 @@ export function squaringTable(choice: SquaringChoice = {}): SquaringRow[] {
   for (const stitch of choice.stitches ?? (["dc", "sc"] as const))
     for (let count = choice.from ?? 8; count <= (choice.to ?? 60); count += choice.step ?? 1)
       for (const corners of choice.corners ?? [4, 6, 8])
-        rows.push(bestSquaring(stitch, count, corners))
+        rows.push(bestSquaring(stitch, count, corners, choice.inSpace === true))
   return rows
 }
 
-function bestSquaring(stitch: "dc" | "sc", count: number, corners: number): SquaringRow {
+function bestSquaring(
+  stitch: "dc" | "sc",
+  count: number,
+  corners: number,
+  inSpace: boolean,
+): SquaringRow {
   const gauge = gaugeFrom({ swatches: [] })
   const motif = discEndingAt({ basic: stitch }, count, gauge)
   const tried = [2, 3].map((rounds) => () => {
     const proposals = squareCircle(motif, gauge, { corners, rounds })
     const rows = proposals.map((proposal) => rowOf(stitch, count, rounds, proposal))
-    return rows.find((row) => row.meets) ?? rows[0]!
+    const best = Math.max(
+      0,
+      rows.findIndex((row) => row.meets),
+    )
+    if (!inSpace) return rows[best]!
+    const { verdict } = layOut(proposals[best]!.motif, gauge)
+    return { ...rows[best]!, verdict, meets: rows[best]!.meets && liesOrBlocks(verdict) }
   })
   const two = tried[0]!()
   if (two.meets) return two
@@ -77,6 +91,10 @@ function rowOf(
     meets:
       Math.abs(bow) < squaringTarget.bow &&
       Math.abs(angleOffDeg) <= squaringTarget.angleDeg &&
-      (verdict === "flat" || verdict === "blocks-flat"),
+      liesOrBlocks(verdict),
   }
+}
+
+function liesOrBlocks(verdict: string): boolean {
+  return verdict === "flat" || verdict === "blocks-flat"
 }

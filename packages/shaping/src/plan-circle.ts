@@ -5,7 +5,7 @@
 // error never adds up: where the flat increase is fractional, some rounds take a repeat more or none
 // ("every n-th round"). A steady plan takes the same increase every round, where one lies flat.
 
-import { bands, keepLedger, type Ledger, type Verdict } from "@roundwright/flatness"
+import { bands, keepLedger, type Ledger, polygonFactor, type Verdict } from "@roundwright/flatness"
 import { type Centre, findCorners, type Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { chainSize, type Gauge, kindName, type StitchKind, sizeOf } from "@roundwright/stitches"
@@ -243,6 +243,13 @@ function wordsOn(
   }
   const last = counts.length - 1
   const off = counts[last]! / flatCounts[last]! - 1
+  if (corners > 0) {
+    const roundCount = (flatCounts[last]! * 2 * Math.PI) / polygonFactor(corners)
+    words.push(
+      `The last round has ${counts[last]}; sharp corners would take ${flatCounts[last]!.toFixed(1)}, a circle as far across ${roundCount.toFixed(1)}, and what lies between lies flat with corners that much rounded.`,
+    )
+    return words
+  }
   words.push(
     `The last round has ${counts[last]} where ${flatCounts[last]!.toFixed(1)} would be exactly flat (${off >= 0 ? "+" : ""}${(100 * off).toFixed(1)} %).`,
   )

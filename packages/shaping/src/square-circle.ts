@@ -367,12 +367,19 @@ function propose(
       strainEnergy: shape.strainEnergy,
     }),
     modelScore: plan.score,
-    changes,
+    changes: changes.length === 0 ? [] : [...changes, costWords(shape, corners)],
     plan,
     onto,
     palette,
     notes: notesOn(plan, palette),
   }
+}
+
+/** What evening out costs, beside a count that divides: there every corner and side is alike. */
+function costWords(shape: ProposalShape, corners: number): string {
+  const off = Math.abs(shape.cornerAngleDeg - (180 - 360 / corners))
+  const uneven = (100 * shape.unevenMm) / shape.sideMm
+  return `What that costs: the corner furthest off is ${off.toFixed(1)} degrees off, the side furthest off ${uneven.toFixed(1)} % of its length uneven.`
 }
 
 function kindsUsed(rounds: readonly HalfPlan[], palette: Palette): string[] {
