@@ -265,26 +265,31 @@ function readShortCount(words: Words): { countsAs: CountsAs } | null {
   return words.attempt(() => {
     if (!words.accept("first", "1st", "=", "equals", "stands", "for")) return null
     words.accept("for")
+    words.accept("the")
+    if (words.peek()?.type === "ordinal") words.at += 1
     words.accept("first", "1", "one", "a")
     const kind = readKind(words)
     if (!kind || kind.gathered) return null
     let chains = 0
-    if (words.accept("and", "+", ",", "plus")) {
+    const space = words.attempt(() => {
+      if (!words.accept("and", "+", ",", "plus")) return null
       words.accept("a", "first")
       if (!words.accept("ch")) return null
       words.accept("-")
       if (!words.isNumber()) return null
-      chains = words.value()
+      const count = words.value()
       words.at += 1
       words.accept("sp", "space")
-    }
-    if (!/^[)\]]$/.test(words.text())) return null
+      return count
+    })
+    if (space !== null) chains = space
+    if (!/^[)\],;.-]?$/.test(words.text())) return null
     return { countsAs: { counts: true, kind, ...(chains > 0 ? { chains } : {}) } }
   })
 }
 
 function skipRest(words: Words): void {
-  while (!words.done() && !/^[)\]};.]$/.test(words.text()) && words.peek()?.type !== "number")
+  while (!words.done() && !/^[)\]};.,-]$/.test(words.text()) && words.peek()?.type !== "number")
     words.at += 1
 }
 

@@ -1,7 +1,7 @@
 // From the words of a round to its steps. A loose recursive descent: what it cannot place is
 // reported word by word, and reading goes on after it.
 
-import { readBracket } from "./bracket-grammar.ts"
+import { readBracket, readCountsNote } from "./bracket-grammar.ts"
 import { deepestNesting } from "./limits.ts"
 import { atPlace, readPlace } from "./place-grammar.ts"
 import { readStarred, readTimes } from "./repeat-grammar.ts"
@@ -120,6 +120,7 @@ function repeatAll(words: Words, steps: readonly Step[]): Step[] | null {
     words.at += 1
     words.accept("this", "these", "the")
     words.accept("sequence", "pattern", "steps")
+    if (words.accept("[", "(", "{")) words.accept("]", ")", "}")
     const times = readTimes(words, true)
     if (!times || (times.kind === "until" && times.until.kind !== "around")) return null
     const first = steps.findIndex(
@@ -141,6 +142,8 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
   const text = words.text()
   if (text === "(" || text === "[" || text === "{") return readBracket(words, steps, totals)
   if (/^\*+$/.test(text) || /^[\u2020\u2021]+$/.test(text)) return readStarred(words, totals)
+  const note = steps[steps.length - 1]?.do === "chain" ? readBareCount(words) : null
+  if (note) return note
   if (text === "=" || text === "-" || text === ":" || isTotalHere(words, steps)) {
     const total = words.attempt(() => {
       words.accept("=", "-", ":")
@@ -166,6 +169,25 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
     readWork(words, steps) ??
     readPlaceFirst(words)
   )
+}
+
+/** "ch 2, does not count as a stitch, ...", "ch 3 = first dc", "ch 3 to count as first dc": no bracket. */
+function readBareCount(words: Words): Step[] | null {
+  if (
+    !/^(does|do|doesn't|don't|not|counts|count|counted|counting|=|for|to|-|as|is|will)$/.test(
+      words.text(),
+    )
+  )
+    return null
+  return words.attempt((): Step[] | null => {
+    const start = words.start()
+    words.accept("-")
+    words.accept("to")
+    const note = words.text() === "as" ? null : readCountsNote(words)
+    if (!note) return null
+    words.accept("-")
+    return [{ ...words.since(start), ...note, do: "note-counts" }]
+  })
 }
 
 /** "in next ch-5 loop 1 sc, 2 dc, 1 sc;": the place before what goes into it. */

@@ -32,3 +32,9 @@ export const mostProblems = 500
 
 /** Most single chains on the edge of one round, over all its runs. */
 export const mostChainsPerRound = 60_000
+
+/** A reading of a round with more steps than this is large: few others of it are tried. */
+export const largeReading = 4_000
+
+/** Other readings tried of a large round. */
+export const mostReadingsOfLarge = 3

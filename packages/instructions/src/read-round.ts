@@ -7,7 +7,7 @@ import { leftOver, totalFindings } from "./accounting.ts"
 import { type ChoiceName, Choices, type ChoiceValue, otherReadings } from "./choices.ts"
 import { centreEdge, type Edge, roundEdge } from "./edge.ts"
 import type { Foundation } from "./foundation.ts"
-import { mostReadingsTried } from "./limits.ts"
+import { largeReading, mostReadingsOfLarge, mostReadingsTried } from "./limits.ts"
 import { firstBasic } from "./main-stitch.ts"
 import { perform } from "./perform.ts"
 import type { Finding } from "./problem-list.ts"
@@ -31,8 +31,10 @@ export interface RoundResult {
   readonly spans: readonly Span[]
   readonly comparison: Comparison
   readonly findings: readonly Finding[]
-  /** Where a number of totals was stated and other readings were tried. */
+  /** How much is wrong with it: 0 when all agrees. */
   readonly score: number
+  /** Steps it took to work. */
+  readonly steps: number
 }
 
 const noComparison: Comparison = { stated: null, agrees: null, differing: [], findings: [] }
@@ -45,7 +47,10 @@ export function workRound(request: RoundRequest): RoundResult {
   if (usual.score === 0) return usual
   let best = usual
   let bestForced: ReadonlyMap<ChoiceName, ChoiceValue> | null = null
-  for (const forced of otherReadings(usual.choices, mostReadingsTried)) {
+  for (const forced of otherReadings(
+    usual.choices,
+    usual.steps > largeReading ? mostReadingsOfLarge : mostReadingsTried,
+  )) {
     const other = tryReading(request, forced)
     if (needsTotal(forced) && other.comparison.agrees !== true) continue
     if (other.score < best.score) {
@@ -99,6 +104,7 @@ function tryReading(
       comparison: stated,
       findings: [...work.findings, stop.finding],
       score: weights.cannot,
+      steps: work.steps,
       choices,
     }
   }
@@ -126,7 +132,7 @@ function tryReading(
     (comparison.agrees === false ? weights.total : 0) +
     left.length * weights.left +
     warnings * weights.warning
-  return { round, spans: work.spans, comparison, findings, score, choices }
+  return { round, spans: work.spans, comparison, findings, score, steps: work.steps, choices }
 }
 
 function edgeFor(request: RoundRequest, turned: boolean): Edge {

@@ -3,6 +3,7 @@
 
 import type { Round } from "@roundwright/motif"
 import type { ChoiceName, ChoiceValue } from "./choices.ts"
+import { largeReading } from "./limits.ts"
 import type { Finding } from "./problem-list.ts"
 import {
   otherReadingsOf,
@@ -38,6 +39,7 @@ export function reconsider(
   request: RoundRequest,
   result: RoundResult,
 ): Reconsidered | null {
+  if (earlier.result.steps > largeReading || result.steps > largeReading) return null
   return otherReading(earlier, request, result) ?? statedGround(earlier, request, result)
 }
 

@@ -54,6 +54,11 @@ export function readMode(words: Words): Step[] | null {
       )
     )
       return []
+    if (words.accept("continue", "continuing")) {
+      words.accept("to", "by", "in")
+      words.accept("work", "working")
+      return []
+    }
     if (words.attempt(() => acceptColourChange(words))) return []
     if (words.attempt(() => acceptClauseOf(words)) ?? words.attempt(() => acceptHandling(words)))
       return []

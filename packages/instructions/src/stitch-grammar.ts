@@ -82,6 +82,14 @@ function readRemarked(words: Words): StitchName | null {
   if (shaped) return shaped
   const kind = readKind(words)
   if (!kind) return null
+  if (!kind.gathered && words.accept("inc", "increase"))
+    return { kind, tog: false, shape: "increase" }
+  if (!kind.gathered && words.accept("dec", "decrease"))
+    return {
+      kind: { ...kind, gathered: { how: "together", legs: 2 } },
+      tog: true,
+      shape: "decrease",
+    }
   const tog = kind.gathered?.how === "together" || kind.gathered?.how === "cluster"
   if (elongated && kind.basic === "sc" && !kind.gathered) return { kind, tog }
   return { kind, tog }
@@ -115,7 +123,8 @@ export function readKind(words: Words): StitchKind | null {
   const gathered = readGathered(words)
   if (gathered) return gathered
   const first = words.peek()
-  if (first?.type !== "word" || notNames.has(first.text)) return null
+  const post = words.text(1) === "post"
+  if (first?.type !== "word" || (notNames.has(first.text) && !post)) return null
   let text = ""
   let best: { kind: StitchKind; length: number } | null = null
   for (let n = 0; n < longestName; n++) {
