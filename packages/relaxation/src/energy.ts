@@ -3,48 +3,10 @@
 
 import type { SymmetricPattern, TwiceDifferentiableFunction } from "@roundwright/numerics"
 import { type BlockPattern, layBlocks } from "./block-pattern.ts"
-import { planeCornerTerm, spaceCornerTerm } from "./corner-term.ts"
-import { hingeTerm } from "./hinge-term.ts"
-import type { Material } from "./material.ts"
-import type { Net, Point } from "./net.ts"
-import type { StrainLaw } from "./strain-law.ts"
-import { leanTerm, pullTerm, quadraticTerm, springTerm, type Term } from "./terms.ts"
-
-export interface EnergyOptions {
-  readonly dimensions: 2 | 3
-  readonly material: Material
-  /** Whether it lies on a table (z = 0) that it cannot sink through. Space only. */
-  readonly table: boolean
-  /** Outward force along the last edge as when pinned out, as a strain of the fabric; 0 for none. */
-  readonly pull: number
-  /** Corners of the fabric that must not close, from `cornersOfFabric`. */
-  readonly corners?: readonly FabricCorner[]
-}
-
-/** A corner at a point between two others, counterclockwise, and its cross product at ease, mm2. */
-export interface FabricCorner {
-  readonly at: Point
-  readonly first: Point
-  readonly second: Point
-  readonly areaMm2: number
-}
-
-/** Depth to which weight presses a node into the table, mm: invisible, yet not too stiff to solve. */
-const restingDepthMm = 0.01
-/** A node's contact must not be weaker than this when weight is off, N/mm per mm2. */
-const leastContact = 1e-4
-/** Contact of a node that carries no fabric counts as that of this area, mm2. */
-const leastAreaMm2 = 1
-/** Holds the centre when the edge is pulled outward, so that the pull has a middle; N/mm. */
-const centreHold = 0.02
-
-/**
- * A corner between a leg and the edge pushes back when it is closed to half its area, a lean of 60 degrees: there
- * the neighbouring stitches lie against each other.
- */
-const openShare = 0.5
-/** Strength of that push against the stiffness of the fabric: any share near 1 serves, it grows without bound. */
-const cornerShare = 0.1
+import { type EnergyOptions, gatherTerms, type Vector } from "./energy-terms.ts"
+import type { Net } from "./net.ts"
+import { contactEnergy, contactForce, contactOf, contactStiffness } from "./table.ts"
+import type { Term } from "./terms.ts"
 
 export class NetEnergy implements TwiceDifferentiableFunction {
   readonly size: number
@@ -84,12 +46,7 @@ export class NetEnergy implements TwiceDifferentiableFunction {
     this.loads = Float64Array.from(net.nodes, (node) => (d === 3 ? weight * node.areaMm2 : 0))
     this.contact =
       d === 3 && options.table
-        ? Float64Array.from(
-            net.nodes,
-            (node) =>
-              Math.max(weight / restingDepthMm, leastContact) *
-              Math.max(node.areaMm2, leastAreaMm2),
-          )
+        ? Float64Array.from(net.nodes, (node) => contactOf(weight, node.areaMm2))
         : null
   }
 
@@ -222,105 +179,6 @@ export class NetEnergy implements TwiceDifferentiableFunction {
     this.blocks ??= layBlocks(this.nodeStart, this.nodes, this.loads.length, this.dimensions)
     return this.blocks
   }
-}
-
-// Contact grows from nothing over the resting depth, so that the second derivative is continuous.
-function contactEnergy(k: number, z: number): number {
-  const s = restingDepthMm
-  const t = -z
-  return t < s ? (k * t ** 3) / (6 * s) : k * (t ** 2 / 2 - (s * t) / 2 + s ** 2 / 6)
-}
-
-function contactForce(k: number, z: number): number {
-  const s = restingDepthMm
-  const t = -z
-  return t < s ? (-k * t ** 2) / (2 * s) : -k * (t - s / 2)
-}
-
-function contactStiffness(k: number, z: number): number {
-  return k * Math.min(1, -z / restingDepthMm)
-}
-
-type Vector = readonly { readonly point: Point; readonly factor: number }[]
-
-/** Terms of the net with their vectors as signed points. */
-function gatherTerms(net: Net, options: EnergyOptions): { term: Term; points: Vector[] }[] {
-  const { material: m } = options
-  const fabric: StrainLaw = {
-    pulled: 1,
-    pushed: 1,
-    inside: m.give > 0 ? m.giveShare : 1,
-    give: m.give,
-  }
-  const string: StrainLaw = {
-    ...fabric,
-    pushed: m.slackShare,
-    inside: m.give > 0 ? Math.min(m.giveShare, m.slackShare) : m.slackShare,
-  }
-  const minus = (a: Point, b: Point): Vector => [
-    { point: a, factor: 1 },
-    { point: b, factor: -1 },
-  ]
-  const found: { term: Term; points: Vector[] }[] = []
-  for (const spring of net.springs)
-    found.push({
-      term: springTerm(
-        spring.restMm,
-        m.stiffness * spring.areaMm2,
-        spring.role === "chain" ? string : fabric,
-      ),
-      points: [minus(spring.from, spring.to)],
-    })
-  for (const lean of net.leans)
-    found.push({
-      term: leanTerm(lean.restMm, m.stiffness * m.leanShare * lean.areaShare),
-      points: [minus(lean.top, lean.left), minus(lean.top, lean.right)],
-    })
-  if (options.dimensions === 3)
-    for (const { points, scale, areasMm4, share } of net.hinges)
-      found.push({
-        term: hingeTerm(scale, areasMm4, m.bending * share),
-        points: [
-          minus(points[1], points[0]),
-          minus(points[2], points[0]),
-          minus(points[3], points[0]),
-        ],
-      })
-  const cornerTerm = options.dimensions === 2 ? planeCornerTerm : spaceCornerTerm
-  for (const { at, first, second, areaMm2 } of options.corners ?? [])
-    found.push({
-      term: cornerTerm(areaMm2, cornerShare * m.stiffness * areaMm2, openShare),
-      points: [minus(first, at), minus(second, at)],
-    })
-  for (const rod of net.rods)
-    found.push({
-      term: quadraticTerm(m.bending * m.chainBendingShare * rod.share),
-      points: [
-        rod.nodes.map((node, k) => ({
-          point: { nodes: [node], weights: [1] },
-          factor: k === 1 ? -2 : 1,
-        })),
-      ],
-    })
-  // Inside the give the fabric is softer: the same strain needs less force.
-  if (options.pull > 0) found.push(...pullTerms(net, m.stiffness * fabric.inside * options.pull))
-  return found
-}
-
-function pullTerms(net: Net, forcePerMm: number): { term: Term; points: Vector[] }[] {
-  const alone = (node: number): Vector[] => [
-    [{ point: { nodes: [node], weights: [1] }, factor: 1 }],
-  ]
-  const last = net.edges.at(-1)!
-  const pulled = last.nodes.map((node) => ({
-    term: pullTerm(forcePerMm * net.nodes[node]!.widthMm),
-    points: alone(node),
-  }))
-  const share = 1 / net.centre.length
-  const middle: Vector[] = [
-    net.centre.map((node) => ({ point: { nodes: [node], weights: [1] }, factor: share })),
-  ]
-  return [...pulled, { term: quadraticTerm(centreHold), points: middle }]
 }
 
 /** Appends the nodes of a term, ascending, and its coefficients. */

@@ -1,7 +1,7 @@
 // Corners of the fabric: at the base of each leg between the leg and the edge on either side of its top, and at
 // its top between both sides of its base. In a fabric that lies right side up all turn the same way.
 
-import type { FabricCorner } from "./energy.ts"
+import type { FabricCorner } from "./energy-terms.ts"
 import { type Net, nodePoint, type Point } from "./net.ts"
 
 /** @param xy places; corners that are turned over there already are left out */

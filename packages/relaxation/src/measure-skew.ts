@@ -1,7 +1,7 @@
 // Skew: how far the corners of the last round have turned against those of the first that has corners.
 
 import type { RoundCorners } from "@roundwright/motif"
-import { cornerNodes, middle, tipAt } from "./measure-shape.ts"
+import { cornerNodes, middle, tipAt } from "./measure-outline.ts"
 import type { Net } from "./net.ts"
 
 /** Degrees, positive counterclockwise as first laid out; null when fewer than two rounds have the same corners. */

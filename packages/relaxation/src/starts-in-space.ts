@@ -2,7 +2,7 @@
 // short for their distance from the centre, waves where they are too long, each as high as the misfit of
 // lengths asks for. Only starts: the minimiser decides.
 
-import { measureStrain } from "./measure-shape.ts"
+import { measureStrain } from "./measure-yarn.ts"
 import type { Net } from "./net.ts"
 
 export interface SpaceStart {

@@ -1,0 +1,28 @@
+// The table: a plane that pushes back where a node sinks below it.
+
+/** Depth to which weight presses a node into the table, mm: invisible, yet not too stiff to solve. */
+export const restingDepthMm = 0.01
+/** A node's contact must not be weaker than this when weight is off, N/mm per mm2. */
+const leastContact = 1e-4
+/** Contact of a node that carries no fabric counts as that of this area, mm2. */
+const leastAreaMm2 = 1 /** Stiffness of a node's contact, N/mm, from the fabric it carries. */
+export function contactOf(weight: number, areaMm2: number): number {
+  return Math.max(weight / restingDepthMm, leastContact) * Math.max(areaMm2, leastAreaMm2)
+}
+
+// Contact grows from nothing over the resting depth, so that the second derivative is continuous.
+export function contactEnergy(k: number, z: number): number {
+  const s = restingDepthMm
+  const t = -z
+  return t < s ? (k * t ** 3) / (6 * s) : k * (t ** 2 / 2 - (s * t) / 2 + s ** 2 / 6)
+}
+
+export function contactForce(k: number, z: number): number {
+  const s = restingDepthMm
+  const t = -z
+  return t < s ? (-k * t ** 2) / (2 * s) : -k * (t - s / 2)
+}
+
+export function contactStiffness(k: number, z: number): number {
+  return k * Math.min(1, -z / restingDepthMm)
+}
