@@ -2,8 +2,9 @@
 
 import type { Motif } from "@roundwright/motif"
 import { kindName, type StitchKind, type Terms } from "@roundwright/stitches"
+import { strainGreys } from "./diagram-patches.ts"
+import { type DiagramView, sizeOfLength } from "./diagram-view.ts"
 import { type ChartLayer, ink, type SpecValue } from "./spec.ts"
-import { type DiagramView, sizeOfLength } from "./stitch-diagram.ts"
 import {
   arrowSymbol,
   chainSymbol,
@@ -37,7 +38,6 @@ const gap = 16
 export function diagramLegend(
   motif: Motif,
   view: DiagramView,
-  greys: readonly { readonly beyond: number; readonly opacity: number }[],
   terms: Terms,
   turned: boolean,
 ): DiagramLegend {
@@ -62,7 +62,7 @@ export function diagramLegend(
           y: at,
         })),
       ),
-      ...strainLegend(greys, strainY, view.widthPx),
+      ...strainLegend(strainY, view.widthPx),
     ],
   }
 }
@@ -167,18 +167,14 @@ function textLayer(texts: readonly { text: string; x: number; y: number }[]): Ch
 }
 
 /** Patches of grey, each with the strain from which it is used. */
-function strainLegend(
-  greys: readonly { readonly beyond: number; readonly opacity: number }[],
-  y: number,
-  widthPx: number,
-): ChartLayer[] {
+function strainLegend(y: number, widthPx: number): ChartLayer[] {
   const heading = widthPx < 420 ? "strain >" : "strained by more than"
   const from = letter * heading.length + 8
-  const step = Math.min(84, (widthPx - from) / greys.length)
+  const step = Math.min(84, (widthPx - from) / strainGreys.length)
   return [
     {
       data: {
-        values: greys.map(({ opacity }, k) => ({
+        values: strainGreys.map(({ opacity }, k) => ({
           left: from + k * step + 9,
           top: y,
           grey: opacity,
@@ -192,7 +188,7 @@ function strainLegend(
     },
     textLayer([
       { text: heading, x: 0, y },
-      ...greys.map(({ beyond }, k) => ({
+      ...strainGreys.map(({ beyond }, k) => ({
         text: `${Number((100 * beyond).toFixed(beyond < 0.05 ? 1 : 0))} %`,
         x: from + k * step + 22,
         y,

@@ -2,9 +2,10 @@
 // any round is turned. Symbols under a number are faded, numbers that would crowd each other are left out.
 
 import type { Motif } from "@roundwright/motif"
-import type { DiagramMark, DiagramMarks, RoundStart } from "./diagram-marks.ts"
+import type { DiagramMark } from "./diagram-geometry.ts"
+import type { RoundStart } from "./diagram-starts.ts"
+import type { DiagramView } from "./diagram-view.ts"
 import type { ChartLayer, SpecValue } from "./spec.ts"
-import type { DiagramView } from "./stitch-diagram.ts"
 
 /** Figures smaller than the first cannot be read, larger than the second need not be, px. */
 const figurePx = { least: 8.5, most: 12 } as const
@@ -20,13 +21,18 @@ export interface RoundNumbers {
   readonly faded: ReadonlySet<DiagramMark>
 }
 
-export function numberRounds(drawn: DiagramMarks, view: DiagramView, motif: Motif): RoundNumbers {
-  const depths = drawn.starts.map(({ depth }) => depth * view.pxPerUnit)
+export function numberRounds(
+  starts: readonly RoundStart[],
+  marks: readonly DiagramMark[],
+  view: DiagramView,
+  motif: Motif,
+): RoundNumbers {
+  const depths = starts.map(({ depth }) => depth * view.pxPerUnit)
   const deepest = Math.max(...depths)
   const font =
     Math.round(Math.min(figurePx.most, Math.max(figurePx.least, depthShare * deepest)) * 2) / 2
   const boxes = spaced(
-    drawn.starts.map((start) => boxOf(start, font, view)),
+    starts.map((start) => boxOf(start, font, view)),
     view,
   )
   const turned = motif.rounds.some((round, index) => round.turned && index > 0)
@@ -47,7 +53,7 @@ export function numberRounds(drawn: DiagramMarks, view: DiagramView, motif: Moti
       },
     },
     arrows: turned ? boxes.map((box) => arrowBeside(box, font, view)) : [],
-    faded: new Set(drawn.marks.filter((mark) => boxes.some((box) => covers(box, mark)))),
+    faded: new Set(marks.filter((mark) => boxes.some((box) => covers(box, mark)))),
   }
 }
 

@@ -7,11 +7,15 @@
 
 import { countRound, type Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
-import { blockableStretch, type LaidOutShape, usualMaterial } from "@roundwright/relaxation"
+import { type LaidOutShape, measureStrain } from "@roundwright/relaxation"
 import { kindName, type Terms } from "@roundwright/stitches"
+import { postsOf } from "./diagram-geometry.ts"
 import { diagramLegend, legendSymbols } from "./diagram-legend.ts"
-import { type DiagramMark, type DiagramMarks, diagramMarks } from "./diagram-marks.ts"
+import { diagramMarks } from "./diagram-marks.ts"
 import { numberRounds } from "./diagram-numbers.ts"
+import { type ShadedPatch, shadedPatches } from "./diagram-patches.ts"
+import { startOf } from "./diagram-starts.ts"
+import { type DiagramView, fitView, type Row, rowOf, symbolEncoding } from "./diagram-view.ts"
 import { placeFlat } from "./laid-out-piece.ts"
 import { strainByRound, strainFinding, strainWords } from "./shape-findings.ts"
 import {
@@ -36,17 +40,6 @@ const marginPx = 10
 /** More symbols than this are a grey disc at any width, and a drawing of many megabytes. */
 const mostMarks = 6000
 
-/** A piece higher than wide is drawn this much higher than wide at most. */
-const mostHeightShare = 1.25
-
-/** Greys for strains beyond each bound: what yarn gives, twice that, as far as blocking helps, and between. */
-export const strainGreys: readonly { readonly beyond: number; readonly opacity: number }[] = [
-  { beyond: usualMaterial.give, opacity: 0.12 },
-  { beyond: 2 * usualMaterial.give, opacity: 0.22 },
-  { beyond: usualMaterial.give + blockableStretch / 2, opacity: 0.34 },
-  { beyond: blockableStretch, opacity: 0.48 },
-]
-
 /**
  * @throws RoundwrightError `too-many-stitches`, `nothing-to-draw`, `not-finite`, `chart-too-narrow`,
  * `shape-of-another-motif`
@@ -57,41 +50,43 @@ export function stitchDiagram(
   options: DiagramOptions = {},
 ): ChartSpec {
   const piece = placeFlat(motif, shape, options)
-  const drawn = diagramMarks(motif, shape, piece)
-  if (drawn.marks.length > mostMarks)
+  const posts = postsOf(piece)
+  const marks = diagramMarks(motif, piece, posts)
+  if (marks.length > mostMarks)
     throw new RoundwrightError(
       "too-many-stitches",
-      `${drawn.marks.length} stitches and chains are too many to be told apart in a drawing.`,
-      { hint: "Draw fewer rounds.", numbers: { marks: drawn.marks.length, most: mostMarks } },
+      `${marks.length} stitches and chains are too many to be told apart in a drawing.`,
+      { hint: "Draw fewer rounds.", numbers: { marks: marks.length, most: mostMarks } },
     )
-  const view = fitView(drawn, plotWidth(options, marginPx, marginPx))
-  const numbers = numberRounds(drawn, view, motif)
+  const view = fitView(marks, plotWidth(options, marginPx, marginPx))
+  const starts = motif.rounds.map((_, round) => startOf(motif, piece, posts, round))
+  const numbers = numberRounds(starts, marks, view, motif)
   const terms = options.terms ?? "US"
-  const legend = diagramLegend(motif, view, strainGreys, terms, numbers.arrows.length > 0)
-  const patches = shadedPatches(drawn)
+  const legend = diagramLegend(motif, view, terms, numbers.arrows.length > 0)
+  const patches = shadedPatches(piece, posts, measureStrain(piece.net, shape.flat.xy, 2))
   const symbols = symbolScale([
-    ...drawn.marks.map(({ symbol }) => symbol),
+    ...marks.map(({ symbol }) => symbol),
     ...patches.map(({ mark }) => mark.symbol),
     ...legendSymbols(motif),
   ])
-  const rows = drawn.marks.map((mark) => rowOf(mark, view, numbers.faded.has(mark)))
+  const rows = marks.map((mark) => rowOf(mark, view, numbers.faded.has(mark)))
   const strains = strainByRound(motif, shape)
   const title = strainFinding(strains)
   return frameChart(
     {
       title,
-      key: "Every stitch where it comes to lie, darker where strained; each round's number at its start.",
+      key: "Every stitch where it comes to lie, shaded where strained; each round's number at its start.",
       description: `${title}. Stitch diagram, read from the centre outwards. ${motif.rounds
         .map((_, round) => `${tellRound(motif, round, terms)}; ${tellStrain(strains[round]!)}`)
         .join(". ")}.`,
     },
     null,
-    rows.filter((_, k) => !drawn.marks[k]!.filled),
+    rows.filter((_, k) => !marks[k]!.filled),
     [
       patchLayer(patches, view, symbols),
       symbolLayer(view, symbols, false, null),
       symbolLayer(view, symbols, true, [
-        ...rows.filter((_, k) => drawn.marks[k]!.filled),
+        ...rows.filter((_, k) => marks[k]!.filled),
         ...numbers.arrows.map((arrow) => ({ ...arrow, symbol: arrowSymbol.key })),
       ]),
       numbers.layer,
@@ -105,79 +100,6 @@ export function stitchDiagram(
       heightPx: view.heightPx,
     },
   )
-}
-
-/** How the piece is placed in the plot. */
-export interface DiagramView {
-  readonly widthPx: number
-  readonly heightPx: number
-  readonly pxPerUnit: number
-  readonly x: Readonly<Record<string, SpecValue>>
-  readonly y: Readonly<Record<string, SpecValue>>
-  /** Rounds a coordinate to a hundredth of a pixel or so, to keep the data short. */
-  readonly tidy: (value: number) => number
-  readonly strokePx: number
-}
-
-function fitView(drawn: DiagramMarks, widthPx: number): DiagramView {
-  let [left, right, low, high] = [0, 0, 0, 0]
-  for (const { x, y, length } of drawn.marks) {
-    left = Math.min(left, x - length / 2)
-    right = Math.max(right, x + length / 2)
-    low = Math.min(low, y - length / 2)
-    high = Math.max(high, y + length / 2)
-  }
-  const pxPerUnit = Math.min(widthPx / (right - left), (mostHeightShare * widthPx) / (high - low))
-  const heightPx = Math.max(leastHeightPx, Math.ceil((high - low) * pxPerUnit))
-  const digits = Math.min(12, Math.max(0, Math.ceil(Math.log10(100 * pxPerUnit))))
-  const axis = (from: number, to: number, px: number) => {
-    const middle = (from + to) / 2
-    const half = px / pxPerUnit / 2
-    return {
-      type: "quantitative",
-      axis: null,
-      scale: { domain: [middle - half, middle + half], nice: false, zero: false },
-    }
-  }
-  const typical = median(drawn.marks.map(({ length }) => length)) * pxPerUnit
-  return {
-    widthPx,
-    heightPx,
-    pxPerUnit,
-    x: axis(left, right, widthPx),
-    y: axis(low, high, heightPx),
-    tidy: (value) => Number(value.toFixed(digits)),
-    strokePx: Math.min(1.4, Math.max(0.65, 0.055 * typical)),
-  }
-}
-
-/** A flat strip still gets room for its numbers. */
-const leastHeightPx = 60
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b)
-  return sorted[Math.floor(sorted.length / 2)] ?? 0
-}
-
-type Row = Readonly<Record<string, SpecValue>>
-
-function rowOf(mark: DiagramMark, view: DiagramView, faded: boolean): Row {
-  return {
-    x: view.tidy(mark.x),
-    y: view.tidy(mark.y),
-    symbol: mark.symbol.key,
-    size: sizeOfLength(mark.length * view.pxPerUnit),
-    angle: Math.round(mark.angle),
-    opacity: faded ? fadedOpacity : 1,
-  }
-}
-
-/** Symbols under a number step back so that it can be read. */
-const fadedOpacity = 0.22
-
-/** The size of a point, px2, whose box is that long; lengths to a quarter of a pixel, to keep the drawing short. */
-export function sizeOfLength(px: number): number {
-  return (Math.round(4 * px) / 4) ** 2
 }
 
 function symbolScale(symbols: readonly StitchSymbol[]): SpecValue {
@@ -203,35 +125,6 @@ function symbolLayer(
     },
     encoding: symbolEncoding(view, symbols),
   }
-}
-
-function symbolEncoding(view: DiagramView, symbols: SpecValue): Row {
-  const plain = (field: string): SpecValue => ({
-    field,
-    type: "quantitative",
-    scale: null,
-    legend: null,
-  })
-  return {
-    x: { ...view.x, field: "x" },
-    y: { ...view.y, field: "y" },
-    shape: { field: "symbol", type: "nominal", scale: symbols, legend: null },
-    size: plain("size"),
-    angle: { field: "angle", type: "quantitative", scale: null },
-    opacity: plain("opacity"),
-  }
-}
-
-interface ShadedPatch {
-  readonly mark: DiagramMark
-  readonly opacity: number
-}
-
-function shadedPatches({ patches }: DiagramMarks): ShadedPatch[] {
-  return patches.flatMap(({ mark, strain }) => {
-    const grey = strainGreys.findLast(({ beyond }) => Math.abs(strain) > beyond)
-    return grey === undefined ? [] : [{ mark, opacity: grey.opacity }]
-  })
 }
 
 function patchLayer(
