@@ -7,7 +7,7 @@ import { faultHtml } from "../page/cells.ts"
 import { together } from "../page/html.ts"
 import { bodyHtml, insideOf, pageSoFar, strayBoxes } from "../page/parts.ts"
 import { proseRuns } from "../page/prose.ts"
-import type { Cell, NotebookResult } from "../result.ts"
+import type { Cell, NotebookProblem, NotebookResult } from "../result.ts"
 import type { Answer, LiveCell, Mark, Question, Saying } from "./messages.ts"
 import { editableKinds } from "./source.ts"
 import { type TriedRemedy, tryRemedies } from "./trials.ts"
@@ -44,6 +44,11 @@ export function makeAnswerer(): Answerer {
         })
       const result = await computeNotebook(markdown, { check })
       if (!(await rest())) return
+      const unread = unreadProblem(result)
+      if (unread) {
+        tell({ part: "failed", id, message: `${unread.message} ${unread.hint}`.trim() })
+        return
+      }
       await tellPage(result, id, tell)
       for (const cell of result.cells) {
         if (cell.content?.kind !== "chart") continue
@@ -65,6 +70,11 @@ export function makeAnswerer(): Answerer {
       tell({ part: "end", id })
     },
   }
+}
+
+/** Why a text could not be taken as a notebook at all; the page then keeps what it shows. */
+function unreadProblem({ tree, problems }: NotebookResult): NotebookProblem | null {
+  return tree.children.length === 0 ? (problems[0] ?? null) : null
 }
 
 async function tellPage(

@@ -17,6 +17,9 @@ export interface EditorActions {
 /** More problems than this usually follow from those before. */
 const mostListed = 40
 
+/** Longer texts scroll in a box of their own, without underlines: laying them out twice takes too long. */
+const mostUnderlined = 60_000
+
 /** What stops the reading stands before what is only told. */
 const weight = { error: 0, warning: 1, note: 2 } as const
 
@@ -117,6 +120,12 @@ export class Editor {
 
   /** Writes the words anew under the text area; marks stay with the lines that did not change. */
   #redraw(): void {
+    const long = this.area.value.length > mostUnderlined
+    this.root.classList.toggle("long", long)
+    if (long) {
+      this.#sheet.replaceChildren()
+      return
+    }
     const lines = this.area.value.split("\n")
     this.#marks = moveMarks(this.#marks, this.#lines, lines)
     this.#lines = lines

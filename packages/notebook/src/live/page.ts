@@ -204,7 +204,8 @@ class LivePage {
         break
       case "failed":
         this.#rest()
-        this.#bar.say(`This could not be worked out: ${answer.message}`)
+        this.#bar.say(`This could not be worked out. ${answer.message}`)
+        this.#bar.speak(`This could not be worked out. ${answer.message}`)
         break
     }
   }

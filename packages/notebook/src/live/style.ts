@@ -48,6 +48,7 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 .paper > .sheet { color: transparent; min-height: 3.4rem; overflow: hidden; }
 .paper > textarea { color: var(--ink); resize: none; overflow: hidden; border-radius: 0; display: block; height: 100%; }
 .paper > textarea:focus-visible { outline-offset: 0; }
+.long .paper > textarea { height: 24rem; overflow: auto; }
 .paper mark { color: transparent; text-decoration-thickness: 1.5px; }
 .found .where { border: 0; padding: 0; min-height: 0; background: none; color: var(--quiet); font-size: 0.88rem; text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: 0.15em; }
 .found .where:hover { color: var(--ink); }
