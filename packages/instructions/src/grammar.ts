@@ -1,15 +1,21 @@
 // From the words of a round to its steps. A loose recursive descent: what it cannot place is
 // reported word by word, and reading goes on after it.
 
-import { readBracket, readCountsNote } from "./bracket-grammar.ts"
+import { readBracket } from "./bracket-grammar.ts"
+import { readChain } from "./chain-grammar.ts"
+import { readCountsNote } from "./counts-grammar.ts"
+import { readJoin } from "./join-grammar.ts"
 import { deepestNesting } from "./limits.ts"
+import { readAsRound, readMode } from "./mode-grammar.ts"
+import { withoutOtherSizes } from "./other-sizes.ts"
+import { asPasses } from "./passes.ts"
 import { atPlace, readPlace } from "./place-grammar.ts"
 import { readStarred, readTimes } from "./repeat-grammar.ts"
-import { readAsRound, readChain, readJoin, readMode, readSkip, readSlip } from "./step-grammar.ts"
+import { readSkip, readSlip } from "./step-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
-import type { Place, RoundTree, StatedTotal, Step } from "./tree.ts"
-import { isIgnored, isKnownWord, nearestWord } from "./vocabulary.ts"
-import { stitchNamed, type Words } from "./words.ts"
+import type { RoundTree, StatedTotal, Step } from "./tree.ts"
+import { passWord } from "./unread-words.ts"
+import type { Words } from "./words.ts"
 import { readWork } from "./work-grammar.ts"
 
 /** What a run of steps holds besides: where the last repeat stops, and totals met. */
@@ -26,47 +32,6 @@ export function readRound(given: Words): RoundTree {
   const run = readSteps(words, () => false)
   if (words !== given) given.findings.splice(0, given.findings.length, ...words.findings)
   return { steps: run.steps, totals: run.totals }
-}
-
-/** "6 (8, 10) sc": the first size is read, and told. */
-function withoutOtherSizes(words: Words): Words {
-  const { tokens } = words
-  const kept = []
-  for (let i = 0; i < tokens.length; i++) {
-    kept.push(tokens[i]!)
-    if (
-      tokens[i]?.type !== "number" ||
-      tokens[i + 1]?.text !== "(" ||
-      tokens[i + 2]?.type !== "number"
-    )
-      continue
-    let end = i + 2
-    while (
-      tokens[end]?.type === "number" ||
-      tokens[end]?.text === "," ||
-      tokens[end]?.text === ":" ||
-      tokens[end]?.text === "-"
-    )
-      end += 1
-    const after = tokens[end + 1]
-    if (
-      tokens[end]?.text !== ")" ||
-      after?.type !== "word" ||
-      /^(times|x|more|in)$/.test(after.text)
-    )
-      continue
-    words.report({
-      severity: "note",
-      code: "first-size-read",
-      start: tokens[i + 1]!.start,
-      end: tokens[end]!.end,
-      message: "Figures for other sizes stand here; the first size is read.",
-      hint: "",
-    })
-    i = end
-  }
-  if (kept.length === tokens.length) return words
-  return words.withTokens(kept)
 }
 
 /** Reads steps until `stops` says so, a closing bracket or the end. */
@@ -292,155 +257,5 @@ function lastIsJoinOrRepeat(steps: readonly Step[]): boolean {
       last.do === "work" ||
       last.do === "slip" ||
       last.do === "group")
-  )
-}
-
-/** Longest piece of the text quoted in a message. */
-const longestQuote = 24
-
-function shortened(text: string): string {
-  return text.length > longestQuote ? `${text.slice(0, longestQuote)}...` : text
-}
-
-/** A word like "in" whose place is not understood: the word that spoils it is the one to report. */
-function leadsToUnknown(words: Words): boolean {
-  if (!atPlace(words)) return false
-  for (let ahead = 1; ahead <= 4; ahead++) {
-    const token = words.peek(ahead)
-    if (!token || token.type === "mark") return false
-    if (token.type !== "word" || /^(the|next|each|every|same|first|last|a|an|of)$/.test(token.text))
-      continue
-    return (
-      !isIgnored(token.text) && !isKnownWord(token.text) && !stitchNamed(token.text, words.terms)
-    )
-  }
-  return false
-}
-
-/** Passes over a word that means nothing to the work, or reports it. */
-function passWord(words: Words): void {
-  const token = words.peek()
-  if (!token) return
-  if (leadsToUnknown(words)) {
-    while (
-      /^(in|into|on|onto|over|around|round|between|through|the|next|each|every|same|first|last|a|an|of|at|to|under)$/.test(
-        words.text(),
-      )
-    )
-      words.at += 1
-    return
-  }
-  words.at += 1
-  if (token.type === "word" && isIgnored(token.text)) return
-  if (token.type === "mark" && /^["'.,;:!-]$/.test(token.text)) return
-  const near = token.type === "word" ? nearestWord(token.text) : null
-  const said =
-    token.type === "number" || token.type === "ordinal"
-      ? `the number ${token.text} has nothing to count here`
-      : `"${shortened(token.text)}" is not understood here`
-  words.report({
-    severity: "error",
-    code: token.type === "word" ? "unknown-word" : "misplaced-mark",
-    start: token.start,
-    end: token.end,
-    message: `In this round ${said}.`,
-    hint:
-      near && near !== token.text
-        ? `Did you mean "${near}"?`
-        : "Write it in the usual words, or take it out if it says nothing about the stitches.",
-  })
-}
-
-/**
- * Two or more "each" in a row go round together: "1 dc in each ch, 2 dc in each sc", "sc in each st
- * around, 3 sc in each corner". They become one pass in which the later and narrower one wins.
- */
-function asPasses(given: readonly Step[]): Step[] {
-  const steps = withBareGroups(given)
-  const result: Step[] = []
-  for (const step of steps) {
-    const previous = result[result.length - 1]
-    if (previous && isFullPass(step) && (isFullPass(previous) || previous.do === "pass")) {
-      const cases = previous.do === "pass" ? previous.cases : [previous]
-      result[result.length - 1] = {
-        start: previous.start,
-        end: step.end,
-        do: "pass",
-        cases: [...cases, step],
-      }
-      continue
-    }
-    if (
-      previous &&
-      isFullPass(step) &&
-      step.place?.at === "each" &&
-      step.place.others &&
-      isEveryNth(previous)
-    ) {
-      result[result.length - 1] = {
-        start: previous.start,
-        end: step.end,
-        do: "pass",
-        cases: [step, previous],
-      }
-      continue
-    }
-    result.push(step)
-  }
-  return result
-}
-
-/** "3 dc, ch 2, 3 dc in next sp": alike before and after the chains, so all of it goes there. */
-function withBareGroups(steps: readonly Step[]): Step[] {
-  const result: Step[] = []
-  for (const step of steps) {
-    const chain = result[result.length - 1]
-    const first = result[result.length - 2]
-    if (
-      step.do === "work" &&
-      step.place &&
-      isOnePlace(step.place) &&
-      chain?.do === "chain" &&
-      first?.do === "work" &&
-      !first.place &&
-      !first.even &&
-      first.count === step.count &&
-      first.stitch.kind.basic === step.stitch.kind.basic &&
-      !first.legs
-    ) {
-      const last: Step = { ...step, place: null }
-      result.splice(-2, 2, {
-        start: first.start,
-        end: step.end,
-        do: "group",
-        steps: [first, chain, last],
-        place: step.place,
-      })
-    } else result.push(step)
-  }
-  return result
-}
-
-function isOnePlace(place: Place): boolean {
-  return (
-    (place.at === "next" && place.count === 1) ||
-    (place.at === "each" && place.nouns.every((noun) => noun.what !== "chain"))
-  )
-}
-
-function isEveryNth(step: Step): step is Extract<Step, { do: "work" | "group" }> {
-  return (
-    (step.do === "work" || step.do === "group") &&
-    step.place?.at === "each" &&
-    step.place.every !== undefined
-  )
-}
-
-function isFullPass(step: Step): step is Extract<Step, { do: "work" | "group" }> {
-  if (step.do !== "work" && step.do !== "group") return false
-  return (
-    step.place?.at === "each" &&
-    step.place.until.kind === "around" &&
-    step.place.every === undefined
   )
 }

@@ -2,11 +2,11 @@
 // last space, a loop closed back into its own first chain.
 
 import { turningChains } from "@roundwright/stitches"
-import { makeAt } from "./perform-work.ts"
+import { makeAt } from "./make-stitches.ts"
+import { meaningOf } from "./meanings.ts"
 import type { RoundWork } from "./round-work.ts"
-import { meaningOf } from "./sites.ts"
+import { noPlace } from "./shortages.ts"
 import type { Place, Step } from "./tree.ts"
-import { noPlace } from "./work-places.ts"
 
 /** "1 sc in top of that dc": a stitch on one made just before, or the end of the round on its first. */
 export function workOnMade(

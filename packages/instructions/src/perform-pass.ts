@@ -1,13 +1,16 @@
 // "In each": one pass over the edge below, from the hook to where it stops, each place of the kinds
 // named getting its stitches; of several cases the later and narrower wins.
 
+import { boundaryOf } from "./boundaries.ts"
+import { groupsFor } from "./groups.ts"
 import { fillSite } from "./perform.ts"
 import { performWork } from "./perform-work.ts"
 import { CannotWork, type Position, type RoundWork } from "./round-work.ts"
-import { findSite, groupsFor, type Site } from "./sites.ts"
+import { noPlace } from "./shortages.ts"
+import { findSite, type Site } from "./sites.ts"
 import type { Noun, Place, Span, Step } from "./tree.ts"
 import { nounWords } from "./wording.ts"
-import { boundaryOf, noPlace, positionFor } from "./work-places.ts"
+import { positionFor } from "./work-places.ts"
 
 type Filling = Extract<Step, { do: "work" | "group" }>
 type Each = Extract<Place, { at: "each" }>

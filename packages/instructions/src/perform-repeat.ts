@@ -1,10 +1,9 @@
 // Repeats: so many times, or for as long as the round below lasts.
 
+import { boundaryOf } from "./boundaries.ts"
 import { perform } from "./perform.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import type { Step } from "./tree.ts"
-import { plural } from "./wording.ts"
-import { boundaryOf } from "./work-places.ts"
 
 type Repeat = Extract<Step, { do: "repeat" }>
 
@@ -255,8 +254,4 @@ function stitchesUsed(work: RoundWork, from: number): number {
   for (let k = from; k < at; k++)
     if (edge.cells[((k % edge.size) + edge.size) % edge.size]?.type === "stitch") stitches += 1
   return Math.max(1, stitches)
-}
-
-export function repeatWords(count: number): string {
-  return plural(count, "repeat", "repeats")
 }

@@ -1,19 +1,19 @@
 // The chain at the start of a round: whether it stands for a stitch, for a stitch and a space, for
 // the first leg of a cluster, for nothing but height, or is a run of chains on the edge.
 
-import type { Anchor } from "@roundwright/motif"
 import {
   type BasicStitch,
   type StitchKind,
   stitchForTurningChain,
   turningChains,
 } from "@roundwright/stitches"
+import { firstLeg, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
 import type { RoundWork } from "./round-work.ts"
-import type { CountsAs, Place, Step } from "./tree.ts"
-import { nextSites } from "./work-places.ts"
+import { startAnchors } from "./start-places.ts"
+import type { CountsAs, Step } from "./tree.ts"
 
-type ChainStep = Extract<Step, { do: "chain" }>
+export type ChainStep = Extract<Step, { do: "chain" }>
 
 /** True for the first thing a round makes, outside repeats. */
 export function isStartChain(work: RoundWork, step: ChainStep): boolean {
@@ -154,130 +154,4 @@ function usualKind(work: RoundWork, step: ChainStep): StitchKind {
   if (turningChains(basic) <= step.chains && turningChains(basic) > 1) return { basic }
   const byChains = stitchForTurningChain(step.chains)
   return { basic: byChains ?? basic }
-}
-
-/** Where the first stitch stands: the place of the join, slip or group, which is then used. */
-function startAnchors(work: RoundWork, step: ChainStep): Anchor[] {
-  if (work.inPlace) return [...work.inPlace]
-  const ring = step.place?.at === "ring" || work.main.edge.round < 0
-  if (ring && work.main.edge.size === 0) return [{ at: "centre" }]
-  if (ring) {
-    // A ring worked chain by chain: the chain stands on the first of them.
-    return passesChains(work.allSteps) ? [takeCell(work)] : [{ at: "centre" }]
-  }
-  const site = work.startSite
-  if (!site) return [{ at: "centre" }]
-  const cell =
-    work.main.edge.cells[
-      ((site.from % work.main.edge.size) + work.main.edge.size) % work.main.edge.size
-    ]
-  const moved = work.used.some((use) => use.use === "slipped")
-  if (cell?.type === "chain" && !moved && !work.startPassed) {
-    if (passesChains(work.allSteps)) return [takeCell(work)]
-    return [lastTop(work)]
-  }
-  if (cell?.type === "chain" && passesChains(work.allSteps) && !work.startPassed)
-    return [takeCell(work)]
-  work.use(work.main, site, "worked")
-  work.main.at = Math.max(work.main.at, site.to)
-  work.current = site
-  return [site.anchor]
-}
-
-/** The round goes over chains one by one ("dc in each st and ch"). */
-function passesChains(steps: readonly Step[]): boolean {
-  return steps.some((step) => {
-    const cases =
-      step.do === "pass" ? step.cases : step.do === "work" || step.do === "group" ? [step] : []
-    return cases.some(
-      (part) => part.place?.at === "each" && part.place.nouns.some((noun) => noun.what === "chain"),
-    )
-  })
-}
-
-function takeCell(work: RoundWork): Anchor {
-  const { main } = work
-  const index = ((main.at % main.edge.size) + main.edge.size) % main.edge.size
-  const site = { from: main.at, to: main.at + 1, anchor: main.edge.anchorAt(index, false) }
-  work.use(main, site, "worked")
-  work.startTaken = false
-  main.at += 1
-  work.current = site
-  return site.anchor
-}
-
-/** The top the hook stands on where the round before simply ran on: its last stitch. */
-function lastTop(work: RoundWork): Anchor {
-  const { edge } = work.main
-  for (let index = edge.size - 1; index >= 0; index--)
-    if (edge.cells[index]?.type === "stitch") return edge.anchorAt(index, false)
-  return edge.anchorAt(0, true)
-}
-
-/** A cluster or popcorn right after the chain, one leg short of the others: the chain is its first leg. */
-function firstLeg(
-  work: RoundWork,
-  step: ChainStep,
-  next: Step | undefined,
-): Extract<Step, { do: "work" }> | null {
-  if (next?.do !== "work" || !next.stitch.kind.gathered || next.count !== 1) return null
-  if (step.countsAs) return null
-  const { basic, gathered } = next.stitch.kind
-  if (step.chains < 2) return null
-  const place = next.place
-  if (place && place.at === "next" && place.noun.what !== "stitch") return null
-  if (place && place.at === "next" && !next.stitch.tog) return null
-  const larger = namesGathered(work.allSteps, basic, gathered.legs + 1)
-  const alike = !next.stitch.tog
-  return larger || alike ? next : null
-}
-
-function namesGathered(steps: readonly Step[], basic: string, legs: number): boolean {
-  return steps.some((step) => {
-    if (step.do === "work")
-      return step.stitch.kind.basic === basic && step.stitch.kind.gathered?.legs === legs
-    const inner =
-      step.do === "group"
-        ? step.steps
-        : step.do === "repeat"
-          ? step.body
-          : step.do === "pass"
-            ? step.cases
-            : null
-    return inner ? namesGathered(inner, basic, legs) : false
-  })
-}
-
-/** The work step itself follows and is told that its first leg is there already. */
-function workFirstLeg(work: RoundWork, step: ChainStep): void {
-  work.startChain = { chains: step.chains, counts: true }
-  work.pendingLeg = { chains: step.chains, anchors: startAnchors(work, step) }
-}
-
-/** Finishes a gathered stitch whose first leg is the starting chain. */
-export function workWithFirstLeg(work: RoundWork, step: Extract<Step, { do: "work" }>): void {
-  const leg = work.pendingLeg!
-  work.pendingLeg = null
-  const kind = step.stitch.kind
-  const tog = step.stitch.tog
-  const anchors: Anchor[] = [...leg.anchors]
-  const place: Place | null = step.place
-  if (work.inPlace)
-    anchors.push(...Array.from({ length: kind.gathered?.legs ?? 1 }, () => work.inPlace![0]!))
-  else if (place?.at === "next" && tog) {
-    const { sites, position } = nextSites(work, place)
-    for (const site of sites) work.use(position, site, "worked")
-    work.current = sites[sites.length - 1] ?? work.current
-    anchors.push(...sites.map((site) => site.anchor))
-  }
-  const legs = (kind.gathered?.legs ?? 1) + (tog ? 1 : 0)
-  while (anchors.length < legs) anchors.push(anchors[anchors.length - 1]!)
-  const one = anchors.every((anchor) => anchor === anchors[0])
-  const how = tog ? (one ? "cluster" : "together") : (kind.gathered?.how ?? "cluster")
-  work.stitch(
-    { ...kind, gathered: { how, legs: Math.max(2, Math.min(legs, anchors.length)) } },
-    anchors.slice(0, legs),
-    step,
-    { madeOfChains: leg.chains },
-  )
 }

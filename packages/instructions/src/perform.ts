@@ -2,16 +2,18 @@
 
 import type { Anchor } from "@roundwright/motif"
 import { mostChains } from "./limits.ts"
+import { move } from "./move-start.ts"
 import { madeElement } from "./perform-closing.ts"
-import { move, performSkip, performSlip } from "./perform-moves.ts"
+import { performSkip, performSlip } from "./perform-moves.ts"
 import { passAround, passEach } from "./perform-pass.ts"
 import { repeatSteps } from "./perform-repeat.ts"
 import { isStartChain, workStartChain } from "./perform-start.ts"
 import { performWork, placeAnchors } from "./perform-work.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
+import { noPlace } from "./shortages.ts"
 import type { Site } from "./sites.ts"
 import type { Step } from "./tree.ts"
-import { nextSites, noPlace } from "./work-places.ts"
+import { nextSites } from "./work-places.ts"
 
 /** @throws CannotWork at the first step that cannot be worked */
 export function perform(work: RoundWork, steps: readonly Step[]): void {

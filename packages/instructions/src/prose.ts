@@ -2,7 +2,7 @@
 // the whole pattern, stitches the pattern defines, and a foundation before round 1.
 
 import type { Terms } from "@roundwright/stitches"
-import { readCountsNote } from "./bracket-grammar.ts"
+import { readCountsNote } from "./counts-grammar.ts"
 import { attachCounts } from "./counts-notes.ts"
 import { readSteps } from "./grammar.ts"
 import type { PatternText } from "./layout.ts"

@@ -1,9 +1,9 @@
 // One round: its steps worked on the round before, in the usual reading first; when counts do not
 // agree, in others, and the first that agrees best is taken and told.
 
-import { type Centre, type Element, kindKey, type Round } from "@roundwright/motif"
+import type { Centre, Round } from "@roundwright/motif"
 import { turningChains } from "@roundwright/stitches"
-import { leftOver, totalFindings } from "./accounting.ts"
+import { leftOver } from "./accounting.ts"
 import { type ChoiceName, Choices, type ChoiceValue, otherReadings } from "./choices.ts"
 import { centreEdge, type Edge, roundEdge } from "./edge.ts"
 import type { Foundation } from "./foundation.ts"
@@ -12,6 +12,8 @@ import { firstBasic } from "./main-stitch.ts"
 import { perform } from "./perform.ts"
 import type { Finding } from "./problem-list.ts"
 import { CannotWork, RoundWork, type Shared } from "./round-work.ts"
+import { toldChoices } from "./told-choices.ts"
+import { totalFindings } from "./total-findings.ts"
 import { type Comparison, compareTotals } from "./totals.ts"
 import type { RoundTree, Span, Step } from "./tree.ts"
 
@@ -201,39 +203,6 @@ function needsTotal(forced: ReadonlyMap<ChoiceName, ChoiceValue>): boolean {
   )
 }
 
-const choiceWords: Readonly<Record<string, string>> = {
-  "start-chain:counts": "the starting chain counts as a stitch",
-  "start-chain:does-not-count": "the starting chain does not count as a stitch",
-  "start-chain:edge": "the chains at the start are part of the edge",
-  "last-repeat:in-part": "the last repeat is worked in part",
-  "single-start-chain:counts": "the starting chain counts as a stitch",
-  "single-start-chain:edge": "the chain at the start is part of the edge",
-  "times:in-all": "the repeat is worked that many times in all",
-  "chains-are-stitches:yes": "chains are worked into like stitches",
-  "over-earlier:earlier": '"over" means the stitches under the round before',
-  "several-in-several:one-each": "one stitch goes into each of the places",
-  "skipped-chains:count": "the chains skipped at the start count as a stitch",
-  "skipped-chains:do-not-count": "the chains skipped at the start do not count as a stitch",
-}
-
-/** The note that tells a reading chosen, with what speaks for it. */
-export function toldChoices(
-  forced: ReadonlyMap<ChoiceName, ChoiceValue>,
-  why: string,
-  span: Span,
-): Finding {
-  const words = [...forced].map(
-    ([name, value]) => choiceWords[`${name}:${value}`] ?? `${name} ${value}`,
-  )
-  return {
-    severity: "note",
-    code: "reading-chosen",
-    ...span,
-    message: `Read so that ${words.join(" and ")}: ${why}.`,
-    hint: "Say so in the text if that is meant.",
-  }
-}
-
 /** The round in one reading, whatever comes of it. */
 export function workRoundAs(
   request: RoundRequest,
@@ -251,44 +220,4 @@ export function otherReadingsOf(
   return otherReadings(usual.choices, mostReadingsTried).filter((forced) =>
     [...forced.keys()].every((name) => names.has(name)),
   )
-}
-
-/** A stand-in for a round that could not be worked, from its stated total, so that reading can go on. */
-export function standIn(tree: RoundTree, number: number, index: number): Round | null {
-  const firm = tree.totals.find((total) => total.firm)
-  if (!firm) return null
-  const stitches = firm.items.filter((item) => item.unit === "kind" || item.unit === "stitches")
-  const spaces = firm.items.filter((item) => item.unit === "space" && item.size !== undefined)
-  const picked = stitches.filter((item) => item.unit === "kind")
-  const list = picked.length > 0 ? picked : stitches.slice(0, 1)
-  const loose = list.length === 0 && spaces.length > 0
-  const count = loose
-    ? spaces.reduce((sum, item) => sum + item.count, 0)
-    : list.reduce((sum, item) => sum + item.count, 0)
-  const runs = spaces.reduce((sum, item) => sum + item.count, 0)
-  if (count < 1 || count + runs > 10_000) return null
-  const elements: Element[] = []
-  const kinds = loose
-    ? Array.from({ length: count }, () => ({ basic: "sc" as const }))
-    : list.flatMap((item) =>
-        Array.from(
-          { length: Math.min(item.count, 10_000) },
-          () => item.kind ?? { basic: "sc" as const },
-        ),
-      )
-  const sizes = spaces.flatMap((item) =>
-    Array.from({ length: Math.min(item.count, 10_000) }, () => item.size!),
-  )
-  let placed = 0
-  kinds.forEach((kind, i) => {
-    elements.push({
-      type: "stitch",
-      kind,
-      anchors: [index > 0 ? { at: "between", round: index - 1, element: 0 } : { at: "centre" }],
-    })
-    const upTo = Math.floor(((i + 1) * sizes.length) / kinds.length)
-    for (; placed < upTo; placed++) elements.push({ type: "chain", chains: sizes[placed]! })
-  })
-  void kindKey
-  return { number, elements, turned: false, closing: "joined" }
 }

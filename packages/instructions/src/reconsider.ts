@@ -9,11 +9,11 @@ import {
   otherReadingsOf,
   type RoundRequest,
   type RoundResult,
-  standIn,
-  toldChoices,
   workRound,
   workRoundAs,
 } from "./read-round.ts"
+import { standIn } from "./stand-in.ts"
+import { toldChoices } from "./told-choices.ts"
 import type { Span } from "./tree.ts"
 
 /** The round before, as it was read. */

@@ -1,10 +1,10 @@
 // Repeats marked by asterisks or daggers: "*...; rep from * around", "*...* 5 times", "ending last
 // rep at **", "omitting last sc", "ending last rep with ch 2, dc in first sc".
 
-import { isRepeatWord, readSteps, type StepRun } from "./grammar.ts"
-import { readUntil } from "./place-grammar.ts"
-import { readKind } from "./stitch-grammar.ts"
+import { isRepeatWord, readSteps } from "./grammar.ts"
+import { readEnding } from "./repeat-ending-grammar.ts"
 import type { StatedTotal, Step, Times } from "./tree.ts"
+import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
 
 /** A repeat from its opening mark to all that is said of its end. */
@@ -163,145 +163,4 @@ export function readTimes(words: Words, afterOnce: boolean): Times | null {
     if (until) return { kind: "until", until }
     return null
   })
-}
-
-/** What is said of the last repeat. */
-function readEnding(
-  words: Words,
-  run: StepRun,
-): { last: readonly Step[] | null; how: "replaces" | "follows" | null } {
-  const marked = run.markAt === null ? null : run.steps.slice(0, run.markAt)
-  const found = words.attempt((): { last: readonly Step[]; how: "replaces" | "follows" } | null => {
-    words.accept(",", ";")
-    words.accept("but", "and")
-    if (words.accept("omitting", "omit", "leaving")) {
-      words.accept("out")
-      words.accept("the")
-      words.accept("last", "final")
-      const at = words.at
-      const part = readOmitted(words)
-      if (!part) {
-        words.at = at
-        return null
-      }
-      return { last: dropTail(run.steps, part), how: "replaces" }
-    }
-    if (words.accept("stopping")) {
-      // "stopping 1 sc short": that one is held over to the next round.
-      if (!words.isNumber()) return null
-      words.at += 1
-      readKind(words)
-      return words.accept("short") ? { last: [], how: "follows" } : null
-    }
-    if (words.accept("ending", "end", "ends")) {
-      words.accept("the", "with")
-      const lastSaid = words.accept("last", "final")
-      words.accept("rep", "repeat", "repetition", "time", "one")
-      if (words.accept("at", "on", "to", "with") || lastSaid) {
-        const previous = words.tokens[words.at - 1]?.text
-        if (/^\*+$/.test(words.text()) || /^[\u2020\u2021]+$/.test(words.text())) {
-          words.at += 1
-          return marked ? { last: marked, how: "replaces" } : null
-        }
-        if (previous === "at" || previous === "on") return null
-      }
-      const ending = readSteps(
-        words,
-        (w) => w.text() === ";" || w.text() === "." || isJoin(w.text()),
-      )
-      if (ending.steps.length === 0) return null
-      if (lastSaid) return { last: replaceTail(run.steps, ending.steps), how: "replaces" }
-      return { last: ending.steps, how: "follows" }
-    }
-    return null
-  })
-  if (found && found.last.length === 0) return { last: null, how: null }
-  if (found) return found
-  if (marked) return { last: marked, how: "replaces" }
-  return { last: null, how: null }
-}
-
-function isJoin(text: string): boolean {
-  return text === "join" || text === "joining"
-}
-
-function readOmitted(words: Words): readonly Step[] | null {
-  const close = words.accept("(") ? ")" : words.accept("[") ? "]" : null
-  const run = readSteps(
-    words,
-    (w) =>
-      w.text() === ";" ||
-      w.text() === "." ||
-      isJoin(w.text()) ||
-      (close === null && w.text() === ","),
-  )
-  if (close) words.accept(close)
-  return run.steps.length > 0 ? run.steps : null
-}
-
-/** The body without its last stitches and chains. */
-function dropTail(body: readonly Step[], part: readonly Step[]): readonly Step[] {
-  const steps = [...body]
-  for (let i = part.length - 1; i >= 0; i--) {
-    const drop = part[i]
-    if (!drop) continue
-    let left = drop.do === "work" ? drop.count * placesOf(drop) : 1
-    while (left > 0 && steps.length > 0) {
-      const tail = steps[steps.length - 1]
-      if (!tail) break
-      const places = tail.do === "work" ? placesOf(tail) : 1
-      if (tail.do === "work" && drop.do === "work" && places > left && tail.place?.at === "next") {
-        steps[steps.length - 1] = { ...tail, place: { ...tail.place, count: places - left } }
-        left = 0
-        break
-      }
-      if (tail.do === "work" && drop.do === "work" && !tail.place && tail.count > left) {
-        steps[steps.length - 1] = { ...tail, count: tail.count - left }
-        left = 0
-        break
-      }
-      steps.pop()
-      if (tail.do === "skip" || tail.do === "mode") continue
-      left -= tail.do === "work" ? Math.max(1, places * (tail.place ? tail.count : 1)) : 1
-    }
-  }
-  return steps
-}
-
-function placesOf(step: Extract<Step, { do: "work" }>): number {
-  if (!step.place) return step.count > 1 ? 1 : 1
-  return step.place.at === "next" && !step.stitch.tog ? step.place.count : 1
-}
-
-/** The body with its last steps replaced, matched from the kind of step the ending starts with. */
-function replaceTail(body: readonly Step[], ending: readonly Step[]): readonly Step[] {
-  const first = ending[0]
-  if (!first) return body
-  const works = ending.filter(
-    (step) => step.do === "work" || step.do === "group" || step.do === "chain",
-  ).length
-  let at = body.length - 1
-  if (first.do === "chain") {
-    while (at >= 0 && body[at]?.do !== "chain") at -= 1
-    // Of several chains the one that leaves as many steps as the ending has.
-    while (at > 0 && countWorks(body.slice(at)) < works) {
-      at -= 1
-      while (at > 0 && body[at]?.do !== "chain") at -= 1
-    }
-    const skipped = body.slice(at + 1).filter((step) => step.do === "skip")
-    return [...body.slice(0, Math.max(0, at)), first, ...skipped, ...ending.slice(1)]
-  }
-  at = body.length
-  let left = works
-  while (at > 0 && left > 0) {
-    at -= 1
-    const step = body[at]
-    if (step && (step.do === "work" || step.do === "group" || step.do === "chain")) left -= 1
-  }
-  return [...body.slice(0, at), ...ending]
-}
-
-function countWorks(steps: readonly Step[]): number {
-  return steps.filter((step) => step.do === "work" || step.do === "group" || step.do === "chain")
-    .length
 }

@@ -6,8 +6,9 @@ import type { StitchKind } from "@roundwright/stitches"
 import type { Choices } from "./choices.ts"
 import { Edge, roundEdge } from "./edge.ts"
 import { mostChainsPerRound, mostElementsPerRound, mostStepsPerRound } from "./limits.ts"
+import { type Meaning, meaningOf } from "./meanings.ts"
 import type { Finding } from "./problem-list.ts"
-import { findSite, type Meaning, meaningOf, type Site } from "./sites.ts"
+import { findSite, type Site } from "./sites.ts"
 import type { CountsAs, Noun, Span, Step } from "./tree.ts"
 
 /** Thrown inside a round only: it cannot be worked on from here. */

@@ -1,10 +1,8 @@
 // One round in words.
 
 import {
-  type Anchor,
   anchorKey,
   countRound,
-  type Element,
   type Motif,
   type Round,
   type StitchElement,
@@ -13,9 +11,11 @@ import { RoundwrightError } from "@roundwright/numerics"
 import { kindName, type Terms, turningChains } from "@roundwright/stitches"
 import { centreEdge } from "./edge.ts"
 import { findRepeat } from "./find-repeat.ts"
-import { edgeBelow, type Hook, hookAtStart, placeWords } from "./write-places.ts"
+import { openingWords } from "./write-opening.ts"
+import { edgeBelow, type Hook, hookAtStart } from "./write-places.ts"
+import { groupFrom, groupParts, singleKey, stitchParts } from "./write-stitches.ts"
 
-interface Part {
+export interface Part {
   readonly text: string
   /** "dc in next st": several alike become "dc in next 3 sts". */
   readonly each?: { readonly work: string; readonly several: string; readonly many: boolean }
@@ -49,112 +49,6 @@ export function totalWords(round: Round, terms: Terms): string {
       ? [`${counts.stitches} ${plain === "sts" && counts.stitches === 1 ? "st" : plain}`]
       : []
   return `(${[...stitches, ...spaces].join(" + ")})`
-}
-
-interface Opening {
-  readonly words: string[]
-  /** First element not told by the opening. */
-  readonly from: number
-}
-
-function openingWords(
-  motif: Motif,
-  round: Round,
-  index: number,
-  hook: Hook,
-  terms: Terms,
-): Opening {
-  const words: string[] = []
-  const first = round.elements[0]
-  const chain = round.startChain
-  const counting =
-    first?.type === "stitch" && first.madeOfChains !== undefined && chain?.counts === true
-      ? first
-      : null
-  const space = counting && chain ? spaceAfterStart(round, chain.chains, counting) : 0
-  const as = counting ? kindName(counting.kind, terms) + (space > 0 ? ` + ch ${space}` : "") : ""
-  if (index === 0 && motif.centre.kind === "single-chain") {
-    const skipped = chain
-      ? counting
-        ? ` (${chain.chains} skipped ch count as ${as})`
-        : chain.chains > 1
-          ? ` (${chain.chains} skipped ch do not count)`
-          : ""
-      : ""
-    words.push(`ch ${motif.centre.chains}${skipped}`)
-    return { words, from: counting ? (space > 0 ? 2 : 1) : 0 }
-  }
-  if (index === 0 && motif.centre.kind === "chain-ring")
-    words.push(`ch ${motif.centre.chains}, join to form a ring`)
-  if (counting && chain) {
-    words.push(...moveWords(hook, counting.anchors[0]!, round))
-    if (counting.kind.gathered) {
-      words.push(`ch ${chain.chains}, ${firstLegWords(hook, counting, round, terms)}`)
-      return { words, from: 1 }
-    }
-    words.push(`ch ${chain.chains} (counts as ${as})`)
-    return { words, from: space > 0 ? 2 : 1 }
-  }
-  if (chain && !chain.counts)
-    words.push(chain.chains === 1 ? "ch 1" : `ch ${chain.chains} (does not count)`)
-  return { words, from: 0 }
-}
-
-/** The chains after a counting start, when the text gives them with it. */
-function spaceAfterStart(round: Round, chains: number, first: StitchElement): number {
-  const next = round.elements[1]
-  const rest = chains - (first.madeOfChains ?? chains)
-  return next?.type === "chain" && rest > 0 && next.chains === rest ? rest : 0
-}
-
-/** Slip stitches to where the round starts, when that is not where the hook is. */
-function moveWords(hook: Hook, anchor: Anchor, round: Round): string[] {
-  if (anchor.at === "centre") {
-    if (anchor.chain !== undefined) throw cannot(round, "starts on one chain of the ring")
-    return []
-  }
-  const start = hook.edge.cells[0]
-  const closed = hook.at > 0
-  if (
-    start &&
-    start.element === anchor.element &&
-    (anchor.at === "stitch" || (closed && anchor.at === "space"))
-  ) {
-    hook.shared.last = anchor
-    hook.shared.start = anchor
-    if (!closed) hook.at = 1
-    return []
-  }
-  if (closed || anchor.round !== hook.edge.round)
-    throw cannot(round, "starts away from where the round before ends")
-  hook.at = 1
-  const place = placeWords(hook, anchor)
-  const over = place?.skip ? /^skip next (?:(\d+) sts|st)$/.exec(place.skip) : null
-  if (!place || (place.skip && !over))
-    throw cannot(round, "starts in a place that slip stitches do not reach")
-  hook.shared.start = anchor
-  const slips = over ? [over[1] ? `sl st in next ${over[1]} sts` : "sl st in next st"] : []
-  return [...slips, `sl st ${anchor.at === "space" ? "to" : "in"} ${place.noun}`]
-}
-
-/** "dc2tog in same st (counts as dc3tog)" after the chain that is its first leg. */
-function firstLegWords(hook: Hook, first: StitchElement, round: Round, terms: Terms): string {
-  const gathered = first.kind.gathered!
-  const start = first.anchors[0]!
-  const space = start.at === "space" || start.at === "between"
-  const same = start.at === "centre" ? "ring" : space ? "same sp" : "same st"
-  const one = first.anchors.every((anchor) => anchorKey(anchor) === anchorKey(start))
-  if (gathered.how !== "cluster" && gathered.how !== "together")
-    return `${kindName(first.kind, terms)} in ${same}`
-  if (gathered.legs < 3)
-    throw cannot(round, "starts with a cluster of two legs, one of them a chain")
-  const named = (legs: number) =>
-    kindName({ ...first.kind, gathered: { how: "together", legs } }, terms)
-  if (one) return `${named(gathered.legs - 1)} in ${same} (counts as ${named(gathered.legs)})`
-  const places = first.anchors.slice(1).map((anchor) => placeWords(hook, anchor))
-  if (places.some((place) => !place || place.skip !== null || place.noun !== "next st"))
-    throw cannot(round, "starts with a stitch spread over places that are not next to each other")
-  return `${named(gathered.legs - 1)} over next ${places.length} sts (counts as ${named(gathered.legs)})`
 }
 
 /** Every element from `from` on as parts, in order. */
@@ -256,140 +150,6 @@ function closingPart(
   return {
     text: `ch ${own}, ${kindName(kind, terms)} in ${onSlip ? tall : "first st"} (counts as ch-${chains} sp)`,
   }
-}
-
-/** How many elements from `i` on stand in one place, chains and picots between them counted in. */
-function groupFrom(elements: readonly Element[], i: number): number {
-  const key = singleKey(elements[i]!)
-  if (key === null) return 1
-  let length = 1
-  for (let k = i + 1; k < elements.length; k++) {
-    const element = elements[k]!
-    if (element.type === "stitch") {
-      if (singleKey(element) !== key) break
-      length = k - i + 1
-    } else if (element.type === "chain" && element.closedWith) break
-  }
-  return length
-}
-
-function singleKey(element: Element): string | null {
-  if (element.type !== "stitch" || element.madeOfChains !== undefined) return null
-  const first = anchorKey(element.anchors[0]!)
-  return element.anchors.every((anchor) => anchorKey(anchor) === first) ? first : null
-}
-
-function groupParts(group: readonly Element[], hook: Hook, round: Round, terms: Terms): Part[] {
-  const first = group.find((element) => element.type === "stitch") as StitchElement
-  const pieces: string[] = []
-  for (let i = 0; i < group.length; ) {
-    const element = group[i]!
-    if (element.type !== "stitch") {
-      pieces.push(
-        element.type === "chain" ? `ch ${element.chains}` : `picot of ch ${element.chains}`,
-      )
-      i += 1
-      continue
-    }
-    let count = 1
-    while (i + count < group.length && sameStitch(group[i + count]!, element)) count += 1
-    pieces.push(counted(count, stitchName(element, round, terms)))
-    i += count
-  }
-  const place = placeOf(hook, first.anchors[0]!, round)
-  const skip = place.skip ? [{ text: place.skip }] : []
-  if (pieces.length === 1) return [...skip, alikePart(pieces[0]!, place, true)]
-  return [...skip, { text: `(${pieces.join(", ")}) in ${place.noun}` }]
-}
-
-function stitchParts(element: StitchElement, hook: Hook, round: Round, terms: Terms): Part[] {
-  const name = stitchName(element, round, terms)
-  const keys = element.anchors.map(anchorKey)
-  if (keys.every((key) => key === keys[0])) {
-    const place = placeOf(hook, element.anchors[0]!, round)
-    return [
-      ...(place.skip ? [{ text: place.skip }] : []),
-      alikePart(name, place, element.kind.gathered !== undefined),
-    ]
-  }
-  const alike = legsAlike(element, hook, name)
-  if (alike) return alike
-  const legs: string[] = []
-  for (let i = 0; i < keys.length; ) {
-    let count = 1
-    while (keys[i + count] === keys[i]) count += 1
-    const place = placeOf(hook, element.anchors[i]!, round)
-    if (place.skip && i > 0)
-      throw cannot(round, "spreads one stitch over places that are not next to each other")
-    if (place.skip) legs.unshift(place.skip)
-    legs.push(`${count} ${count === 1 ? "leg" : "legs"} in ${place.noun}`)
-    i += count
-  }
-  const skip = legs[0]?.startsWith("skip") ? [{ text: legs.shift()! }] : []
-  return [...skip, { text: `${name} (${legs.join(", ")})` }]
-}
-
-/** "dc3tog over next 3 sts", "dtr5tog over st last worked in and next 4 sts"; null when not so plain. */
-function legsAlike(element: StitchElement, hook: Hook, name: string): Part[] | null {
-  const keys = element.anchors.map(anchorKey)
-  if (
-    new Set(keys).size !== keys.length ||
-    element.anchors.some((anchor) => anchor.at !== "stitch" || anchor.round !== hook.edge.round)
-  )
-    return null
-  const { at } = hook
-  const { last } = hook.shared
-  const shared = last !== null && anchorKey(last) === keys[0]
-  const rest = shared ? element.anchors.slice(1) : element.anchors
-  const places = rest.map((anchor) => placeWords(hook, anchor))
-  const plain = places.every(
-    (place, i) => place?.noun === "next st" && (place.skip === null || (i === 0 && !shared)),
-  )
-  if (plain && rest.length > 0) {
-    const skip = places[0]?.skip
-    const over = `${rest.length === 1 ? "st" : `${rest.length} sts`}`
-    const text = `${name} over ${shared ? "st last worked in and " : ""}next ${over}`
-    return [...(skip ? [{ text: skip }] : []), { text }]
-  }
-  hook.at = at
-  hook.shared.last = last
-  return null
-}
-
-function alikePart(
-  work: string,
-  place: { noun: string; several: string; isNext: boolean },
-  many: boolean,
-): Part {
-  const text = `${work} in ${place.noun}`
-  return place.isNext && place.several !== ""
-    ? { text, each: { work, several: place.several, many } }
-    : { text }
-}
-
-function placeOf(hook: Hook, anchor: Anchor, round: Round) {
-  const words = placeWords(hook, anchor)
-  if (!words) throw cannot(round, "works into places out of their order")
-  return words
-}
-
-function stitchName(element: StitchElement, round: Round, terms: Terms): string {
-  if (element.madeOfChains !== undefined)
-    throw cannot(round, "has a chain standing for a stitch in its middle")
-  return kindName(element.kind, terms)
-}
-
-function sameStitch(a: Element, b: Element): boolean {
-  return (
-    a.type === "stitch" &&
-    b.type === "stitch" &&
-    kindName(a.kind) === kindName(b.kind) &&
-    a.madeOfChains === undefined
-  )
-}
-
-function counted(count: number, name: string): string {
-  return count === 1 ? name : `${count} ${name}`
 }
 
 /** "dc in next st, dc in next st" as "dc in next 2 sts". */

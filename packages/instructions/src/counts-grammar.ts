@@ -1,0 +1,140 @@
+// How a starting chain counts: "counts as dc, ch 2", "does not count as a st", "3 skipped ch count as dc".
+
+import { readKind } from "./stitch-grammar.ts"
+import type { CountsAs } from "./tree.ts"
+import type { Words } from "./words.ts"
+
+/** "counts as dc", "counts as first dc, ch 2", "does not count as a st", "3 skipped ch count as dc". */
+export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: number } | null {
+  return words.attempt(() => {
+    let chains: number | undefined
+    const short = readShortCount(words)
+    if (short) return short
+    words.accept(
+      "first",
+      "these",
+      "this",
+      "the",
+      "beg",
+      "beginning",
+      "skipped",
+      "starting",
+      "initial",
+      "turning",
+    )
+    if (words.isNumber()) {
+      words.at += 1
+      words.accept("-")
+    }
+    words.accept("skipped", "missed", "first")
+    if (words.accept("ch", "chs", "chain", "chains")) {
+      words.accept("-")
+      if (words.isNumber()) {
+        chains = words.value()
+        words.at += 1
+      }
+    }
+    words.accept("at", "beg", "beginning", "will", "now", "here")
+    const withChains = (countsAs: CountsAs) => ({
+      countsAs,
+      ...(chains === undefined ? {} : { chains }),
+    })
+    const negative =
+      words.acceptAll("does", "not") ||
+      words.acceptAll("do", "not") ||
+      words.accept("doesn't", "don't", "not") ||
+      words.acceptAll("is", "not") ||
+      words.acceptAll("will", "not")
+    if (negative) {
+      if (!words.accept("count", "counts", "counted", "included")) return null
+      skipRest(words)
+      return withChains({ counts: false })
+    }
+    words.accept("always", "now", "also")
+    if (!words.accept("count", "counts", "counted", "counting", "stands", "equals", "is", "are"))
+      return null
+    words.accept("counted", "considered")
+    words.accept("as", "for", "=")
+    words.accept("a", "the", "your", "one", "an")
+    words.accept("first", "1st", "beg")
+    if (words.peek()?.type === "ordinal") words.at += 1
+    const named = words.attempt(() => {
+      words.accept("1", "one")
+      return readKind(words)
+    })
+    if (!named) {
+      const space = words.attempt(() => {
+        // "counts as ch-3 sp": the tall stitch stands for the end of the last space.
+        if (!words.accept("ch", "chain")) return null
+        words.accept("-")
+        if (!words.isNumber()) return null
+        const size = words.value()
+        words.at += 1
+        if (!words.accept("sp", "space", "loop")) return null
+        return size
+      })
+      if (space !== null) return withChains({ counts: true, space })
+      if (!words.accept("st", "stitch", "sts")) return null
+      skipRest(words)
+      return withChains({ counts: true })
+    }
+    const extra = words.attempt(() => {
+      words.accept("st", "stitch")
+      if (!words.accept(",", "+", "and", "plus", "&", "with")) return null
+      words.accept("a", "first", "one")
+      if (words.isNumber() && /^(ch|chs|chain|chains)$/.test(words.text(1))) {
+        const count = words.value()
+        words.at += 2
+        return count
+      }
+      if (!words.accept("ch", "chain")) return null
+      words.accept("-")
+      if (!words.isNumber()) return 1
+      const count = words.value()
+      words.at += 1
+      words.accept("sp", "space")
+      return count
+    })
+    skipRest(words)
+    const tog = named.gathered !== undefined
+    return withChains({
+      counts: true,
+      kind: named,
+      ...(tog ? { tog } : {}),
+      ...(extra === null ? {} : { chains: extra }),
+    })
+  })
+}
+
+/** "(first dc and ch-1)", "(= dc, ch 2)": what the chain stands for, without a verb. */
+function readShortCount(words: Words): { countsAs: CountsAs } | null {
+  return words.attempt(() => {
+    if (!words.accept("first", "1st", "=", "equals", "stands", "for")) return null
+    words.accept("for")
+    words.accept("the")
+    if (words.peek()?.type === "ordinal") words.at += 1
+    words.accept("first", "1", "one", "a")
+    const kind = readKind(words)
+    if (!kind || kind.gathered) return null
+    let chains = 0
+    const space = words.attempt(() => {
+      if (!words.accept("and", "+", ",", "plus")) return null
+      words.accept("a", "first")
+      if (!words.accept("ch")) return null
+      words.accept("-")
+      if (!words.isNumber()) return null
+      const count = words.value()
+      words.at += 1
+      words.accept("sp", "space")
+      return count
+    })
+    if (space !== null) chains = space
+    if (!/^[)\],;.-]?$/.test(words.text())) return null
+    return { countsAs: { counts: true, kind, ...(chains > 0 ? { chains } : {}) } }
+  })
+}
+
+function skipRest(words: Words): void {
+  while (!words.done() && !/^[)\]};.,-]$/.test(words.text()) && words.peek()?.type !== "number")
+    words.at += 1
+}

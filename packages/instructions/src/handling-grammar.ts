@@ -1,0 +1,116 @@
+// Clauses about yarn, colour, markers and cords, which say nothing of stitches and are read over whole.
+
+import { isColour } from "./stitch-grammar.ts"
+import { stitchNamed, type Words } from "./words.ts"
+
+/** Clauses about cords and threads laid in: "over the end of a cord bent to a circle,", "wind thread over it". */
+export function acceptClauseOf(words: Words): true | null {
+  const over = /^(over|around)$/.test(words.text())
+  if (!over && !/^(wind|winding|lay|hold)$/.test(words.text())) {
+    if (
+      words.acceptAll("unless", "wanted") ||
+      words.acceptAll("if", "wanted") ||
+      words.acceptAll("as", "needed")
+    )
+      return true
+    const colour = words.accept("all") && isColour(words.text())
+    if (colour) words.at += 1
+    return colour ? true : null
+  }
+  let cord = !over
+  for (let ahead = 0; ahead < 16; ahead++) {
+    const text = words.text(ahead)
+    if (/^(cord|cords|thread|threads|wire)$/.test(text)) cord = true
+    if (ahead > 0 && stitchNamed(text, words.terms)) return null
+    if (text === "," || text === ";" || text === ":" || text === ".") {
+      if (!cord) return null
+      words.at += ahead
+      return true
+    }
+  }
+  return null
+}
+
+/** "mark first st", "place a marker in the last st", "move marker up as you go": to the end of the clause. */
+function acceptMarker(words: Words): boolean {
+  const verb = /^(place|put|use|move|mark|pm|insert|attach)$/.test(words.text())
+  if (!verb) return false
+  let marker = words.text() === "mark" || words.text() === "pm"
+  for (let ahead = 1; ahead < 16; ahead++) {
+    const text = words.text(ahead)
+    if (/^(marker|markers|mark|pin)$/.test(text)) marker = true
+    if (text === "" || text === "," || text === ";" || text === ".") {
+      if (!marker) return false
+      words.at += ahead
+      return true
+    }
+  }
+  return false
+}
+
+/** "make a slip knot", "pull the ring closed", "draw the loop up tightly". */
+export function acceptHandling(words: Words): true | null {
+  if (acceptMarker(words)) return true
+  words.accept("make", "start", "begin")
+  words.accept("with")
+  words.accept("a", "the")
+  if (words.accept("slip", "slipknot")) {
+    if (words.tokens[words.at - 1]?.text === "slip" && !words.accept("knot")) return null
+    if (words.accept("on", "onto")) {
+      words.accept("your", "the", "to")
+      words.accept("hook")
+    }
+    return true
+  }
+  if (!words.accept("pull", "draw", "tighten", "close")) return null
+  words.accept("up", "the", "your")
+  words.accept("magic", "adjustable", "center", "centre")
+  if (!words.accept("ring", "loop", "circle", "tail", "end", "yarn", "hole")) return null
+  while (
+    words.accept(
+      "up",
+      "to",
+      "tight",
+      "tightly",
+      "closed",
+      "close",
+      "shut",
+      "and",
+      "firmly",
+      "the",
+      "ring",
+      "hole",
+      "loop",
+      "center",
+      "centre",
+    )
+  );
+  return true
+}
+
+/** "change to B", "changing colour", "switch to red". */
+export function acceptColourChange(words: Words): true | null {
+  if (!words.accept("change", "changing", "switch", "drop", "pick")) return null
+  words.accept("up")
+  words.accept("color", "colour", "colors", "colours", "yarn")
+  if (words.accept("to")) return isColourWords(words) ? true : null
+  isColourWords(words)
+  return true
+}
+
+export function isColourWords(words: Words): boolean {
+  words.accept("a", "the", "new", "main", "contrasting", "contrast")
+  if (words.accept("right", "wrong") && words.accept("side")) {
+    words.accept("facing", "up")
+    words.accept("you")
+    return true
+  }
+  const word = words.text()
+  if (isColour(word) || /^(colou?r|yarn|thread|mc|cc|[a-h])$/.test(word)) {
+    words.at += 1
+    words.accept("yarn", "color", "colour", "thread")
+    if (/^[a-h]$/.test(words.text())) words.at += 1
+    return true
+  }
+  return false
+}

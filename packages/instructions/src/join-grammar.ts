@@ -1,0 +1,147 @@
+// Joins that close a round or a ring, joins that start a round in a new place, and how rings are made.
+
+import { readNoun } from "./nouns.ts"
+import { readPlace, readTarget } from "./place-grammar.ts"
+import { isColour, readKind } from "./stitch-grammar.ts"
+import type { Place, Step } from "./tree.ts"
+import type { Words } from "./words.ts"
+
+const joinWords = new Set(["join", "joining", "attach", "rejoin", "connect"])
+
+/** Joins that close a round, joins that start one in a new place, and rings. */
+export function readJoin(words: Words, steps: readonly Step[]): Step[] | null {
+  const ring = readRingStart(words)
+  if (ring) return ring
+  if (!joinWords.has(words.text())) return null
+  return words.attempt((): Step[] | null => {
+    const start = words.start()
+    words.at += 1
+    let joinedYarn = false
+    for (;;) {
+      const word = words.text()
+      if (
+        isColour(word) ||
+        /^(yarn|color|colour|thread|mc|cc|rnd|round|it|last|leaf|petal|together|and|a|b|c|d)$/.test(
+          word,
+        )
+      ) {
+        if (/^(yarn|color|colour|thread|mc|cc|new)$/.test(word) || isColour(word)) joinedYarn = true
+        words.at += 1
+        continue
+      }
+      break
+    }
+    words.attempt(() => {
+      if (!words.accept("with", "by", "using")) return null
+      words.accept("a", "an")
+      if (words.accept("invisible")) {
+        words.accept("join", "st", "stitch")
+        return true
+      }
+      if (words.isNumber()) words.at += 1
+      if (!readKind(words)) {
+        const yarn = words.accept("yarn", "color", "colour", "a", "b", "c", "d")
+        return yarn ? true : null
+      }
+      return true
+    })
+    if (words.accept("to", "into") || words.text() === "in") {
+      if (words.text() === "in") words.at += 1
+      words.accept("a", "the")
+      if (words.accept("form", "make", "create")) {
+        words.accept("a", "the")
+        words.accept("ring", "circle", "loop")
+        return [{ ...words.since(start), do: "join", place: null, ring: true }]
+      }
+      const target = joinTarget(words, start)
+      if (words.attempt(() => (words.accept("to") && words.accept("form", "make") ? true : null))) {
+        words.accept("a", "the")
+        words.accept("ring", "circle", "loop")
+        return [{ ...words.since(start), do: "join", place: null, ring: true }]
+      }
+      const place = target.place
+      if (joinedYarn || (place && place.at === "next" && !hasWork(steps)))
+        return [{ ...words.since(start), do: "attach", place }]
+      return [
+        {
+          ...words.since(start),
+          do: "join",
+          place,
+          ...(target.chain === undefined ? {} : { chain: target.chain }),
+        },
+      ]
+    }
+    if (words.accept("into") || words.acceptAll("ring"))
+      return [{ ...words.since(start), do: "join", place: null, ring: true }]
+    const later = words.attempt(() => readPlace(words))
+    if (later && (joinedYarn || !hasWork(steps)))
+      return [{ ...words.since(start), do: "attach", place: later }]
+    if (joinedYarn) return []
+    return [{ ...words.since(start), do: "join", place: later }]
+  })
+}
+
+export function joinTarget(words: Words, start: number): { place: Place | null; chain?: number } {
+  const nth = words.attempt(() => {
+    words.accept("the")
+    words.accept("top")
+    words.accept("of")
+    words.accept("the")
+    const token = words.peek()
+    if (token?.type !== "ordinal") return null
+    words.at += 1
+    if (!words.accept("ch", "chain", "st") && words.text() !== "of") return null
+    words.attempt(() => {
+      if (!words.accept("of", "in")) return null
+      words.accept("the", "these", "first", "beg", "beginning", "starting", "initial", "turning")
+      words.accept("beg", "first", "starting")
+      if (words.isNumber()) words.at += 1
+      const noun = readNoun(words)
+      if (noun?.what === "chain" && words.isNumber()) words.at += 1
+      return noun
+    })
+    return token.value
+  })
+  if (nth !== null) return { place: null, chain: nth }
+  const place = readTarget(words, start, "in")
+  return { place }
+}
+
+function hasWork(steps: readonly Step[]): boolean {
+  return steps.some(
+    (step) =>
+      step.do !== "attach" && step.do !== "slip" && step.do !== "mode" && step.do !== "turn",
+  )
+}
+
+/** "Make a magic ring", "start with an adjustable loop", "over a plastic ring of 2 cm". */
+function readRingStart(words: Words): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    const start = words.start()
+    while (
+      words.accept(
+        "make",
+        "start",
+        "begin",
+        "form",
+        "create",
+        "with",
+        "a",
+        "an",
+        "the",
+        "by",
+        "making",
+      )
+    );
+    if (words.accept("magic", "adjustable", "sliding", "slip")) {
+      if (!words.accept("ring", "loop", "circle", "knot-ring")) return null
+      return [{ ...words.since(start), do: "ring", centre: "adjustable" }]
+    }
+    if (
+      words.accept("mr", "mc") &&
+      (words.text() === "," || words.text() === ";" || words.text() === "." || words.done())
+    )
+      return [{ ...words.since(start), do: "ring", centre: "adjustable" }]
+    return null
+  })
+}

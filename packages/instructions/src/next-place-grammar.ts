@@ -1,0 +1,127 @@
+// "In next": "in next 2 sts", "in next ch-3 sp", "in any corner", "in last sc", "in next sc and hdc".
+
+import { gapIf } from "./each-place-grammar.ts"
+import { readNoun } from "./nouns.ts"
+import { readPicked } from "./picked-place-grammar.ts"
+import { readKind } from "./stitch-grammar.ts"
+import type { Noun, Place } from "./tree.ts"
+import type { Words } from "./words.ts"
+
+export function readNext(
+  words: Words,
+  start: number,
+  between: boolean,
+  preposition: string,
+): Place | null {
+  words.accept("the")
+  let order: "first" | "last" | "any" | undefined
+  if (words.accept("next", "following")) {
+    if (words.text() === "and" || words.text() === "&") {
+      words.at += 1
+      const each = words.accept("each") && words.accept("of")
+      void each
+      words.accept("following")
+    }
+    const picked = readPicked(words, start)
+    if (picked) return picked
+  } else if (words.accept("any", "a", "an")) order = "any"
+  else if (words.accept("first")) order = "first"
+  else if (words.accept("last")) order = "last"
+  words.accept("remaining", "rem", "unused", "free")
+  const placed = countedNext(words, start, between)
+  if (placed?.at !== "next") return placed
+  const beside = readBeside(words, 1)
+  if (beside) return { ...placed, order: "any", beside }
+  if (placed.noun.what === "chain" && preposition === "over" && placed.count === 1) {
+    return { ...placed, noun: { what: "space" } }
+  }
+  return order === undefined ? placed : { ...placed, order }
+}
+
+/** "left of any corner", "before any corner st". */
+export function readBeside(
+  words: Words,
+  nth: number,
+): { noun: Noun; side: "after" | "before"; nth: number } | null {
+  return words.attempt(() => {
+    const word = words.text()
+    if (!words.accept("left", "right", "after", "before")) return null
+    words.accept("of")
+    if (!words.accept("any", "a", "each")) return null
+    const noun = readNoun(words)
+    if (!noun?.corner) return null
+    return {
+      noun,
+      side: word === "before" || word === "right" ? ("before" as const) : ("after" as const),
+      nth,
+    }
+  })
+}
+
+export function countedNext(words: Words, start: number, between: boolean): Place | null {
+  let count = 1
+  if (
+    words.isNumber() &&
+    words.text(1) !== "-" &&
+    !(isChainWord(words.text(1)) && /^(sp|sps|loop|loops|lp)$/.test(words.text(2)))
+  ) {
+    count = words.value()
+    words.at += 1
+  }
+  words.accept("consecutive", "adjacent", "more")
+  const noun = readNoun(words)
+  if (!noun) {
+    if (count > 1) return { ...words.since(start), at: "next", noun: { what: "stitch" }, count }
+    // "in next" alone: the next stitch.
+    const previous = words.tokens[words.at - 1]?.text
+    if (previous === "next" || previous === "last" || previous === "first")
+      return { ...words.since(start), at: "next", noun: { what: "stitch" }, count: 1 }
+    return null
+  }
+  if (between && (words.text() === "and" || words.text() === "&")) {
+    words.attempt(() => {
+      words.at += 1
+      words.accept("next", "the")
+      return readNoun(words)
+    })
+  }
+  if (between) {
+    const what = gapIf(noun, true)
+    const everywhere = words.attempt(() => {
+      if (!words.accept("on", "along", "at")) return null
+      words.accept("each", "every", "all")
+      return words.accept("side", "sides", "edge") ? true : null
+    })
+    if (everywhere)
+      return { ...words.since(start), at: "each", nouns: [what], until: { kind: "around" } }
+    return { ...words.since(start), at: "next", noun: what, count: 1 }
+  }
+  const places: Place[] = [{ ...words.since(start), at: "next", noun, count }]
+  for (;;) {
+    const more = words.attempt((): Place | null => {
+      if (!words.accept("and", "&")) return null
+      if (words.accept("in") || words.accept("next")) return null
+      if (words.isNumber() && words.text(1) === "-") return null
+      if (words.isNumber() && (readKind(words) || isChainWord(words.text(1)))) return null
+      const from = words.start()
+      const other = readNoun(words)
+      return other ? { ...words.since(from), at: "next", noun: other, count: 1 } : null
+    })
+    if (!more) break
+    places.push(more)
+  }
+  words.attempt(() => {
+    // "next sc between petals": says where it lies, not which.
+    if (!words.accept("between")) return null
+    words.accept("the", "two", "2")
+    words.accept("pairs")
+    words.accept("of")
+    return readNoun(words)
+  })
+  if (places.length > 1) return { ...words.since(start), at: "list", places }
+  return { ...words.since(start), at: "next", noun, count }
+}
+
+function isChainWord(text: string): boolean {
+  return text === "ch" || text === "chs" || text === "chain" || text === "chains"
+}

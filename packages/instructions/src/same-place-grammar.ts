@@ -1,0 +1,98 @@
+// Places already touched: "in same st", "in joining st", "loop just made", and what this round has made:
+// "top of that dc", "last sc", "first cluster".
+
+import { readNext } from "./next-place-grammar.ts"
+import { readNoun } from "./nouns.ts"
+import type { Place } from "./tree.ts"
+import type { Words } from "./words.ts"
+
+export function readSame(words: Words, start: number): Place | null {
+  words.accept("the", "that", "very")
+  if (words.text() === "st" && /^(last|just)$/.test(words.text(1)) && words.text(2) === "worked") {
+    words.at += 3
+    words.accept("in", "into")
+    if (words.accept("and", "&")) {
+      const rest = readNext(words, start, false, "in")
+      if (rest?.at === "next") return { ...rest, ...words.since(start), withLast: true }
+    }
+    return { ...words.since(start), at: "same", noun: { what: "any" } }
+  }
+  if (
+    words.acceptAll("base", "of") ||
+    words.acceptAll("st", "at", "base", "of") ||
+    words.acceptAll("stitch", "at", "base", "of")
+  ) {
+    words.accept("the", "beg", "beginning", "starting", "turning")
+    if (!readNoun(words)) return null
+    return { ...words.since(start), at: "same", noun: { what: "any" } }
+  }
+  if (
+    words.accept("joining", "joined") &&
+    (words.accept("st", "stitch", "sp", "space", "sl") || true)
+  ) {
+    words.accept("st", "stitch")
+    return { ...words.since(start), at: "same", noun: { what: "any" } }
+  }
+  if (!words.accept("same")) {
+    const just = words.attempt(() => {
+      const noun = readNoun(words)
+      if (!noun || !words.accept("just") || !words.accept("made", "formed", "completed"))
+        return null
+      return noun
+    })
+    return just ? { ...words.since(start), at: "same", noun: just } : null
+  }
+  const noun = readNoun(words)
+  if (!noun && !words.accept("place", "spot", "hole")) {
+    if (words.text() === "center" || words.text() === "centre" || words.text() === "middle")
+      words.at += 1
+    readNoun(words)
+  }
+  words.attempt(() => {
+    if (!words.accept("as", "with", "where")) return null
+    words.accept("you", "the", "first", "last", "beg", "you've")
+    words.accept("join", "joined", "joining", "sl", "slip", "beg", "previous", "prev")
+    words.accept("st", "stitch", "ch", "chain", "sts")
+    readNoun(words)
+    return true
+  })
+  if (
+    words.text() === "and" &&
+    /^(in|next|into|each)$/.test(words.text(1)) &&
+    words.text(1) === "next"
+  ) {
+    words.at += 1
+    const rest = readNext(words, start, false, "in")
+    if (rest?.at === "next") return { ...rest, ...words.since(start), withLast: true }
+  }
+  return { ...words.since(start), at: "same", noun: noun ?? { what: "any" } }
+}
+
+/** Things of the round being made: "top of that dc", "last sc made", "top of ch-3", "first cluster". */
+export function readMade(words: Words, start: number): Place | null {
+  words.accept("the")
+  if (words.acceptAll("top", "of") || words.acceptAll("top")) {
+    words.accept("the")
+    if (words.accept("that", "this", "last", "previous")) {
+      words.accept("last")
+      const noun = readNoun(words)
+      if (!noun) return null
+      words.accept("made")
+      return { ...words.since(start), at: "made", which: "last", noun }
+    }
+    words.accept("first", "beg", "beginning", "starting", "initial", "turning")
+    const noun = readNoun(words)
+    if (!noun) return null
+    if (noun.what === "chain" && words.isNumber()) words.at += 1
+    return { ...words.since(start), at: "made", which: "first", noun }
+  }
+  if (words.accept("that", "these", "those")) {
+    const noun = readNoun(words)
+    return noun ? { ...words.since(start), at: "made", which: "last", noun } : null
+  }
+  if (words.accept("beg", "beginning", "starting")) {
+    const noun = readNoun(words)
+    return noun ? { ...words.since(start), at: "made", which: "first", noun } : null
+  }
+  return null
+}

@@ -1,0 +1,103 @@
+// Shells, Vs and whatever the pattern defines itself, worked as one thing.
+
+import { readSteps } from "./grammar.ts"
+import { readStitch } from "./stitch-grammar.ts"
+import type { Place, Step, StitchName } from "./tree.ts"
+import { readUntil } from "./until-grammar.ts"
+import type { LocalStitch, Words } from "./words.ts"
+import { readCounted, readWorkPlace } from "./work-grammar.ts"
+
+/** Stitches the pattern defines itself: "shell in next st". */
+export function readLocal(words: Words, start: number): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    let count = 1
+    if (words.isNumber() && words.text(1) !== "-") {
+      count = words.value()
+      words.at += 1
+    } else words.accept("a", "one")
+    words.accept("beg", "beginning")
+    const shell = readShell(words, start)
+    const found = shell ? { steps: shell } : localHere(words)
+    if (!found?.steps) return null
+    words.accept("st", "stitch")
+    const until = readUntil(words)
+    const place: Place = until
+      ? { ...words.since(start), at: "each", nouns: [{ what: "stitch" }], until }
+      : (readWorkPlace(words) ?? {
+          ...words.since(start),
+          at: "next",
+          noun: { what: "stitch" },
+          count: 1,
+        })
+    const span = words.since(start)
+    return Array.from({ length: Math.min(count, 50) }, () => ({
+      ...span,
+      do: "group" as const,
+      steps: found.steps ?? [],
+      place,
+    }))
+  })
+}
+
+/** "3-dc shell", "shell of 5 dc", "V-st", with "(dc, ch 1, dc)" after it if it says so. */
+function readShell(words: Words, start: number): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    let steps: Step[] | null = null
+    const span = () => words.since(start)
+    const sized = words.attempt(() => {
+      if (!words.isNumber() || words.text(1) !== "-") return null
+      const count = words.value()
+      words.at += 2
+      const stitch = readStitch(words)
+      words.accept("-")
+      return stitch && words.accept("shell", "fan", "shells", "fans") ? { count, stitch } : null
+    })
+    if (sized)
+      steps = [{ ...span(), do: "work", stitch: sized.stitch, count: sized.count, place: null }]
+    else if (words.accept("shell", "fan")) {
+      const of = words.attempt(() => (words.accept("of") ? readCounted(words) : null))
+      if (!of && !/^[([]$/.test(words.text())) return null
+      if (of) steps = [{ ...span(), do: "work", stitch: of.stitch, count: of.count, place: null }]
+    } else if (
+      words.text() === "v" &&
+      words.text(1) === "-" &&
+      /^(st|sts|stitch)$/.test(words.text(2)) &&
+      !words.locals.has("v")
+    ) {
+      words.at += 3
+      const dc: StitchName = { kind: { basic: "dc" }, tog: false }
+      // The usual V is a stitch, one chain and a stitch: common practice, no source.
+      steps = [
+        { ...span(), do: "work", stitch: dc, count: 1, place: null },
+        { ...span(), do: "chain", chains: 1, place: null },
+        { ...span(), do: "work", stitch: dc, count: 1, place: null },
+      ]
+    } else return null
+    const said = words.attempt(() => {
+      if (!words.accept("(", "[")) return null
+      words.accept("made", "of", "=")
+      const run = readSteps(words, () => false)
+      return words.accept(")", "]") && run.steps.some((step) => step.do === "work")
+        ? run.steps
+        : null
+    })
+    return said ?? steps
+  })
+}
+
+function localHere(words: Words): LocalStitch | null {
+  const three = [0, 1, 2].map((i) => words.text(i)).join("")
+  const two = words.text() + words.text(1)
+  for (const [text, length] of [
+    [three, 3],
+    [two, 2],
+    [words.text(), 1],
+  ] as const) {
+    const local = words.locals.get(text)
+    if (local?.steps && words.at + length <= words.tokens.length) {
+      words.at += length
+      return local
+    }
+  }
+  return null
+}

@@ -1,0 +1,38 @@
+// A reading chosen out of several, told in words.
+
+import type { ChoiceName, ChoiceValue } from "./choices.ts"
+import type { Finding } from "./problem-list.ts"
+import type { Span } from "./tree.ts"
+
+const choiceWords: Readonly<Record<string, string>> = {
+  "start-chain:counts": "the starting chain counts as a stitch",
+  "start-chain:does-not-count": "the starting chain does not count as a stitch",
+  "start-chain:edge": "the chains at the start are part of the edge",
+  "last-repeat:in-part": "the last repeat is worked in part",
+  "single-start-chain:counts": "the starting chain counts as a stitch",
+  "single-start-chain:edge": "the chain at the start is part of the edge",
+  "times:in-all": "the repeat is worked that many times in all",
+  "chains-are-stitches:yes": "chains are worked into like stitches",
+  "over-earlier:earlier": '"over" means the stitches under the round before',
+  "several-in-several:one-each": "one stitch goes into each of the places",
+  "skipped-chains:count": "the chains skipped at the start count as a stitch",
+  "skipped-chains:do-not-count": "the chains skipped at the start do not count as a stitch",
+}
+
+/** The note that tells a reading chosen, with what speaks for it. */
+export function toldChoices(
+  forced: ReadonlyMap<ChoiceName, ChoiceValue>,
+  why: string,
+  span: Span,
+): Finding {
+  const words = [...forced].map(
+    ([name, value]) => choiceWords[`${name}:${value}`] ?? `${name} ${value}`,
+  )
+  return {
+    severity: "note",
+    code: "reading-chosen",
+    ...span,
+    message: `Read so that ${words.join(" and ")}: ${why}.`,
+    hint: "Say so in the text if that is meant.",
+  }
+}

@@ -1,0 +1,67 @@
+// How far something goes: "around", "to corner sp", "to last 2 sts", "to within last sc of group".
+
+import { readNoun } from "./nouns.ts"
+import type { Until } from "./tree.ts"
+import type { Words } from "./words.ts"
+
+/** "around", "to corner sp", "to last 2 sts", "to within last sc of group"; null when nothing is said. */
+export function readUntil(words: Words): Until | null {
+  return words.attempt((): Until | null => {
+    words.accept("all", "evenly")
+    words.accept("the")
+    words.accept("way")
+    if (words.accept("around", "round", "across")) {
+      words.accept("to", "until") && words.accept("end", "join", "beg", "beginning")
+      return { kind: "around" }
+    }
+    words.accept("along") && words.accept("side", "edge")
+    if (!words.accept("to", "until", "till", "up")) return null
+    words.accept("to", "you", "reach", "get")
+    words.accept("reach", "the")
+    words.accept("the")
+    if (words.accept("end")) {
+      words.attempt(() =>
+        words.accept("of") && acceptThe(words) && words.accept("rnd", "round", "row") ? true : null,
+      )
+      return { kind: "around" }
+    }
+    if (words.accept("within")) {
+      words.accept("the")
+      words.accept("last")
+      const count = acceptCount(words)
+      if (!readNoun(words)) return null
+      const ofGroup = words.acceptAll("of", "group") || words.acceptAll("of", "the", "group")
+      return { kind: "leaving", count, ofGroup }
+    }
+    if (words.accept("last")) {
+      const count = acceptCount(words)
+      const noun = readNoun(words)
+      if (!noun) return null
+      if (noun.what === "space" || noun.what === "corner")
+        return { kind: "leaving", count, ofGroup: false, noun }
+      return { kind: "leaving", count, ofGroup: false }
+    }
+    const next = words.accept("next")
+    if (words.isNumber() && words.text(1) !== "-" && !next) {
+      const count = acceptCount(words)
+      readNoun(words)
+      return words.accept("remain", "rem", "left", "remaining", "before")
+        ? { kind: "leaving", count, ofGroup: false }
+        : null
+    }
+    const noun = readNoun(words)
+    return noun ? { kind: "to", noun } : null
+  })
+}
+
+function acceptThe(words: Words): true {
+  words.accept("the")
+  return true
+}
+
+function acceptCount(words: Words): number {
+  if (!words.isNumber()) return 1
+  const count = words.value()
+  words.at += 1
+  return count
+}

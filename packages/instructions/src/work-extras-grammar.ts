@@ -1,0 +1,105 @@
+// What may follow a stitch: chains between, legs spelled out, spacing, "first and last of the side".
+
+import { readNoun } from "./nouns.ts"
+import { readPlace } from "./place-grammar.ts"
+import type { Place, Step, StitchName } from "./tree.ts"
+import type { Words } from "./words.ts"
+import { readCounted } from "./work-grammar.ts"
+
+/** "with ch 2 between", ", ch 3 between each": chains after every stitch. */
+export function readBetween(words: Words): number | null {
+  return words.attempt(() => {
+    words.accept(",")
+    words.accept("with")
+    if (!words.accept("ch", "chain") || !words.isNumber()) return null
+    const chains = words.value()
+    words.at += 1
+    if (!words.accept("between")) return null
+    words.accept("each", "every", "them")
+    words.accept("st", "stitch", "one")
+    return chains
+  })
+}
+
+/** "2 dc in first and last dc of the side, 1 dc in each between": three steps of one side. */
+export function readFirstAndLast(
+  words: Words,
+  stitch: StitchName,
+  count: number,
+  start: number,
+): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    if (!words.accept("in")) return null
+    words.accept("the")
+    if (!words.acceptAll("first", "and", "last")) return null
+    words.accept("of")
+    readNoun(words)
+    if (words.accept("of", "on")) {
+      words.accept("the", "each", "a", "next")
+      readNoun(words)
+    }
+    words.accept(",", ";")
+    words.accept("and")
+    const inner = readCounted(words)
+    if (!inner || !words.accept("in")) return null
+    if (!words.accept("each", "all")) return null
+    words.accept("st", "stitch", "of")
+    words.accept("the", "those")
+    words.accept("sts", "stitches", "others")
+    words.accept("between", "in", "other", "others")
+    words.accept("between")
+    const span = words.since(start)
+    const next: Place = { ...span, at: "next", noun: { what: "stitch" }, count: 1 }
+    const between: Place = {
+      ...span,
+      at: "each",
+      nouns: [{ what: "stitch" }],
+      until: { kind: "leaving", count: 1, ofGroup: true },
+    }
+    return [
+      { ...span, do: "work", stitch, count, place: next },
+      { ...span, do: "work", stitch: inner.stitch, count: inner.count, place: between },
+      { ...span, do: "work", stitch, count, place: next },
+    ]
+  })
+}
+
+/** ", placed by turns 2 and 3 dc apart", ", evenly spaced". */
+export function readSpread(words: Words): boolean {
+  return (
+    words.attempt(() => {
+      words.accept(",")
+      if (words.accept("evenly")) {
+        words.accept("spaced", "placed", "around")
+        return true
+      }
+      if (!words.accept("placed", "spaced", "set")) return null
+      if (words.accept("evenly")) return true
+      words.accept("by", "in")
+      words.accept("turns", "turn")
+      while (words.isNumber() || words.accept("and", "or", ",")) if (words.isNumber()) words.at += 1
+      readNoun(words)
+      return words.accept("apart", "between") ? true : null
+    }) !== null
+  )
+}
+
+/** Legs spelled out: "tr4tog (3 legs in next ch-3 sp, 1 leg in next dc)". */
+export function readLegs(words: Words): { count: number; place: Place }[] | null {
+  return words.attempt(() => {
+    if (!words.accept("(", "[")) return null
+    const legs: { count: number; place: Place }[] = []
+    while (!words.done() && !/^[)\]]$/.test(words.text())) {
+      if (words.accept(",", "and", ";", "&")) continue
+      if (!words.isNumber()) return null
+      const count = words.value()
+      words.at += 1
+      if (!words.accept("leg", "legs")) return null
+      const place = readPlace(words)
+      if (!place) return null
+      legs.push({ count, place })
+    }
+    if (!words.accept(")", "]") || legs.length === 0) return null
+    return legs
+  })
+}
