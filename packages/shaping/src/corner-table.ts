@@ -12,7 +12,7 @@ import { feetOf } from "./feet.ts"
 import type { HalfEdge } from "./half-edge.ts"
 import { halfFromShape } from "./laid-half.ts"
 import { type HalfPlan, type HalfShape, shapeAfter } from "./plan.ts"
-import { type Proposal, workPlan } from "./square-circle.ts"
+import { type Proposal, workPlan } from "./proposal.ts"
 
 export interface HeightRow {
   /** The round's printed number. */

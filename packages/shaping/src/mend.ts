@@ -5,7 +5,8 @@ import { bands, keepLedger, type Ledger, severityOf, type Verdict } from "@round
 import { countRound, kindKey, type Motif } from "@roundwright/motif"
 import { blockableStretch, layOut } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
-import { changesOf, type MendChange } from "./mend-changes.ts"
+import type { MendChange } from "./mend-change.ts"
+import { changesOf } from "./mend-changes.ts"
 
 export interface Mend {
   readonly kind: MendChange["kind"] | "leave" | "block"

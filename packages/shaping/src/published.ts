@@ -6,7 +6,9 @@ import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type Gauge, readStitchName, type StitchKind, type Terms } from "@roundwright/stitches"
 import { type CircleOptions, planCircle } from "./plan-circle.ts"
-import { type Proposal, type SquareOptions, squareCircle } from "./square-circle.ts"
+import type { Proposal } from "./proposal.ts"
+import { squareCircle } from "./square-circle.ts"
+import type { SquareOptions } from "./square-options.ts"
 import { writeRounds } from "./write-rounds.ts"
 
 export interface PublishedProposal {

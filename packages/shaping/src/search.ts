@@ -2,22 +2,26 @@
 // round the best are kept in classes of how far the corner still lags behind, so that what is left for
 // the next round stays varied; at the end the best whole plans are improved one change at a time.
 
-import { eachCandidate, mostInPlace, type RoundRules } from "./candidates.ts"
+import { eachCandidate, type RoundRules } from "./candidates.ts"
 import type { HalfEdge } from "./half-edge.ts"
-import { type ModelledRound, OutlineModel, turnsCorner } from "./outline-model.ts"
+import { neighboursOf } from "./neighbours.ts"
+import { type ModelledRound, OutlineModel } from "./outline-model.ts"
 import type { Palette } from "./palette.ts"
-import { type HalfPlan, type HalfShape, shapeAfter, topsOfHalf } from "./plan.ts"
-import { countReversals, remarkable, scoreOf } from "./score.ts"
+import type { HalfPlan } from "./plan.ts"
+import {
+  addEase,
+  easeOf,
+  type SearchCount,
+  scoreLaid,
+  scorePlan,
+  scoreWhole,
+} from "./plan-score.ts"
+import { remarkable } from "./score.ts"
 
 export interface FoundPlan {
   readonly start: HalfEdge
   readonly rounds: readonly HalfPlan[]
   readonly score: number
-}
-
-export interface SearchCount {
-  /** Candidate rounds that were laid out by the model. */
-  bounded: number
 }
 
 /** Unfinished plans carried on, shared among the rounds still to come. */
@@ -159,77 +163,6 @@ function trim(finished: FoundPlan[]): number {
   finished.length = mostFinished
   return finished.at(-1)!.score
 }
-
-/** The score of a finished plan by the fast model. */
-export function scorePlan(
-  laid: ModelledRound,
-  strainEnergy: number,
-  rounds: readonly HalfPlan[],
-  half: number,
-): number {
-  return scoreLaid(laid, strainEnergy, easeOf(rounds), half)
-}
-
-function scoreLaid(laid: ModelledRound, strainEnergy: number, ease: Ease, half: number): number {
-  const side = 2 * laid.cornerMm * Math.sin(half)
-  return scoreOf({
-    bow: laid.bowMm / side,
-    uneven: laid.unevenMm / side,
-    angleOffDeg: 0,
-    fullnessOff: laid.fullness - 1,
-    strainEnergy,
-    kinds: countBits(ease.used),
-    reversals: ease.reversals,
-    skips: ease.skips,
-  })
-}
-
-/** What makes a plan easy to follow: few stitches (one bit each), one direction of grading, no gaps. */
-interface Ease {
-  readonly used: number
-  readonly reversals: number
-  readonly skips: number
-}
-
-const noRounds: Ease = { used: 0, reversals: 0, skips: 0 }
-
-export function easeOf(rounds: readonly HalfPlan[]): Ease & { readonly kinds: number } {
-  const ease = rounds.reduce(addEase, noRounds)
-  return { ...ease, kinds: countBits(ease.used) }
-}
-
-function addEase(ease: Ease, { heights, tops }: HalfPlan): Ease {
-  let { used, skips } = ease
-  for (const height of heights) used |= 1 << height
-  for (const count of tops) if (count === 0) skips++
-  return { used, skips, reversals: ease.reversals + countReversals(heights) }
-}
-
-function countBits(bits: number): number {
-  let count = 0
-  for (let rest = bits; rest !== 0; rest &= rest - 1) count++
-  return count
-}
-
-/** Lays out and scores a whole plan; infinite when a round does not fit the edge below it. */
-export function scoreWhole(
-  start: HalfEdge,
-  rounds: readonly HalfPlan[],
-  model: OutlineModel,
-  count: SearchCount,
-): number {
-  let edge = start
-  let strainEnergy = 0
-  for (const [index, plan] of rounds.entries()) {
-    count.bounded++
-    const laid = model.lay(edge, plan)
-    strainEnergy += laid.strainEnergy
-    if (index === rounds.length - 1) return scorePlan(laid, strainEnergy, rounds, start.half)
-    edge = model.edgeAfter(edge, plan)
-  }
-  return Number.POSITIVE_INFINITY
-}
-
 function varied(states: Carried[], widthMm: number, most: number): Carried[] {
   const classes = new Map<string, number>()
   const kept: Carried[] = []
@@ -282,94 +215,6 @@ function improve(
 const mostTurns = 12
 /** A gain below this is rounding. */
 const leastGain = 1e-9
-
-/** Plans that differ in the height of one stitch, in the corner chains, or in the stitches of a place of the last round. */
-function* neighboursOf(
-  start: HalfEdge,
-  rounds: readonly HalfPlan[],
-  rules: readonly RoundRules[],
-): Generator<readonly HalfPlan[]> {
-  for (const [r, plan] of rounds.entries()) {
-    const { kinds, cornerChains } = rules[r]!
-    const withPlan = (changed: HalfPlan) => rounds.map((round, i) => (i === r ? changed : round))
-    for (const [j, height] of plan.heights.entries()) {
-      const place = kinds.indexOf(height)
-      for (const other of [kinds[place - 1], kinds[place + 1]])
-        if (other !== undefined)
-          yield withPlan({
-            ...plan,
-            heights: plan.heights.map((h, i) => (i === j ? other : h)),
-          })
-    }
-    if (plan.cornerChains > 0)
-      for (const chains of cornerChains)
-        if (chains > 0 && Math.abs(chains - plan.cornerChains) === 1)
-          yield withPlan({ ...plan, cornerChains: chains })
-    if (r < rounds.length - 1) continue
-    const shape = rounds.slice(0, -1).reduce<HalfShape>(shapeAfter, start.shape)
-    const below = rounds.length === 1 ? start.feet.at(-1)!.chains : rounds[r - 1]!.cornerChains
-    for (const changed of withOtherCounts(plan, shape))
-      if (allowed(changed, shape, rules[r]!, below)) yield withPlan(changed)
-  }
-}
-
-/** So few places along half a side that stitches are also moved between any two of them. */
-const fewPlaces = 4
-
-/** One stitch more or fewer in one place, or moved from a place to another; heights as of the stitch beside. */
-function* withOtherCounts(plan: HalfPlan, shape: HalfShape): Generator<HalfPlan> {
-  const n = plan.tops.length
-  const steps = (i: number) =>
-    (i === 0 && shape.midOn) || (i === n - 1 && shape.cornerOn) ? [-2, -1, 1, 2] : [-1, 1]
-  for (let i = 0; i < n; i++)
-    for (const by of steps(i)) {
-      const one = withCount(plan, shape, i, by)
-      if (one === null) continue
-      yield one
-      if (n > fewPlaces) continue
-      for (let j = 0; j < n; j++)
-        if (j !== i)
-          for (const back of steps(j))
-            if (back * by < 0) {
-              const two = withCount(one, shape, j, back)
-              if (two !== null) yield two
-            }
-    }
-}
-
-function withCount(plan: HalfPlan, shape: HalfShape, place: number, by: number): HalfPlan | null {
-  const count = plan.tops[place]! + by
-  if (count < 0) return null
-  const tops = plan.tops.map((own, i) => (i === place ? count : own))
-  const before = topsOfHalf(shape, plan.tops)
-  const change = topsOfHalf(shape, tops) - before
-  if (before + change === 0) return null
-  const first = ownStart(shape, plan.tops, place)
-  const heights = [...plan.heights]
-  for (let k = 0; k < Math.abs(change); k++)
-    if (change > 0) heights.splice(first, 0, heights[Math.min(first, heights.length - 1)]!)
-    else heights.splice(first, 1)
-  return { ...plan, tops, heights }
-}
-
-/** Index in the heights of a place's first stitch. */
-function ownStart(shape: HalfShape, tops: readonly number[], place: number): number {
-  let at = 0
-  for (let i = 0; i < place; i++) at += i === 0 && shape.midOn ? (tops[i]! + 1) >> 1 : tops[i]!
-  return at
-}
-
-function allowed(plan: HalfPlan, shape: HalfShape, rules: RoundRules, below: number): boolean {
-  const last = plan.tops.length - 1
-  const corner = plan.tops[last]!
-  if (shape.cornerOn) {
-    if (plan.cornerChains > 0 && corner % 2 === 1) return false
-    if (corner < 1 || corner > rules.mostInCorner) return false
-    if (rules.sharpCorners && !turnsCorner(corner, below, plan.cornerChains)) return false
-  }
-  return plan.tops.every((count, i) => (i === last && shape.cornerOn) || count <= mostInPlace)
-}
-
 /** Plans with the same rounds before the last are alike: the laid-out shape shall have others to choose from. */
 const mostSameBeginning = 2
 

@@ -5,7 +5,7 @@ import type { HalfEdge } from "../src/half-edge.ts"
 import { OutlineModel, turnsCorner } from "../src/outline-model.ts"
 import type { Palette } from "../src/palette.ts"
 import { type HalfPlan, topsOfHalf } from "../src/plan.ts"
-import { scoreWhole } from "../src/search.ts"
+import { scoreWhole } from "../src/plan-score.ts"
 
 /** Most stitches in one place along a side, as the search has it. */
 const mostInPlace = 3

@@ -1,0 +1,71 @@
+// What can be asked of a squaring, checked, and as rules for each round.
+
+import { RoundwrightError } from "@roundwright/numerics"
+import { kindName, type StitchKind } from "@roundwright/stitches"
+import type { RoundRules } from "./candidates.ts"
+import type { Palette } from "./palette.ts"
+
+/** `chains`: a chain space at every corner; `stitches`: none; `any`: whichever comes out better. */
+export type CornerStyle = "any" | "chains" | "stitches"
+
+export interface SquareOptions {
+  /** 3 to 12. */
+  readonly corners: number
+  /** Rounds to work, 1 to 6, a last straightening round not counted. */
+  readonly rounds: number
+  /** Stitches allowed; sc, hdc, dc and tr when absent. */
+  readonly stitches?: readonly StitchKind[]
+  readonly cornerStyle?: CornerStyle
+  /** A last round of one stitch that follows, with a corner group of its own. */
+  readonly lastStraightRound?: StitchKind
+  /** How many proposals to give; 5 when absent. */
+  readonly proposals?: number
+}
+
+const fewestCorners = 3
+const mostCorners = 12
+const mostRounds = 6
+/** Longer corner chains are loops, not corners. */
+const mostCornerChains = 3
+/** More stitches in one corner place than this do not fit side by side. */
+const mostInCorner = 7
+
+/** @throws RoundwrightError `bad-corners`, `bad-rounds` */
+export function checkOptions({ corners, rounds }: SquareOptions): void {
+  if (!Number.isInteger(corners) || corners < fewestCorners || corners > mostCorners)
+    throw new RoundwrightError("bad-corners", `A piece cannot be given ${corners} corners.`, {
+      hint: `Ask for ${fewestCorners} to ${mostCorners} corners.`,
+      numbers: { corners },
+    })
+  if (!Number.isInteger(rounds) || rounds < 1 || rounds > mostRounds)
+    throw new RoundwrightError("bad-rounds", `${rounds} rounds cannot be planned.`, {
+      hint: `Give a whole number of rounds from 1 to ${mostRounds}.`,
+      numbers: { rounds },
+    })
+}
+
+/** One for each round to work, a last straightening round included. */
+export function rulesFor(
+  options: SquareOptions,
+  palette: Palette,
+  allowed: readonly StitchKind[],
+): RoundRules[] {
+  const names = allowed.map((kind) => kindName(kind))
+  const index = (kind: StitchKind) =>
+    palette.kinds.findIndex((other) => kindName(other) === kindName(kind))
+  const kinds = palette.kinds.flatMap((kind, i) => (names.includes(kindName(kind)) ? [i] : []))
+  const style = options.cornerStyle ?? "any"
+  const all = Array.from({ length: mostCornerChains + 1 }, (_, chains) => chains)
+  const chains = style === "stitches" ? [0] : style === "chains" ? all.slice(1) : all
+  const straight = options.lastStraightRound
+  const total = options.rounds + (straight ? 1 : 0)
+  return Array.from({ length: total }, (_, round): RoundRules => {
+    const last = round === total - 1
+    return {
+      kinds: last && straight ? [index(straight)] : kinds,
+      cornerChains: last ? chains : style === "stitches" ? [0] : all,
+      sharpCorners: last,
+      mostInCorner,
+    }
+  })
+}
