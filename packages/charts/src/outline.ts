@@ -47,7 +47,7 @@ export function outlineChart(
     scale: { domain: [-reach, reach], nice: false, zero: false },
     axis: { tickCount: 6, grid: false, title },
   })
-  const x = axis("x", `across, ${unit}`)
+  const x = axis("x", `from the centre, ${unit}`)
   const y = axis("y", null)
   const title = outlineFinding(shape.outline, unit)
   return frameChart(
@@ -56,7 +56,7 @@ export function outlineChart(
       key: `Solid: the edge as it lies flat. Dashed: ${idealWords(shape.outline)}.`,
       description: `${title}. ${tellOutline(shape.outline, unit)}`,
     },
-    `up, ${unit}`,
+    `from the centre, ${unit}`,
     closed(points, edge.closed),
     [
       outlineLayer(x, y, closed(ideal, true), { strokeWidth: 1.1, strokeDash: [5, 4] }),
@@ -119,18 +119,20 @@ function measures(piece: FlatPiece, outline: Outline, x: SpecValue, y: SpecValue
   const { corners, places, unit } = piece
   const round = outline.corners < 3 || corners.length < 3
   const corner = upperRight(corners.map((node) => places[node]!))
+  // Widths of one sc are named at the axes, and too long to be said again inside the piece.
+  const noted = (length: number) => (unit === "mm" ? lengthWords(length, unit) : tidy(length, 1))
   const side = { x: outline.sideReachMm, y: 0 }
   const spokes = [
     ...(round ? [] : [{ x: 0, y: 0, x2: corner.x, y2: corner.y }]),
     { x: 0, y: 0, x2: side.x, y2: side.y },
   ]
   const cornerText = [
-    `corner ${lengthWords(outline.cornerReachMm, unit)}`,
+    `corner ${noted(outline.cornerReachMm)}`,
     ...(outline.cornerAngleDeg === null ? [] : [`angle ${tidy(outline.cornerAngleDeg, 0)}\u00b0`]),
   ]
   const sideText = round
-    ? [`edge ${lengthWords(outline.sideReachMm, unit)}`]
-    : [`side ${lengthWords(outline.sideReachMm, unit)}`, bowWords(outline, unit)]
+    ? [`edge ${noted(outline.sideReachMm)}`]
+    : [`side ${noted(outline.sideReachMm)}`, bowWords(outline, noted)]
   return [
     {
       data: { values: spokes },
@@ -187,9 +189,9 @@ function note(
   }
 }
 
-function bowWords({ bowMm }: Outline, unit: string): string {
+function bowWords({ bowMm }: Outline, words: (length: number) => string): string {
   if (tidy(Math.abs(bowMm), 1) === "0.0") return "straight"
-  return `bow ${lengthWords(Math.abs(bowMm), unit)} ${bowMm > 0 ? "out" : "in"}`
+  return `bow ${words(Math.abs(bowMm))} ${bowMm > 0 ? "out" : "in"}`
 }
 
 function idealWords({ corners }: Outline): string {
@@ -203,5 +205,5 @@ function tellOutline(outline: Outline, unit: string): string {
   if (corners < 3) return `Round, ${lengthWords(sideReachMm, unit)} from centre to edge, ${across}.`
   const angle =
     cornerAngleDeg === null ? "" : `, angle at a corner ${tidy(cornerAngleDeg, 0)} degrees`
-  return `${corners} corners, ${across}; centre to the middle of a side ${lengthWords(sideReachMm, unit)}, centre to a corner ${lengthWords(cornerReachMm, unit)}${angle}; sides: ${bowWords(outline, unit)}.`
+  return `${corners} corners, ${across}; centre to the middle of a side ${lengthWords(sideReachMm, unit)}, centre to a corner ${lengthWords(cornerReachMm, unit)}${angle}; sides: ${bowWords(outline, (length) => lengthWords(length, unit))}.`
 }

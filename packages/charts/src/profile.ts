@@ -61,7 +61,7 @@ export function profileChart(
   return frameChart(
     {
       title,
-      key: `Line: mean of each round. Grey: from its lowest to its highest stitch. ${scale}.`,
+      key: `Line: mean of each round. Bars: its lowest to its highest stitch. ${scale}.`,
       description: `${title}. Cross-section, lengths in ${unit}: ${heights
         .map(
           ({ round, distance, mean, lowest, highest }) =>
@@ -164,7 +164,8 @@ function profileLayers(
 ): ChartLayer[] {
   return [
     {
-      mark: { type: "area", fill: ink, opacity: 0.16, orient: "vertical" },
+      // Bars and no band: where a piece folds back under itself a band would cross itself.
+      mark: { type: "rule", stroke: ink, strokeWidth: 10, opacity: 0.2 },
       encoding: { x, y: { ...y, field: "lowest" }, y2: { field: "highest" } },
     },
     {
