@@ -129,7 +129,7 @@ function afterGroup(words: Words, inner: readonly Step[], start: number): Step[]
           times: later,
         },
       ]
-    return [group]
+    return [group, ...furtherGroups(words, inner)]
   }
   if (/^(corner|corners)$/.test(words.text()) && !atPlace(words)) {
     // "(2 dc, ch 2, 2 dc) corners": one in each.
@@ -143,6 +143,20 @@ function afterGroup(words: Words, inner: readonly Step[], start: number): Step[]
     return [{ ...words.since(start), do: "group", steps: inner, place: corners }]
   }
   return [...inner]
+}
+
+/** "(...) in same sp and in each ch-3 sp around": the same group again in other places. */
+function furtherGroups(words: Words, steps: readonly Step[]): Step[] {
+  const groups: Step[] = []
+  for (;;) {
+    const start = words.start()
+    const place = words.attempt(() => {
+      words.accept(",")
+      return words.accept("and", "&") && atPlace(words) ? readPlace(words) : null
+    })
+    if (!place) return groups
+    groups.push({ ...words.since(start), do: "group", steps, place })
+  }
 }
 
 /** "(1 sc, ch 3) twice and 1 sc in top of that dc": the place is that of the whole. */

@@ -81,7 +81,6 @@ export function readSteps(words: Words, stops: (words: Words) => boolean): StepR
 /** "sc 1, inc 1; repeat around": all that was said, the start of the round left out. */
 function repeatAll(words: Words, steps: readonly Step[]): Step[] | null {
   return words.attempt(() => {
-    const start = steps[0]!.start
     words.at += 1
     words.accept("this", "these", "the")
     words.accept("sequence", "pattern", "steps")
@@ -95,7 +94,6 @@ function repeatAll(words: Words, steps: readonly Step[]): Step[] | null {
     if (first < 0) return null
     const body = steps.slice(first)
     const span = { start: body[0]!.start, end: words.lastEnd() }
-    void start
     return [
       ...steps.slice(0, first),
       { ...span, do: "repeat" as const, body, last: null, ending: null, times },

@@ -90,7 +90,7 @@ export function resolved(
   one: OneRound,
   trees: ReadonlyMap<number, RoundTree>,
   own: Located[],
-  text: RoundText,
+  _text: RoundText,
 ): RoundTree {
   const steps: Step[] = []
   for (const step of tree.steps) {
@@ -114,7 +114,6 @@ export function resolved(
     }
     steps.push(...other.steps.filter((part) => !(part.do === "join" && part.ring)))
   }
-  void text
   return { steps, totals: tree.totals.map((total) => ofRange(total, one)) }
 }
 

@@ -15,11 +15,11 @@ export function readNext(
 ): Place | null {
   words.accept("the")
   let order: "first" | "last" | "any" | undefined
+  const said = words.text() === "next" || words.text() === "following"
   if (words.accept("next", "following")) {
     if (words.text() === "and" || words.text() === "&") {
       words.at += 1
-      const each = words.accept("each") && words.accept("of")
-      void each
+      if (words.accept("each")) words.accept("of")
       words.accept("following")
     }
     const picked = readPicked(words, start)
@@ -35,7 +35,8 @@ export function readNext(
   if (placed.noun.what === "chain" && preposition === "over" && placed.count === 1) {
     return { ...placed, noun: { what: "space" } }
   }
-  return order === undefined ? placed : { ...placed, order }
+  if (order !== undefined) return { ...placed, order }
+  return said ? placed : { ...placed, bare: true }
 }
 
 /** "left of any corner", "before any corner st". */

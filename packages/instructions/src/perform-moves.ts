@@ -116,7 +116,12 @@ export function performSlip(
   }
   const place = step.place
   if (isLast && work.repeatDepth === 0 && !work.inPlace) {
-    if (!place || place.at === "made" || (place.at === "next" && place.order === "first")) {
+    if (
+      !place ||
+      place.at === "made" ||
+      place.at === "same" ||
+      (place.at === "next" && place.order === "first")
+    ) {
       meetAtStart(work, step)
       return
     }

@@ -140,8 +140,6 @@ function tryReading(
 function edgeFor(request: RoundRequest, turned: boolean): Edge {
   const before = request.shared.rounds[request.index - 1]
   if (before) {
-    const { rounds } = request.shared
-    void rounds
     return roundEdge(before, request.index - 1, turned)
   }
   const centre: Centre = request.foundation?.centre ?? { kind: "adjustable-ring" }

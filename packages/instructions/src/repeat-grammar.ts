@@ -119,6 +119,8 @@ function acceptBackReference(words: Words): void {
     // "from * to *" and "between * and *" name the marks again; "to **" may be an end mark, read below.
     if ((words.text() === "to" || words.text() === "and") && words.text(1) !== "*") break
     words.at += 1
+    // "between *'s"
+    if (words.text() === "'" && words.text(1) === "s") words.at += 2
   }
 }
 

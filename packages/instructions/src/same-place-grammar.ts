@@ -22,7 +22,7 @@ export function readSame(words: Words, start: number): Place | null {
     words.acceptAll("st", "at", "base", "of") ||
     words.acceptAll("stitch", "at", "base", "of")
   ) {
-    words.accept("the", "beg", "beginning", "starting", "turning")
+    words.accept("the", "first", "beg", "beginning", "starting", "turning")
     if (!readNoun(words)) return null
     return { ...words.since(start), at: "same", noun: { what: "any" } }
   }

@@ -18,7 +18,7 @@ export function noPlace(span: Span, message: string): CannotWork {
 }
 
 /** The round below is used up: with what is asked for and what there is. */
-export function overrun(work: RoundWork, position: Position, noun: Noun, span: Span): CannotWork {
+export function overrun(_work: RoundWork, position: Position, noun: Noun, span: Span): CannotWork {
   const { edge } = position
   const meaning = meaningOf(edge, noun)
   if (!meaning.exists) {
@@ -39,7 +39,6 @@ export function overrun(work: RoundWork, position: Position, noun: Noun, span: S
     there += 1
     at = Math.max(at + 1, site.to)
   }
-  void work
   return new CannotWork({
     severity: "error",
     code: "needs-more-than-there-is",

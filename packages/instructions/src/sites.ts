@@ -25,7 +25,7 @@ export function findSite(
   noun: Noun,
   from: number,
   limit: number,
-  base: number,
+  _base: number,
   used: ReadonlySet<number> | null,
 ): Site | null {
   const size = edge.size
@@ -49,7 +49,6 @@ export function findSite(
       noun.what === "space" || (noun.what === "any" && edge.cells[index]?.type === "chain")
     const to = at + (whole ? edge.widths[index]! : 1)
     if (to > limit) return null
-    void base
     return { from: at, to, anchor: edge.anchorAt(index, whole) }
   }
   return null

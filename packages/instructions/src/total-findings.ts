@@ -22,7 +22,7 @@ function unitWords(word: string, kind: string): string {
   return word !== "" ? word : kind !== "" ? kind : "stitches"
 }
 
-function likelySlip(work: RoundWork, round: Round, stated: number, ours: number): string {
+function likelySlip(work: RoundWork, _round: Round, stated: number, ours: number): string {
   const difference = stated - ours
   if (difference === 1 && work.startChain && !work.startChain.counts)
     return "The starting chain may be counted as a stitch in the total: say whether it counts."
@@ -32,7 +32,6 @@ function likelySlip(work: RoundWork, round: Round, stated: number, ours: number)
     return "The join may have been counted as a stitch, or one stitch is missing in the round."
   const repeats = work.mainRepeats
   if (repeats > 1) {
-    const per = Math.round(round.elements.length / repeats)
     const each = perRepeat(ours, repeats)
     if (each !== null && Math.abs(difference) === each)
       return difference > 0
@@ -40,7 +39,6 @@ function likelySlip(work: RoundWork, round: Round, stated: number, ours: number)
         : `One repeat fewer (${repeats - 1} in all) would give ${stated}.`
     if (each !== null && difference % repeats === 0)
       return `${Math.abs(difference / repeats)} ${difference > 0 ? "more" : "fewer"} in each of the ${repeats} repeats would give ${stated}.`
-    void per
   }
   return "Count the round again; the total may belong to another round."
 }

@@ -86,6 +86,8 @@ export type Place = Span & {
           readonly side: "after" | "before"
           readonly nth: number
         }
+        /** "in sp": neither next nor same is said. */
+        readonly bare?: boolean
         /** "in 3rd": counted from the last one used, whether or not those before are said to be skipped. */
         readonly afterSkip?: boolean
         /** "starting at the 5th of a group" moves on once. */

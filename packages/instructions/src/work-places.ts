@@ -75,6 +75,13 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
     onlyStartMade(work)
   )
     return { sites: [work.startSite], position }
+  if (
+    place.bare &&
+    work.startSite?.anchor.at === "space" &&
+    onlyStartMade(work) &&
+    (place.noun.what === "space" || place.noun.what === "corner")
+  )
+    return { sites: [work.startSite], position }
   if (place.order === "last" && endsInStart(work, place))
     return { sites: [work.startSite!], position }
   if (
