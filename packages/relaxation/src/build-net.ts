@@ -85,6 +85,29 @@ function ringOf(
   return { count: 1, lengthMm: 1 }
 }
 
+/** How far a round lies from the centre: by its legs on the highest round below, the others only reach down past them. */
+function depthOf(legs: readonly Leg[], depths: readonly number[]): number {
+  const highest = Math.max(-1, ...legs.map((leg) => leg.place.round))
+  const bearing = legs.filter((leg) => leg.place.round === highest)
+  const width = bearing.reduce((sum, leg) => sum + leg.top.widthMm, 0)
+  const height = bearing.reduce((sum, leg) => sum + leg.top.widthMm * leg.top.heightMm, 0)
+  return (depths[highest] ?? 0) + (width > 0 ? height / width : 0)
+}
+
+/** Stiffness left to a leg drawn up from a round further down: the maker gives it the length that fits (estimate). */
+const drawnShare = 0.05
+
+/** A leg worked into a round further down is drawn up to the height of its neighbours, loosely. */
+function drawLongLegs(legs: readonly Leg[], depths: readonly number[]): Leg[] {
+  const depth = depthOf(legs, depths)
+  const highest = Math.max(-1, ...legs.map((leg) => leg.place.round))
+  return legs.map((leg) => {
+    if (leg.place.round >= highest) return leg
+    const needed = depth - (depths[leg.place.round] ?? 0)
+    return needed > leg.restMm ? { ...leg, restMm: needed, share: drawnShare * leg.share } : leg
+  })
+}
+
 function planAllLegs(ground: Ground, corners: readonly RoundCorners[], skewShare: number): Leg[][] {
   const legs: Leg[][] = []
   const baseOf = new Map<string, Point>()
@@ -94,10 +117,12 @@ function planAllLegs(ground: Ground, corners: readonly RoundCorners[], skewShare
     // Worked round the middle of the post.
     return base === undefined ? null : blend(nodePoint(ground.firstNode[round]! + index), base, 0.5)
   }
+  const depths: number[] = []
   let backwards = false
   ground.motif.rounds.forEach((motifRound, round) => {
     if (motifRound.turned && round > 0) backwards = !backwards
-    const planned = planLegs(ground, round, corners, postPoint)
+    const planned = drawLongLegs(planLegs(ground, round, corners, postPoint), depths)
+    depths.push(depthOf(planned, depths))
     const skew = round > 0 && !motifRound.turned ? (backwards ? -1 : 1) * skewShare : 0
     legs.push(
       skew === 0

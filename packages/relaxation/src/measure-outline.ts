@@ -9,7 +9,10 @@ export interface Outline {
   /** Centre to edge: in the middle of a side and at a corner (means; equal for a round outline). */
   readonly sideReachMm: number
   readonly cornerReachMm: number
-  /** Side to side through the centre (polygons of even corners), else twice the mean reach of the sides. */
+  /**
+   * As a maker lays the ruler: from side to side through the centre for up to six corners (twice the reach of a side where
+   * no side lies opposite), from tip to tip for anything rounder.
+   */
   readonly acrossMm: number
   /** How far the middle of a side lies outside (positive) the straight line between its corners. */
   readonly bowMm: number
@@ -50,9 +53,11 @@ export function measureOutline(
   const sideReachMm = mean(sides.map((side) => side.reach))
   const half = sides.length / 2
   const acrossMm =
-    sides.length % 2 === 0
-      ? mean(sides.slice(0, half).map((side, i) => side.reach + sides[i + half]!.reach))
-      : 2 * sideReachMm
+    sides.length > mostSides
+      ? 2 * outerReach(points)
+      : sides.length % 2 === 0
+        ? mean(sides.slice(0, half).map((side, i) => side.reach + sides[i + half]!.reach))
+        : 2 * sideReachMm
   return {
     corners: at.length,
     sideReachMm,
@@ -74,14 +79,29 @@ interface Planar {
   readonly angle: number
 }
 
-/** Radius at which an outline has that length as a circle is no reach: take reach as it lies. */
+/** Polygons of more sides are measured like circles. */
+const mostSides = 6
+/** Parts of a turn in each of which the farthest node is taken: points and scallops are measured at their tips. */
+const sectors = 12
+
+/** Mean over the sectors of the farthest reach in each. */
+function outerReach(points: readonly Planar[]): number {
+  const farthest = new Array<number>(sectors).fill(0)
+  for (const { r, angle } of points) {
+    const sector = Math.floor(((angle / (2 * Math.PI) + 1) % 1) * sectors) % sectors
+    farthest[sector] = Math.max(farthest[sector]!, r)
+  }
+  return mean(farthest.filter((r) => r > 0))
+}
+
+/** Without corners: mean reach as it lies. */
 function roundOutline(points: readonly Planar[]): Outline {
   const reach = mean(points.map((p) => p.r))
   return {
     corners: 0,
     sideReachMm: reach,
     cornerReachMm: reach,
-    acrossMm: 2 * reach,
+    acrossMm: 2 * outerReach(points),
     bowMm: 0,
     cornerAngleDeg: null,
   }

@@ -145,3 +145,25 @@ describe("the net as JSON", () => {
     expect(read.material.stiffness).toBe(usualMaterial.stiffness)
   })
 })
+
+describe("long stitches", () => {
+  it("worked into a round further down do not draw the piece together", () => {
+    const plain = buildDisc(dc, multiples(12, 5))
+    const last = plain.rounds[4]!
+    const elements = last.elements.map((element, k) =>
+      k % 5 === 0
+        ? stitch(dc, { at: "stitch", round: 2, element: Math.floor((k * 36) / 60) })
+        : element,
+    )
+    const long = { ...plain, rounds: [...plain.rounds.slice(0, 4), { ...last, elements }] }
+    const [a, b] = [plain, long].map(
+      (motif) => layOut(motif, gauge, { inSpace: false }).outline.acrossMm,
+    )
+    expectRelative(
+      b!,
+      a!,
+      0.05,
+      "drawn in by dc 13 mm long it would lose a fifth; where no leg pulls, tops settle a little further out",
+    )
+  })
+})
