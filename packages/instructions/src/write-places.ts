@@ -2,8 +2,8 @@
 // "same" and what is skipped come out as a reader will take them.
 
 import { type Anchor, anchorKey, type Round } from "@roundwright/motif"
+import { cellUnder } from "./cell-under.ts"
 import { type Edge, roundEdge } from "./edge.ts"
-import { cellUnder } from "./round-work.ts"
 
 /** The hook's place on one edge while a round is written. */
 export interface Hook {
