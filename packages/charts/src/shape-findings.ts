@@ -82,13 +82,14 @@ export function profileFinding(
 
 /** Side, corner and bow in a sentence. */
 export function outlineFinding(outline: Outline, unit: string): string {
-  const { corners, bowMm, sideReachMm, acrossMm } = outline
+  const { corners, bowMm, cornerReachMm, acrossMm } = outline
   if (corners < 3) return `The edge is round, ${lengthWords(acrossMm, unit)} across`
   const shape = `The outline has ${corners} corners`
-  if (Math.abs(bowMm) <= straightShare * sideReachMm) return `${shape} and straight sides`
+  const sideMm = 2 * cornerReachMm * Math.sin(Math.PI / corners)
+  if (Math.abs(bowMm) <= straightShare * sideMm) return `${shape} and straight sides`
   const way = bowMm > 0 ? "outwards" : "inwards"
   return `${shape} and sides that bow ${way} by ${lengthWords(Math.abs(bowMm), unit)}`
 }
 
-/** A bow of less than this share of the reach is not seen. */
+/** A bow of less than this share of the side is not seen: a millimetre in ten centimetres. */
 const straightShare = 0.01
