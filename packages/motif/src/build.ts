@@ -29,10 +29,13 @@ export function buildDisc(
     })
   const rounds = counts.map((count, index): Round => {
     const below = counts[index - 1]
-    const elements =
+    const staggered = options.staggered === true && index % 2 === 0
+    const upright =
       below === undefined
         ? ringStitches(kind, count)
-        : spreadOver(kind, count, below, index - 1, options.staggered === true && index % 2 === 0)
+        : spreadOver(kind, count, below, index - 1, staggered)
+    const elements =
+      options.turned === true && below !== undefined ? turnRound(upright, below) : upright
     return {
       number: index + 1,
       elements,
@@ -77,6 +80,17 @@ export function buildPolygon(
     side += perCorner - 1
   }
   return { centre: { kind: "adjustable-ring" }, rounds: list }
+}
+
+/** A round worked after turning runs over the round below from its last stitch to its first. */
+function turnRound(elements: readonly Element[], below: number): Element[] {
+  return elements.map((element) => {
+    if (element.type !== "stitch") return element
+    const anchors = element.anchors.map((anchor) =>
+      anchor.at === "stitch" ? { ...anchor, element: below - 1 - anchor.element } : anchor,
+    )
+    return { ...element, anchors }
+  })
 }
 
 function ringStitches(kind: StitchKind, count: number): Element[] {
