@@ -4,6 +4,8 @@
 export type ChoiceName =
   | "start-chain"
   | "single-start-chain"
+  | "increase-inside"
+  | "pick-of"
   | "times"
   | "last-repeat"
   | "chains-are-stitches"

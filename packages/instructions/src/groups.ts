@@ -18,7 +18,8 @@ export function groupsFor(
     if (size !== undefined) {
       for (const list of [tight, runs, wide]) {
         const found = list.filter((group) => group.cells.length === size)
-        if (found.length > 0) return found
+        const plain = found.filter((group) => !holdsPicot(edge, group))
+        if (found.length > 0) return plain.length > 0 ? plain : found
       }
     }
     const least = centred ? 3 : 2
@@ -34,6 +35,15 @@ export function groupsFor(
     if (runs.length > 1) return runs
     return sets.length > 0 ? sets : []
   })
+}
+
+/** A picot stands between the first and the last stitch of a group. */
+function holdsPicot(edge: Edge, group: Group): boolean {
+  const first = group.cells[0] ?? 0
+  const last = group.cells[group.cells.length - 1] ?? 0
+  for (let at = first; at < last; at++)
+    if (edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "picot") return true
+  return false
 }
 
 /** The next group, or one stitch of it. */

@@ -139,7 +139,10 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
   }
   const { stitch } = step
   const legs = stitch.tog ? (stitch.kind.gathered?.legs ?? 1) : 1
-  for (let i = 0; i < step.count; i++) {
+  const inside =
+    step.doubled !== undefined &&
+    work.choices.take("increase-inside", ["added", "inside"]) === "inside"
+  for (let i = 0; i < step.count - (inside ? 1 : 0); i++) {
     const place: Place = {
       start: step.start,
       end: step.end,
@@ -164,7 +167,7 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
         step,
         stitch,
         sites.map((s) => s.anchor),
-        1,
+        i + 1 === step.doubled ? 2 : 1,
       )
     work.countStep(step)
   }

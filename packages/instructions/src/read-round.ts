@@ -54,7 +54,8 @@ export function workRound(request: RoundRequest): RoundResult {
     usual.steps > largeReading ? mostReadingsOfLarge : mostReadingsTried,
   )) {
     const other = tryReading(request, forced)
-    if (needsTotal(forced) && other.comparison.agrees !== true) continue
+    const supported = other.comparison.agrees === true || other.comparison.inRange === true
+    if (needsTotal(forced) && !supported) continue
     if (other.score < best.score) {
       best = other
       bestForced = forced
@@ -195,6 +196,7 @@ function compareNothing(tree: RoundTree): Comparison {
 function needsTotal(forced: ReadonlyMap<ChoiceName, ChoiceValue>): boolean {
   return (
     forced.has("single-start-chain") ||
+    forced.has("pick-of") ||
     forced.has("last-repeat") ||
     forced.has("chains-are-stitches") ||
     forced.has("over-earlier")

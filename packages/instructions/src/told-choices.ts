@@ -11,6 +11,8 @@ const choiceWords: Readonly<Record<string, string>> = {
   "last-repeat:in-part": "the last repeat is worked in part",
   "single-start-chain:counts": "the starting chain counts as a stitch",
   "single-start-chain:edge": "the chain at the start is part of the edge",
+  "increase-inside:inside": "the number of stitches includes the increase",
+  "pick-of:group": "the number of stitches names groups of so many",
   "times:in-all": "the repeat is worked that many times in all",
   "chains-are-stitches:yes": "chains are worked into like stitches",
   "over-earlier:earlier": '"over" means the stitches under the round before',

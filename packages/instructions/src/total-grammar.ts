@@ -49,6 +49,7 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
     const start = words.start()
     const items: StatedItem[] = []
     let firm = true
+    let range: "between" | "or" | undefined
     while (
       words.accept(
         "you",
@@ -83,7 +84,12 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
         words.at += 1
         continue
       }
-      if (softWords.has(words.text())) firm = false
+      if (softWords.has(words.text())) {
+        firm = false
+        if (words.text() === "between" && items.length === 0) range = "between"
+        else if (words.text() === "or" && items.length === 1 && words.isNumber(1)) range = "or"
+        else if (words.text() !== "or") range = undefined
+      }
       const item = words.attempt(() => readItem(words))
       if (item) {
         items.push(item)
@@ -96,7 +102,7 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
       words.at += 1
     }
     if (items.length === 0) return null
-    return { ...words.since(start), items, firm }
+    return { ...words.since(start), items, firm, ...(range && items.length === 2 ? { range } : {}) }
   })
 }
 
@@ -198,7 +204,7 @@ function readItem(words: Words): StatedItem | null {
   }
   if (noun?.what === "chain") return { ...span(), count, unit: "chains", word: word() }
   if (noun?.what === "group") return { ...span(), count, unit: "groups", word: word() }
-  if (/^(or|to|then|-)$/.test(words.text()) && words.isNumber(1))
+  if (/^(or|to|then|and|-)$/.test(words.text()) && words.isNumber(1))
     return { ...span(), count, unit: "stitches", word: "" }
   if (
     words.done() ||

@@ -17,6 +17,8 @@ export interface Comparison {
   /** The main figure the text states, null when it states none that is firm. */
   readonly stated: number | null
   readonly agrees: boolean | null
+  /** Ours lies in a range that is stated ("14 or 15", "between 96 and 104"). */
+  readonly inRange?: boolean
   readonly differing: readonly {
     readonly item: StatedItem
     readonly stated: number
@@ -33,6 +35,8 @@ export function compareTotals(
   const firm = totals.filter((total) => total.firm)
   if (firm.length === 0) {
     const soft = totals[0]
+    const outside = soft?.range ? outsideRange(round, mainRepeats, soft) : null
+    if (outside) return { stated: null, agrees: false, differing: [outside], findings: [] }
     const findings: Finding[] = soft
       ? [
           {
@@ -45,7 +49,13 @@ export function compareTotals(
           },
         ]
       : []
-    return { stated: null, agrees: null, differing: [], findings }
+    return {
+      stated: null,
+      agrees: null,
+      inRange: soft?.range !== undefined,
+      differing: [],
+      findings,
+    }
   }
   const items = firm.flatMap((total) => total.items)
   const differing: { item: StatedItem; stated: number; ours: number }[] = []
@@ -80,6 +90,24 @@ export function compareTotals(
     } else differing.push({ item, stated, ours: ours.count })
   }
   return { stated: mainFigure(items), agrees: differing.length === 0, differing, findings }
+}
+
+/** Our count, when it is neither of two figures nor between them. */
+function outsideRange(
+  round: Round,
+  mainRepeats: Repeats,
+  total: StatedTotal,
+): Comparison["differing"][number] | null {
+  const [low, high] = total.items
+  if (!low || !high) return null
+  const named = { ...low, ...high, count: low.count }
+  const ours = (stated: number) => ourCount(round, mainRepeats, named, stated, [named])
+  const count = ours(low.count).count
+  const fits =
+    ours(low.count).agrees ||
+    ours(high.count).agrees ||
+    (total.range === "between" && count > low.count && count < high.count)
+  return fits ? null : { item: high, stated: high.count, ours: count }
 }
 
 function sameWord(a: StatedItem, b: StatedItem): boolean {

@@ -145,6 +145,8 @@ export type Step =
       readonly countsAs?: CountsAs
       /** Chains between one stitch and the next ("with ch 2 between"). */
       readonly between?: number
+      /** "7 sc with 1 increase in the 4th": which of them is doubled. */
+      readonly doubled?: number
       /** Legs spelled out: how many in which place. */
       readonly legs?: readonly { readonly count: number; readonly place: Place }[]
     })
@@ -222,6 +224,8 @@ export interface StatedTotal extends Span {
   readonly items: readonly StatedItem[]
   /** False for "if", "about", "or", "between": told, but not checked. */
   readonly firm: boolean
+  /** "between 96 and 104", "14 or 15": not firm, but ours must be one of these. */
+  readonly range?: "between" | "or"
 }
 
 export interface RoundTree {

@@ -103,3 +103,19 @@ export function readLegs(words: Words): { count: number; place: Place }[] | null
     return legs
   })
 }
+
+/** "with 1 increase in the 4th": which stitch of the run is doubled. */
+export function readDoubled(words: Words): number | null {
+  return words.attempt(() => {
+    words.accept(",")
+    if (!words.accept("with")) return null
+    words.accept("1", "one", "an", "a")
+    if (!words.accept("increase", "inc") || !words.accept("in", "on")) return null
+    words.accept("the")
+    const token = words.peek()
+    if (token?.type !== "ordinal") return null
+    words.at += 1
+    words.accept("st", "stitch", "sc", "dc")
+    return token.value
+  })
+}

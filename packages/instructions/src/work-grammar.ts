@@ -8,7 +8,13 @@ import { readStitch } from "./stitch-grammar.ts"
 import type { Place, Step, StitchName } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
-import { readBetween, readFirstAndLast, readLegs, readSpread } from "./work-extras-grammar.ts"
+import {
+  readBetween,
+  readDoubled,
+  readFirstAndLast,
+  readLegs,
+  readSpread,
+} from "./work-extras-grammar.ts"
 
 /** Work in one stitch or several, with its places; null when no stitch is named here. */
 export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
@@ -75,6 +81,9 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     }
     const place = readWorkPlace(words)
     stitch = formed(stitch, place)
+    const doubled = place || count < 2 ? null : readDoubled(words)
+    if (doubled !== null)
+      return [{ ...words.since(start), do: "work", stitch, count, place: null, doubled }]
     const between = readBetween(words)
     const spread = between !== null && !place && count > 1 && readSpread(words)
     if (spread)

@@ -120,6 +120,15 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
   }
   if (place.afterSkip && lastWasSkip(work, place.count - 1))
     return { sites: [nextSite(work, position, { ...plainNext(place), count: 1 })], position }
+  if (
+    place.pick !== undefined &&
+    place.count > 1 &&
+    place.noun.what === "stitch" &&
+    work.choices.take("pick-of", ["run", "group"]) === "group"
+  ) {
+    const group: Next = { ...place, noun: { what: "group", size: place.count }, count: 1 }
+    return { sites: [nextSite(work, position, group)], position }
+  }
   if (place.pick !== undefined && place.count > 1)
     return { sites: [pickOfRun(work, position, place)], position }
 

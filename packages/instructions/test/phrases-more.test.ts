@@ -323,3 +323,31 @@ describe("damage", () => {
     expect(doubts(reading)).toEqual(["warning uneven-at-join"])
   })
 })
+
+describe("totals that leave a choice", () => {
+  it("are still held to what they leave", () => {
+    const reading = read(
+      "20 sc in magic ring. (20 sc)",
+      "*sc in next 3 sts, 2 sc in next st; rep from * around. (between 28 and 30 sc)",
+    )
+    expect(doubts(reading)).toEqual(["warning stated-total-differs"])
+    const fits = read(
+      "20 sc in magic ring. (20 sc)",
+      "*sc in next 3 sts, 2 sc in next st; rep from * around. (24 or 25 sc)",
+    )
+    expect(doubts(fits)).toEqual([])
+  })
+
+  it("decide whether an increase is one of the stitches named", () => {
+    const added = read(
+      "24 sc in magic ring.",
+      "*4 sc with 1 increase in the 2nd; rep from * around. (30 sc)",
+    )
+    expect(last(added)).toBe("30/0/0")
+    const inside = read(
+      "24 sc in magic ring.",
+      "*4 sc with 1 increase in the 2nd; rep from * around. (32 sc)",
+    )
+    expect(last(inside)).toBe("32/0/0")
+  })
+})
