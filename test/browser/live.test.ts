@@ -171,6 +171,48 @@ describe("a remedy", () => {
     }))
 })
 
+describe("squaring", () => {
+  it("is searched for on demand, taken over into the pattern, and marked when the pattern has changed", async () => {
+    const circle = [
+      "Terms: US",
+      "Yarn: DK",
+      "Hook: 4 mm",
+      "",
+      "Rnd 1: 12 dc in magic ring; join. (12 dc)",
+      "Rnd 2: 2 dc in each st around; join. (24 dc)",
+    ].join("\n")
+    const text = `${fence}pattern name=round\n${circle}\n${fence}\n\n${fence}verdict\n${fence}\n\n${fence}squaring of=round\nRounds: 1\nStitches: sc, hdc, dc\n${fence}\n`
+    const { html } = await renderNotebook(text, { live: true })
+    await withPage(
+      async (page) => {
+        const first = await page.locator(".proposals > li").first().textContent()
+        expect(first).toMatch(/Rnd 3: /)
+        const take = page.getByRole("button", { name: "Take over proposal 1 into the pattern" })
+        expect(await take.isDisabled()).toBe(false)
+        await page.getByLabel("Corners").fill("6")
+        await page.getByLabel("Corners").blur()
+        await settled(page)
+        expect(await take.isDisabled()).toBe(true)
+        expect(await page.locator(".squaring").textContent()).toContain("search again")
+        await page.getByRole("button", { name: "Search", exact: true }).click()
+        await expect.poll(() => take.isDisabled(), { timeout: 40_000 }).toBe(false)
+        expect(await page.locator(".proposals > li").first().textContent()).not.toBe(first)
+        await take.click()
+        await settled(page)
+        expect(await area(page, 1).inputValue()).toMatch(/24 dc\)\nRnd 3: .*\)$/)
+        expect(await page.locator("#cell-2").textContent()).toMatch(/3 rounds, 6 corners/)
+        expect(await take.isDisabled()).toBe(true)
+        await page.getByRole("button", { name: "Undo" }).click()
+        await settled(page)
+        expect(await area(page, 1).inputValue()).toBe(circle)
+        expect(await take.isDisabled()).toBe(false)
+      },
+      {},
+      html,
+    )
+  })
+})
+
 describe("the way back", () => {
   it("undo goes step by step, restore goes to the original and can itself be undone", () =>
     withPage(async (page) => {

@@ -20,6 +20,9 @@ export function blankNotebook(): string {
     fence("chart of=mine name=fullness"),
     "## How far it reaches",
     fence("chart of=mine name=reach"),
+    "## Squaring it",
+    "From the last round to straight sides and defined corners: the rounds to add, from which heights and counts, best first.",
+    fence("squaring of=mine", ["Corners: 4", "Rounds: 2", "Stitches: sc, hdc, dc, tr"]),
   ].join("\n\n")
 }
 

@@ -23,10 +23,18 @@ import type {
   NotebookProblem,
   NotebookResult,
 } from "./result.ts"
+import { type SquaringRequest, type SquaringResult, squarePattern } from "./squaring.ts"
+import { readRequest } from "./squaring-request.ts"
 
 export interface ComputeOptions {
   /** Checks a pattern's text; `checkPattern` when absent. A page may pass one that remembers. */
   readonly check?: (text: string) => CheckResult
+  /** Searches for a squaring cell; `squarePattern` when absent. Null: the search is not made now. */
+  readonly square?: (
+    own: string,
+    gauge: readonly string[],
+    request: SquaringRequest,
+  ) => SquaringResult | null
 }
 
 /** Computes every cell and value. Never throws on anything a text can hold. */
@@ -70,6 +78,8 @@ export async function computeNotebook(
   for (const cell of written) {
     const content = computeResult(cell, patterns, report)
     if (content) contents.set(cell.index, content)
+    if (content?.kind === "squaring")
+      contents.set(cell.index, searched(cell, content, contents, options, report))
   }
   const values = await computeValues(tree, scope, report)
   problems.sort((a, b) => a.line - b.line || a.column - b.column)
@@ -96,6 +106,10 @@ function computeResult(
     report(noPattern(cell, name, [...patterns.keys()]))
     return null
   }
+  if (kind === "squaring") {
+    const request = readRequest(cell, report)
+    return request && { kind, pattern, request, found: null }
+  }
   if (kind !== "chart") return { kind, pattern }
   const chart = options.name!
   try {
@@ -107,6 +121,43 @@ function computeResult(
     report({ ...problemAt(cell.line, 1, error.code, error.message, error.hint), cell: cell.index })
     return null
   }
+}
+
+type SquaringContent = Extract<CellContent, { kind: "squaring" }>
+
+/** The content of a squaring cell with what the search found. */
+function searched(
+  cell: WrittenCell,
+  content: SquaringContent,
+  contents: ReadonlyMap<number, CellContent>,
+  options: ComputeOptions,
+  report: Report,
+): SquaringContent {
+  const { name, text } = content.pattern
+  const others = [...contents.values()].filter((one) => one.kind === "squaring")
+  if (others.length > mostSearches) {
+    const message = `There are more than ${mostSearches} squaring cells.`
+    report({
+      ...problemAt(cell.line, 1, "too-many-searches", message, "Split the notebook."),
+      cell: cell.index,
+    })
+    return content
+  }
+  const search = options.square ?? squarePattern
+  return { ...content, found: search(text, gaugeLinesOf(contents.values(), name), content.request) }
+}
+
+/** A search takes seconds. */
+const mostSearches = 4
+
+/** Lines of the gauge cell set over a pattern; empty when there is none. */
+export function gaugeLinesOf(
+  contents: Iterable<CellContent | null>,
+  name: string,
+): readonly string[] {
+  for (const content of contents)
+    if (content?.kind === "gauge" && content.of === name) return content.lines
+  return []
 }
 
 /** The reading measure of the page, and a phone of 360 px without its margins. */

@@ -33,6 +33,7 @@ const schemas = {
   ledger: v.strictObject({ of }),
   remedies: v.strictObject({ of }),
   problems: v.strictObject({ of }),
+  squaring: v.strictObject({ of }),
   chart: v.strictObject({
     of,
     name: v.picklist(chartNames, `must be one of ${chartNames.join(", ")}`),
@@ -86,5 +87,6 @@ export const fenceForms: Readonly<Record<CellKind, string>> = {
   ledger: "ledger of=NAME",
   remedies: "remedies of=NAME",
   problems: "problems of=NAME",
+  squaring: "squaring of=NAME",
   chart: `chart of=NAME name=CHART, where CHART is ${chartNames.join(", ")}`,
 }

@@ -4,6 +4,7 @@
 import type { CheckResult } from "@roundwright/assessment"
 import type { ChartSpec } from "@roundwright/charts"
 import type { MarkdownTree } from "./markdown.ts"
+import type { SquaringRequest, SquaringResult } from "./squaring.ts"
 
 /** The kinds of cell, by the first word after the fence. */
 export const cellKinds = [
@@ -14,6 +15,7 @@ export const cellKinds = [
   "ledger",
   "remedies",
   "problems",
+  "squaring",
   "chart",
 ] as const
 
@@ -58,6 +60,13 @@ export type CellContent =
   | {
       readonly kind: "verdict" | "ledger" | "remedies" | "problems"
       readonly pattern: CheckedPattern
+    }
+  | {
+      readonly kind: "squaring"
+      readonly pattern: CheckedPattern
+      readonly request: SquaringRequest
+      /** Null when the search was not made. */
+      readonly found: SquaringResult | null
     }
   | {
       readonly kind: "chart"

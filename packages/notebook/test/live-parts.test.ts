@@ -175,7 +175,7 @@ describe("an answer in parts", () => {
       const told: Answer[] = []
       let left = rests
       await makeAnswerer().answer(
-        { id: 7, markdown: report("lantern-wheel.md"), body: true },
+        { id: 7, markdown: report("lantern-wheel.md"), body: { searches: new Map() } },
         (answer) => told.push(answer),
         () => Promise.resolve(left-- > 0),
       )

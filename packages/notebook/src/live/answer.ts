@@ -2,13 +2,15 @@
 // each part is known, the drawings last. What was computed for the same text before is remembered.
 
 import { type CheckResult, checkPattern, verdictSentence } from "@roundwright/assessment"
-import { computeNotebook } from "../compute.ts"
+import { type ComputeOptions, computeNotebook, gaugeLinesOf } from "../compute.ts"
 import { faultHtml } from "../page/cells.ts"
 import { together } from "../page/html.ts"
 import { bodyHtml, insideOf, pageSoFar, strayBoxes } from "../page/parts.ts"
 import { proseRuns } from "../page/prose.ts"
+import { squaringHtml } from "../page/squaring-html.ts"
 import type { Cell, NotebookProblem, NotebookResult } from "../result.ts"
-import type { Answer, LiveCell, Mark, Question, Saying } from "./messages.ts"
+import { searchKey, squarePattern } from "../squaring.ts"
+import type { Answer, LiveCell, Mark, Question, Saying, Search } from "./messages.ts"
 import { editableKinds } from "./source.ts"
 import { type TriedRemedy, tryRemedies } from "./trials.ts"
 
@@ -34,7 +36,15 @@ export function makeAnswerer(): Answerer {
   const trials = new Remembered<TriedRemedy[]>()
   return {
     answer: async (question, tell, rest) => {
-      const { id, markdown } = question
+      const { id } = question
+      if ("request" in question) {
+        const { own, gauge, request } = question
+        const result = squarePattern(own, gauge, request)
+        tell({ part: "squaring", id, html: together(squaringHtml(request, result)).markup, result })
+        tell({ part: "end", id })
+        return
+      }
+      const { markdown } = question
       let checked = 0
       const check = (text: string) =>
         checks.get(text, () => {
@@ -42,7 +52,7 @@ export function makeAnswerer(): Answerer {
           tell({ part: "working", id, doing: `pattern ${checked}` })
           return checkPattern(text)
         })
-      const result = await computeNotebook(markdown, { check })
+      const result = await computeNotebook(markdown, { check, square: () => null })
       if (!(await rest())) return
       const unread = unreadProblem(result)
       if (unread) {
@@ -64,7 +74,11 @@ export function makeAnswerer(): Answerer {
         if (tried) tell({ part: "trials", id, cell: cell.index, ...tried })
       }
       if (question.body) {
-        const html = together(await bodyHtml(result, true)).markup
+        const { searches } = question.body
+        const square: ComputeOptions["square"] = (...asked) =>
+          searches.get(searchKey(...asked)) ?? squarePattern(...asked)
+        const whole = await computeNotebook(markdown, { check, square })
+        const html = together(await bodyHtml(whole, true)).markup
         tell({ part: "body", id, html })
       }
       tell({ part: "end", id })
@@ -87,8 +101,9 @@ async function tellPage(
   const cells: LiveCell[] = []
   for (const cell of result.cells) {
     const { index, kind } = cell
-    const chart = cell.content?.kind === "chart"
-    const html = chart
+    // Drawings come later, and the answer of a search stays until there is another.
+    const later = cell.content?.kind === "chart" || cell.content?.kind === "squaring"
+    const html = later
       ? null
       : editableKinds.has(kind)
         ? await below(cell, page)
@@ -103,6 +118,7 @@ async function tellPage(
     runs: runs.map((run) => run.markup),
     cells,
     sayings: result.cells.flatMap(sayingOf),
+    searches: result.cells.flatMap((cell) => searchOf(cell, result)),
   })
 }
 
@@ -110,6 +126,26 @@ async function tellPage(
 async function below(cell: Cell, page: ReturnType<typeof pageSoFar>): Promise<string> {
   if (!cell.content) return together(faultHtml(cell, false)).markup
   return cell.kind === "calculation" ? insideOf(cell, page) : ""
+}
+
+function searchOf({ index, content }: Cell, { cells }: NotebookResult): Search[] {
+  if (content?.kind !== "squaring") return []
+  const { name, text } = content.pattern
+  const own = text.replace(/\r\n?/g, "\n")
+  const { request } = content
+  const gauge = gaugeLinesOf(
+    cells.map((cell) => cell.content),
+    name,
+  )
+  const patternCell = patternCellOf(name, cells)
+  const key = searchKey(own, gauge, request)
+  return [{ cell: index, patternCell, key, question: { own, gauge, request } }]
+}
+
+function patternCellOf(name: string, cells: readonly Cell[]): number {
+  return cells.findIndex(
+    ({ content }) => content?.kind === "pattern" && content.pattern.name === name,
+  )
 }
 
 function trialsFor(
@@ -120,15 +156,13 @@ function trialsFor(
   if (content?.kind !== "remedies" || content.pattern.result.remedies.length === 0) return null
   const { name, text } = content.pattern
   const own = text.replace(/\r\n?/g, "\n")
-  const pattern = cells.find(
-    (cell) => cell.content?.kind === "pattern" && cell.content.pattern.name === name,
-  )
-  if (!pattern) return null
-  const gauge = cells.flatMap((cell) =>
-    cell.content?.kind === "gauge" && cell.content.of === name ? cell.content.lines : [],
+  const patternCell = patternCellOf(name, cells)
+  const gauge = gaugeLinesOf(
+    cells.map((cell) => cell.content),
+    name,
   )
   const key = JSON.stringify([own, gauge])
-  return { patternCell: pattern.index, trials: trials.get(key, () => tryRemedies(own, gauge)) }
+  return { patternCell, trials: trials.get(key, () => tryRemedies(own, gauge)) }
 }
 
 function marksOf(cell: Cell): Mark[] {

@@ -4,16 +4,18 @@
 /// <reference lib="dom" />
 
 import { answerLatest } from "./answer-latest.ts"
-import type { Answer, Question } from "./messages.ts"
+import type { Answer, NotebookQuestion, Question, SquaringQuestion } from "./messages.ts"
 
 export interface Engine {
   /** Asks for the notebook; an answer to an earlier question is dropped. */
-  ask(question: Omit<Question, "id">): void
+  ask(question: Asked): void
   /** Ends the work at hand; nothing more is told of it. */
   stop(): void
   /** Where it runs. */
   where(): "worker" | "page"
 }
+
+type Asked = Omit<NotebookQuestion, "id"> | Omit<SquaringQuestion, "id">
 
 interface Runner {
   ask(question: Question): void

@@ -4,8 +4,8 @@
 /// <reference lib="dom" />
 
 import { hooks, readGaugeLine, readHook, readYarnWeight, yarnWeights } from "@roundwright/stitches"
+import { headingValue, withHeading } from "../headings.ts"
 import { make } from "./dom.ts"
-import { headingValue, withHeading } from "./headings.ts"
 
 /** Stitches a swatch is usually worked in. */
 const swatchStitches = ["sc", "hdc", "dc", "tr"] as const

@@ -3,13 +3,24 @@
 
 import type { Verdict } from "@roundwright/flatness"
 import type { CellKind } from "../result.ts"
+import type { SquaringRequest, SquaringResult } from "../squaring.ts"
 import type { TriedRemedy } from "./trials.ts"
 
-export interface Question {
+export type Question = NotebookQuestion | SquaringQuestion
+
+export interface NotebookQuestion {
   readonly id: number
   readonly markdown: string
-  /** True: the whole body of the page is wanted at the end, to write a file from it. */
-  readonly body?: boolean
+  /** Wanted at the end: the whole body of the page, to write a file from it. Searches made are given along. */
+  readonly body?: { readonly searches: ReadonlyMap<string, SquaringResult> }
+}
+
+/** A search that takes seconds, asked of an engine of its own. */
+export interface SquaringQuestion {
+  readonly id: number
+  readonly own: string
+  readonly gauge: readonly string[]
+  readonly request: SquaringRequest
 }
 
 /** A problem inside a cell's text: line and column from 1, `length` in UTF-16 units. */
@@ -41,6 +52,15 @@ export interface Saying {
   readonly verdict: Verdict | null
 }
 
+/** What a squaring cell would search for. */
+export interface Search {
+  readonly cell: number
+  readonly patternCell: number
+  /** Tells one search from another. */
+  readonly key: string
+  readonly question: Omit<SquaringQuestion, "id">
+}
+
 export interface PageAnswer {
   readonly part: "page"
   readonly id: number
@@ -49,6 +69,7 @@ export interface PageAnswer {
   readonly runs: readonly string[]
   readonly cells: readonly LiveCell[]
   readonly sayings: readonly Saying[]
+  readonly searches: readonly Search[]
 }
 
 /** Answers come in this order: working ..., page, cell ..., end. `failed` may take the place of any. */
@@ -63,6 +84,12 @@ export type Answer =
       readonly cell: number
       readonly patternCell: number
       readonly trials: readonly TriedRemedy[]
+    }
+  | {
+      readonly part: "squaring"
+      readonly id: number
+      readonly html: string
+      readonly result: SquaringResult
     }
   | { readonly part: "body"; readonly id: number; readonly html: string }
   | { readonly part: "end"; readonly id: number }

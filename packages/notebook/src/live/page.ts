@@ -3,6 +3,7 @@
 
 /// <reference lib="dom" />
 
+import type { SquaringResult } from "../squaring.ts"
 import { Bar } from "./bar.ts"
 import { Book } from "./book.ts"
 import { button, make, setMarkup } from "./dom.ts"
@@ -12,6 +13,7 @@ import { GaugeForm } from "./gauge-form.ts"
 import type { Answer, PageAnswer, Saying } from "./messages.ts"
 import { carriedSource, download, fileName, pageFile } from "./save.ts"
 import { editableKinds } from "./source.ts"
+import { SquaringPanel } from "./squaring-panel.ts"
 
 /** Rest after a key before the engine is asked, ms: keys struck in one go ask once. */
 const restMs = 40
@@ -31,12 +33,13 @@ export function startPage(script: string): void {
     const section = document.getElementById(`cell-${index + 1}`)
     if (section) sections.set(index, section)
   }
-  if (sections.size > 0) new LivePage(script, book, sections).open()
+  if (sections.size > 0) new LivePage(script, book, sections, new Map(carried.searches)).open()
 }
 
 class LivePage {
   readonly #editors = new Map<number, Editor>()
   readonly #forms = new Map<number, GaugeForm>()
+  readonly #panels = new Map<number, SquaringPanel>()
   readonly #bar: Bar
   readonly #engine: ReturnType<typeof startEngine>
   /** What each part of the page was last told to hold, to leave alone what stays the same. */
@@ -55,6 +58,7 @@ class LivePage {
     private readonly script: string,
     private readonly book: Book,
     private readonly sections: ReadonlyMap<number, HTMLElement>,
+    private readonly searches: ReadonlyMap<string, SquaringResult>,
   ) {
     this.#saved = book.markdown
     this.#bar = new Bar({
@@ -69,7 +73,10 @@ class LivePage {
       stop: () => this.#stop(),
     })
     this.#engine = startEngine(script, (answer) => this.#hear(answer))
-    for (const cell of book.cells) if (editableKinds.has(cell.kind)) this.#addEditor(cell.index)
+    for (const { kind, index } of book.cells) {
+      if (editableKinds.has(kind)) this.#addEditor(index)
+      if (kind === "squaring") this.#addPanel(index)
+    }
   }
 
   open(): void {
@@ -138,10 +145,35 @@ class LivePage {
     this.#forms.set(index, form)
   }
 
+  #addPanel(index: number): void {
+    const section = this.sections.get(index)
+    if (!section) return
+    const change = (cell: number, text: string) => {
+      this.book.change(cell, text)
+      this.#changed([cell])
+    }
+    const panel = new SquaringPanel(section, this.script, this.searches, {
+      text: () => this.book.text(index),
+      set: (text) => change(index, text),
+      takeOver: change,
+      speak: (text) => this.#bar.speak(text),
+    })
+    this.#panels.set(index, panel)
+  }
+
+  /** What searches have found so far, by what was asked. */
+  #searches(): ReadonlyMap<string, SquaringResult> {
+    return new Map([
+      ...this.searches,
+      ...[...this.#panels.values()].flatMap(({ results }) => [...results]),
+    ])
+  }
+
   /** Cells were changed: show it, mark what is old now, and ask for the new. */
   #changed(cells: readonly number[], redraw = true): void {
     if (cells.length === 0) return
     if (redraw) for (const cell of cells) this.#editors.get(cell)?.show(this.book.text(cell))
+    for (const cell of cells) this.#panels.get(cell)?.show()
     for (const cell of cells) this.#forms.get(cell)?.show(this.book.text(cell))
     this.#takeInHand(cells[0]!)
     this.#showEdits()
@@ -164,7 +196,10 @@ class LivePage {
       () => this.#bar.showWork("Working it out; earlier answers stay until then."),
       longWorkMs,
     )
-    this.#engine.ask({ markdown: this.book.markdown, body: this.#bodyWanted })
+    this.#engine.ask({
+      markdown: this.book.markdown,
+      ...(this.#bodyWanted ? { body: { searches: this.#searches() } } : {}),
+    })
   }
 
   #stop(): void {
@@ -189,6 +224,8 @@ class LivePage {
       case "cell":
         this.#put(`cell-${answer.cell + 1}`, answer.html)
         break
+      case "squaring":
+        break
       case "trials":
         this.#offerTrials(answer)
         break
@@ -210,13 +247,18 @@ class LivePage {
     }
   }
 
-  #showPage({ title, stray, runs, cells, sayings }: PageAnswer): void {
+  #showPage({ title, stray, runs, cells, sayings, searches }: PageAnswer): void {
     document.title = title
     this.#put("stray", stray)
     for (const [index, run] of runs.entries()) this.#put(`prose-${index}`, run)
     for (const { index, kind, html, marks } of cells) {
       const editor = this.#editors.get(index)
       editor?.setMarks(marks)
+      const panel = this.#panels.get(index)
+      if (panel) {
+        panel.update(searches.find(({ cell }) => cell === index) ?? null, html)
+        continue
+      }
       if (html === null) continue
       if (!editor) this.#put(`cell-${index + 1}`, html)
       else if (kind !== "calculation") editor.setBelow(html)
@@ -316,8 +358,12 @@ class LivePage {
 
   #pageFile(body: string): string {
     const { markdown, original, editedCells } = this.book
-    const source =
-      editedCells.length > 0 ? { notebook: markdown, original } : { notebook: markdown }
+    const searches = [...this.#searches()]
+    const source = {
+      notebook: markdown,
+      ...(editedCells.length > 0 ? { original } : {}),
+      ...(searches.length > 0 ? { searches } : {}),
+    }
     return pageFile(this.script, body, source)
   }
 }

@@ -63,7 +63,12 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 .field select { max-width: 100%; }
 .swatch { display: flex; flex-wrap: wrap; gap: 0.4rem; align-items: center; border: 0; margin: 0; padding: 0; }
 .swatch legend { margin-bottom: 0.2rem; }
-.field input { width: 4.6rem; }
+.field input[type="number"] { width: 4.6rem; }
+.tick { display: inline-flex; gap: 0.3rem; align-items: center; }
+.tick input { min-height: 0; margin: 0; accent-color: var(--accent); }
+.squaring > .after:not(:empty) { margin: 0.7rem 0 0; }
+.squaring > .answer { margin-top: 1.2rem; }
+.outdated > .answer { color: var(--quiet); }
 .try { margin: 0.35rem 0 0; display: inline-block; }
 .old .verdict, .old .ledger, .old .remedies, .old .chart, .old .problems, .old .values { position: relative; }
 .old .verdict::after, .old .ledger::after, .old .remedies::after, .old .chart::after, .old .problems::after, .old .values::after {
@@ -84,7 +89,7 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 }
 @media (prefers-reduced-motion: no-preference) { .cell { scroll-margin-top: 5rem; } }
 @media print {
-  .bar, .tools, .fold, .try, .fields, .squaring-form { display: none; }
+  .bar, .tools, .fold, .try, .fields { display: none; }
   .paper > textarea { display: none; }
   .paper > .sheet { color: inherit; overflow: visible; padding: 0.4rem 0; }
   .paper mark { color: inherit; }

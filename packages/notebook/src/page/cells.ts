@@ -3,6 +3,7 @@
 import type { Cell, NotebookProblem } from "../result.ts"
 import { type Child, element, type Html, together } from "./html.ts"
 import { ledgerHtml, problemsHtml, remediesHtml, verdictHtml } from "./results.ts"
+import { squaringHtml } from "./squaring-html.ts"
 import { drawChart } from "./svg.ts"
 import { calculationHtml, gaugeHtml, patternHtml } from "./written.ts"
 
@@ -44,6 +45,8 @@ async function contentHtml(
       return remediesHtml(content.pattern)
     case "problems":
       return problemsHtml(content.pattern)
+    case "squaring":
+      return squaringHtml(content.request, content.found)
     case "chart": {
       const wide = await drawChart(content.wide)
       const narrow = await drawChart(content.narrow)

@@ -80,6 +80,10 @@ mark.note { text-decoration-color: var(--quiet); text-decoration-style: dotted; 
 .problems li, .found li { padding: 0.45rem 0; border-bottom: 1px solid var(--line); margin: 0; }
 .where { color: var(--quiet); }
 .hint { display: block; color: var(--quiet); }
+.proposals { padding-left: 1.5rem; }
+.proposals > li { margin: 0 0 1.4rem; }
+.proposals pre { margin: 0.5rem 0 0; padding: 0.6rem 0.9rem; background: var(--tint); white-space: normal; font-size: 0.82rem; line-height: 1.6; }
+.proposals .line { display: block; padding-left: 2.5em; text-indent: -2.5em; white-space: pre-wrap; overflow-wrap: anywhere; }
 .calculation table { width: 100%; }
 .calculation td.formula { font-family: var(--mono); font-size: 0.79rem; white-space: normal; overflow-wrap: anywhere; }
 .calculation td.name { font-style: italic; font-family: var(--serif); font-size: 0.98rem; }

@@ -1,5 +1,5 @@
-// Heading lines of a gauge (`Yarn:`, `Hook:`, `Gauge:`) read and set one by one, the other lines of the
-// text left as they are.
+// Heading lines (`Yarn:`, `Hook:`, `Corners:`) read and set one by one, the other lines of the text left
+// as they are.
 
 /** What stands after the colon, or null when there is no such line. */
 export function headingValue(text: string, name: string): string | null {

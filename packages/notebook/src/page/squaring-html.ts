@@ -1,0 +1,77 @@
+// Proposals for squaring as HTML: of each first what it comes out as, then its rounds.
+
+import { formatFullness, verdictWord } from "@roundwright/assessment"
+import type { SquaringRequest, SquaringResult } from "../squaring.ts"
+import { type Child, element, type Html } from "./html.ts"
+
+export function squaringHtml(request: SquaringRequest, result: SquaringResult | null): Html[] {
+  if (!result) return [element("p", { class: "after" }, "Not searched yet.")]
+  if ("fault" in result)
+    return [
+      element(
+        "p",
+        {},
+        `No proposal. ${result.fault}`,
+        element("span", { class: "after" }, result.hint),
+      ),
+    ]
+  if (result.proposals.length === 0)
+    return [element("p", {}, "No proposal found: try more rounds, or other stitches.")]
+  return [
+    element("p", { class: "label" }, askedWords(request)),
+    element(
+      "ol",
+      { class: "proposals" },
+      result.proposals.map((proposal) =>
+        element("li", {}, proposalHtml(proposal, result.lengthUnit)),
+      ),
+    ),
+  ]
+}
+
+type Proposal = Extract<SquaringResult, { proposals: unknown }>["proposals"][number]
+
+function proposalHtml(proposal: Proposal, unit: string): Child {
+  const bow = Math.abs(proposal.bowMm)
+  const way = proposal.bowMm < 0 ? "inwards" : "outwards"
+  const facts = [
+    `sides of ${length(proposal.sideMm)} ${unit}, bowed ${way} by ${length(bow)} ${unit}`,
+    `corners of ${Math.round(proposal.cornerAngleDeg)}\u00b0`,
+    `fullness ${formatFullness(proposal.fullness)}`,
+  ]
+  const remarks = [...proposal.changes, ...proposal.notes]
+  return [
+    `In ${listed(proposal.stitchKinds)}: it ${verdictWord(proposal.verdict)}.`,
+    element("span", { class: "after" }, `${sentence(facts.join(", "))}.`),
+    element(
+      "pre",
+      {},
+      proposal.rounds.map((round) => element("span", { class: "line" }, round)),
+    ),
+    remarks.length === 0
+      ? null
+      : element(
+          "ul",
+          { class: "notes" },
+          remarks.map((remark) => element("li", {}, remark)),
+        ),
+  ]
+}
+
+function askedWords({ corners, rounds, stitches }: SquaringRequest): string {
+  const added = rounds === 1 ? "1 round" : `${rounds} rounds`
+  return `${corners} corners in ${added} of ${listed(stitches.split(","))}, best first`
+}
+
+function listed(words: readonly string[]): string {
+  const all = words.map((word) => word.trim()).filter((word) => word !== "")
+  return all.length < 2 ? all.join("") : `${all.slice(0, -1).join(", ")} and ${all.at(-1)}`
+}
+
+function length(value: number): string {
+  return value.toFixed(value < 10 ? 1 : 0)
+}
+
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}
