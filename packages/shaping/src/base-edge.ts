@@ -11,7 +11,7 @@ import { halfOf } from "./plan.ts"
 import type { Evening, SidePlan } from "./work-plan.ts"
 
 /** A place of the last round where it lies: polar, about the centre, in the gauge's unit. */
-interface LaidFoot extends Foot {
+export interface LaidFoot extends Foot {
   readonly reachMm: number
   readonly angle: number
 }
@@ -32,9 +32,12 @@ const mostBeginnings = 3
 /** Longer sides than this are no circle to be squared but a blanket. */
 const mostPlacesOfSide = 160
 
-/** @throws RoundwrightError `no-rounds`, `too-few-places`, `too-many-places` */
-export function beginningsOf(motif: Motif, gauge: Gauge, corners: number): Beginning[] {
-  const laid = layFeet(motif, gauge)
+/**
+ * Every way to begin on a round as it lies; none where places of unequal size cannot be shared out.
+ * @param laid what layFeet gives
+ * @throws RoundwrightError `too-few-places`, `too-many-places`
+ */
+export function beginningsOf(laid: readonly LaidFoot[], corners: number): Beginning[] {
   const count = laid.length
   if (count < corners)
     throw new RoundwrightError(
@@ -63,7 +66,10 @@ export function beginningsOf(motif: Motif, gauge: Gauge, corners: number): Begin
   return evenedBeginnings(laid, corners, reach)
 }
 
-/** The feet of the last round with their place in the flat shape. */
+/**
+ * The feet of the last round with their place in the flat shape.
+ * @throws RoundwrightError `no-rounds`
+ */
 export function layFeet(motif: Motif, gauge: Gauge): LaidFoot[] {
   if (motif.rounds.length === 0)
     throw new RoundwrightError("no-rounds", "The motif has no round to start from.", {

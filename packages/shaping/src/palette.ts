@@ -21,7 +21,8 @@ export const usualStitches: readonly StitchKind[] = [
   { basic: "tr" },
 ]
 
-/** @throws RoundwrightError `no-stitches` when the list is empty, `slip-stitch` when it holds one */
+/** @throws RoundwrightError `no-stitches` when the list is empty, `slip-stitch` or `decrease-in-list` when
+ *   it holds one */
 export function paletteOf(stitches: readonly StitchKind[], gauge: Gauge): Palette {
   if (stitches.length === 0)
     throw new RoundwrightError("no-stitches", "No stitch is allowed.", {
@@ -32,6 +33,13 @@ export function paletteOf(stitches: readonly StitchKind[], gauge: Gauge): Palett
     throw new RoundwrightError("slip-stitch", "A slip stitch cannot shape a round.", {
       hint: "Take sc as the lowest stitch.",
     })
+  const gathered = stitches.find((kind) => kind.gathered?.how === "together")
+  if (gathered)
+    throw new RoundwrightError(
+      "decrease-in-list",
+      `${kindName(gathered)} takes several places and cannot be one of the stitches to choose from.`,
+      { hint: "Name plain stitches; places are worked together only to even out a count." },
+    )
   const names = new Set<string>()
   const unique = stitches.filter((kind) => {
     const name = kindName(kind)

@@ -3,20 +3,23 @@
 
 import type { Anchor, Element, Motif } from "@roundwright/motif"
 import { type Gauge, kindName, type StitchKind, sizeOf } from "@roundwright/stitches"
-import { layFeet } from "./base-edge.ts"
+import type { LaidFoot } from "./base-edge.ts"
+import { feetOf } from "./feet.ts"
 
 export interface PlainRound {
   readonly motif: Motif
   readonly words: string
+  /** Its places as they come to lie: a circle one height further out. */
+  readonly laid: readonly LaidFoot[]
 }
 
 export function plainRound(
   motif: Motif,
+  feet: readonly LaidFoot[],
   gauge: Gauge,
   corners: number,
   kind: StitchKind,
 ): PlainRound {
-  const feet = layFeet(motif, gauge)
   const { heightMm, widthMm } = sizeOf(kind, gauge, { turned: false })
   const reach = feet.reduce((sum, foot) => sum + foot.reachMm, 0) / feet.length
   const flat = (2 * Math.PI * (reach + heightMm)) / widthMm
@@ -33,11 +36,13 @@ export function plainRound(
     for (let k = done; k < upTo; k++) elements.push({ type: "stitch", kind, anchors })
   })
   const number = (motif.rounds.at(-1)?.number ?? 0) + 1
+  const made: Motif = {
+    ...motif,
+    rounds: [...motif.rounds, { number, elements, turned: false, closing: "joined" }],
+  }
   return {
-    motif: {
-      ...motif,
-      rounds: [...motif.rounds, { number, elements, turned: false, closing: "joined" }],
-    },
+    motif: made,
+    laid: feetOf(made, gauge).map((foot) => ({ ...foot, reachMm: reach + heightMm, angle: 0 })),
     words: `Round ${number}: a plain round of ${count} ${kindName(kind)} first, since the ${feet.length} places below cannot be shared out evenly over ${corners} sides.`,
   }
 }

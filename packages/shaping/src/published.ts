@@ -1,7 +1,7 @@
 // The published results of squaring and of planning a circle: stable keys, for other programs.
 
 import type { Verdict } from "@roundwright/flatness"
-import { readPattern } from "@roundwright/instructions"
+import { type PatternReading, readPattern } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type Gauge, readStitchName, type StitchKind, type Terms } from "@roundwright/stitches"
@@ -53,7 +53,7 @@ function publish(proposal: Proposal, text: string): PublishedProposal {
     text:
       reading === null
         ? `${[`Terms: ${terms}`, "", ...writeRounds(motif, 0, terms)].join("\n")}\n`
-        : insertRounds(text, reading.rounds.at(-1)?.end ?? text.length, rounds),
+        : insertRounds(text, endOfWorked(reading, motif.rounds[from - 1]!.number), rounds),
     bowMm: shape.bowMm,
     sideMm: shape.sideMm,
     cornerAngleDeg: shape.cornerAngleDeg,
@@ -63,8 +63,24 @@ function publish(proposal: Proposal, text: string): PublishedProposal {
     fullness: shape.fullness,
     score: proposal.score,
     changes: proposal.changes,
-    notes: proposal.notes,
+    notes: [...proposal.notes, ...unreadNotes(reading, motif.rounds[from - 1]!.number)],
   }
+}
+
+function unreadNotes(reading: PatternReading | null, number: number): string[] {
+  if (!reading?.rounds.some((round) => round.number > number)) return []
+  return [
+    `The pattern could be worked to round ${number} only: the added rounds begin there, before the rounds that could not be read.`,
+  ]
+}
+
+/**
+ * Where the text of the last round that could be worked ends: what follows it and could not be worked stays
+ * behind the added rounds.
+ */
+function endOfWorked(reading: PatternReading, number: number): number {
+  const last = reading.rounds.findLast((round) => round.number === number)
+  return (last ?? reading.rounds.at(-1))?.end ?? 0
 }
 
 /** After the last round, before whatever follows it. */

@@ -22,7 +22,7 @@ const mostJudged = 6
 /** Nodes of net laid out in all: keeps large pieces within a few seconds. */
 const mostJudgedNodes = 2_400
 /** The same with the last rounds searched again: a piece of some thousand stitches is laid out once. */
-const mostNodesInAll = 9_000
+const mostNodesInAll = 6_000
 const fewestJudged = 3
 /**
  * The fast model holds the edge below still, the net lets it give: so the last rounds of the best plans are
@@ -86,6 +86,7 @@ export function squareCircle(
         sides: beginning.sides,
       }),
     }
+    if (!Number.isFinite(made.proposal.score)) return null
     judged.set(key, made)
     return made
   }

@@ -2,9 +2,8 @@
 
 import type { Motif } from "@roundwright/motif"
 import type { Gauge, StitchKind } from "@roundwright/stitches"
-import { type Beginning, beginningsOf } from "./base-edge.ts"
+import { type Beginning, beginningsOf, layFeet } from "./base-edge.ts"
 import type { RoundRules } from "./candidates.ts"
-import { feetOf } from "./feet.ts"
 import { plainRound } from "./plain-round.ts"
 
 /** A motif to work on, with the rounds left and the ways to begin. */
@@ -15,6 +14,8 @@ export interface Start {
   /** What was worked before the squaring, in words. */
   readonly changes: readonly string[]
 }
+
+const oneMore = "That is one round more than was asked for."
 
 /** Counts below this many times the corners leave too little along a side to even out unseen. */
 const evenedOutUnseen = 3
@@ -30,20 +31,26 @@ export function startsFor(
   rules: readonly RoundRules[],
   allowed: readonly StitchKind[],
 ): Start[] {
-  const places = feetOf(motif, gauge).length
+  const laid = layFeet(motif, gauge)
+  const places = laid.length
   const uneven = places % corners !== 0
   const starts: Start[] = []
   if (places >= corners) {
-    const beginnings = beginningsOf(motif, gauge, corners)
+    const beginnings = beginningsOf(laid, corners)
     if (beginnings.length > 0) starts.push({ base: motif, beginnings, rules, changes: [] })
   }
   const scarce = places < evenedOutUnseen * corners
   if (starts.length > 0 && !(uneven && rules.length > (scarce ? 1 : 2))) return starts
   const left = rules.length > 1 ? rules.slice(1) : rules
   for (const kind of allowed) {
-    const plain = plainRound(motif, gauge, corners, kind)
-    const beginnings = beginningsOf(plain.motif, gauge, corners)
-    starts.push({ base: plain.motif, beginnings, rules: left, changes: [plain.words] })
+    const plain = plainRound(motif, laid, gauge, corners, kind)
+    const beginnings = beginningsOf(plain.laid, corners)
+    starts.push({
+      base: plain.motif,
+      beginnings,
+      rules: left,
+      changes: rules.length > 1 ? [plain.words] : [plain.words, oneMore],
+    })
   }
   return starts
 }
