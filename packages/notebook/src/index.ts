@@ -1,5 +1,6 @@
 export * from "./blank-notebook.ts"
 export { type ComputeOptions, computeNotebook } from "./compute.ts"
+export { type IndexEntry, renderIndex } from "./page/index-page.ts"
 export {
   type RenderedNotebook,
   type RenderNotebookOptions,

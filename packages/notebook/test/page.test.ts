@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto"
 import { describe, expect, it } from "vitest"
-import { renderNotebook } from "../src/index.ts"
+import { renderIndex, renderNotebook } from "../src/index.ts"
 import { cell, checkCounts } from "./made.ts"
 
 const render = (markdown: string) => renderNotebook(markdown, { check: checkCounts })
@@ -178,5 +178,26 @@ describe("hostile text", () => {
   ])("%s end in a page", async (_, markdown) => {
     const { html } = await render(markdown)
     expect(html.endsWith("</html>\n")).toBe(true)
+  })
+})
+
+describe("an index", () => {
+  it("leads to each page, with its title and its first paragraph computed", async () => {
+    const entries = [
+      { file: "a.html", markdown: `# First\n\nIt is \`= 1 + 1\`.\n\nMore.\n${disc}` },
+      {
+        file: `"><script>&.html`,
+        markdown: "# <script>Second\n\n<img src=x> and [a](javascript:x)",
+      },
+      { file: "c.html", markdown: "" },
+    ]
+    const html = await renderIndex("Reports", entries, { check: checkCounts })
+    expect(html).toContain('<h2><a href="./a.html">First</a></h2>')
+    expect(html).toContain('<span class="value" title="1 + 1">2</span>')
+    expect(html).not.toContain("More.")
+    expect(html).toContain('href="./%22%3E%3Cscript%3E%26.html"')
+    expect(html).not.toMatch(/<script|<img|javascript:/)
+    expect(html.match(/<li>/g)).toHaveLength(3)
+    expect(await renderIndex("Reports", entries, { check: checkCounts })).toBe(html)
   })
 })

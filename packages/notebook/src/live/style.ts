@@ -26,7 +26,7 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
   outline: 2px solid var(--accent); outline-offset: 2px;
 }
 .save { position: relative; }
-.save > summary { list-style: none; }
+.save > summary { list-style: none; display: block; padding-top: 0.42rem; }
 .save > summary::-webkit-details-marker { display: none; }
 .save > summary::after { content: " \\25be"; }
 .choices {
@@ -87,7 +87,7 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
   .paper { margin: 0 -1rem; }
   .paper > .sheet, .paper > textarea { padding: 0.8rem 1rem; }
 }
-@media (prefers-reduced-motion: no-preference) { .cell { scroll-margin-top: 5rem; } }
+html:has(.live) { scroll-padding-top: 6rem; }
 @media print {
   .bar, .tools, .fold, .try, .fields { display: none; }
   .paper > textarea { display: none; }
