@@ -8,6 +8,7 @@
 import { bands, keepLedger, type Ledger, polygonFactor, type Verdict } from "@roundwright/flatness"
 import { type Centre, findCorners, type Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
+import { assumedScWidthMm } from "@roundwright/relaxation"
 import { chainSize, type Gauge, kindName, type StitchKind, sizeOf } from "@roundwright/stitches"
 import { flatCount, flatIncrease } from "./flat-count.ts"
 import { polygonRound } from "./polygon-round.ts"
@@ -18,7 +19,7 @@ export interface CircleOptions {
   /** One stitch, or a mix: one for each round, from the centre, begun again when it ends. */
   readonly stitches: readonly StitchKind[]
   readonly gauge: Gauge
-  /** Either the size across (side to side) ... */
+  /** Either the size across (side to side); a gauge without mm is taken for worsted yarn then ... */
   readonly acrossMm?: number
   /** ... or the number of rounds. */
   readonly rounds?: number
@@ -50,7 +51,7 @@ const mostRounds = 120
 /** Repeats a maker counts along easily. */
 const easyRepeats = [6, 8, 12, 10, 9, 7, 5, 11, 13, 14, 16, 4, 15, 18, 20] as const
 
-/** @throws RoundwrightError `no-stitches`, `no-size`, `bad-rounds`, `bad-corners`, `no-gauge` */
+/** @throws RoundwrightError `no-stitches`, `no-size`, `bad-rounds`, `bad-corners` */
 export function planCircle(options: CircleOptions): CirclePlan {
   const { gauge, stitches } = options
   const corners = options.corners ?? 0
@@ -99,7 +100,7 @@ export function planCircle(options: CircleOptions): CirclePlan {
   }
 }
 
-function checkOptions({ stitches, acrossMm, rounds, corners, gauge }: CircleOptions): void {
+function checkOptions({ stitches, acrossMm, rounds, corners }: CircleOptions): void {
   if (stitches.length === 0)
     throw new RoundwrightError("no-stitches", "No stitch is named.", {
       hint: "Name one, such as dc.",
@@ -118,10 +119,6 @@ function checkOptions({ stitches, acrossMm, rounds, corners, gauge }: CircleOpti
       hint: "Give a length above zero.",
       numbers: { acrossMm },
     })
-  if (acrossMm !== undefined && !gauge.absolute)
-    throw new RoundwrightError("no-gauge", "A size in mm needs a gauge: swatch, yarn or hook.", {
-      hint: "Give the yarn weight and the hook, or a swatch; or plan by rounds.",
-    })
   if (
     corners !== undefined &&
     (!Number.isInteger(corners) || (corners !== 0 && (corners < 3 || corners > 12)))
@@ -130,6 +127,11 @@ function checkOptions({ stitches, acrossMm, rounds, corners, gauge }: CircleOpti
       hint: "Ask for 3 to 12 corners, or for none.",
       numbers: { corners },
     })
+}
+
+/** mm in one unit of the gauge's lengths: an assumed width of sc where it knows no mm. */
+function unitMm(gauge: Gauge): number {
+  return gauge.absolute ? 1 : assumedScWidthMm / gauge.scWidthMm
 }
 
 /** Radius of the hole, as the ledger takes it: half a chain inside the ring's middle line. */
@@ -150,7 +152,7 @@ function kindsOfRounds(options: CircleOptions, holeMm: number): StitchKind[] {
   while (kinds.length < mostRounds) {
     const next = kindAt(kinds.length)
     const depth = sizeOf(next, gauge, { turned: false }).heightMm
-    if (kinds.length > 0 && radius + depth / 2 > acrossMm! / 2) return kinds
+    if (kinds.length > 0 && radius + depth / 2 > acrossMm! / unitMm(gauge) / 2) return kinds
     kinds.push(next)
     radius += depth
   }
@@ -229,6 +231,10 @@ function wordsOn(
 ): string[] {
   const corners = options.corners ?? 0
   const words: string[] = []
+  if (options.acrossMm !== undefined && !options.gauge.absolute)
+    words.push(
+      `No yarn, hook or swatch is known: one sc is taken ${assumedScWidthMm} mm wide, as in worsted yarn. Give them for a size to rely on.`,
+    )
   if (options.stitches.length === 1) {
     const rate = flatIncrease(kinds[0]!, options.gauge, corners)
     const usual = mostFrequent(added.slice(1).length > 0 ? added.slice(1) : added)

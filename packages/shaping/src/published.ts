@@ -4,6 +4,7 @@ import type { Verdict } from "@roundwright/flatness"
 import { type PatternReading, readPattern } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
+import { assumedScWidthMm } from "@roundwright/relaxation"
 import { type Gauge, readStitchName, type StitchKind, type Terms } from "@roundwright/stitches"
 import { type CircleOptions, planCircle } from "./plan-circle.ts"
 import type { Proposal } from "./proposal.ts"
@@ -16,7 +17,7 @@ export interface PublishedProposal {
   readonly rounds: readonly string[]
   /** The whole pattern, the added rounds included. */
   readonly text: string
-  /** In mm, or in widths of one sc where the gauge knows no mm. */
+  /** mm; where the gauge knows none, of worsted yarn, and the notes say so. */
   readonly bowMm: number
   readonly sideMm: number
   readonly cornerAngleDeg: number
@@ -40,10 +41,11 @@ export function squareProposals(
   options: SquareOptions,
 ): { proposals: PublishedProposal[] } {
   const proposals = squareCircle(motif, gauge, options)
-  return { proposals: proposals.map((proposal) => publish(proposal, text)) }
+  return { proposals: proposals.map((proposal) => publish(proposal, text, gauge)) }
 }
 
-function publish(proposal: Proposal, text: string): PublishedProposal {
+function publish(proposal: Proposal, text: string, gauge: Gauge): PublishedProposal {
+  const mmPerUnit = gauge.absolute ? 1 : assumedScWidthMm / gauge.scWidthMm
   const { motif, from, shape } = proposal
   const reading = text.trim() === "" ? null : readPattern(text)
   const terms: Terms = reading?.terms ?? "US"
@@ -54,18 +56,24 @@ function publish(proposal: Proposal, text: string): PublishedProposal {
       reading === null
         ? `${[`Terms: ${terms}`, "", ...writeRounds(motif, 0, terms)].join("\n")}\n`
         : insertRounds(text, endOfWorked(reading, motif.rounds[from - 1]!.number), rounds),
-    bowMm: shape.bowMm,
-    sideMm: shape.sideMm,
+    bowMm: shape.bowMm * mmPerUnit,
+    sideMm: shape.sideMm * mmPerUnit,
     cornerAngleDeg: shape.cornerAngleDeg,
     verdict: proposal.verdict,
     stitchKinds: proposal.stitchKinds,
-    unevenMm: shape.unevenMm,
+    unevenMm: shape.unevenMm * mmPerUnit,
     fullness: shape.fullness,
     score: proposal.score,
     changes: proposal.changes,
-    notes: [...proposal.notes, ...unreadNotes(reading, motif.rounds[from - 1]!.number)],
+    notes: [
+      ...proposal.notes,
+      ...(gauge.absolute ? [] : [assumedNote]),
+      ...unreadNotes(reading, motif.rounds[from - 1]!.number),
+    ],
   }
 }
+
+const assumedNote = `No yarn, hook or swatch is known: lengths are for sc ${assumedScWidthMm} mm wide, as in worsted yarn.`
 
 function unreadNotes(reading: PatternReading | null, number: number): string[] {
   if (!reading?.rounds.some((round) => round.number > number)) return []

@@ -1,6 +1,7 @@
 // A motif's rounds as lines of a written pattern, in either terms, for the plain structures that the inverse
 // proposes: stitches into stitches and chain spaces of the round below, groups, skips, chains.
 
+import { writePattern } from "@roundwright/instructions"
 import {
   type Anchor,
   anchorKey,
@@ -9,6 +10,7 @@ import {
   type Motif,
   type Round,
 } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
 import { kindName, type Terms } from "@roundwright/stitches"
 
 /** Lines of the rounds from index `from` on. */
@@ -16,8 +18,27 @@ export function writeRounds(motif: Motif, from = 0, terms: Terms = "US"): string
   return motif.rounds.slice(from).map((round, i) => {
     const index = from + i
     const phrases = index === 0 ? firstRound(motif, round, terms) : laterRound(motif, index, terms)
-    return `Rnd ${round.number}: ${repeated(phrases)}; join. (${totalWords(round, terms)})`
+    const line = `Rnd ${round.number}: ${phrases.join(", ")}; join. (${totalWords(round, terms)})`
+    return phrases.length === 1 ? line : shorter(line, inPartRepeats(motif, index, terms))
   })
+}
+
+function shorter(line: string, other: string | null): string {
+  return other !== null && other.length < line.length ? other : line
+}
+
+/**
+ * The round as the general writer has it, which also finds repeats in a part of a round; null where it will not
+ * write the piece. Whole repeats read better and are kept.
+ */
+function inPartRepeats(motif: Motif, index: number, terms: Terms): string | null {
+  try {
+    const text = writePattern({ ...motif, rounds: motif.rounds.slice(0, index + 1) }, terms)
+    return text.trimEnd().split("\n").at(-1) ?? null
+  } catch (error) {
+    if (error instanceof RoundwrightError) return null
+    throw error
+  }
 }
 
 /** Everything worked into one place, or the places passed over. */
@@ -189,10 +210,6 @@ function mergeRuns(steps: readonly Step[]): string[] {
     i += run
   }
   return out
-}
-
-function repeated(phrases: readonly string[]): string {
-  return phrases.join(", ")
 }
 
 function totalWords(round: Round, terms: Terms): string {

@@ -99,6 +99,13 @@ describe("flat discs", () => {
     expect(single.added.slice(1)).toEqual([8, 8, 8, 8, 8])
   })
 
+  it("take worsted yarn where no gauge is known, and say so", () => {
+    const plan = planCircle({ stitches: [{ basic: "dc" }], gauge, acrossMm: 200 })
+    // 200 mm at 11.6 mm a dc (twice the assumed 5.8): 8.6 rounds from the middle out.
+    expect(plan.counts).toHaveLength(9)
+    expect(plan.words[0]).toContain("worsted")
+  })
+
   it("refuse what cannot be meant", () => {
     const stitches = [{ basic: "dc" }] as const
     for (const [options, code] of [
@@ -106,7 +113,6 @@ describe("flat discs", () => {
       [{ stitches, gauge }, "no-size"],
       [{ stitches, gauge, rounds: 3, acrossMm: 100 }, "no-size"],
       [{ stitches, gauge, rounds: 0 }, "bad-rounds"],
-      [{ stitches, gauge, acrossMm: 100 }, "no-gauge"],
       [{ stitches, gauge: tradeHand("dc", 12), acrossMm: Number.NaN }, "no-size"],
       [{ stitches, gauge: tradeHand("dc", 12), acrossMm: 1e9 }, "bad-rounds"],
       [{ stitches, gauge, rounds: 3, corners: 2 }, "bad-corners"],
