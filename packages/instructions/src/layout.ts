@@ -101,7 +101,36 @@ export function layOut(source: SourceText): PatternText {
     })
     blankSince = false
   }
-  return { clean, title, headings, rounds, prose }
+  return {
+    clean,
+    title: title ?? plainTitle(clean, headings, rounds, prose),
+    headings,
+    rounds,
+    prose,
+  }
+}
+
+/** Longest first line taken for a title. */
+const longestTitle = 60
+
+/** A short first line that is no sentence, no instruction and no statement of terms is the title. */
+function plainTitle(
+  clean: string,
+  headings: readonly Heading[],
+  rounds: readonly { readonly start: number }[],
+  prose: readonly (Span & { line: number })[],
+): string | null {
+  const first = prose[0]
+  if (
+    !first ||
+    headings.some((heading) => heading.start < first.start && !/^terms?$/.test(heading.name))
+  )
+    return null
+  if (rounds.length === 0 || (rounds[0]?.start ?? 0) < first.start) return null
+  const text = clean.slice(first.start, first.end).trim()
+  if (text.length > longestTitle || /[.:;,=*]|\b(?:terms|terminology|ring|join|ch)\b/i.test(text))
+    return null
+  return text
 }
 
 /** True for headings whose following lines belong to them. */
