@@ -4,7 +4,7 @@ import { readFileSync } from "node:fs"
 import { renderNotebook } from "@roundwright/notebook"
 import type { Browser, Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
-import { type OpenOptions, openBrowser, openPage, settled } from "./open-page.ts"
+import { type OpenOptions, openBrowser, openPage, settled, unsoundParts } from "./open-page.ts"
 
 const fence = "```"
 const disc = ["Terms: US", "Hook: 4 mm", "Yarn: DK", ""]
@@ -154,6 +154,73 @@ describe("an edit", () => {
     }))
 })
 
+describe("by keyboard alone", () => {
+  it("everything can be reached, used and left, and nothing is hidden under the bar", () =>
+    withPage(async (page) => {
+      const reached: string[] = []
+      for (let presses = 0; presses < 60; presses += 1) {
+        await page.keyboard.press("Tab")
+        const at = await page.evaluate(() => {
+          const element = document.activeElement as HTMLElement | null
+          if (!element || element === document.body) return null
+          const bar = document.querySelector(".bar")!
+          const box = element.getBoundingClientRect()
+          const hidden = !bar.contains(element) && box.bottom <= bar.getBoundingClientRect().bottom
+          const name = element.id || element.getAttribute("aria-label") || element.textContent
+          return `${name}${hidden ? " (hidden)" : ""}`
+        })
+        if (at === null) break
+        reached.push(at)
+      }
+      expect(reached.filter((name) => name.endsWith("(hidden)"))).toEqual([])
+      expect(reached).toEqual(expect.arrayContaining(["Save", "Print", "cell-1-text"]))
+      expect(reached).toEqual(
+        expect.arrayContaining(["cell-2-text", "cell-2-editor-hook", "Change this calculation"]),
+      )
+      await area(page, 1).focus()
+      await page.keyboard.press("Control+End")
+      await page.keyboard.type("\nRnd 5: 2 sc in each st around. (48 sc)")
+      await settled(page)
+      expect(await said(page)).toMatch(/from round 5/)
+      await page.locator(".save > summary").focus()
+      await page.keyboard.press("Enter")
+      await page.keyboard.press("Tab")
+      await page.keyboard.press("Escape")
+      expect(await page.locator(".save .choices").isVisible()).toBe(false)
+      expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("SUMMARY")
+    }))
+
+  it("yarn, hook and swatch can be chosen, and stand in the text", () =>
+    withPage(async (page) => {
+      await page.getByLabel("Yarn weight").selectOption({ label: "4 Medium" })
+      await page.getByLabel("Hook", { exact: true }).selectOption("6 mm")
+      await page.getByLabel("Stitches of the swatch").fill("14")
+      await page.getByLabel("Rows of the swatch").fill("16")
+      await page.getByLabel("Rows of the swatch").blur()
+      await settled(page)
+      const text = await area(page, 2).inputValue()
+      expect(text).toBe("Hook: 6 mm\nYarn: worsted\nGauge: 14 sc x 16 rows = 10 cm")
+      expect(await page.locator("#cell-2 .found li").count()).toBe(0)
+      await write(page, 2, "Hook: H-8")
+      expect(await page.getByLabel("Hook", { exact: true }).inputValue()).toBe("5 mm")
+      expect(await page.getByLabel("Yarn weight").inputValue()).toBe("")
+    }))
+})
+
+describe("a page in disorder", () => {
+  it("is as sound for readers of every kind as one in order", () =>
+    withPage(async (page) => {
+      await write(page, 1, `${doubled}\nRnd 6: sx in eech st.\nRnd 7: what`)
+      await page.locator("#cell-4 summary").click()
+      await write(page, 4, "double = (\n1/0")
+      await page.locator(".save > summary").click()
+      expect(await unsoundParts(page)).toEqual([])
+      await write(page, 1, "")
+      await page.emulateMedia({ colorScheme: "dark" })
+      expect(await unsoundParts(page)).toEqual([])
+    }))
+})
+
 describe("a remedy", () => {
   it("can be tried: the pattern changes, and with it the verdict", () =>
     withPage(async (page) => {
@@ -206,6 +273,38 @@ describe("squaring", () => {
         await settled(page)
         expect(await area(page, 1).inputValue()).toBe(circle)
         expect(await take.isDisabled()).toBe(false)
+      },
+      {},
+      html,
+    )
+  })
+})
+
+describe("a long search", () => {
+  it("can be stopped, and the page goes on", async () => {
+    const rounds = Array.from({ length: 9 }, (_, i) => i + 2).map(
+      (n) =>
+        `Rnd ${n}: *dc in next ${n - 1} sts, 2 dc in next st; rep from * around; join. (${12 * n} dc)`,
+    )
+    const first = "Rnd 1: 12 dc in magic ring; join. (12 dc)"
+    const text = `${fence}pattern name=round\nHook: 4 mm\n${first}\n${rounds.join("\n").replace("*dc in next 1 sts, ", "*dc in next st, ")}\n${fence}\n\n${fence}verdict\n${fence}\n\n${fence}squaring of=round\nCorners: 5\nRounds: 3\n${fence}\n`
+    const square = () => ({ proposals: [], lengthUnit: "mm" as const })
+    const { html } = await renderNotebook(text, { live: true, square })
+    await withPage(
+      async (page) => {
+        const search = page.getByRole("button", { name: "Search", exact: true })
+        const stop = page.getByRole("button", { name: "Stop the search" })
+        await search.click()
+        expect(await stop.isVisible()).toBe(true)
+        await write(
+          page,
+          1,
+          "Hook: 4 mm\nRnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each st around.\nRnd 3: 2 sc in each st around.",
+        )
+        expect(await page.locator("#cell-2 .said").textContent()).toMatch(/ruffles|blocks/i)
+        await stop.click()
+        expect(await stop.isVisible()).toBe(false)
+        expect(await search.isEnabled()).toBe(true)
       },
       {},
       html,

@@ -2,7 +2,8 @@
 // Chromium is the one named in CHROMIUM, or an installed one, or the one in @sparticuz/chromium.
 
 import { execFileSync } from "node:child_process"
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs"
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs"
+import { createRequire } from "node:module"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { pathToFileURL } from "node:url"
@@ -95,4 +96,28 @@ export async function settled(page: Page): Promise<void> {
   await page.waitForFunction(
     () => document.body.classList.contains("live") && !document.body.classList.contains("waiting"),
   )
+}
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8")
+
+interface Violation {
+  readonly id: string
+  readonly impact: string
+  readonly nodes: readonly { readonly html: string; readonly failureSummary: string }[]
+}
+
+/** What axe finds wrong with the page as it stands, of any weight: contrast, names, labels, structure. */
+export async function unsoundParts(page: Page): Promise<unknown[]> {
+  await page.evaluate(axe)
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run(options: object): Promise<{ violations: readonly Violation[] }> }
+    }
+    const { violations } = await axe.run({ resultTypes: ["violations"] })
+    return violations.map(({ id, impact, nodes }) => ({
+      ...{ id, impact },
+      at: nodes[0]!.html.slice(0, 200),
+      why: nodes[0]!.failureSummary,
+    }))
+  })
 }

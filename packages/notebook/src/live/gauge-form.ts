@@ -96,7 +96,7 @@ export class GaugeForm {
 /** A name by which a yarn of that weight is read again. */
 export function yarnName(weight: number): string {
   const { name, alsoCalled } = yarnWeights[weight]!
-  return [name, ...alsoCalled].find((word) => readYarnWeight(word)?.weight === weight) ?? name
+  return [...alsoCalled, name].find((word) => readYarnWeight(word)?.weight === weight) ?? name
 }
 
 function field(label: string, input: HTMLElement): HTMLElement {
