@@ -25,7 +25,7 @@ export const deepestNesting = 24
 export const mostTokensPerRound = 6_000
 
 /** Most other readings of one round tried when its counts do not agree. */
-export const mostReadingsTried = 24
+export const mostReadingsTried = 10
 
 /** Most problems listed; one more tells how many were left out. */
 export const mostProblems = 500

@@ -5,13 +5,7 @@ import type { Round } from "@roundwright/motif"
 import type { ChoiceName, ChoiceValue } from "./choices.ts"
 import { largeReading } from "./limits.ts"
 import type { Finding } from "./problem-list.ts"
-import {
-  otherReadingsOf,
-  type RoundRequest,
-  type RoundResult,
-  workRound,
-  workRoundAs,
-} from "./read-round.ts"
+import { otherReadingsOf, type RoundRequest, type RoundResult, workRoundAs } from "./read-round.ts"
 import { standIn } from "./stand-in.ts"
 import { toldChoices } from "./told-choices.ts"
 import type { Span } from "./tree.ts"
@@ -96,7 +90,7 @@ function statedGround(
 function onGround(request: RoundRequest, before: Round): RoundResult {
   const rounds = [...request.shared.rounds]
   rounds[request.index - 1] = before
-  return workRound({ ...request, shared: { ...request.shared, rounds } })
+  return workRoundAs({ ...request, shared: { ...request.shared, rounds } }, new Map())
 }
 
 function told(
