@@ -335,6 +335,9 @@ describe("the way back", () => {
       expect(await area(page, 1).inputValue()).toBe(doubled)
       expect(await area(page, 2).inputValue()).toBe("Hook: 5 mm")
       expect(await said(page)).toMatch(/ruffles/i)
+      await page.keyboard.press("Control+Shift+z")
+      await settled(page)
+      expect(await area(page, 1).inputValue()).toBe(pattern)
     }))
 })
 

@@ -71,6 +71,11 @@ describe("the way back", () => {
     expect(book.canUndo).toBe(false)
     expect(book.undo()).toEqual([])
     expect(book.markdown).toBe(text)
+    expect([book.redo(), book.redo(), book.redo(), book.redo()]).toEqual([[0], [0], [1], []])
+    expect([book.text(0), book.text(1)]).toEqual(["6 12 1", "1 + 1"])
+    book.undo()
+    book.change(1, "3")
+    expect(book.redo()).toEqual([])
   })
 
   it("knows what differs from the original, also in a notebook saved before", () => {

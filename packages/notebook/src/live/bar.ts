@@ -93,6 +93,11 @@ export class Bar {
     this.#spoken.textContent = text
   }
 
+  /** What is being done, where it takes long enough to be told. */
+  tellWork(doing: string): void {
+    if (!this.#stop.hidden) this.#state.textContent = doing
+  }
+
   /** @param doing null when nothing is being worked out */
   showWork(doing: string | null): void {
     this.#stop.hidden = doing === null

@@ -17,6 +17,8 @@ export class Book {
   readonly #original: ReadonlyMap<number, string>
   readonly #texts: Map<number, string>
   readonly #steps: Step[] = []
+  /** Steps gone back, to go forward again; empty as soon as something else is changed. */
+  readonly #forward: Step[] = []
   #lastTyped = { cell: -1, at: Number.NEGATIVE_INFINITY }
 
   /** @param original the notebook as it was first written, to compare with and to go back to */
@@ -53,11 +55,12 @@ export class Book {
 
   /** Goes one step back. @returns the cells that changed */
   undo(): readonly number[] {
-    this.#pauseTyping()
-    const step = this.#steps.pop()
-    if (!step) return []
-    for (const [cell, text] of step) this.#texts.set(cell, text)
-    return [...step.keys()]
+    return this.#go(this.#steps, this.#forward)
+  }
+
+  /** Goes forward again. @returns the cells that changed */
+  redo(): readonly number[] {
+    return this.#go(this.#forward, this.#steps)
   }
 
   get canUndo(): boolean {
@@ -90,8 +93,23 @@ export class Book {
     return this.#source.withTexts(new Map())
   }
 
+  #go(from: Step[], to: Step[]): readonly number[] {
+    this.#pauseTyping()
+    const step = from.pop()
+    if (!step) return []
+    const cells = [...step.keys()]
+    to.push(this.#standing(cells))
+    for (const [cell, text] of step) this.#texts.set(cell, text)
+    return cells
+  }
+
+  #standing(cells: readonly number[]): Step {
+    return new Map(cells.map((cell) => [cell, this.text(cell)]))
+  }
+
   #remember(cells: readonly number[]): void {
-    this.#steps.push(new Map(cells.map((cell) => [cell, this.text(cell)])))
+    this.#forward.length = 0
+    this.#steps.push(this.#standing(cells))
     if (this.#steps.length > mostSteps) this.#steps.shift()
   }
 

@@ -10,6 +10,7 @@ import type { Mark } from "./messages.ts"
 export interface EditorActions {
   typed(text: string): void
   undo(): void
+  redo(): void
   restore(): void
   copied(): void
 }
@@ -75,11 +76,12 @@ export class Editor {
       actions.typed(this.area.value)
     })
     this.area.addEventListener("keydown", (event) => {
-      const undoes =
-        (event.ctrlKey || event.metaKey) && !event.shiftKey && !event.altKey && event.key === "z"
-      if (!undoes) return
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return
+      const key = event.key.toLowerCase()
+      if (key !== "z" && key !== "y") return
       event.preventDefault()
-      actions.undo()
+      if (key === "y" || event.shiftKey) actions.redo()
+      else actions.undo()
     })
   }
 

@@ -107,6 +107,7 @@ class LivePage {
           this.#changed([index], false)
         },
         undo: () => this.#undo(),
+        redo: () => this.#changed(this.book.redo()),
         restore: () => {
           this.#changed(this.book.restore(index))
           editor.area.focus()
@@ -185,7 +186,8 @@ class LivePage {
   #undo(): void {
     const cells = this.book.undo()
     this.#changed(cells)
-    if (cells.length === 1) this.#editors.get(cells[0]!)?.area.focus()
+    // Shown, but not given the focus: the next press of the button goes one step further back.
+    if (cells.length === 1) this.sections.get(cells[0]!)?.scrollIntoView({ block: "nearest" })
   }
 
   #ask(): void {
@@ -230,6 +232,7 @@ class LivePage {
         this.#offerTrials(answer)
         break
       case "working":
+        this.#bar.tellWork(`Working it out: ${answer.doing}; earlier answers stay until then.`)
         break
       case "body":
         this.#bodyWanted = false

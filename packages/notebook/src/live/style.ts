@@ -90,7 +90,7 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 html:has(.live) { scroll-padding-top: 6rem; }
 @media print {
   .bar, .tools, .fold, .try, .fields { display: none; }
-  .paper > textarea { display: none; }
+  .editor:not(.long) .paper > textarea { display: none; }
   .paper > .sheet { color: inherit; overflow: visible; padding: 0.4rem 0; }
   .paper mark { color: inherit; }
   .paper { background: none; }
