@@ -77,7 +77,7 @@ for (const name of readdirSync("packages")) {
   }
   for (const file of tracked.filter((f) => f.startsWith(`packages/${name}/src/`))) {
     const source = readFileSync(file, "utf8")
-    for (const [, target] of source.matchAll(/(?:from|import\()\s*"(@?[^"./][^"]*)"/g))
+    for (const [, target] of source.matchAll(/(?<!["`])(?:\bfrom|\bimport\()\s*"(@?[^"./][^"]*)"/g))
       checkImport(file, name, target!, declared)
   }
 }
