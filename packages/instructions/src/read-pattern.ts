@@ -27,7 +27,7 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternRea
   if (refused) return nothingRead(options.terms, refused)
   const source = readSource(text.length > longestText ? "" : text)
   const layout = layOut(source)
-  const terms = findTerms(layout.clean, options.terms)
+  const terms = findTerms(layout, options.terms)
   const gauge = gaugeOf(layout, terms.terms)
   const prose = readProse(layout, terms.terms)
   const findings: Located[] = [...terms.findings, ...gauge.findings].map((finding) => ({

@@ -2,7 +2,9 @@
 // evidence alone; the reader is asked to state it.
 
 import { type Terms, ukOnlyWords, usOnlyWords } from "@roundwright/stitches"
+import type { PatternText } from "./layout.ts"
 import type { Finding } from "./problem-list.ts"
+import type { Span } from "./tree.ts"
 
 export interface TermsFound {
   readonly terms: Terms
@@ -11,11 +13,12 @@ export interface TermsFound {
 }
 
 const statement =
-  /\b(?:terms?|terminology|abbreviations|stitch names?)\s*(?:used\s*)?(?:[:=]|are|is|in)?\s*(?:in\s+)?(?:the\s+)?\(?(us|uk|u\.s\.|u\.k\.|american|british|english|usa)\b/i
+  /\b(?:terms?|terminology|abbreviations|stitch names?)\s*(?:used\s*)?(?:[:=-]|are|is|in)?\s*(?:in\s+)?(?:the\s+)?\(?(us|uk|u\.s\.|u\.k\.|american|british|english|usa)\b/i
 const statementAfter =
-  /\b(us|uk|u\.s\.?|u\.k\.?|american|british|usa)\s+(?:crochet\s+)?(?:terms?|terminology|abbreviations|names|stitch(?:es)?)\b/i
+  /\b(us|uk|u\.s\.?|u\.k\.?|american|british|usa)\s+(?:english\s+)?(?:crochet\s+)?(?:terms?|terminology|abbreviations|names|stitch(?:es)?)\b/i
 
-export function findTerms(text: string, given: Terms | undefined): TermsFound {
+export function findTerms(layout: PatternText, given: Terms | undefined): TermsFound {
+  const text = layout.clean
   const stated = statement.exec(text) ?? statementAfter.exec(text)
   const word = stated?.[1]?.toLowerCase().replaceAll(".", "")
   const fromText: Terms | undefined =
@@ -34,48 +37,30 @@ export function findTerms(text: string, given: Terms | undefined): TermsFound {
     return { terms: given, from: "stated", findings }
   }
   if (fromText !== undefined) return { terms: fromText, from: "stated", findings: [] }
-  return { terms: "US", from: "default", findings: suspicion(text) }
+  return { terms: "US", from: "default", findings: suspicion(layout) }
 }
 
-function suspicion(text: string): Finding[] {
-  const lower = text.toLowerCase()
+/** How much a sign says: two of one, or one of the other, make a warning; less is only told. */
+const signs = { weak: 1, clear: 2 }
+
+interface Sign extends Span {
+  readonly weight: number
+  readonly why: string
+}
+
+function suspicion(layout: PatternText): Finding[] {
+  const lower = layout.clean.toLowerCase()
   if (usOnlyWords.some((word) => word !== "gauge" && word !== "skip" && hasWord(lower, word)))
     return []
-  const reasons: { start: number; end: number; why: string }[] = []
-  for (const word of [...ukOnlyWords, "dtr crochet"]) {
-    const found = wordAt(lower, word)
-    if (found >= 0)
-      reasons.push({
-        start: found,
-        end: found + word.length,
-        why:
-          word === "tension" || word === "miss"
-            ? `"${word}" is the British word`
-            : `"${word}" is a UK name`,
-      })
-  }
-  const chain = /\bch(?:ain)?\s*1\b[^.;\n]{0,40}?[,;]\s*(?:\d+\s*)?dc\b/.exec(lower)
-  if (chain)
-    reasons.push({
-      start: chain.index,
-      end: chain.index + chain[0].length,
-      why: "a chain of 1 before dc fits a UK dc",
-    })
-  const treble =
-    /\bch(?:ain)?\s*3\b[^.;\n]{0,40}?(?:as|for)\s+(?:a\s+|first\s+|1\s+|1st\s+)?tr\b/.exec(lower) ??
-    /\bch(?:ain)?\s*3\b\s*,?\s*\d+\s*tr\b/.exec(lower)
-  if (treble)
-    reasons.push({
-      start: treble.index,
-      end: treble.index + treble[0].length,
-      why: "a chain of 3 standing for a tr fits a UK tr",
-    })
-  const first = reasons.sort((a, b) => a.start - b.start)[0]
+  const found = [...wordSigns(lower), ...chainSigns(layout, lower)]
+  const first = found.sort((a, b) => a.start - b.start)[0]
   if (!first) return []
-  const why = [...new Set(reasons.map((reason) => reason.why))].slice(0, 3).join("; ")
+  const byReason = new Map(found.map((sign) => [sign.why, sign.weight]))
+  const weight = [...byReason.values()].reduce((sum, each) => sum + each, 0)
+  const why = [...byReason.keys()].slice(0, 3).join("; ")
   return [
     {
-      severity: "warning",
+      severity: weight >= signs.clear ? "warning" : "note",
       code: "terms-may-be-uk",
       start: first.start,
       end: first.end,
@@ -83,6 +68,65 @@ function suspicion(text: string): Finding[] {
       hint: 'Add a line "Terms: UK" or "Terms: US".',
     },
   ]
+}
+
+function wordSigns(lower: string): Sign[] {
+  const found: Sign[] = []
+  for (const word of [...ukOnlyWords, "dtr crochet"]) {
+    const start = wordAt(lower, word)
+    if (start < 0) continue
+    const british = word === "tension" || word === "miss"
+    const why = british ? `"${word}" is the British word` : `"${word}" is a UK name`
+    found.push({ start, end: start + word.length, weight: signs.clear, why })
+  }
+  return found
+}
+
+const chainOf = (count: number) => `(?:ch(?:ain)?\\s*-?${count}|${count}\\s*ch(?:ain)?)\\b`
+const shortBeforeDc = new RegExp(
+  `^${chainOf(1)}(?:\\s*\\([^)\\n]{0,40}\\))?\\s*[,;.:]?\\s*(?:\\d+\\s*)?dc\\b`,
+)
+const threeForTr = new RegExp(
+  `^${chainOf(3)}[^.;\\n]{0,40}?(?:as|for|=)\\s+(?:an?\\s+|the\\s+)?(?:first\\s+|1\\s+|1st\\s+)?tr\\b`,
+)
+const threeBeforeTr = new RegExp(`^${chainOf(3)}\\s*,?\\s*\\d*\\s*tr\\b`)
+
+/** Chains that start a round are as tall as its stitches; chains within it are spaces and say nothing. */
+function chainSigns(layout: PatternText, lower: string): Sign[] {
+  const found: Sign[] = []
+  for (const round of layout.rounds) {
+    const start = startingChain(lower, round.bodyStart, round.end)
+    if (start === null) continue
+    const text = lower.slice(start, round.end)
+    for (const [pattern, weight, why] of [
+      [shortBeforeDc, signs.weak, "a round starts with a chain of 1 before dc, which fits a UK dc"],
+      [threeForTr, signs.clear, "a chain of 3 standing for a tr fits a UK tr"],
+      [threeBeforeTr, signs.weak, "a round of tr starts with a chain of 3, which fits a UK tr"],
+    ] as const) {
+      const match = pattern.exec(text)
+      if (match) found.push({ start, end: start + match[0].length, weight, why })
+    }
+  }
+  return found
+}
+
+const leadingChain = /^[\s(]*(?=ch(?:ain)?\s*-?\d|\d+\s*ch(?:ain)?\b)/
+const joinsNext = /^[^,;.]*\b(?:join|sl\s*st|ss|slip)\b/
+const beforeChain = /\b(?:sl\s*st|ss|slip|join|joining|attach|turn|ring|with)\b|^\s*$/
+const someWork = /[*[]|^[\s(]*(?:\d+\s*)?(?:dc|tr|htr)\b/
+
+/** Where a round's starting chain stands: before it only joins, slip stitches and the ring. */
+function startingChain(lower: string, from: number, to: number): number | null {
+  const text = lower.slice(from, to)
+  for (const clause of text.matchAll(/[^,;.\n]+/g)) {
+    const chain = leadingChain.exec(clause[0])
+    const after = text.slice(clause.index + clause[0].length + 1)
+    if (chain && !joinsNext.test(clause[0]) && !joinsNext.test(after))
+      return from + clause.index + chain[0].length
+    if (chain) continue
+    if (someWork.test(clause[0]) || !beforeChain.test(clause[0])) return null
+  }
+  return null
 }
 
 function hasWord(text: string, word: string): boolean {

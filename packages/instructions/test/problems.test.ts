@@ -108,6 +108,27 @@ describe("terms", () => {
     expect(problem.hint).toBe('Add a line "Terms: UK" or "Terms: US".')
   })
 
+  it("takes no chain that is a space for a starting chain", () => {
+    const reading = readPattern(
+      "Rnd 1: Ch 4, join to form a ring; ch 3 (counts as dc), 11 dc in ring; join.\nRnd 2: Ch 3, (dc, ch 1, 2 dc) in same st, *sk next 2 sts, (2 dc, ch 1, 2 dc) in next st; rep from * around; join.",
+    )
+    expect(reading.problems.map((problem) => problem.code)).not.toContain("terms-may-be-uk")
+  })
+
+  it("only tells a single weak sign, such as a dc after a starting chain of 1", () => {
+    const reading = readPattern("Rnd 1: Ch 1, 12 dc in magic ring; join. (12 dc)")
+    expect(only(reading, "terms-may-be-uk").severity).toBe("note")
+    expect(doubts(reading)).toEqual([])
+  })
+
+  it.each(["Field of clover, in UK terms", "Written in UK terms.", "UK terminology used"])(
+    "takes %s for a statement",
+    (line) => {
+      const reading = readPattern(`${line}\n\n${uk}`)
+      expect(reading).toMatchObject({ terms: "UK", termsFrom: "stated" })
+    },
+  )
+
   it("suspects nothing where only US words stand", () => {
     expect(
       readPattern("Rnd 1: 6 sc in magic ring.").problems.map((problem) => problem.code),
