@@ -11,6 +11,7 @@ import { withoutOtherSizes } from "./other-sizes.ts"
 import { asPasses } from "./passes.ts"
 import { atPlace, readPlace } from "./place-grammar.ts"
 import { readStarred, readTimes } from "./repeat-grammar.ts"
+import { intoSameSpace } from "./same-space.ts"
 import { readSkip, readSlip } from "./step-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
 import type { RoundTree, StatedTotal, Step } from "./tree.ts"
@@ -31,7 +32,7 @@ export function readRound(given: Words): RoundTree {
   const words = withoutOtherSizes(given)
   const run = readSteps(words, () => false)
   if (words !== given) given.findings.splice(0, given.findings.length, ...words.findings)
-  return { steps: run.steps, totals: run.totals }
+  return { steps: intoSameSpace(run.steps), totals: run.totals }
 }
 
 /** Reads steps until `stops` says so, a closing bracket or the end. */

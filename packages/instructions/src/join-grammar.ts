@@ -31,26 +31,19 @@ export function readJoin(words: Words, steps: readonly Step[]): Step[] | null {
       }
       break
     }
-    words.attempt(() => {
-      if (!words.accept("with", "by", "using")) return null
-      words.accept("a", "an")
-      if (words.accept("invisible")) {
-        words.accept("join", "st", "stitch")
-        return true
-      }
-      if (words.isNumber()) words.at += 1
-      if (!readKind(words)) {
-        const yarn = words.accept("yarn", "color", "colour", "a", "b", "c", "d")
-        return yarn ? true : null
-      }
-      return true
-    })
+    words.attempt(() => readMeans(words))
     if (words.accept("to", "into") || words.text() === "in") {
       if (words.text() === "in") words.at += 1
       words.accept("a", "the")
       if (words.accept("form", "make", "create")) {
         words.accept("a", "the")
         words.accept("ring", "circle", "loop")
+        return [{ ...words.since(start), do: "join", place: null, ring: true }]
+      }
+      if (isRing(words.text())) {
+        // "join into a ring with a sl st"
+        words.at += 1
+        words.attempt(() => readMeans(words))
         return [{ ...words.since(start), do: "join", place: null, ring: true }]
       }
       const target = joinTarget(words, start)
@@ -79,6 +72,26 @@ export function readJoin(words: Words, steps: readonly Step[]): Step[] | null {
     if (joinedYarn) return []
     return [{ ...words.since(start), do: "join", place: later }]
   })
+}
+
+function isRing(text: string): boolean {
+  return text === "ring" || text === "circle" || text === "loop"
+}
+
+/** "with a sl st", "by an invisible join", "using yarn B". */
+function readMeans(words: Words): true | null {
+  if (!words.accept("with", "by", "using")) return null
+  words.accept("a", "an")
+  if (words.accept("invisible")) {
+    words.accept("join", "st", "stitch")
+    return true
+  }
+  if (words.isNumber()) words.at += 1
+  if (!readKind(words)) {
+    const yarn = words.accept("yarn", "color", "colour", "a", "b", "c", "d")
+    return yarn ? true : null
+  }
+  return true
 }
 
 export function joinTarget(words: Words, start: number): { place: Place | null; chain?: number } {

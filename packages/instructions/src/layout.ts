@@ -28,11 +28,14 @@ export interface PatternText {
 }
 
 const headingPattern =
-  /^\s*(title|pattern|name|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|gauge|tension|terms?|terminology|abbreviations?|notes?|pattern notes?|special stitch(?:es)?|stitch(?:es)? used|sizes?|finished size|measurements?|level|skill(?: level)?|difficulty|design(?:ed|er)?(?: by)?|by|source|colou?rs?|instructions|pattern|motif|square|granny|hexagon|circle|ring|foundation|centre|center|start|assembly|finishing|edging|border)\s*:/i
+  /^\s*(title|pattern|name|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|gauge|tension|terms?|terminology|abbreviations?|notes?|pattern notes?|special stitch(?:es)?|stitch(?:es)? used|sizes?|finished size|measurements?|level|skill(?: level)?|difficulty|design(?:ed|er)?(?: by)?|by|source|colou?rs?|instructions|pattern|motif|square|granny|hexagon|circle|(?:(?:base|foundation|centre|center|starting|beginning)\s+)?(?:ring|chain|loop)|base|foundation|centre|center|(?:to\s+)?(?:start|begin)|assembly|finishing|edging|border)\s*:/i
 
 /** Headings that take the whole line, whatever rounds it speaks of. */
 const wholeLine =
   /^(gauge|tension|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|terms?|terminology|abbreviations?|notes?|pattern notes?|sizes?|finished size|measurements?|level|skill( level)?|difficulty|colou?rs?)$/
+
+/** Headings whose text says how the piece begins. */
+const ringHeadings = /^(?:.*\s)?(?:ring|chain|loop|base|foundation|centre|center|start|begin)$/
 
 const blockHeadings =
   /^(notes?|pattern notes?|materials?|supplies|abbreviations?|special stitch(es)?|stitch(es)? used|assembly|finishing)$/
@@ -85,8 +88,7 @@ export function layOut(source: SourceText): PatternText {
           const value = clean.slice(valueStart, before).trim()
           if (value !== "") title = value
         }
-        if (/^(ring|foundation|centre|center|start)$/.test(name))
-          prose.push({ line, start: valueStart, end: before })
+        if (ringHeadings.test(name)) prose.push({ line, start: valueStart, end: before })
         open = null
       } else if (open && (!blankSince || clean.slice(open.bodyStart, open.end).trim() === "")) {
         open.end = before

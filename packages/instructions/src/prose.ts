@@ -26,7 +26,10 @@ const looksLikeWork = /\b(?:\d+\s*(?:sc|dc|hdc|tr|ch|htr|sts?)|ch\s*-?\d+|(?:sc|
 const countSentence =
   /\b(?:chs?|chains?)\b[^.;\n]{0,60}\bcounts?\b|\bcounts?\b[^.;\n]{0,40}\b(?:as|not)\b/i
 const ringSentence =
-  /\b(?:form|make)\s+(?:a\s+)?ring\b|\bmagic\s+(?:ring|circle|loop)\b|\badjustable\s+(?:ring|loop)\b|\bjoin\b[^.\n]{0,30}\bring\b/i
+  /\b(?:form|make)\s+(?:a\s+|the\s+)?(?:ring|circle|loop)\b|\bmagic\s+(?:ring|circle|loop)\b|\badjustable\s+(?:ring|loop)\b|\bjoin\b[^.\n]{0,30}\bring\b/i
+/** A line that begins with chains and closes them. */
+const closedChains =
+  /^\s*(?:make\s+|work\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)\b[^.\n]{0,60}\b(?:join|sl\s*st|ss|slip)\b/i
 
 export function readProse(layout: PatternText, terms: Terms): ProseFound {
   const startCounts = new Map<number, CountsAs>()
@@ -44,7 +47,7 @@ export function readProse(layout: PatternText, terms: Terms): ProseFound {
     const text = layout.clean.slice(line.start, line.end)
     if (text.trim() === "" || text.length > 4000) continue
     if (readStartCounts(text, line.start, layout.clean, terms, startCounts)) continue
-    if (line.start < firstRound && ringSentence.test(text)) {
+    if (line.start < firstRound && (ringSentence.test(text) || closedChains.test(text))) {
       const steps = stepsOf(layout.clean, line, terms, locals)
       if (steps.some((step) => step.do === "ring" || step.do === "join" || step.do === "chain")) {
         foundation = [...foundation, ...steps]

@@ -3,7 +3,7 @@
 
 import { readNext } from "./next-place-grammar.ts"
 import { readNoun } from "./nouns.ts"
-import type { Place } from "./tree.ts"
+import type { Noun, Place } from "./tree.ts"
 import type { Words } from "./words.ts"
 
 export function readSame(words: Words, start: number): Place | null {
@@ -81,7 +81,7 @@ export function readMade(words: Words, start: number): Place | null {
       return { ...words.since(start), at: "made", which: "last", noun }
     }
     words.accept("first", "beg", "beginning", "starting", "initial", "turning")
-    const noun = readNoun(words)
+    const noun = readCountedChain(words) ?? readNoun(words)
     if (!noun) return null
     if (noun.what === "chain" && words.isNumber()) words.at += 1
     return { ...words.since(start), at: "made", which: "first", noun }
@@ -95,4 +95,11 @@ export function readMade(words: Words, start: number): Place | null {
     return noun ? { ...words.since(start), at: "made", which: "first", noun } : null
   }
   return null
+}
+
+/** "top of 3 ch": the starting chain with its number before it. */
+function readCountedChain(words: Words): Noun | null {
+  if (!words.isNumber() || !/^(ch|chs|chain|chains)$/.test(words.text(1))) return null
+  words.at += 2
+  return { what: "chain" }
 }

@@ -1,0 +1,37 @@
+// "Sl st to corner sp; ch 3, 2 dc, ch 3, 3 dc in same sp": without brackets, and all of it goes into the
+// space the slip stitch led to.
+
+import type { Place, Step } from "./tree.ts"
+
+/** Stitches between the starting chain and the "in same sp" that follows them, gathered into that space. */
+export function intoSameSpace(steps: readonly Step[]): readonly Step[] {
+  const slip = steps.findIndex((step) => step.do === "slip" && leadsToSpace(step.place))
+  const first = slip + 2
+  if (slip < 0 || steps[slip + 1]?.do !== "chain") return steps
+  let end = first
+  while (isUnplaced(steps[end])) end += 1
+  const closing = steps[end]
+  if (end === first || closing?.do !== "work" || !isSameSpace(closing.place)) return steps
+  const inner = [...steps.slice(first, end), { ...closing, place: null }]
+  if (inner.filter((step) => step.do === "work").length < 2) return steps
+  const group: Step = {
+    start: inner[0]!.start,
+    end: closing.end,
+    do: "group",
+    steps: inner,
+    place: closing.place,
+  }
+  return [...steps.slice(0, first), group, ...steps.slice(end + 1)]
+}
+
+function leadsToSpace(place: Place | null): boolean {
+  return place?.at === "next" && (place.noun.what === "space" || place.noun.what === "corner")
+}
+
+function isUnplaced(step: Step | undefined): boolean {
+  return step?.do === "chain" || (step?.do === "work" && step.place === null && !step.even)
+}
+
+function isSameSpace(place: Place | null): place is Place {
+  return place?.at === "same" && (place.noun.what === "space" || place.noun.what === "corner")
+}
