@@ -51,13 +51,15 @@ export interface OpenPage {
 export interface OpenOptions extends BrowserContextOptions {
   /** True: the browser has no workers. */
   readonly withoutWorkers?: boolean
+  /** True: searches that are asked of a worker never end. */
+  readonly endlessSearches?: boolean
 }
 
 /** Opens a page's text from a file of its own. Close `context` when done. */
 export async function openPage(
   browser: Browser,
   html: string,
-  { withoutWorkers = false, ...options }: OpenOptions = {},
+  { withoutWorkers = false, endlessSearches = false, ...options }: OpenOptions = {},
 ): Promise<OpenPage> {
   const folder = mkdtempSync(join(tmpdir(), "page-"))
   const file = join(folder, "page.html")
@@ -74,6 +76,13 @@ export async function openPage(
   if (withoutWorkers)
     await context.addInitScript(() => {
       Reflect.deleteProperty(globalThis, "Worker")
+    })
+  if (endlessSearches)
+    await context.addInitScript(() => {
+      const post = Worker.prototype.postMessage
+      Worker.prototype.postMessage = function (this: Worker, question: object) {
+        if (!("request" in question)) post.call(this, question)
+      }
     })
   const page = await context.newPage()
   page.on("console", (message) => {

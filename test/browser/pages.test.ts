@@ -34,6 +34,7 @@ describe.each(names)("%s", (name) => {
       reducedMotion: "reduce",
     })
     await settled(page)
+    expect(await page.evaluate(() => document.body.dataset.computedIn)).toBe("worker")
     const wide = await page.evaluate(() => document.documentElement.scrollWidth)
     expect(wide).toBeLessThanOrEqual(360)
     for (const fold of await page.locator(".fold > summary").all()) await fold.click()

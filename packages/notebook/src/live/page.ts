@@ -240,6 +240,7 @@ class LivePage {
         break
       case "end":
         document.body.classList.remove("old")
+        document.body.dataset.computedIn = this.#engine.where()
         this.#rest()
         break
       case "failed":

@@ -6,31 +6,23 @@ import { escapeText, type Html, trusted } from "./html.ts"
 
 /** Draws a chart. The libraries are loaded at the first. */
 export async function drawChart(spec: ChartSpec): Promise<Html> {
-  const [vega, vegaLite, { expressionInterpreter }] = await Promise.all([
-    import("vega"),
-    import("vega-lite"),
-    import("vega-interpreter"),
-  ])
-  const compiled = vegaLite.compile(structuredClone(spec) as never).spec
-  const runtime = vega.parse(compiled, undefined, { ast: true })
-  const view = new vega.View(runtime, {
+  const parts = await import("./drawing-parts.ts")
+  const compiled = parts.compile(structuredClone(spec) as never).spec
+  const runtime = parts.parse(compiled, undefined, { ast: true })
+  // Charts carry their data; nothing is ever fetched for them.
+  const loader = parts.loader()
+  loader.load = () => Promise.reject(new Error("Charts load nothing."))
+  const view = new parts.View(runtime, {
     renderer: "none",
-    expr: expressionInterpreter,
-    loader: refuseAll(vega),
-    logLevel: vega.Error,
+    expr: parts.expressionInterpreter,
+    loader,
+    logLevel: parts.errorsOnly,
   })
   try {
     return trusted(named(await view.toSVG(), spec.description))
   } finally {
     view.finalize()
   }
-}
-
-/** Charts carry their data; nothing is ever fetched for them. */
-function refuseAll(vega: typeof import("vega")) {
-  const loader = vega.loader()
-  loader.load = () => Promise.reject(new Error("Charts load nothing."))
-  return loader
 }
 
 /** Gives the drawing its description, and a size that follows the page. */
