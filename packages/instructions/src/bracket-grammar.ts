@@ -3,12 +3,12 @@
 
 import { isTotalBracket, readAside } from "./bracket-kinds.ts"
 import { readCountsNote } from "./counts-grammar.ts"
-import { readSteps } from "./grammar.ts"
+import { isRepeatWord, readSteps } from "./grammar.ts"
 import { atPlace, readPlace } from "./place-grammar.ts"
 import { readTimes } from "./repeat-grammar.ts"
 import { readStitch } from "./stitch-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
-import type { Place, StatedTotal, Step } from "./tree.ts"
+import type { Place, StatedTotal, Step, Times } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
 
@@ -66,7 +66,7 @@ export function readBracket(
 /** What is done with a bracket's steps: repeated, worked in one place, or simply worked. */
 function afterGroup(words: Words, inner: readonly Step[], start: number): Step[] {
   if (inner.length === 0) return []
-  const times = readTimes(words, false)
+  const times = readBracketTimes(words) ?? readTimes(words, false)
   if (times && times.kind !== "until") {
     const repeat: Step = {
       ...words.since(start),
@@ -143,6 +143,27 @@ function afterGroup(words: Words, inner: readonly Step[], start: number): Step[]
     return [{ ...words.since(start), do: "group", steps: inner, place: corners }]
   }
   return [...inner]
+}
+
+/** "(2 sc, inc) repeat 6 times", "(2 sc, inc) * 6": said of the bracket just closed. */
+function readBracketTimes(words: Words): Times | null {
+  return words.attempt((): Times | null => {
+    if (isRepeatWord(words.text())) {
+      words.at += 1
+      const times = readTimes(words, true)
+      if (times?.kind !== "more") return null
+      return times.plain ? { ...times, ofBracket: true } : times
+    }
+    if (words.text() !== "*" || !words.isNumber(1) || !endsTimes(words)) return null
+    const count = words.value(1)
+    words.at += 2
+    return { kind: "total", count }
+  })
+}
+
+/** After "* 6": the end, a total, or a join; a stitch would make the asterisk open a repeat. */
+function endsTimes(words: Words): boolean {
+  return /^$|^[.,;=([]$|^(?:join|sl|slst|ss)$/.test(words.text(2))
 }
 
 /** "(...) in same sp and in each ch-3 sp around": the same group again in other places. */

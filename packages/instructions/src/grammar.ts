@@ -131,7 +131,7 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
     readSkip(words) ??
     readChain(words, steps) ??
     readWork(words, steps) ??
-    readPlaceFirst(words)
+    readPlaceFirst(words, totals)
   )
 }
 
@@ -155,7 +155,7 @@ function readBareCount(words: Words): Step[] | null {
 }
 
 /** "in next ch-5 loop 1 sc, 2 dc, 1 sc;": the place before what goes into it. */
-function readPlaceFirst(words: Words): Step[] | null {
+function readPlaceFirst(words: Words, totals: StatedTotal[]): Step[] | null {
   if (!atPlace(words) || !startsClause(words)) return null
   return words.attempt(() => {
     const start = words.start()
@@ -175,6 +175,7 @@ function readPlaceFirst(words: Words): Step[] | null {
       (w) => w.text() === ";" || w.text() === "." || w.text() === "*" || isRepeatWord(w.text()),
     )
     if (run.steps.length === 0) return null
+    totals.push(...run.totals)
     return [{ ...words.since(start), do: "group", steps: run.steps, place }]
   })
 }
@@ -252,6 +253,7 @@ function lastIsJoinOrRepeat(steps: readonly Step[]): boolean {
     last !== undefined &&
     (last.do === "join" ||
       last.do === "repeat" ||
+      last.do === "as-round" ||
       last.do === "turn" ||
       last.do === "work" ||
       last.do === "slip" ||

@@ -24,7 +24,11 @@ export function repeatSteps(work: RoundWork, step: Repeat): void {
 function countOf(work: RoundWork, times: Exclude<Repeat["times"], { kind: "until" }>): number {
   if (times.kind === "total") return times.count
   if (!times.plain) return times.count + 1
-  return work.choices.take("times", ["more", "in-all"]) === "more" ? times.count + 1 : times.count
+  const taken = work.choices.take(
+    "times",
+    times.ofBracket ? ["in-all", "more"] : ["more", "in-all"],
+  )
+  return taken === "more" ? times.count + 1 : times.count
 }
 
 function repeatCounted(work: RoundWork, step: Repeat, count: number): void {

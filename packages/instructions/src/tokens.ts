@@ -110,5 +110,6 @@ function tokenOf(found: RegExpExecArray, start: number, end: number, spaced: boo
   const mark = found[0]
   const fraction = vulgarFractions[mark]
   if (fraction !== undefined) return { type: "number", text: mark, value: fraction, ...base }
+  if (mark === "\u00d7") return { type: "word", text: "x", value: Number.NaN, ...base }
   return { type: "mark", text: mark, value: Number.NaN, ...base }
 }

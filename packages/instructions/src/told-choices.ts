@@ -14,6 +14,7 @@ const choiceWords: Readonly<Record<string, string>> = {
   "increase-inside:inside": "the number of stitches includes the increase",
   "pick-of:group": "the number of stitches names groups of so many",
   "times:in-all": "the repeat is worked that many times in all",
+  "times:more": "the repeat is worked that many times more",
   "chains-are-stitches:yes": "chains are worked into like stitches",
   "over-earlier:earlier": '"over" means the stitches under the round before',
   "several-in-several:one-each": "one stitch goes into each of the places",

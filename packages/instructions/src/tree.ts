@@ -123,7 +123,14 @@ export type Until =
 
 export type Times =
   | { readonly kind: "total"; readonly count: number }
-  | { readonly kind: "more"; readonly count: number; readonly plain: boolean }
+  | {
+      readonly kind: "more"
+      readonly count: number
+      /** Nothing says whether the first time is counted. */
+      readonly plain: boolean
+      /** It is said of a bracket just closed, whose first time is then usually counted. */
+      readonly ofBracket?: true
+    }
   | { readonly kind: "until"; readonly until: Until }
 
 export interface CountsAs {

@@ -174,13 +174,15 @@ export function readCounted(words: Words): { count: number; stitch: StitchName }
       stitch &&
       !counted &&
       words.isNumber() &&
-      /^[,;.)\]*]?$/.test(words.text(1)) &&
+      /^[,;.)\]*([]?$/.test(words.text(1)) &&
       words.peek()?.type === "number"
     ) {
       // "sc 2, inc 1": the count after the name.
       count = words.value()
       words.at += 1
     }
+    const times = stitch && !counted ? words.attempt(() => readStitchTimes(words)) : null
+    if (times !== null) count = times
     if (!stitch || !Number.isInteger(count)) {
       if (counted) {
         words.at -= 1
@@ -189,6 +191,15 @@ export function readCounted(words: Words): { count: number; stitch: StitchName }
     }
     return { count, stitch }
   })
+}
+
+/** "inc x 6", "dec 4 times": how many of them. */
+function readStitchTimes(words: Words): number | null {
+  const crossed = words.accept("x")
+  if (!words.isNumber()) return null
+  const count = words.value()
+  words.at += 1
+  return words.accept("times", "x") || crossed ? count : null
 }
 
 /** "1 dark sc and 1 light sc in next sc": stitches of one place. */

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from "vitest"
 import { readPattern } from "../src/index.ts"
-import { comesTo, last } from "./help.ts"
+import { comesTo, last, read } from "./help.ts"
 
 describe("the ring before round 1", () => {
   it.each([
@@ -46,4 +46,59 @@ describe("joins and slip stitches", () => {
       )
     },
   )
+})
+
+describe("short repeats", () => {
+  it.each([
+    ["inc x 7 (14)", "14/0/0"],
+    ["inc 7 times (14)", "14/0/0"],
+    ["inc \u00d7 7", "14/0/0"],
+    ["sc x 7", "7/0/0"],
+    ["inc around (14)", "14/0/0"],
+    ["(inc) repeat 7 times", "14/0/0"],
+  ])("%s", (round, counts) => {
+    comesTo(counts, "7 sc in MR (7)", round)
+  })
+
+  it.each([
+    ["(sc, inc) x 7 (21)", "21/0/0"],
+    ["(sc 1, inc) repeat 7 times (21)", "21/0/0"],
+    ["(sc, inc) * 7 (21)", "21/0/0"],
+    ["(sc, inc) * 7", "21/0/0"],
+    ["[1 sc, inc] repeat 6 more times", "21/0/0"],
+    ["dec x 7 (7)", "7/0/0"],
+    ["dec 7 times (7)", "7/0/0"],
+  ])("%s", (round, counts) => {
+    comesTo(counts, "7 sc in MR (7)", "inc x 7 (14)", round)
+  })
+
+  it("counts the first time of a bracket repeated so many times, and says nothing of it", () => {
+    const reading = read("6 sc in MR", "inc around", "(sc 1, inc) repeat 6 times")
+    expect(reading.problems).toEqual([])
+    expect(last(reading)).toBe("18/0/0")
+  })
+
+  it("takes an asterisk before stitches for the start of a repeat", () => {
+    comesTo("13/0/0", "10 sc in MR", "(sc, inc) *3 sc, inc; rep from * around.")
+  })
+})
+
+describe("totals", () => {
+  it("of rounds repeated in a range, after the sentence", () => {
+    const reading = read(
+      "10 dc in MR; join. 10 dc.",
+      "ch 3, dc in same st, 2 dc in each st around; join. 20 dc.",
+    )
+    const longer = readPattern(
+      "Terms: US\nRnd 1: 10 dc in MR; join. 10 dc.\nRnd 2: ch 3, dc in same st, 2 dc in each st around; join. 20 dc.\nRnds 3-4 Repeat Rnd 2. 40 dc, 80 dc.",
+    )
+    expect(reading.problems).toEqual([])
+    expect(longer.problems).toEqual([])
+    expect(longer.rounds.map((round) => round.stated)).toEqual([10, 20, 40, 80])
+    expect(last(longer)).toBe("80/0/0")
+  })
+
+  it("after stitches whose place comes first", () => {
+    expect(read("In a magic ring, 9 sc (8)").rounds[0]).toMatchObject({ stated: 8, agrees: false })
+  })
 })
