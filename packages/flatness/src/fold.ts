@@ -22,7 +22,13 @@ import { verdictOf } from "./verdict.ts"
  */
 const slackFeetChains = 0.5
 
-/** Bases crowd in a loop: each stitch needs about half its room at the foot, the yarn's thickness. */
+/** A run of one or two chains is a gap between tops and not a loop: too short to be drawn out (assumed). */
+const shortestLoop = 3
+
+/**
+ * Bases crowd in a loop: a foot needs about half a chain. Source: a joined ring of four chains holds eight
+ * stitches easily, The Crochet Answer Book, chapter 6.
+ */
 const footShare = 0.5
 
 /** Below this share of the edge a flat growth is no growth to judge (a surface round has no depth). */
@@ -122,6 +128,7 @@ function reach(
  * need between two straight legs. Chain length l, feet b apart, top t: sqrt(((l - t) / 2)^2 - ((b - t) / 2)^2).
  */
 function archHeight(run: { chains: number; tops: number }, base: Edge): number {
+  if (run.chains < shortestLoop) return 0
   const length = run.chains * base.chainMm
   const feet = Math.min(run.chains, slackFeetChains) * base.chainMm
   const span = length - base.slackShare * (length - feet)

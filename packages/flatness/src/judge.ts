@@ -18,23 +18,27 @@ export interface Judgement {
 
 /**
  * The last round judges the piece: a round that is full on purpose before a lean one works itself
- * out. A misfit that stays shut in the body of the piece still has to be blocked out. Rounds that
- * nothing is worked into (petals standing in front) do not count.
+ * out. A misfit shut in in the body of the piece has to be blocked out where the edge is flat again,
+ * and is the verdict where the edge is still off. Rounds that nothing is worked into (petals standing
+ * in front) do not count.
  */
 export function judgePiece(rows: readonly LedgerRow[], piece: PieceSummary): Judgement {
   const ground = rows.filter((_, index) => piece.rounds[index]?.ground)
   const last = ground.at(-1)
   if (!last) return { verdict: "flat", fromRound: null }
+  const shutIn = ground.find(
+    (row, index) =>
+      index > 0 && row.radiusMm > middleOfPiece * last.radiusMm && severityOf(row.verdict) === 2,
+  )
+  if (last.verdict === "flat")
+    return shutIn
+      ? { verdict: "blocks-flat", fromRound: shutIn.round }
+      : { verdict: "flat", fromRound: null }
+  if (last.verdict === "blocks-flat" && shutIn)
+    return { verdict: shutIn.verdict, fromRound: shutIn.round }
   let first = ground.length
   while (first > 0 && asBadAs(ground[first - 1]!, last)) first -= 1
-  const fromRound = last.verdict === "flat" ? null : (ground[first]?.round ?? last.round)
-  if (last.verdict !== "flat") return { verdict: last.verdict, fromRound }
-  const shutIn = ground.find(
-    (row) => row.radiusMm >= middleOfPiece * last.radiusMm && severityOf(row.verdict) === 2,
-  )
-  return shutIn
-    ? { verdict: "blocks-flat", fromRound: shutIn.round }
-    : { verdict: "flat", fromRound }
+  return { verdict: last.verdict, fromRound: ground[first]?.round ?? last.round }
 }
 
 /** Off to the same side and by as much: a slight excess of early rounds is not yet the ruffle of late ones. */
