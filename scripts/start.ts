@@ -5,7 +5,7 @@ import { readFileSync } from "node:fs"
 import { basename, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import { printResult, readText, writePage } from "@roundwright/cli"
-import { computeNotebook, patternNotebook, renderPage } from "@roundwright/notebook"
+import { computeNotebook, patternNotebook, renderLivePage } from "@roundwright/notebook"
 
 const root = resolve(import.meta.dirname, "..")
 const file = process.argv[2]
@@ -40,7 +40,7 @@ async function report(markdown: string, name: string): Promise<number | null> {
   if (first?.kind !== "pattern") return null
   process.stdout.write(printResult(first.pattern.result, first.pattern.text, false))
   const target = `reports/out/${name}.html`
-  const fault = writePage(root, target, await renderPage(computed))
+  const fault = writePage(root, target, await renderLivePage(computed, markdown))
   process.stdout.write(`\n${fault ?? `The report with charts: ${target}`}\n`)
   return fault === null ? first.pattern.result.exitStatus : null
 }

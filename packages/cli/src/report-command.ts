@@ -1,15 +1,18 @@
-// `roundwright report NOTEBOOK`: one Markdown notebook to one HTML file.
+// `roundwright report NOTEBOOK` and `roundwright new`: a notebook to one HTML file.
 
 import { basename } from "node:path"
 import { readText, writePage } from "./files.ts"
 import type { Surroundings } from "./run.ts"
 
-export async function runReport(
-  files: readonly string[],
-  out: string | undefined,
-  around: Surroundings,
-): Promise<number> {
-  const [file, ...more] = files
+export interface ReportRequest {
+  readonly files: readonly string[]
+  readonly out: string | undefined
+  /** Without the script that lets the page be changed: smaller, and complete all the same. */
+  readonly plain: boolean
+}
+
+export async function runReport(request: ReportRequest, around: Surroundings): Promise<number> {
+  const [file, ...more] = request.files
   if (file === undefined || more.length > 0) {
     around.err("roundwright report: name one notebook (a Markdown file).\n")
     return 2
@@ -19,16 +22,33 @@ export async function runReport(
     around.err(`roundwright report: ${read.fault}\n`)
     return 2
   }
+  const target = request.out ?? `${basename(file).replace(/\.(md|markdown)$/i, "")}.html`
+  return writeNotebook("report", read.text, target, !request.plain, around)
+}
+
+/** A page for a motif of one's own: a pattern to write over, everything else following. */
+export async function runNew(out: string | undefined, around: Surroundings): Promise<number> {
+  const { blankNotebook } = await import("@roundwright/notebook")
+  return writeNotebook("new", blankNotebook(), out ?? "my-motif.html", true, around)
+}
+
+async function writeNotebook(
+  command: string,
+  markdown: string,
+  target: string,
+  live: boolean,
+  around: Surroundings,
+): Promise<number> {
   // Loaded only here: pages need the chart and Markdown libraries, `check` does not.
   const { renderNotebook } = await import("@roundwright/notebook")
-  const page = await renderNotebook(read.text)
-  const target = out ?? `${basename(file).replace(/\.(md|markdown)$/i, "")}.html`
+  const page = await renderNotebook(markdown, { live })
   const fault = writePage(around.cwd, target, page.html)
   if (fault) {
-    around.err(`roundwright report: ${fault}\n`)
+    around.err(`roundwright ${command}: ${fault}\n`)
     return 2
   }
   around.out(`${page.title}: written to ${target}\n`)
-  for (const problem of page.problems) around.out(`  ${problem.message}\n`)
-  return page.problems.length > 0 ? 1 : 0
+  const toMend = page.problems.filter((problem) => problem.severity !== "note")
+  for (const problem of toMend) around.out(`  line ${problem.line}: ${problem.message}\n`)
+  return toMend.length > 0 ? 1 : 0
 }

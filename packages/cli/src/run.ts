@@ -32,10 +32,15 @@ const commands: Readonly<Record<string, Command>> = {
     const { values, positionals } = parseArgs({
       args,
       allowPositionals: true,
-      options: { out: text },
+      options: { out: text, plain: flag },
     })
     const { runReport } = await import("./report-command.ts")
-    return runReport(positionals, values.out, around)
+    return runReport({ files: positionals, out: values.out, plain: values.plain }, around)
+  },
+  async new(args, around) {
+    const { values } = parseArgs({ args, options: { out: text } })
+    const { runNew } = await import("./report-command.ts")
+    return runNew(values.out, around)
   },
   async square(args, around) {
     const { values, positionals } = parseArgs({

@@ -16,10 +16,13 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
                      [--gauge '14 dc x 7 rows = 10 cm'] [--yarn DK]
                      [--hook '4 mm'] [--json]
       Counts per round of a flat disc.
-  roundwright report NOTEBOOK [--out FILE.html]
+  roundwright report NOTEBOOK [--out FILE.html] [--plain]
       Renders a Markdown notebook to one HTML file, by default NOTEBOOK.html
-      in the folder you are in. An existing file that is not such a page is
-      never overwritten.
+      in the folder you are in. The page can be changed where it stands and its
+      results follow; --plain leaves the script out. An existing file that is
+      not such a page is never overwritten.
+  roundwright new [--out FILE.html]
+      Writes a page for a motif of your own: open it, write, see the verdict.
   roundwright help
 
 Exit status: 0 = read and flat, 1 = read and something to mend,
