@@ -218,6 +218,9 @@ function isSeparator(text: string): boolean {
   )
 }
 
+/** Words with which the end of the piece begins, after the total of its last round. */
+const finishes = /^(?:fasten|finish|weave|darn|sew|cut|break)$/
+
 /** A figure that begins a sentence of its own after work has been done: "... join. 24 dc". */
 function isTotalHere(words: Words, steps: readonly Step[]): boolean {
   if (steps.length === 0) return false
@@ -235,7 +238,9 @@ function isTotalHere(words: Words, steps: readonly Step[]): boolean {
   if (!words.isNumber()) return false
   const before = words.tokens[words.at - 1]?.text
   if (before !== "." && before !== ";") return false
-  const rest = words.tokens.slice(words.at)
+  const following = words.tokens.slice(words.at)
+  const finish = following.findIndex((token, i) => i > 0 && finishes.test(token.text))
+  const rest = finish < 0 ? following : following.slice(0, finish)
   if (rest.length > 14) return false
   return (
     !rest.some(

@@ -130,6 +130,14 @@ function finishRepeat(
     if (failed) throw failed
     return
   }
+  if (step.ending === "follows" && usedUp && full > 1 && closesLoops(step)) {
+    // "*ch 5, sk 1, sc in next; rep around, ending ch 2, dc in first sc": that is the last loop.
+    if (work.choices.take("last-repeat", ["closes", "whole"]) === "closes") {
+      work.backTo(beforeLast)
+      if (!tryOnce(work, step.last)) return
+      work.backTo(mark)
+    }
+  }
   if (step.ending === "follows") {
     const failed = tryOnce(work, step.last)
     if (!failed) return
@@ -161,6 +169,17 @@ function closesOnFirst(last: readonly Step[]): boolean {
   return (
     (tail.place.at === "made" && tail.place.which === "first") ||
     (tail.place.at === "next" && tail.place.order === "first")
+  )
+}
+
+/** Every time makes a loop over skipped stitches, and the ending is such a loop closed on the first stitch. */
+function closesLoops(step: Repeat): boolean {
+  return (
+    step.body[0]?.do === "chain" &&
+    step.body.some((part) => part.do === "skip") &&
+    step.last?.length === 2 &&
+    step.last[0]?.do === "chain" &&
+    closesOnFirst(step.last)
   )
 }
 

@@ -85,10 +85,14 @@ const shortened = new Set(
 )
 const oftenLast = new Set("st sts sc dc hdc tr dtr htr".split(" "))
 
+/** After "top of ch.": a sentence of nothing but a figure and what it counts. */
+const totalFollows = /^\.\s+\d+\s+[a-z]{2,10}\s*(?:\.|\n|$)/i
+
 /** A full stop that belongs to an abbreviation: the sentence goes on after it in small letters. */
 function stopBelongs(text: string, at: number, word: string): boolean {
   if (text.charAt(at) !== ".") return false
   const next = /^\.[ \t]*(\S?)/.exec(text.slice(at, at + 8))?.[1] ?? ""
+  if (word === "ch" && totalFollows.test(text.slice(at, at + 40))) return false
   if (shortened.has(word)) return /[a-z0-9,;(*-]/.test(next)
   return oftenLast.has(word) && /[a-z,;]/.test(next)
 }

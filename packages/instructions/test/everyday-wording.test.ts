@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from "vitest"
 import { readPattern } from "../src/index.ts"
-import { comesTo, last, read } from "./help.ts"
+import { comesTo, last, only, read } from "./help.ts"
 
 describe("the ring before round 1", () => {
   it.each([
@@ -100,5 +100,35 @@ describe("totals", () => {
 
   it("after stitches whose place comes first", () => {
     expect(read("In a magic ring, 9 sc (8)").rounds[0]).toMatchObject({ stated: 8, agrees: false })
+  })
+})
+
+describe("rounds that end in their own way", () => {
+  it("closes the last loop with the ending instead of a loop of its own", () => {
+    const rounds = [
+      "20 sc in MR; join. (20 sc)",
+      "*Ch 6, sk 1 sc, sc in next sc; rep from * all round, ending ch 3, dc in first sc. 10 loops.",
+    ]
+    comesTo("10/60/10", ...rounds)
+  })
+
+  it("counts the chains skipped at the start, and reads a total after top of ch.", () => {
+    const reading = read(
+      "Ch 4, 2 dc in 4th ch from hook, ch 3, *3 dc in same ch, ch 3* 2 times, join with sl st in top of ch. 9 dc.",
+    )
+    expect(reading.problems).toEqual([])
+    expect(reading.rounds[0]).toMatchObject({ stated: 9, agrees: true })
+  })
+
+  it("tells a total after top of ch. that is not met", () => {
+    const reading = read(
+      "Ch 4, 2 dc in 4th ch from hook, ch 3, *3 dc in same ch, ch 3* 2 times, join with sl st in top of ch. 10 dc.",
+    )
+    only(reading, "stated-total-differs")
+  })
+
+  it("reads a total before the piece is fastened off", () => {
+    const reading = read("8 sc in MR; ss. 9 sc\nFasten off and weave in ends.")
+    expect(reading.rounds[0]).toMatchObject({ stated: 9, agrees: false })
   })
 })
