@@ -18,6 +18,7 @@ import { lineAt, type SourceText } from "./source-text.ts"
 import { standIn } from "./stand-in.ts"
 import { tokenise } from "./tokens.ts"
 import type { RoundTree, Step } from "./tree.ts"
+import { joinUnread } from "./unread-words.ts"
 import { Words } from "./words.ts"
 
 export function trimmed(
@@ -153,12 +154,7 @@ export function readRounds(
       stated = result.comparison.stated
       agrees = unreadWords ? null : result.comparison.agrees
       for (const finding of result.findings)
-        if (!unreadWords || finding.severity !== "note")
-          own.push({
-            ...finding,
-            round: one.number,
-            ...(unreadWords && finding.severity === "error" && worked === null ? {} : {}),
-          })
+        if (!unreadWords || !followsFromUnread(finding)) own.push({ ...finding, round: one.number })
       if (worked && !unreadWords) round = worked
     } else if (tree.steps.length === 0 && !unreadWords) {
       own.push({
@@ -222,6 +218,11 @@ export function readRounds(
   return progress
 }
 
+/** What counts come to with words left out says nothing: the words are the problem. */
+function followsFromUnread(finding: Finding): boolean {
+  return finding.severity !== "error" || /^(?:needs-more-than|nothing-left)/.test(finding.code)
+}
+
 /** Puts the round before in its new reading into the motif and the list of readings. */
 function restate(progress: Progress, again: Reconsidered, broken: boolean): void {
   const last = progress.readings[progress.readings.length - 1]
@@ -273,7 +274,7 @@ function parseRound(
   const tree = readRound(words)
   return {
     tree: { steps: attachCounts(tree.steps), totals: tree.totals },
-    findings: words.findings,
+    findings: joinUnread(words.findings, tokens, layout.clean),
   }
 }
 

@@ -1,6 +1,8 @@
 // Words the grammar has no place for: passed over when they say nothing of the work, reported otherwise.
 
 import { atPlace } from "./place-grammar.ts"
+import type { Finding } from "./problem-list.ts"
+import type { Token } from "./tokens.ts"
 import { isIgnored, isKnownWord, nearestWord } from "./vocabulary.ts"
 import { stitchNamed, type Words } from "./words.ts"
 
@@ -25,6 +27,59 @@ function leadsToUnknown(words: Words): boolean {
   }
   return false
 }
+
+/** Longest run of words quoted whole. */
+const longestRun = 60
+const unreadCodes = /^(?:unknown-word|misplaced-mark)$/
+const between =
+  /^(?:in|into|on|onto|over|around|round|through|the|next|each|every|same|first|last|of|at|to|under)$/
+
+/** Words not understood one after the other become one problem. */
+export function joinUnread(
+  findings: readonly Finding[],
+  tokens: readonly Token[],
+  text: string,
+): Finding[] {
+  const joined: Finding[] = []
+  const ordered = [...findings].sort((a, b) => a.start - b.start)
+  let next = 0
+  for (const finding of ordered) {
+    const before = joined[joined.length - 1]
+    if (!before || !unreadCodes.test(before.code) || !unreadCodes.test(finding.code)) {
+      joined.push(finding)
+      continue
+    }
+    while (next < tokens.length && tokens[next]!.start < before.end) next += 1
+    let at = next
+    while (at < tokens.length && tokens[at]!.end <= finding.start && saysNothing(tokens[at]!))
+      at += 1
+    if ((tokens[at]?.start ?? -1) !== finding.start || finding.start < before.end) {
+      joined.push(finding)
+      continue
+    }
+    // After a slip of the pen the word it belongs to ("eahc st") is no problem of its own.
+    if (before.hint !== usualHint && tokens[at]!.type === "word" && isKnownWord(tokens[at]!.text))
+      continue
+    const said = text.slice(before.start, finding.end).replace(/\s+/g, " ")
+    const quote = said.length > longestRun ? `${said.slice(0, longestRun)}...` : said
+    joined[joined.length - 1] = {
+      severity: "error",
+      code: "unknown-word",
+      start: before.start,
+      end: finding.end,
+      message: `In this round "${quote}" is not understood here.`,
+      hint: usualHint,
+    }
+  }
+  return joined
+}
+
+function saysNothing(token: Token): boolean {
+  return token.type === "word" && (isIgnored(token.text) || between.test(token.text))
+}
+
+const usualHint =
+  "Write it in the usual words, or take it out if it says nothing about the stitches."
 
 /** Passes over a word that means nothing to the work, or reports it. */
 export function passWord(words: Words): void {
@@ -53,9 +108,6 @@ export function passWord(words: Words): void {
     start: token.start,
     end: token.end,
     message: `In this round ${said}.`,
-    hint:
-      near && near !== token.text
-        ? `Did you mean "${near}"?`
-        : "Write it in the usual words, or take it out if it says nothing about the stitches.",
+    hint: near && near !== token.text ? `Did you mean "${near}"?` : usualHint,
   })
 }

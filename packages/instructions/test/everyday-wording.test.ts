@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from "vitest"
 import { readPattern } from "../src/index.ts"
-import { comesTo, last, only, read } from "./help.ts"
+import { comesTo, doubts, last, only, pointedAt, read } from "./help.ts"
 
 describe("the ring before round 1", () => {
   it.each([
@@ -130,5 +130,23 @@ describe("rounds that end in their own way", () => {
   it("reads a total before the piece is fastened off", () => {
     const reading = read("8 sc in MR; ss. 9 sc\nFasten off and weave in ends.")
     expect(reading.rounds[0]).toMatchObject({ stated: 9, agrees: false })
+  })
+})
+
+describe("words not understood in a row", () => {
+  const text =
+    "Terms: US\nRnd 1: 8 sc in MR; join. (8 sc)\nRnd 2: ch 1, sc in next st, frobble the quux gently blip, sc in next st, zonk; join. (12 sc)"
+
+  it("are one problem that spans them", () => {
+    const reading = readPattern(text)
+    const unread = reading.problems.filter((problem) => problem.code === "unknown-word")
+    expect(unread.map((problem) => pointedAt(text, problem))).toEqual([
+      "frobble the quux gently blip",
+      "zonk",
+    ])
+  })
+
+  it("leave no complaint of counts that follow from them", () => {
+    expect(new Set(doubts(readPattern(text)))).toEqual(new Set(["error unknown-word"]))
   })
 })
