@@ -6,23 +6,22 @@
 import type { SquaringResult } from "../squaring.ts"
 import { Bar } from "./bar.ts"
 import { Book } from "./book.ts"
-import { button, make, setMarkup } from "./dom.ts"
+import { make, setMarkup } from "./dom.ts"
 import { Editor } from "./editor.ts"
 import { startEngine } from "./engine.ts"
 import { GaugeForm } from "./gauge-form.ts"
-import type { Answer, PageAnswer, Saying } from "./messages.ts"
+import type { Answer, PageAnswer } from "./messages.ts"
 import { carriedSource, download, fileName, pageFile } from "./save.ts"
 import { editableKinds } from "./source.ts"
 import { SquaringPanel } from "./squaring-panel.ts"
+import { offerTrials } from "./trial-buttons.ts"
+import { VerdictTeller } from "./verdict-teller.ts"
 
 /** Rest after a key before the engine is asked, ms: keys struck in one go ask once. */
 const restMs = 40
 
 /** Work longer than this is told of, and can be stopped, ms. */
 const longWorkMs = 500
-
-/** A verdict is spoken when it has stood this long, ms, so that half-typed words are not told. */
-const speakAfterMs = 700
 
 /** @param script the text of the page's own script */
 export function startPage(script: string): void {
@@ -44,15 +43,16 @@ class LivePage {
   readonly #engine: ReturnType<typeof startEngine>
   /** What each part of the page was last told to hold, to leave alone what stays the same. */
   readonly #shown = new Map<string, string>()
-  #sayings: readonly Saying[] = []
+  readonly #teller: VerdictTeller
   #atHand: number | null = null
   #saved: string
   /** True while the page is to be saved with the next answer. */
   #bodyWanted = false
   #asking = 0
   #longWork = 0
-  #speaking = 0
-  #heard = ""
+  /** Changes made, and how many of them the last question knew of. */
+  #changes = 0
+  #asked = 0
 
   constructor(
     private readonly script: string,
@@ -72,6 +72,7 @@ class LivePage {
       print: () => window.print(),
       stop: () => this.#stop(),
     })
+    this.#teller = new VerdictTeller(this.#bar)
     this.#engine = startEngine(script, (answer) => this.#hear(answer))
     for (const { kind, index } of book.cells) {
       if (editableKinds.has(kind)) this.#addEditor(index)
@@ -94,7 +95,7 @@ class LivePage {
     const cell = this.book.cells[index]
     if (!section || !cell) return
     const written = section.querySelector(".label")?.textContent
-    const name = /(?:name|for|of)="?([^\s"]*)/.exec(cell.info)?.[1] ?? ""
+    const name = patternOf(cell.info) ?? ""
     const kind = `${cell.kind[0]!.toUpperCase()}${cell.kind.slice(1)}`
     const label = written || `${kind} ${name}`.trim()
     const editor = new Editor(
@@ -173,6 +174,7 @@ class LivePage {
   /** Cells were changed: show it, mark what is old now, and ask for the new. */
   #changed(cells: readonly number[], redraw = true): void {
     if (cells.length === 0) return
+    this.#changes += 1
     if (redraw) for (const cell of cells) this.#editors.get(cell)?.show(this.book.text(cell))
     for (const cell of cells) this.#panels.get(cell)?.show()
     for (const cell of cells) this.#forms.get(cell)?.show(this.book.text(cell))
@@ -198,6 +200,7 @@ class LivePage {
       () => this.#bar.showWork("Working it out; earlier answers stay until then."),
       longWorkMs,
     )
+    this.#asked = this.#changes
     this.#engine.ask({
       markdown: this.book.markdown,
       ...(this.#bodyWanted ? { body: { searches: this.#searches() } } : {}),
@@ -271,40 +274,21 @@ class LivePage {
         if (values) this.#putInto(values, `values-${index}`, html)
       }
     }
-    this.#sayings = sayings
+    this.#teller.hear(sayings)
     this.#say()
   }
 
-  /** Beside each remedy: try it, or, where the text cannot be changed safely, the round to change. */
+  /** An answer to what was asked before the last change would put back what was changed. */
   #offerTrials({ cell, patternCell, trials }: Extract<Answer, { part: "trials" }>): void {
-    const remedies = this.sections.get(cell)?.querySelectorAll("ol > li") ?? []
-    const asked = this.book.text(patternCell)
-    remedies.forEach((remedy, index) => {
-      remedy.querySelector(".try")?.remove()
-      const trial = trials[index]
-      if (!trial) return
-      const { text, line } = trial
-      const about = `remedy ${index + 1}`
-      const offer =
-        text === null
-          ? button(
-              "Show the round to change",
-              () => this.#editors.get(patternCell)?.goToLine(line),
-              {
-                class: "try",
-                "aria-label": `Show the round to change by ${about}`,
-              },
-            )
-          : button(
-              "Try it",
-              () => {
-                if (this.book.text(patternCell) !== asked) return
-                this.book.change(patternCell, text)
-                this.#changed([patternCell])
-              },
-              { class: "try", "aria-label": `Try it: change the pattern by ${about}` },
-            )
-      remedy.append(offer)
+    const offered = this.#changes
+    if (offered !== this.#asked) return
+    offerTrials(this.sections.get(cell)?.querySelectorAll("ol > li") ?? [], trials, {
+      take: (text) => {
+        if (offered !== this.#changes) return
+        this.book.change(patternCell, text)
+        this.#changed([patternCell])
+      },
+      showLine: (line) => this.#editors.get(patternCell)?.goToLine(line),
     })
   }
 
@@ -331,20 +315,7 @@ class LivePage {
   /** The verdict of the pattern at hand: the one changed last, or the first. */
   #say(): void {
     const about = this.#atHand === null ? undefined : this.book.cells[this.#atHand]
-    const name = /(?:name|for|of)="?([^\s"]*)/.exec(about?.info ?? "")?.[1]
-    const saying = this.#sayings.find((one) => one.name === name) ?? this.#sayings[0]
-    if (!saying) return
-    const who = saying.title ?? saying.name
-    const said = `${who}: ${saying.sentence}`
-    this.#bar.say(said)
-    clearTimeout(this.#speaking)
-    // Nobody has to hear the verdict of a page that was only opened.
-    if (!this.book.canUndo) this.#heard = said
-    if (said === this.#heard) return
-    this.#speaking = window.setTimeout(() => {
-      this.#bar.speak(said)
-      this.#heard = said
-    }, speakAfterMs)
+    this.#teller.tell(about && patternOf(about.info), this.book.canUndo)
   }
 
   #showEdits(): void {
@@ -370,4 +341,9 @@ class LivePage {
     }
     return pageFile(this.script, body, source)
   }
+}
+
+/** The pattern the options of a cell name. */
+function patternOf(info: string): string | undefined {
+  return /(?:name|for|of)="?([^\s"]*)/.exec(info)?.[1]
 }
