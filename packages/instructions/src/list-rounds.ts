@@ -114,15 +114,15 @@ export function resolved(
     }
     steps.push(...other.steps.filter((part) => !(part.do === "join" && part.ring)))
   }
-  return { steps, totals: tree.totals.map((total) => ofRange(total, one)) }
+  return { steps, totals: tree.totals.flatMap((total) => ofRange(total, one) ?? []) }
 }
 
-/** "(12, 24, 48, 96)" over rounds 2-5: the figure of this round; a list of another length is not firm. */
-function ofRange(total: StatedTotal, one: OneRound): StatedTotal {
+/** "(12, 24, 48, 96)" over rounds 2-5: the figure of this round; a single figure is that of the last; a list of another length is not firm. */
+function ofRange(total: StatedTotal, one: OneRound): StatedTotal | null {
   if (one.of === 1) return total
   const bare = total.items.filter((item) => item.unit === "stitches" || item.unit === "kind")
   if (bare.length !== total.items.length || total.items.length < 2) {
-    if (total.items.length === 1 && one.nth < one.of - 1) return { ...total, firm: false }
+    if (total.items.length === 1 && one.nth < one.of - 1) return null
     return total
   }
   const item = total.items[one.nth]

@@ -85,6 +85,9 @@ const shortened = new Set(
 )
 const oftenLast = new Set("st sts sc dc hdc tr dtr htr".split(" "))
 
+/** Abbreviations that may well be the last word of a sentence. */
+const endsSentences = new Set("ch chs tog sp sps inc dec lp lps cl".split(" "))
+
 /** After "top of ch.": a sentence of nothing but a figure and what it counts. */
 const totalFollows = /^\.\s+\d+\s+[a-z]{2,10}\s*(?:\.|\n|$)/i
 
@@ -92,7 +95,7 @@ const totalFollows = /^\.\s+\d+\s+[a-z]{2,10}\s*(?:\.|\n|$)/i
 function stopBelongs(text: string, at: number, word: string): boolean {
   if (text.charAt(at) !== ".") return false
   const next = /^\.[ \t]*(\S?)/.exec(text.slice(at, at + 8))?.[1] ?? ""
-  if (word === "ch" && totalFollows.test(text.slice(at, at + 40))) return false
+  if (endsSentences.has(word) && totalFollows.test(text.slice(at, at + 40))) return false
   if (shortened.has(word)) return /[a-z0-9,;(*-]/.test(next)
   return oftenLast.has(word) && /[a-z,;]/.test(next)
 }

@@ -43,23 +43,33 @@ export function joinUnread(
   const joined: Finding[] = []
   const ordered = [...findings].sort((a, b) => a.start - b.start)
   let next = 0
+  let runEnd = 0
+  let startsKnown = false
   for (const finding of ordered) {
     const before = joined[joined.length - 1]
-    if (!before || !unreadCodes.test(before.code) || !unreadCodes.test(finding.code)) {
-      joined.push(finding)
-      continue
-    }
-    while (next < tokens.length && tokens[next]!.start < before.end) next += 1
+    while (next < tokens.length && tokens[next]!.start < runEnd) next += 1
     let at = next
     while (at < tokens.length && tokens[at]!.end <= finding.start && saysNothing(tokens[at]!))
       at += 1
-    if ((tokens[at]?.start ?? -1) !== finding.start || finding.start < before.end) {
+    const token = tokens[at]
+    const goesOn =
+      before !== undefined &&
+      unreadCodes.test(before.code) &&
+      unreadCodes.test(finding.code) &&
+      token?.start === finding.start &&
+      finding.start >= runEnd
+    runEnd = Math.max(runEnd, finding.end)
+    const known = token?.type !== "word" || isKnownWord(token.text)
+    if (!goesOn) {
       joined.push(finding)
+      while (at < tokens.length && tokens[at]!.start < finding.start) at += 1
+      next = at
+      const first = tokens[at]
+      startsKnown = first?.type !== "word" || isKnownWord(first.text)
       continue
     }
-    // After a slip of the pen the word it belongs to ("eahc st") is no problem of its own.
-    if (before.hint !== usualHint && tokens[at]!.type === "word" && isKnownWord(tokens[at]!.text))
-      continue
+    // Words known elsewhere that follow an unknown one ("blorf in each st") are no problem of their own.
+    if (known && !startsKnown) continue
     const said = text.slice(before.start, finding.end).replace(/\s+/g, " ")
     const quote = said.length > longestRun ? `${said.slice(0, longestRun)}...` : said
     joined[joined.length - 1] = {

@@ -98,6 +98,20 @@ describe("totals", () => {
     expect(last(longer)).toBe("80/0/0")
   })
 
+  it("of a range of rounds, told once for the last of them", () => {
+    const reading = readPattern(
+      "Terms: US\nR1: 9 sc in MR (9)\nR2: inc x 9 (18)\nR3-5: sc in each st around (18)",
+    )
+    expect(reading.problems).toEqual([])
+    expect(reading.rounds.map((round) => round.stated)).toEqual([9, 18, null, null, 18])
+  })
+
+  it("after an abbreviation that ends a sentence", () => {
+    const reading = readPattern("Terms: US\nRnd 1. MR, 7 sc. 7 sts\nRnd 2. 7 inc. 14 sts")
+    expect(reading.problems).toEqual([])
+    expect(reading.rounds[1]).toMatchObject({ stated: 14, agrees: true })
+  })
+
   it("after stitches whose place comes first", () => {
     expect(read("In a magic ring, 9 sc (8)").rounds[0]).toMatchObject({ stated: 8, agrees: false })
   })
