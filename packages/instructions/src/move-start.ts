@@ -28,13 +28,15 @@ export function move(work: RoundWork, place: Place, anywhere: boolean): void {
     work.startSite && !work.startPassed && !work.startTaken && position.at === work.startSite.from
   if (!anywhere && joinedStitch && place.order !== "first") from = work.startSite!.to
   let site: Site | null = null
-  const count = anywhere ? 1 : place.count
+  // Further than once round leads nowhere new.
+  const count = anywhere ? 1 : Math.min(place.count, work.main.edge.size)
   const meaning = work.meaning(position, noun, place)
   if (!meaning.exists) throw overrun(work, position, noun, place)
   if (place.beside) {
     from = besideStart(work, place, place.beside, meaning.noun)
   }
   for (let i = 0; i < count; i++) {
+    work.countStep(place)
     const found =
       place.pick !== undefined && noun.what === "group"
         ? pickedMove(work, place, from)

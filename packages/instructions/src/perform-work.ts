@@ -93,7 +93,10 @@ function workByLegs(
       anchor = sites[0]?.anchor
     }
     if (!anchor) throw noPlace(leg.place, "This leg has no place to go into.")
-    for (let i = 0; i < leg.count; i++) anchors.push(anchor)
+    for (let i = 0; i < leg.count; i++) {
+      work.countStep(leg.place)
+      anchors.push(anchor)
+    }
   }
   makeStitches(work, step, step.stitch, anchors, 1)
 }

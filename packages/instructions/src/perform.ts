@@ -179,6 +179,7 @@ function performGroup(work: RoundWork, step: Extract<Step, { do: "group" }>): vo
   if (place.at !== "next") return
   const count = place.pick === undefined ? place.count : 1
   for (let i = 0; i < count; i++) {
+    work.countStep(place)
     const one = place.pick === undefined ? { ...place, count: 1 } : place
     const { sites, position } = nextSites(work, one)
     for (const site of sites) fillSite(work, step, site, position)

@@ -133,6 +133,7 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
     return { sites: [pickOfRun(work, position, place)], position }
 
   for (let i = 0; i < place.count; i++) {
+    work.countStep(place)
     const last = i === place.count - 1 && place.withLast === true
     const closing = last ? closingSite(work, position, place) : null
     sites.push(closing ?? nextSite(work, position, place))

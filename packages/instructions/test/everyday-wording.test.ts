@@ -164,3 +164,11 @@ describe("words not understood in a row", () => {
     expect(new Set(doubts(readPattern(text)))).toEqual(new Set(["error unknown-word"]))
   })
 })
+
+it("does not walk round and round for a slip stitch of a thousand million spaces", () => {
+  const reading = read(
+    "*3 dc in magic ring, ch 2; rep from * 3 more times.",
+    "sl st to next 1000000000 ch-2 sps; ch 3.",
+  )
+  expect(reading.rounds).toHaveLength(2)
+})
