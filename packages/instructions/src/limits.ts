@@ -38,3 +38,6 @@ export const largeReading = 4_000
 
 /** Other readings tried of a large round. */
 export const mostReadingsOfLarge = 3
+
+/** Largest number a round may name: no count, repeat or chain of a motif comes near it. */
+export const largestNumber = 100_000

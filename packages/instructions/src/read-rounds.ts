@@ -6,7 +6,7 @@ import { attachCounts } from "./counts-notes.ts"
 import { readFoundation } from "./foundation.ts"
 import { readRound } from "./grammar.ts"
 import type { PatternText, RoundText } from "./layout.ts"
-import { mostChains, mostStepsPerText, mostTokensPerRound } from "./limits.ts"
+import { largestNumber, mostChains, mostStepsPerText, mostTokensPerRound } from "./limits.ts"
 import { type Located, listRounds, type OneRound, resolved } from "./list-rounds.ts"
 import type { Finding } from "./problem-list.ts"
 import type { ProseFound } from "./prose.ts"
@@ -267,6 +267,18 @@ function parseRound(
       end: text.bodyStart,
       message: `This round has more than ${mostTokensPerRound.toLocaleString("en")} words.`,
       hint: "Give each round a label of its own.",
+    }
+    return { tree: { steps: [], totals: [] }, findings: [finding] }
+  }
+  const huge = tokens.find((token) => token.value > largestNumber)
+  if (huge) {
+    const finding: Finding = {
+      severity: "error",
+      code: "number-too-large",
+      start: huge.start,
+      end: huge.end,
+      message: `${huge.text} of anything cannot be meant in one round.`,
+      hint: `Look at the number; up to ${largestNumber.toLocaleString("en")} are read.`,
     }
     return { tree: { steps: [], totals: [] }, findings: [finding] }
   }
