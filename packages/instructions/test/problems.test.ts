@@ -164,17 +164,33 @@ describe("bad input ends in a clear problem", () => {
     [
       "a thousand million repeats",
       "Rnd 1: 6 sc in magic ring.\nRnd 2: *2 sc in next st; rep 1000000000 times.",
-      "too-many-repeats",
+      "number-too-large",
     ],
     [
       "a thousand million repeats from a mark",
       "Rnd 1: 6 sc in magic ring.\nRnd 2: *2 sc in next st; rep from * 1000000000 times.",
-      "too-many-repeats",
+      "number-too-large",
     ],
-    ["a thousand million stitches", "Rnd 1: 1000000000 sc in magic ring.", "round-too-large"],
+    ["a thousand million stitches", "Rnd 1: 1000000000 sc in magic ring.", "number-too-large"],
     [
       "a ring of a thousand million chains",
       "Rnd 1: ch 1000000000, join to form a ring; 8 sc in ring.",
+      "number-too-large",
+    ],
+    [
+      "ninety thousand repeats",
+      "Rnd 1: 6 sc in magic ring.\nRnd 2: *2 sc in next st; rep 90000 times.",
+      "too-many-repeats",
+    ],
+    [
+      "ninety thousand repeats from a mark",
+      "Rnd 1: 6 sc in magic ring.\nRnd 2: *2 sc in next st; rep from * 90000 times.",
+      "too-many-repeats",
+    ],
+    ["ninety thousand stitches", "Rnd 1: 90000 sc in magic ring.", "round-too-large"],
+    [
+      "a ring of ninety thousand chains",
+      "Rnd 1: ch 90000, join to form a ring; 8 sc in ring.",
       "too-many-chains",
     ],
     [
