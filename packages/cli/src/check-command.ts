@@ -3,7 +3,7 @@
 import { type CheckResult, checkPattern } from "@roundwright/assessment"
 import { readText } from "./files.ts"
 import { printResult } from "./print-result.ts"
-import type { Surroundings } from "./run.ts"
+import type { Surroundings } from "./surroundings.ts"
 
 export function runCheck(
   files: readonly string[],

@@ -1,4 +1,5 @@
 export * from "./files.ts"
 export * from "./print-result.ts"
 export * from "./run.ts"
+export * from "./surroundings.ts"
 export * from "./wrap.ts"

@@ -4,7 +4,7 @@ import { capitalised, verdictWord } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
 import { circlePlan, readStitchList } from "@roundwright/shaping"
 import { gaugeFrom, readGaugeLine, readHook, readYarnWeight } from "@roundwright/stitches"
-import type { Surroundings } from "./run.ts"
+import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 
 export interface PlanRequest {

@@ -2,7 +2,7 @@
 
 import { basename } from "node:path"
 import { readText, writePage } from "./files.ts"
-import type { Surroundings } from "./run.ts"
+import type { Surroundings } from "./surroundings.ts"
 
 export interface ReportRequest {
   readonly files: readonly string[]

@@ -3,14 +3,8 @@
 import { parseArgs } from "node:util"
 import { RoundwrightError } from "@roundwright/numerics"
 import { runCheck } from "./check-command.ts"
+import type { Surroundings } from "./surroundings.ts"
 import { usage } from "./usage.ts"
-
-/** Where a command reads and writes; paths are taken from `cwd`. */
-export interface Surroundings {
-  readonly cwd: string
-  readonly out: (text: string) => void
-  readonly err: (text: string) => void
-}
 
 type Command = (args: string[], around: Surroundings) => number | Promise<number>
 

@@ -3,7 +3,7 @@
 import { examinePattern, formatFullness, formatLength, verdictWord } from "@roundwright/assessment"
 import { type PublishedProposal, readStitchList, squareProposals } from "@roundwright/shaping"
 import { readText } from "./files.ts"
-import type { Surroundings } from "./run.ts"
+import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 
 export interface SquareRequest {

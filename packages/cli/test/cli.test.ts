@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { beforeAll, describe, expect, it } from "vitest"
-import { run } from "../src/index.ts"
+import { callIn } from "./calling.ts"
 
 let folder = ""
 
@@ -30,20 +30,7 @@ beforeAll(() => {
   writeFileSync(join(folder, "binary.dat"), Buffer.from([0, 1, 2, 255, 254, 0, 10, 0]))
 })
 
-async function call(...args: string[]): Promise<{ status: number; out: string; err: string }> {
-  let out = ""
-  let err = ""
-  const status = await run(args, {
-    cwd: folder,
-    out: (text) => {
-      out += text
-    },
-    err: (text) => {
-      err += text
-    },
-  })
-  return { status, out, err }
-}
+const call = (...args: string[]) => callIn(folder, args)
 
 describe("check", () => {
   it("says the verdict in the first line and ends with 0 for a flat piece", async () => {

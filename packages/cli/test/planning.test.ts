@@ -3,7 +3,7 @@ import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import { beforeAll, describe, expect, it } from "vitest"
-import { run } from "../src/index.ts"
+import { callIn } from "./calling.ts"
 
 let folder = ""
 const circle = `Terms: US
@@ -19,20 +19,7 @@ beforeAll(() => {
   writeFileSync(join(folder, "broken.txt"), `${circle}Rnd 3: blorf around. (36 dc)\n`)
 })
 
-async function call(...args: string[]) {
-  let out = ""
-  let err = ""
-  const status = await run(args, {
-    cwd: folder,
-    out: (text) => {
-      out += text
-    },
-    err: (text) => {
-      err += text
-    },
-  })
-  return { status, out, err }
-}
+const call = (...args: string[]) => callIn(folder, args)
 
 describe("square", () => {
   it("proposes rounds that, checked again, are read whole and come out with four corners", async () => {

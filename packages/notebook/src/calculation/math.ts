@@ -16,7 +16,8 @@ export interface MathTools {
   readonly apply: (name: MathFunction, ...values: Value[]) => Value
 }
 
-const functionNames = [
+/** What stands between values: the only operators an expression may hold. */
+export const operatorNames = [
   "add",
   "subtract",
   "multiply",
@@ -29,6 +30,10 @@ const functionNames = [
   "smaller",
   "largerEq",
   "smallerEq",
+] as const
+
+const functionNames = [
+  ...operatorNames,
   "abs",
   "sqrt",
   "cbrt",

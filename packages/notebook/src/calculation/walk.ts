@@ -7,7 +7,7 @@ import type { MathNode } from "mathjs"
 import type { Names } from "./evaluate.ts"
 import { bad, clip, finite, unknownName } from "./faults.ts"
 import { applyFunction } from "./functions.ts"
-import type { MathFunction, MathTools, Value } from "./math.ts"
+import { type MathFunction, type MathTools, operatorNames, type Value } from "./math.ts"
 import type { Figure } from "./names.ts"
 
 /** Longest text an expression may hold or give. */
@@ -16,20 +16,7 @@ const mostText = 200
 /** Areas and volumes and what comes of dividing them; more is a slip of the pen. */
 const mostPower = 6
 
-const operators: ReadonlySet<string> = new Set([
-  "add",
-  "subtract",
-  "multiply",
-  "divide",
-  "pow",
-  "mod",
-  "unaryMinus",
-  "unaryPlus",
-  "larger",
-  "smaller",
-  "largerEq",
-  "smallerEq",
-])
+const operators: ReadonlySet<string> = new Set(operatorNames)
 
 const constants: ReadonlyMap<string, number> = new Map([
   ["pi", Math.PI],
