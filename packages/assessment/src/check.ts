@@ -2,7 +2,7 @@
 
 import { findRemedies, keepLedger, type Ledger } from "@roundwright/flatness"
 import { type PatternReading, type Problem, readPattern } from "@roundwright/instructions"
-import { findCorners, type Motif, symmetryOf } from "@roundwright/motif"
+import { type Motif, symmetryOf } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, kindName } from "@roundwright/stitches"
@@ -42,13 +42,13 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const problems = [...reading.problems]
   const gauge = usableGauge(reading, problems)
   const motif = reading.motif.rounds.length > 0 ? reading.motif : null
-  const ledger = motif && gauge ? keepLedger(motif, gauge) : null
-  const remedies = motif && gauge && ledger ? findRemedies(motif, gauge, ledger) : []
+  const ledger = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
+  const remedies = motif && gauge && ledger ? findRemedies(motif, gauge, ledger, reading.terms) : []
   const laid = options.shape === "net" && motif && gauge ? layOutMotif(motif, gauge) : null
   const shape = laid && !("fault" in laid) ? laid : null
   const result: CheckResult = {
     file: options.file ?? null,
-    motif: motif && describeMotif(motif, reading.title),
+    motif: motif && describeMotif(motif, reading.title, ledger),
     terms: reading.terms,
     gauge: describeGaugeUsed(gauge),
     rounds: checkedRounds(reading, ledger, gauge),
@@ -101,11 +101,15 @@ function usableGauge(reading: PatternReading, problems: Problem[]): Gauge | null
   }
 }
 
-function describeMotif(motif: Motif, title: string | null): CheckResult["motif"] {
+function describeMotif(
+  motif: Motif,
+  title: string | null,
+  ledger: Ledger | null,
+): CheckResult["motif"] {
   return {
     title,
     rounds: motif.rounds.length,
-    corners: findCorners(motif).at(-1)?.count ?? 0,
+    corners: ledger?.rows.at(-1)?.outline.corners ?? 0,
     symmetry: symmetryOf(motif),
   }
 }

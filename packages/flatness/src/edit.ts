@@ -85,6 +85,7 @@ function scale(round: RoundSummary, factor: number): RoundSummary {
     ...round,
     solidMm: round.solidMm * factor,
     chainMm: round.chainMm * factor,
+    fanSlackMm: round.fanSlackMm * factor,
     side: round.side.map(stretch),
     corner: round.corner.map(stretch),
   }

@@ -2,7 +2,7 @@
 //
 // Edge. A round's edge is its top widths plus its chains. A run of chains is a string: it can hang
 // slack until its feet stand one chain apart, and cannot be longer than its chains. So the edge is
-// an interval, and a solid round's interval is a point.
+// an interval, and a solid round's interval is a point. Fans (fans.ts) can stand shorter than their edge.
 // Flat edge. At apothem a, an outline of k corners can have any perimeter between the circle's and
 // that of the sharpest corners its corner stitches reach (outline.ts). Where the two intervals meet
 // the round lies flat; where the whole edge is too short it cups, too long it ruffles.
@@ -98,7 +98,7 @@ function layEdge(round: RoundSummary, at: (index: number) => Edge, heightFactor:
 
 function edgeInterval(round: RoundSummary): { longest: number; shortest: number } {
   let longest = round.solidMm
-  let shortest = round.solidMm
+  let shortest = Math.max(0, round.solidMm - round.fanSlackMm)
   for (const { chains, count } of round.runs) {
     longest += chains * count * round.chainMm
     shortest += Math.min(chains, slackFeetChains) * count * round.chainMm

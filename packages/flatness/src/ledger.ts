@@ -1,7 +1,7 @@
 // The ledger of a motif: rows, verdict, odds and what must be said beside them.
 
 import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
-import type { Gauge } from "@roundwright/stitches"
+import { basicName, type Gauge, type Terms } from "@roundwright/stitches"
 import { foldLedger } from "./fold.ts"
 import { judgePiece } from "./judge.ts"
 import { oddsOf } from "./odds.ts"
@@ -11,6 +11,8 @@ import { type PieceSummary, summarisePiece } from "./summary.ts"
 export interface Hand {
   /** Every height against every width, 1 for the gauge as it is: a tighter or looser hand. */
   readonly heightFactor?: number
+  /** In whose names stitches are told; US when absent. */
+  readonly terms?: Terms
 }
 
 /**
@@ -25,7 +27,7 @@ export function keepLedger(motif: Motif, gauge: Gauge, hand: Hand = {}): Ledger 
     rows,
     ...judgePiece(rows, piece),
     odds: oddsOf(piece),
-    notes: [...notesOn(piece, rows), ...mirrorNotes(motif, rows)],
+    notes: [...notesOn(piece, rows, hand.terms ?? "US"), ...mirrorNotes(motif, rows)],
   }
 }
 
@@ -38,14 +40,21 @@ const bowedSharpness = 0.75
 /** Beyond eight stacked increases nobody sees a polygon. */
 const mostNamedCorners = 8
 
-function notesOn(piece: PieceSummary, rows: readonly LedgerRow[]): string[] {
+function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], terms: Terms): string[] {
   const notes: string[] = []
   const guessed = new Set(piece.rounds.flatMap((round) => [...round.extrapolated]))
   if (guessed.size > 0)
     notes.push(
-      `Sizes of ${[...guessed].join(", ")} are extrapolated, not measured: a swatch of them would settle it.`,
+      `Sizes of ${[...guessed].map((basic) => basicName(basic, terms)).join(", ")} are extrapolated, not measured: a swatch of them would settle it.`,
     )
-  const slack = rows.filter((row) => row.slackMm > tellingSlack * row.edgeMm)
+  const fanned = rows.filter((_, index) => piece.rounds[index]!.fanSlackMm > 0)
+  if (fanned.length > 0)
+    notes.push(
+      `The fans of ${roundsInWords(fanned)} open out into a scalloped edge: they need not lie along the round, so their length is not counted as too full.`,
+    )
+  const slack = rows.filter(
+    (row, index) => row.slackMm > tellingSlack * row.edgeMm && piece.rounds[index]!.runs.length > 0,
+  )
   if (slack.length > 0)
     notes.push(
       `Chain loops hang slack in ${roundsInWords(slack)}: counted as solid edge they would look too full, but a slack loop is no ruffle.`,

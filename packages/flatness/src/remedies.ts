@@ -3,7 +3,7 @@
 // is not 'mended', since only changes that make the finished piece better are kept.
 
 import { countRound, kindKey, type Motif, repeatsOf } from "@roundwright/motif"
-import { type Gauge, gaugeFrom, hooks, type StitchKind } from "@roundwright/stitches"
+import { type Gauge, gaugeFrom, hooks, type StitchKind, type Terms } from "@roundwright/stitches"
 import type { ElementChange } from "./change.ts"
 import { applyChange, type RoundFacts } from "./edit.ts"
 import { foldLedger } from "./fold.ts"
@@ -33,9 +33,15 @@ const chainReach = 3
 
 /**
  * Remedies for a piece that does not lie flat, least disturbing first; none for a flat one.
+ * @param terms in whose names the changes are told
  * @throws RoundwrightError `broken-motif`
  */
-export function findRemedies(motif: Motif, gauge: Gauge, ledger: Ledger): Remedy[] {
+export function findRemedies(
+  motif: Motif,
+  gauge: Gauge,
+  ledger: Ledger,
+  terms: Terms = "US",
+): Remedy[] {
   if (ledger.verdict === "flat") return []
   const piece = summarisePiece(motif, gauge)
   const facts = motif.rounds.map(factsOf)
@@ -45,7 +51,7 @@ export function findRemedies(motif: Motif, gauge: Gauge, ledger: Ledger): Remedy
   const consider: Consider = (index, change, sizeFactor = 1, onlyTry = false) => {
     const outcome = judgeChange(piece, index, change, facts, gauge, sizeFactor)
     if (!onlyTry && severityOf(outcome.verdict) < severityOf(ledger.verdict))
-      found.push(remedyOf(motif, piece, facts, index, change, outcome))
+      found.push(remedyOf(motif, piece, facts, index, change, outcome, terms))
     return outcome
   }
   for (const index of suspectRounds(ledger, piece, full)) {
@@ -206,12 +212,13 @@ function remedyOf(
   index: number,
   change: ElementChange,
   outcome: Outcome,
+  terms: Terms,
 ): Remedy {
   const total = facts.reduce((sum, round) => sum + round.stitches, 0)
   const redone = facts.slice(index).reduce((sum, round) => sum + round.stitches, 0)
   return {
     round: motif.rounds[index]!.number,
-    change: describeChange(motif, index, change, facts),
+    change: describeChange(motif, index, change, facts, terms),
     fullnessAfter: outcome.fullness,
     verdictAfter: outcome.verdict,
     disturbance: (redone + alteredStitches(piece, facts, index, change)) / total,

@@ -9,7 +9,14 @@ import {
   type RoundCorners,
   validateMotif,
 } from "@roundwright/motif"
-import { chainSize, type Gauge, type StitchSize, sizeOf } from "@roundwright/stitches"
+import {
+  type BasicStitch,
+  chainSize,
+  type Gauge,
+  type StitchSize,
+  sizeOf,
+} from "@roundwright/stitches"
+import { fanSlack } from "./fans.ts"
 
 /** A share of a round's stitches that stand alike: same base edge, same height, same kind of place. */
 export interface StandingPart {
@@ -30,6 +37,8 @@ export interface RoundSummary {
   /** Chain runs of the edge by length. */
   readonly runs: readonly { readonly chains: number; readonly count: number }[]
   readonly chainMm: number
+  /** How much shorter its fans can stand than their edge. */
+  readonly fanSlackMm: number
   /** The round most of its stitches stand on: what its growth is counted from. */
   readonly base: number
   readonly side: readonly StandingPart[]
@@ -38,8 +47,8 @@ export interface RoundSummary {
   readonly stacked: number
   /** Relative spread of height over width among makers, weighed by edge. */
   readonly ratioSpread: number
-  /** Names of stitches whose size is extrapolated. */
-  readonly extrapolated: ReadonlySet<string>
+  /** Stitches whose size is extrapolated. */
+  readonly extrapolated: ReadonlySet<BasicStitch>
   /** A later round is worked into this one, or it is the last: part of the ground. */
   readonly ground: boolean
 }
@@ -101,7 +110,7 @@ function summariseRound(
 ): RoundSummary {
   const sizes = new Map<string, StitchSize>()
   const runs = new Map<number, number>()
-  const extrapolated = new Set<string>()
+  const extrapolated = new Set<BasicStitch>()
   const standing: (Standing | null)[] = []
   const tops = topsPerRun(round)
   let solidMm = 0
@@ -128,22 +137,29 @@ function summariseRound(
     standing.push(standingOf(motif, element.anchors, size.heightMm, tops))
     return size.widthMm
   })
-  const { side, corner } = sideAndCorner(round, corners, widths, standing)
+  const heights = standing.map((part) => part?.heightMm ?? 0)
+  const { slackMm: fanSlackMm, fans } = fanSlack(round, widths, heights)
+  const turning = fans > 0 ? noCorners : corners
+  const { side, corner } = sideAndCorner(round, turning, widths, standing)
   return {
     number: round.number,
     solidMm,
     runs: [...runs].map(([chains, count]) => ({ chains, count })),
     chainMm,
+    fanSlackMm,
     base: mainBase(standing),
     side,
     corner: corner.length > 0 ? corner : side,
-    corners: corners.count,
-    stacked: corners.stacked,
+    corners: turning.count,
+    stacked: turning.stacked,
     ratioSpread: solidMm > 0 ? spread / solidMm : 0,
     extrapolated,
     ground,
   }
 }
+
+/** An edge of fans is scalloped, not cornered. */
+const noCorners: RoundCorners = { count: 0, groups: [], stacked: 0 }
 
 interface Standing {
   readonly base: number

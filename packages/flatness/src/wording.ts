@@ -1,7 +1,7 @@
 // A change in words, as one maker would say it to another.
 
 import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
-import { kindName } from "@roundwright/stitches"
+import { kindName, type Terms } from "@roundwright/stitches"
 import type { ElementChange } from "./change.ts"
 import type { RoundFacts } from "./edit.ts"
 
@@ -10,10 +10,11 @@ export function describeChange(
   index: number,
   change: ElementChange,
   facts: readonly RoundFacts[],
+  terms: Terms = "US",
 ): string {
   const number = motif.rounds[index]!.number
   const here = facts[index]!
-  const stitch = kindName(here.kind)
+  const stitch = kindName(here.kind, terms)
   switch (change.kind) {
     case "count": {
       const repeats = commonDivisor(repeatsOf(motif, index), change.stitches)
@@ -33,7 +34,7 @@ export function describeChange(
         : `From round ${number} on add ${add} a round: ${listed.join(", ")}.`
     }
     case "stitch":
-      return `Work round ${number} in ${kindName(change.to)} instead of ${stitch}, same count.`
+      return `Work round ${number} in ${kindName(change.to, terms)} instead of ${stitch}, same count.`
     case "chains":
       return `Make the ch-${change.from} spaces of round ${number} ch-${change.to} spaces.`
     case "hook":

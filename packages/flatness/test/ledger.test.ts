@@ -206,6 +206,36 @@ describe("lace", () => {
   })
 })
 
+describe("fans", () => {
+  const shells = (dcInFan: number): Motif => {
+    const disc = buildDisc({ basic: "dc" }, [12, 24])
+    const at = (element: number) => [{ at: "stitch" as const, round: 1, element }]
+    const elements: Element[] = []
+    for (let i = 0; i < 24; i += 4) {
+      elements.push({ type: "stitch", kind: { basic: "sl st" }, anchors: at(i) })
+      for (let t = 0; t < dcInFan; t++)
+        elements.push({ type: "stitch", kind: { basic: "dc" }, anchors: at(i + 2) })
+    }
+    return {
+      ...disc,
+      rounds: [...disc.rounds, { number: 3, elements, turned: false, closing: "joined" }],
+    }
+  }
+  const hand = handOf("dc", 2)
+
+  it("may stand as short as the chord of a half circle, 2 / pi of their edge", () => {
+    const row = keepLedger(shells(7), hand).rows[2]!
+    const slipMm = sizeOf({ basic: "sl st" }, hand, { turned: false }).widthMm
+    const shortest = 6 * slipMm + 6 * 7 * 5 * (2 / Math.PI)
+    expectClose(row.gatheredEdgeMm, shortest, 1e-9 * row.edgeMm, rounding)
+  })
+
+  it("make a scalloped edge and no ruffle, until they are crowded", () => {
+    expect(keepLedger(shells(7), hand).verdict).toBe("flat")
+    expect(keepLedger(shells(16), hand).verdict).toBe("ruffles")
+  })
+})
+
 describe("properties", () => {
   const counts = fc.array(fc.integer({ min: 3, max: 90 }), { minLength: 1, maxLength: 10 })
 
