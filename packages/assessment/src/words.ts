@@ -29,6 +29,18 @@ export function verdictSentence(result: CheckResult): string {
   return `${off}${by}.`
 }
 
+/** The piece in one line: title, rounds, corners, size, terms; empty when nothing was laid out. */
+export function factsSentence(result: CheckResult): string {
+  const { motif, laidOut } = result
+  if (!motif || !laidOut) return ""
+  const facts = [motif.rounds === 1 ? "1 round" : `${motif.rounds} rounds`]
+  if (motif.corners > 0) facts.push(`${motif.corners} corners`)
+  if (laidOut.acrossMm !== null) facts.push(`about ${formatLength(laidOut.acrossMm)} across`)
+  if (motif.corners > 0 && motif.corners % 2 === 0 && laidOut.cornerReachMm !== null)
+    facts.push(`${formatLength(2 * laidOut.cornerReachMm)} corner to corner`)
+  return `${motif.title ?? "Untitled"}: ${facts.join(", ")}; ${result.terms} terms.`
+}
+
 /** How sure the verdict is, in words and per cent. */
 export function oddsSentence(odds: Odds): string {
   const parts: [string, number][] = [

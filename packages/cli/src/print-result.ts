@@ -3,6 +3,7 @@
 
 import {
   type CheckResult,
+  factsSentence,
   formatFullness,
   formatLength,
   type LaidOut,
@@ -33,15 +34,9 @@ export function printResult(result: CheckResult, text: string, several: boolean)
 }
 
 function describe(result: CheckResult): string {
-  const { motif, laidOut } = result
-  if (!motif || !laidOut) return ""
-  const facts = [`${motif.rounds} rounds`, `${result.terms} terms`]
-  if (motif.corners > 0) facts.push(`${motif.corners} corners`)
-  if (laidOut.acrossMm !== null) facts.push(`about ${formatLength(laidOut.acrossMm)} across`)
-  if (motif.corners > 0 && laidOut.cornerReachMm !== null && motif.corners % 2 === 0)
-    facts.push(`${formatLength(2 * laidOut.cornerReachMm)} corner to corner`)
-  const line = wrap(`${motif.title ?? "Untitled"}: ${facts.join(", ")}.`, width)
-  return laidOut.by === "net" ? `${line}\n${wrap(shapeSentence(laidOut), width)}` : line
+  const line = wrap(factsSentence(result), width)
+  const { laidOut } = result
+  return laidOut?.by === "net" ? `${line}\n${wrap(shapeSentence(laidOut), width)}` : line
 }
 
 /** What only the solved shape can tell. */

@@ -3,6 +3,7 @@
 import { parseArgs } from "node:util"
 import { RoundwrightError } from "@roundwright/numerics"
 import { runCheck } from "./check-command.ts"
+import { wholeNumber } from "./option-values.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { usage } from "./usage.ts"
 
@@ -48,7 +49,6 @@ const commands: Readonly<Record<string, Command>> = {
       },
     })
     const { runSquare } = await import("./square-command.ts")
-    const { wholeNumber } = await import("./plan-circle-command.ts")
     return runSquare(
       {
         file: positionals[0],

@@ -36,7 +36,6 @@ export function move(work: RoundWork, place: Place, anywhere: boolean): void {
     from = besideStart(work, place, place.beside, meaning.noun)
   }
   for (let i = 0; i < count; i++) {
-    work.countStep(place)
     const found =
       place.pick !== undefined && noun.what === "group"
         ? pickedMove(work, place, from)

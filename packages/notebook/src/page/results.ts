@@ -3,8 +3,8 @@
 
 import {
   type CheckResult,
+  factsSentence,
   formatFullness,
-  formatLength,
   oddsSentence,
   verdictSentence,
   verdictWord,
@@ -21,7 +21,7 @@ export function verdictHtml({ result }: CheckedPattern, told: Set<string>): Html
   for (const note of result.gauge.notes) told.add(note)
   const parts = [element("p", { class: "said" }, element("strong", {}, verdictSentence(result)))]
   if (result.laidOut) parts.push(element("p", {}, oddsSentence(result.laidOut.odds)))
-  const facts = factsOf(result)
+  const facts = factsSentence(result)
   if (facts) parts.push(element("p", { class: "facts" }, facts))
   if (notes.length > 0)
     parts.push(
@@ -32,17 +32,6 @@ export function verdictHtml({ result }: CheckedPattern, told: Set<string>): Html
       ),
     )
   return parts
-}
-
-function factsOf(result: CheckResult): string {
-  const { motif, laidOut } = result
-  if (!motif || !laidOut) return ""
-  const facts = [motif.rounds === 1 ? "1 round" : `${motif.rounds} rounds`]
-  if (motif.corners > 0) facts.push(`${motif.corners} corners`)
-  if (laidOut.acrossMm !== null) facts.push(`about ${formatLength(laidOut.acrossMm)} across`)
-  if (motif.corners > 0 && motif.corners % 2 === 0 && laidOut.cornerReachMm !== null)
-    facts.push(`${formatLength(2 * laidOut.cornerReachMm)} corner to corner`)
-  return `${motif.title ?? "Untitled"}: ${facts.join(", ")}; ${result.terms} terms.`
 }
 
 /** Rounds past this are left to `check --json`: no page shows a table of thousands of rows. */
