@@ -34,6 +34,7 @@ export function passEach(work: RoundWork, step: Filling): void {
   if (sites.length === 0 && needed) throw nothingLeft(place)
   const one = alone(step)
   const every = place.every ?? 1
+  if (needed && every === 1) tellShortFirst(work, step, sites.length)
   sites.forEach((site, k) => {
     work.countStep(step)
     if ((k + 1) % every !== 0 && every > 2 && step.do === "work" && step.count > 1) {
@@ -52,6 +53,24 @@ export function passEach(work: RoundWork, step: Filling): void {
   })
   if (place.until.kind === "around") position.at = Math.max(position.at, boundary)
   else position.at = Math.max(position.at, Math.min(boundary, position.at))
+}
+
+/** "ch 3 (counts as dc), 2 dc in each st around": the first stitch has only the chain, all others two. */
+function tellShortFirst(work: RoundWork, step: Filling, places: number): void {
+  if (step.do !== "work" || step.stitch.kind.gathered || work.repeatDepth > 0 || places < 2) return
+  const each = step.count * (step.stitch.shape === "increase" ? 2 : 1)
+  const [first] = work.elements
+  if (each < 2 || work.elements.length !== 1 || work.startChain?.counts !== true) return
+  if (first?.type !== "stitch" || first.anchors[0]?.at !== "stitch") return
+  const ours = each * places + 1
+  work.find({
+    severity: "warning",
+    code: "first-place-short",
+    start: step.start,
+    end: step.end,
+    message: `The first stitch has only the starting chain in it, each of the others ${each}: that makes ${ours}, where an even round has ${ours + each - 1}.`,
+    hint: `If the first is to have ${each} too, write ${each === 2 ? "one more" : `${each - 1} more`} in the same stitch.`,
+  })
 }
 
 /** Several "each" at once. */

@@ -212,6 +212,7 @@ function endWithPart(work: RoundWork, step: Repeat): void {
     }
     work.backTo(mark)
   }
+  if (finishSide(work, step)) return
   if (work.choices.take("last-repeat", ["whole", "in-part"]) === "whole") return
   for (const part of step.body) {
     const before = work.mark()
@@ -219,6 +220,27 @@ function endWithPart(work: RoundWork, step: Repeat): void {
     work.backTo(before)
     return
   }
+}
+
+/** A round that starts inside a side ends with the rest of that side: "in each" at the start of the repeat takes it. */
+function finishSide(work: RoundWork, step: Repeat): boolean {
+  const first = step.body[0]
+  if (first?.do !== "work" || first.place?.at !== "each") return false
+  const mark = work.mark()
+  if (!tryOnce(work, [first]) && nothingLeft(work)) {
+    work.openRepeat = null
+    work.find({
+      severity: "note",
+      code: "side-finished",
+      start: first.start,
+      end: first.end,
+      message: "After the last repeat the side that the round began in is finished with this.",
+      hint: "Say so at the end of the round.",
+    })
+    return true
+  }
+  work.backTo(mark)
+  return false
 }
 
 /** True when no stitch or space lies between the hook and the end of the round. */

@@ -53,7 +53,9 @@ export function workStartChain(
     standsFor(work, step, known)
     return
   }
-  const usual = usualMeaning(work, step, steps[i + 1])
+  const usual = startsEvenRound(steps.slice(i + 1))
+    ? "does-not-count"
+    : usualMeaning(work, step, steps[i + 1])
   const meanings = (["counts", "does-not-count", "edge"] as const).filter((meaning) =>
     possible(step, meaning),
   )
@@ -95,6 +97,19 @@ function usualMeaning(
   if (join === "stitch" && step.chains <= needed) return "does-not-count"
   if (step.chains < needed) return "does-not-count"
   return step.chains === 2 ? "does-not-count" : "counts"
+}
+
+/**
+ * "ch 2, 2 hdc in each st around": were the chain one of them, the first stitch would be left with one
+ * and all others have two; so it gives height only, whatever the round is joined to.
+ */
+function startsEvenRound(following: readonly Step[]): boolean {
+  const next = following.find((step) => step.do !== "mode" && step.do !== "note-counts")
+  if (next?.do !== "work" || next.place?.at !== "each") return false
+  const { until, every, pick, nouns } = next.place
+  if (until.kind !== "around" || every !== undefined || pick !== undefined) return false
+  if (nouns.some((noun) => noun.what !== "stitch")) return false
+  return next.stitch.shape === "increase" || (next.count > 1 && !next.stitch.kind.gathered)
 }
 
 /** Whether the round is joined to a chain or to a stitch, as far as it says. */

@@ -1,10 +1,11 @@
 // One round: its steps worked on the round before, in the usual reading first; when counts do not
 // agree, in others, and the first that agrees best is taken and told.
 
-import type { Centre, Round } from "@roundwright/motif"
+import { type Centre, countRound, type Round } from "@roundwright/motif"
 import { turningChains } from "@roundwright/stitches"
 import { leftOver } from "./accounting.ts"
 import { type ChoiceName, Choices, type ChoiceValue, otherReadings } from "./choices.ts"
+import { sameCounts } from "./doubt.ts"
 import { centreEdge, type Edge, roundEdge } from "./edge.ts"
 import type { Foundation } from "./foundation.ts"
 import { largeReading, mostReadingsOfLarge, mostReadingsTried } from "./limits.ts"
@@ -12,10 +13,11 @@ import { firstBasic } from "./main-stitch.ts"
 import { perform } from "./perform.ts"
 import type { Finding } from "./problem-list.ts"
 import { CannotWork, RoundWork, type Shared } from "./round-work.ts"
-import { toldChoices } from "./told-choices.ts"
+import { choiceWords, toldChoices } from "./told-choices.ts"
 import { totalFindings } from "./total-findings.ts"
 import { type Comparison, compareTotals } from "./totals.ts"
 import type { RoundTree, Span, Step } from "./tree.ts"
+import { plural } from "./wording.ts"
 
 export interface RoundRequest {
   readonly shared: Shared
@@ -35,6 +37,8 @@ export interface RoundResult {
   readonly findings: readonly Finding[]
   /** How much is wrong with it: 0 when all agrees. */
   readonly score: number
+  /** What the round is in another reading that fits as well. */
+  readonly otherRound?: Round
   /** Steps it took to work. */
   readonly steps: number
 }
@@ -46,7 +50,7 @@ const weights = { cannot: 1000, total: 100, left: 10, warning: 3 } as const
 
 export function workRound(request: RoundRequest): RoundResult {
   const usual = tryReading(request, new Map())
-  if (usual.score === 0) return usual
+  if (usual.score === 0) return withDoubt(request, usual)
   let best = usual
   let bestForced: ReadonlyMap<ChoiceName, ChoiceValue> | null = null
   for (const forced of otherReadings(
@@ -76,6 +80,42 @@ export function workRound(request: RoundRequest): RoundResult {
       ),
     ],
   }
+}
+
+/** Choices that leave the text open where nothing in it decides: each reading fits, with other counts. */
+const openChoices: ReadonlySet<ChoiceName> = new Set(["over-earlier", "chains-are-stitches"])
+
+/** A reading that fits, with a warning where another fits as well and no total decides. */
+function withDoubt(
+  request: RoundRequest,
+  usual: RoundResult & { readonly choices: Choices },
+): RoundResult {
+  const { comparison, round } = usual
+  if (!round || comparison.agrees === true || comparison.inRange === true) return usual
+  for (const [name, { taken, others }] of usual.choices.asked) {
+    // Where chains are named in the text ("in each st and ch"), they are meant.
+    if (!openChoices.has(name) || (name === "chains-are-stitches" && taken === "yes")) continue
+    for (const value of others) {
+      const other = tryReading(request, new Map([[name, value]]))
+      if (other.score > 0 || !other.round || sameCounts(round, other.round)) continue
+      const counts = countRound(round)
+      const otherCounts = countRound(other.round)
+      const finding: Finding = {
+        severity: "warning",
+        code: "two-readings",
+        ...request.span,
+        message: `This round comes to ${countsWords(counts)}; if ${choiceWords(name, value)}, it comes to ${countsWords(otherCounts)}. The text fits both.`,
+        hint: "State the round's total, or say which is meant.",
+      }
+      return { ...usual, findings: [...usual.findings, finding], otherRound: other.round }
+    }
+  }
+  return usual
+}
+
+function countsWords(counts: { stitches: number; chains: number }): string {
+  const stitches = plural(counts.stitches, "stitch", "stitches")
+  return counts.chains === 0 ? stitches : `${stitches} and ${plural(counts.chains, "chain", "chains")}`
 }
 
 function tryReading(
@@ -124,13 +164,17 @@ function tryReading(
     tree.totals,
   )
   const left = leftOver(work, request.span)
+  const own =
+    comparison.agrees === true
+      ? work.findings.filter((finding) => finding.code !== "first-place-short")
+      : work.findings
   const findings = [
-    ...work.findings,
+    ...own,
     ...left,
     ...totalFindings(work, round, comparison),
     ...comparison.findings,
   ]
-  const warnings = work.findings.filter((finding) => finding.severity === "warning").length
+  const warnings = own.filter((finding) => finding.severity === "warning").length
   const score =
     (comparison.agrees === false ? weights.total : 0) +
     left.length * weights.left +

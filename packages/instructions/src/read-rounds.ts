@@ -3,6 +3,7 @@
 import { type Centre, countRound, type Round } from "@roundwright/motif"
 import type { Terms } from "@roundwright/stitches"
 import { attachCounts } from "./counts-notes.ts"
+import { type Doubt, doubtAfter } from "./doubt.ts"
 import { readFoundation } from "./foundation.ts"
 import { readRound } from "./grammar.ts"
 import type { PatternText, RoundText } from "./layout.ts"
@@ -58,6 +59,7 @@ export function readRounds(
   let lost = false
   let earlier: Earlier | null = null
   let turnNext = false
+  let doubt: Doubt | null = null
   let carried: readonly Step[] = prose.foundation
   for (const one of list) {
     const { text } = one
@@ -146,6 +148,8 @@ export function readRounds(
         findings.push({ ...again.told, round: rounds[index - 1]!.number })
         restate(progress, again, broken)
         if (!again.worked) broken = true
+        // The total of the round before and this round bear each other out.
+        doubt = null
         result = again.result
       }
       earlier = result.round && !unreadWords ? { request, result, span: request.span } : null
@@ -156,6 +160,11 @@ export function readRounds(
       for (const finding of result.findings)
         if (!unreadWords || !followsFromUnread(finding)) own.push({ ...finding, round: one.number })
       if (worked && !unreadWords) round = worked
+      if (round) {
+        const after = doubtAfter(doubt, request, result)
+        doubt = after.doubt
+        if (after.finding) own.push({ ...after.finding, round: one.number })
+      }
     } else if (tree.steps.length === 0 && !unreadWords) {
       own.push({
         severity: "error",
@@ -181,6 +190,7 @@ export function readRounds(
       if (!broken) progress.motif.push(round)
     } else if (!lost) {
       broken = true
+      doubt = { number: one.number, other: null }
       const fromTotal = standIn(tree, one.number, index)
       const substitute = fromTotal ?? (unreadWords ? worked : null)
       if (substitute) {

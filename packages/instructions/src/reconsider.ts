@@ -87,7 +87,7 @@ function statedGround(
 }
 
 /** The round worked on another round before it. */
-function onGround(request: RoundRequest, before: Round): RoundResult {
+export function onGround(request: RoundRequest, before: Round): RoundResult {
   const rounds = [...request.shared.rounds]
   rounds[request.index - 1] = before
   return workRoundAs({ ...request, shared: { ...request.shared, rounds } }, new Map())

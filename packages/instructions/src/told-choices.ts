@@ -4,7 +4,7 @@ import type { ChoiceName, ChoiceValue } from "./choices.ts"
 import type { Finding } from "./problem-list.ts"
 import type { Span } from "./tree.ts"
 
-const choiceWords: Readonly<Record<string, string>> = {
+const wordsOf: Readonly<Record<string, string>> = {
   "start-chain:counts": "the starting chain counts as a stitch",
   "start-chain:does-not-count": "the starting chain does not count as a stitch",
   "start-chain:edge": "the chains at the start are part of the edge",
@@ -17,10 +17,17 @@ const choiceWords: Readonly<Record<string, string>> = {
   "times:in-all": "the repeat is worked that many times in all",
   "times:more": "the repeat is worked that many times more",
   "chains-are-stitches:yes": "chains are worked into like stitches",
+  "chains-are-stitches:no": "chains are passed over",
+  "over-earlier:below": '"over" means the stitches of the round before',
   "over-earlier:earlier": '"over" means the stitches under the round before',
   "several-in-several:one-each": "one stitch goes into each of the places",
   "skipped-chains:count": "the chains skipped at the start count as a stitch",
   "skipped-chains:do-not-count": "the chains skipped at the start do not count as a stitch",
+}
+
+/** What taking that value means, as part of a sentence. */
+export function choiceWords(name: ChoiceName, value: ChoiceValue): string {
+  return wordsOf[`${name}:${value}`] ?? `${name} ${value}`
 }
 
 /** The note that tells a reading chosen, with what speaks for it. */
@@ -29,9 +36,7 @@ export function toldChoices(
   why: string,
   span: Span,
 ): Finding {
-  const words = [...forced].map(
-    ([name, value]) => choiceWords[`${name}:${value}`] ?? `${name} ${value}`,
-  )
+  const words = [...forced].map(([name, value]) => choiceWords(name, value))
   return {
     severity: "note",
     code: "reading-chosen",

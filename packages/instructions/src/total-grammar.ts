@@ -50,6 +50,7 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
     const items: StatedItem[] = []
     let firm = true
     let range: "between" | "or" | undefined
+    let ranged = true
     while (
       words.accept(
         "you",
@@ -86,9 +87,13 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
       }
       if (softWords.has(words.text())) {
         firm = false
-        if (words.text() === "between" && items.length === 0) range = "between"
-        else if (words.text() === "or" && items.length === 1 && words.isNumber(1)) range = "or"
-        else if (words.text() !== "or") range = undefined
+        if (ranged && words.text() === "between" && items.length === 0) range = "between"
+        else if (ranged && words.text() === "or" && items.length === 1 && words.isNumber(1))
+          range = "or"
+        else if (words.text() !== "or") {
+          range = undefined
+          ranged = false
+        }
       }
       const item = words.attempt(() => readItem(words))
       if (item) {

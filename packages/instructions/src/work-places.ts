@@ -1,11 +1,12 @@
 // From a place as named to the places on the edge: which stitches, spaces or gaps the next step
 // goes into, the hook moving on past them.
 
+import { groupsInOnePlace } from "./edge.ts"
 import { meaningOf } from "./meanings.ts"
 import { moveToNth, pickedSite, pickOfRun } from "./picked-places.ts"
 import type { Position, RoundWork } from "./round-work.ts"
 import { noPlace, overrun } from "./shortages.ts"
-import type { Site } from "./sites.ts"
+import { kindFits, type Site } from "./sites.ts"
 import type { Noun, Place, Span } from "./tree.ts"
 
 export type Next = Extract<Place, { at: "next" }>
@@ -39,10 +40,26 @@ export function positionFor(work: RoundWork, place: Place): Position {
           return position
         work.others.delete(index)
       }
-    } else if (work.choices.take("over-earlier", ["below", "earlier"]) === "earlier")
-      return work.positionOn(work.index - 2)
+    } else {
+      const order = overPetals(work, noun)
+        ? (["earlier", "below"] as const)
+        : (["below", "earlier"] as const)
+      if (work.choices.take("over-earlier", order) === "earlier")
+        return work.positionOn(work.index - 2)
+    }
   }
   return work.main
+}
+
+/** The round before is nothing but petals, one to each stitch of that name under them: "over" passes behind them. */
+function overPetals(work: RoundWork, noun: Noun): boolean {
+  const { edge } = work.main
+  const under = work.shared.rounds[work.index - 2]
+  const wanted = noun.kind
+  if (!under || !wanted || edge.elements.some((element) => element.type !== "stitch")) return false
+  const petals = groupsInOnePlace(edge, true)
+  if (petals.some((petal) => petal.cells.length < 2)) return false
+  return under.elements.filter((element) => kindFits(element, wanted)).length === petals.length
 }
 
 function indexOfRound(work: RoundWork, number: number, span: Span): number {

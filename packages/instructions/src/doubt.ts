@@ -1,0 +1,55 @@
+// A round in doubt leaves the rounds after it standing on doubtful ground: their counts are told to be
+// in doubt, until a round comes to the total it states or will not fit the other reading of that ground.
+
+import { countRound, type Round } from "@roundwright/motif"
+import type { Finding } from "./problem-list.ts"
+import type { RoundRequest, RoundResult } from "./read-round.ts"
+import { onGround } from "./reconsider.ts"
+import { standIn } from "./stand-in.ts"
+
+export interface Doubt {
+  /** Printed number of the round in doubt. */
+  readonly number: number
+  /** What the round just read would be otherwise; null when there is nothing to compare with. */
+  readonly other: Round | null
+}
+
+/** The doubt a round leaves for the next one. */
+export function doubtAfter(
+  before: Doubt | null,
+  request: RoundRequest,
+  result: RoundResult,
+): { readonly doubt: Doubt | null; readonly finding: Finding | null } {
+  const { comparison, round } = result
+  if (comparison.agrees === true || comparison.inRange === true)
+    return { doubt: null, finding: null }
+  if (result.otherRound)
+    return { doubt: { number: request.number, other: result.otherRound }, finding: null }
+  if (comparison.agrees === false) {
+    const other = standIn(request.tree, request.number, request.index)
+    return { doubt: { number: request.number, other }, finding: null }
+  }
+  if (!before || !round) return { doubt: before, finding: null }
+  if (!before.other) return { doubt: before, finding: standsOn(before, request) }
+  const other = onGround(request, before.other)
+  // This round fits what was read, and not the other: it bears the reading out.
+  if (!other.round || other.score > result.score) return { doubt: null, finding: null }
+  const doubt = { number: before.number, other: other.round }
+  if (sameCounts(round, other.round)) return { doubt, finding: null }
+  return { doubt, finding: standsOn(before, request) }
+}
+
+export function sameCounts(a: Round, b: Round): boolean {
+  const [first, second] = [countRound(a), countRound(b)]
+  return first.stitches === second.stitches && first.chains === second.chains
+}
+
+function standsOn(doubt: Doubt, request: RoundRequest): Finding {
+  return {
+    severity: "warning",
+    code: "stands-on-doubt",
+    ...request.span,
+    message: `What is counted here stands on round ${doubt.number}, which is in doubt.`,
+    hint: `Mend round ${doubt.number} first, or state the total of this one.`,
+  }
+}
