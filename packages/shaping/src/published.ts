@@ -41,10 +41,15 @@ export function squareProposals(
   options: SquareOptions,
 ): { proposals: PublishedProposal[] } {
   const proposals = squareCircle(motif, gauge, options)
-  return { proposals: proposals.map((proposal) => publish(proposal, text, gauge)) }
+  return { proposals: proposals.map((proposal) => publishProposal(proposal, text, gauge)) }
 }
 
-function publish(proposal: Proposal, text: string, gauge: Gauge): PublishedProposal {
+/** One proposal as published. @param text the pattern its motif was read from; "" writes the whole piece anew */
+export function publishProposal(
+  proposal: Proposal,
+  text: string,
+  gauge: Gauge,
+): PublishedProposal {
   const mmPerUnit = gauge.absolute ? 1 : assumedScWidthMm / gauge.scWidthMm
   const { motif, from, shape } = proposal
   const reading = text.trim() === "" ? null : readPattern(text)
