@@ -1,5 +1,5 @@
 // Squaring any circle: flat discs of N stitches in dc and in sc at the default gauge, given 4, 6 and 8 corners in
-// two or three rounds; the best proposal of each as the net lays it out. Nothing is fitted on these.
+// two or three rounds; the first proposal of each, none other, as the net lays it out. Nothing is fitted on these.
 
 import { layOut } from "@roundwright/relaxation"
 import { discEndingAt, type Proposal, squareCircle } from "@roundwright/shaping"
@@ -52,15 +52,11 @@ function bestSquaring(
   const gauge = gaugeFrom({ swatches: [] })
   const motif = discEndingAt({ basic: stitch }, count, gauge)
   const tried = [2, 3].map((rounds) => () => {
-    const proposals = squareCircle(motif, gauge, { corners, rounds })
-    const rows = proposals.map((proposal) => rowOf(stitch, count, rounds, proposal))
-    const best = Math.max(
-      0,
-      rows.findIndex((row) => row.meets),
-    )
-    if (!inSpace) return rows[best]!
-    const { verdict } = layOut(proposals[best]!.motif, gauge)
-    return { ...rows[best]!, verdict, meets: rows[best]!.meets && liesOrBlocks(verdict) }
+    const [first] = squareCircle(motif, gauge, { corners, rounds })
+    const row = rowOf(stitch, count, rounds, first!)
+    if (!inSpace) return row
+    const { verdict } = layOut(first!.motif, gauge)
+    return { ...row, verdict, meets: row.meets && liesOrBlocks(verdict) }
   })
   const two = tried[0]!()
   if (two.meets) return two

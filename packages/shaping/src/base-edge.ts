@@ -155,10 +155,13 @@ function evenedBeginnings(laid: readonly LaidFoot[], corners: number, reach: num
   ]
   return ways.flatMap(({ feet, odd, evening }) => {
     if (low < 2 && evening !== "add") return []
-    const sides = Array.from({ length: corners }, (_, side): SidePlan => {
-      const own = Math.floor(((side + 1) * count) / corners) - Math.floor((side * count) / corners)
-      return own === odd && odd !== feet ? { feet: own, evening } : { feet: own, evening: "none" }
-    })
+    const sides = oddInside(
+      Array.from({ length: corners }, (_, side): SidePlan => {
+        const own =
+          Math.floor(((side + 1) * count) / corners) - Math.floor((side * count) / corners)
+        return own === odd && odd !== feet ? { feet: own, evening } : { feet: own, evening: "none" }
+      }),
+    )
     return [true, false].map((cornerOn) => {
       const shape = halfOf(feet, cornerOn)
       const places = Array.from({ length: shape.feet }, () => laid[0]!)
@@ -172,4 +175,18 @@ function evenedBeginnings(laid: readonly LaidFoot[], corners: number, reach: num
       return { half, start: 0, sides }
     })
   })
+}
+
+/**
+ * The round is joined in the middle of the first side: the odd place must stand away from there, or it would seem
+ * forgotten. So the first and the last side are alike, both as planned where two such sides are neighbours.
+ */
+function oddInside(sides: readonly SidePlan[]): SidePlan[] {
+  const alike = (first: number, planned: boolean) => {
+    const last = (first + sides.length - 1) % sides.length
+    return [first, last].every((side) => (sides[side]!.evening === "none") === planned)
+  }
+  const from = sides.map((_, side) => side)
+  const first = from.find((side) => alike(side, true)) ?? from.find((side) => alike(side, false))
+  return first === undefined ? [...sides] : [...sides.slice(first), ...sides.slice(0, first)]
 }

@@ -16,6 +16,15 @@ export interface ProposalShape {
   readonly cornerAngleDeg: number
   readonly sideReachMm: number
   readonly cornerReachMm: number
+  /**
+   * The outline as a check of the finished piece reads it, which looks for the corners itself: how many it finds, how far
+   * the middle of a side lies outside (share of the side), and the corner's mean angle; null where it finds none.
+   */
+  readonly asChecked: {
+    readonly corners: number
+    readonly bow: number
+    readonly cornerAngleDeg: number | null
+  }
   /** Edge at rest over edge as it lies, in the last round: above 1 too full. Chains left out. */
   readonly fullness: number
   /** Mean of half the squared strains of the fabric from round `from` on. */
@@ -73,6 +82,11 @@ export function measureProposal(
     cornerAngleDeg: polygonDeg + furthest(angles.map((angle) => angle - polygonDeg)),
     sideReachMm: mean(sides.map((side) => side.reachMm)) / unit,
     cornerReachMm: mean(tips.map((tip) => Math.hypot(spots[tip]!.x, spots[tip]!.y))) / unit,
+    asChecked: {
+      corners: laid.outline.corners,
+      bow: (laid.outline.bowMm * unit) / mean(sides.map((side) => side.lengthMm)),
+      cornerAngleDeg: laid.outline.cornerAngleDeg,
+    },
     fullness: edgeFullness(net, flat.xy, round),
     strainEnergy: strainFrom(net, flat.xy, from),
     settled: flat.how.settled,
@@ -214,8 +228,14 @@ function lengthOf(spring: Spring, xy: Float64Array): number {
   return Math.hypot(at(spring.to, 0) - at(spring.from, 0), at(spring.to, 1) - at(spring.from, 1))
 }
 
+/** Sizes nearer to one another than this share are the same but for the solver's tolerance. */
+const sameSize = 1e-3
+
+/** The value furthest from zero; of two as far off on either side the positive one, so that the last bits decide nothing. */
 function furthest(values: readonly number[]): number {
-  return values.reduce((most, value) => (Math.abs(value) > Math.abs(most) ? value : most), 0)
+  const most = Math.max(...values.map(Math.abs))
+  const alike = values.filter((value) => Math.abs(value) >= (1 - sameSize) * most)
+  return Math.max(...alike)
 }
 
 function mean(values: readonly number[]): number {

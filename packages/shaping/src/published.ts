@@ -45,11 +45,7 @@ export function squareProposals(
 }
 
 /** One proposal as published. @param text the pattern its motif was read from; "" writes the whole piece anew */
-export function publishProposal(
-  proposal: Proposal,
-  text: string,
-  gauge: Gauge,
-): PublishedProposal {
+export function publishProposal(proposal: Proposal, text: string, gauge: Gauge): PublishedProposal {
   const mmPerUnit = gauge.absolute ? 1 : assumedScWidthMm / gauge.scWidthMm
   const { motif, from, shape } = proposal
   const reading = text.trim() === "" ? null : readPattern(text)
@@ -61,14 +57,14 @@ export function publishProposal(
       reading === null
         ? `${[`Terms: ${terms}`, "", ...writeRounds(motif, 0, terms)].join("\n")}\n`
         : insertRounds(text, endOfWorked(reading, motif.rounds[from - 1]!.number), rounds),
-    bowMm: shape.bowMm * mmPerUnit,
-    sideMm: shape.sideMm * mmPerUnit,
-    cornerAngleDeg: shape.cornerAngleDeg,
+    bowMm: rounded(shape.bowMm * mmPerUnit, publishedDigits.mm),
+    sideMm: rounded(shape.sideMm * mmPerUnit, publishedDigits.mm),
+    cornerAngleDeg: rounded(shape.cornerAngleDeg, publishedDigits.degrees),
     verdict: proposal.verdict,
     stitchKinds: proposal.stitchKinds,
-    unevenMm: shape.unevenMm * mmPerUnit,
-    fullness: shape.fullness,
-    score: proposal.score,
+    unevenMm: rounded(shape.unevenMm * mmPerUnit, publishedDigits.mm),
+    fullness: rounded(shape.fullness, publishedDigits.share),
+    score: rounded(proposal.score, publishedDigits.score),
     changes: proposal.changes,
     notes: [
       ...proposal.notes,
@@ -76,6 +72,13 @@ export function publishProposal(
       ...unreadNotes(reading, motif.rounds[from - 1]!.number),
     ],
   }
+}
+
+/** Decimals given: finer than any hand, coarser than the solver's last bits, so that the same input prints the same bytes. */
+const publishedDigits = { mm: 3, degrees: 2, share: 4, score: 2 } as const
+
+function rounded(value: number, digits: number): number {
+  return Number(value.toFixed(digits)) + 0
 }
 
 const assumedNote = `No yarn, hook or swatch is known: lengths are for sc ${assumedScWidthMm} mm wide, as in worsted yarn.`

@@ -2,7 +2,7 @@
 
 import type { Motif } from "@roundwright/motif"
 import type { Gauge, StitchKind } from "@roundwright/stitches"
-import { type Beginning, beginningsOf, layFeet } from "./base-edge.ts"
+import { type Beginning, beginningsOf, type LaidFoot, layFeet } from "./base-edge.ts"
 import type { RoundRules } from "./candidates.ts"
 import { plainRound } from "./plain-round.ts"
 
@@ -41,16 +41,38 @@ export function startsFor(
   }
   const scarce = places < evenedOutUnseen * corners
   if (starts.length > 0 && !(uneven && rules.length > (scarce ? 1 : 2))) return starts
+  return [...starts, ...withPlainRound(motif, laid, gauge, corners, rules, allowed)]
+}
+
+/** For a round whose proposals fall short: with a plain round first, where rounds allow it and it was not tried. */
+export function plainStarts(
+  motif: Motif,
+  gauge: Gauge,
+  corners: number,
+  rules: readonly RoundRules[],
+  allowed: readonly StitchKind[],
+  tried: readonly Start[],
+): Start[] {
+  if (rules.length < 2 || tried.some(({ base }) => base !== motif)) return []
+  return withPlainRound(motif, layFeet(motif, gauge), gauge, corners, rules, allowed)
+}
+
+function withPlainRound(
+  motif: Motif,
+  laid: readonly LaidFoot[],
+  gauge: Gauge,
+  corners: number,
+  rules: readonly RoundRules[],
+  allowed: readonly StitchKind[],
+): Start[] {
   const left = rules.length > 1 ? rules.slice(1) : rules
-  for (const kind of allowed) {
+  return allowed.map((kind) => {
     const plain = plainRound(motif, laid, gauge, corners, kind)
-    const beginnings = beginningsOf(plain.laid, corners)
-    starts.push({
+    return {
       base: plain.motif,
-      beginnings,
+      beginnings: beginningsOf(plain.laid, corners),
       rules: left,
       changes: rules.length > 1 ? [plain.words] : [plain.words, oneMore],
-    })
-  }
-  return starts
+    }
+  })
 }

@@ -1,7 +1,7 @@
 // A motif's rounds as lines of a written pattern, in either terms, for the plain structures that the inverse
 // proposes: stitches into stitches and chain spaces of the round below, groups, skips, chains.
 
-import { writePattern } from "@roundwright/instructions"
+import { readPattern, writePattern } from "@roundwright/instructions"
 import {
   type Anchor,
   anchorKey,
@@ -29,11 +29,16 @@ function shorter(line: string, other: string | null): string {
 
 /**
  * The round as the general writer has it, which also finds repeats in a part of a round; null where it will not
- * write the piece. Whole repeats read better and are kept.
+ * write the piece, or writes it so that a reader would ask what became of a stitch.
  */
 function inPartRepeats(motif: Motif, index: number, terms: Terms): string | null {
   try {
     const text = writePattern({ ...motif, rounds: motif.rounds.slice(0, index + 1) }, terms)
+    const { number } = motif.rounds[index]!
+    const doubtful = readPattern(text).problems.some(
+      (problem) => problem.round === number && problem.severity !== "note",
+    )
+    if (doubtful) return null
     return text.trimEnd().split("\n").at(-1) ?? null
   } catch (error) {
     if (error instanceof RoundwrightError) return null

@@ -1,0 +1,151 @@
+// The plans that are laid out as a net and judged by it, each once, within a budget of nodes.
+
+import type { Motif } from "@roundwright/motif"
+import type { Gauge } from "@roundwright/stitches"
+import type { Beginning } from "./base-edge.ts"
+import { feetOf } from "./feet.ts"
+import { halfFromShape } from "./laid-half.ts"
+import { neighboursOf } from "./neighbours.ts"
+import type { Palette } from "./palette.ts"
+import { type HalfShape, shapeAfter } from "./plan.ts"
+import type { SearchCount } from "./plan-score.ts"
+import { evenedWords, type Proposal, propose, workPlan } from "./proposal.ts"
+import { compareScores } from "./score.ts"
+import { type FoundPlan, searchLastRound } from "./search.ts"
+import type { Start } from "./square-starts.ts"
+import { distanceFromTarget } from "./target.ts"
+
+/** A plan to judge, with what it is worked onto. */
+export interface Case {
+  readonly plan: FoundPlan
+  readonly beginning: Beginning
+  readonly start: Start
+}
+
+export interface Judged extends Case {
+  readonly key: string
+  readonly proposal: Proposal
+  readonly distance: number
+}
+
+/** Last rounds tried for each plan that is aimed again. */
+const judgedPerAim = 2
+
+export class Jury {
+  /** Nodes of all nets laid out so far: what the time goes with. */
+  nodes = 0
+  readonly #judged = new Map<string, Judged>()
+  readonly #aimed = new Set<string>()
+
+  constructor(
+    readonly motif: Motif,
+    readonly gauge: Gauge,
+    readonly palette: Palette,
+    readonly count: SearchCount,
+  ) {}
+
+  get size(): number {
+    return this.#judged.size
+  }
+
+  /** Best first: those that meet the target, then by score; the plan itself settles what is left. */
+  best(): Judged[] {
+    return [...this.#judged.values()].sort(
+      (a, b) =>
+        a.distance - b.distance ||
+        compareScores(a.proposal.score, b.proposal.score) ||
+        (a.key < b.key ? -1 : 1),
+    )
+  }
+
+  get targetMet(): boolean {
+    return [...this.#judged.values()].some(({ distance }) => distance === 0)
+  }
+
+  /** Lays a plan out; null for one that was judged before, does not fit or cannot be measured. */
+  judge({ plan, beginning, start }: Case): Judged | null {
+    const { base, changes } = start
+    const key = JSON.stringify([
+      changes,
+      beginning.start,
+      beginning.sides,
+      plan.start.shape,
+      plan.rounds,
+    ])
+    if (this.#judged.has(key) || !fits(plan, beginning)) return null
+    const { gauge, palette } = this
+    const ground = workPlan(base, gauge, plan, beginning.start, beginning.sides, palette)
+    const words = [...changes, ...evenedWords(beginning.sides, base.rounds.at(-1)!.number + 1)]
+    const proposal = propose(ground, this.motif.rounds.length, gauge, plan, palette, words, {
+      base,
+      start: beginning.start,
+      sides: beginning.sides,
+    })
+    if (!Number.isFinite(proposal.score)) return null
+    const distance = distanceFromTarget(proposal)
+    const judged = { plan, beginning, start, key, proposal, distance }
+    this.#judged.set(key, judged)
+    this.nodes += proposal.shape.net.nodes.length
+    return judged
+  }
+
+  /**
+   * Judges the best plan not yet aimed again with other last rounds, searched over the edge below as the net has
+   * laid it: the fast model holds that edge still, the net lets it give. False when there is none left.
+   */
+  aimAtBest(): boolean {
+    const next = this.best().find(({ key }) => !this.#aimed.has(key))
+    if (!next) return false
+    this.#aimed.add(next.key)
+    for (const plan of this.#lastRoundsFor(next)) this.judge({ ...next, plan })
+    return true
+  }
+
+  #lastRoundsFor({ beginning, proposal, start }: Judged): FoundPlan[] {
+    const { base, rules } = start
+    const { plan, shape, corners } = proposal
+    const before = plan.rounds.slice(0, -1)
+    if (before.length === 0 && beginning.sides.some((side) => side.evening !== "none")) return []
+    const { gauge, palette } = this
+    const part = { ...plan, rounds: before }
+    const below = workPlan(base, gauge, part, beginning.start, beginning.sides, palette)
+    const half = halfFromShape(
+      {
+        net: shape.net,
+        xy: shape.xy,
+        round: below.motif.rounds.length - 1,
+        places: feetOf(below.motif, gauge),
+        start: below.start,
+      },
+      before.reduce<HalfShape>((now, round) => shapeAfter(now, round), plan.start.shape),
+      corners,
+    )
+    return searchLastRound(half, before, 0, palette, rules.at(-1)!, judgedPerAim, this.count)
+      .slice(0, judgedPerAim)
+      .map((last) => ({ ...plan, rounds: [...before, last] }))
+  }
+
+  /**
+   * One change at a time to the best plan, each laid out, until one meets the target, none is better or the budget
+   * is spent: for the few circles on which the fast model leads astray.
+   */
+  climb(mostNodes: number): void {
+    while (!this.targetMet) {
+      const from = this.best()[0]
+      if (!from) return
+      const { plan, start } = from
+      for (const rounds of neighboursOf(plan.start, plan.rounds, start.rules)) {
+        if (this.nodes > mostNodes) return
+        this.judge({ ...from, plan: { ...plan, rounds } })
+        if (this.targetMet) return
+      }
+      if (this.best()[0]!.key === from.key) return
+    }
+  }
+}
+
+/** Two places are worked together only where the middle of the side holds a single stitch. */
+function fits(plan: FoundPlan, beginning: Beginning): boolean {
+  const first = plan.rounds[0]!.tops[0]!
+  return beginning.sides.every((side) => side.evening !== "together" || first === 1)
+}

@@ -1,0 +1,34 @@
+// What a squaring is asked to reach: sides that bow by less than 2 % of their length, corners within 3 degrees of the
+// polygon's, and a piece that lies or blocks flat. Two judges look: the proposal's own measure, which knows
+// where its corners stand and tells the worst side and corner; and the outline as a check of the finished piece reads
+// it, corners and all. A proposal on which both agree with the target comes first.
+
+import { severityOf } from "@roundwright/flatness"
+import type { Proposal } from "./proposal.ts"
+
+/** Bow as a share of the side, and degrees off the polygon's corner. */
+export const squaringTarget = { bow: 0.02, angleDeg: 3 } as const
+
+/** Beyond `blocks-flat` no pinning out makes a piece of it. */
+const blocksFlat = 1
+
+/** 0 = both judges find the target met, 1 = the proposal's own measure does, 2 = it lies or blocks flat at least, 3 = it does not. */
+export function distanceFromTarget(proposal: Proposal): 0 | 1 | 2 | 3 {
+  const { shape, verdict } = proposal
+  if (severityOf(verdict) > blocksFlat) return 3
+  if (!meets(proposal, shape.bowMm / shape.sideMm, shape.cornerAngleDeg)) return 2
+  const { asChecked } = shape
+  const agreed =
+    asChecked.corners === proposal.corners &&
+    asChecked.cornerAngleDeg !== null &&
+    meets(proposal, asChecked.bow, asChecked.cornerAngleDeg) &&
+    severityOf(proposal.ledger.verdict) <= blocksFlat
+  return agreed ? 0 : 1
+}
+
+function meets({ corners }: Proposal, bow: number, cornerAngleDeg: number): boolean {
+  return (
+    Math.abs(bow) < squaringTarget.bow &&
+    Math.abs(cornerAngleDeg - (180 - 360 / corners)) <= squaringTarget.angleDeg
+  )
+}
