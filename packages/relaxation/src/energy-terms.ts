@@ -1,11 +1,16 @@
-// The terms of a net's energy, each with its difference vectors as signed points.
+// The terms of a net's energy, in groups of one kind; of a repeat, those that belong to it.
 
-import { planeCornerTerm, spaceCornerTerm } from "./corner-term.ts"
-import { hingeTerm } from "./hinge-term.ts"
+import { PlaneCornerGroup, SpaceCornerGroup } from "./corner-group.ts"
+import { HingeGroup } from "./hinge-group.ts"
+import { LeanGroup } from "./lean-group.ts"
 import type { Material } from "./material.ts"
-import type { Net, Point } from "./net.ts"
+import { type Net, nodePoint, type Point } from "./net.ts"
+import { HoldGroup, PullGroup } from "./plain-groups.ts"
+import type { PointTable } from "./point-table.ts"
+import { isOfRepeat, type Repeat } from "./repeat.ts"
+import { SpringGroup } from "./spring-group.ts"
 import type { StrainLaw } from "./strain-law.ts"
-import { leanTerm, pullTerm, quadraticTerm, springTerm, type Term } from "./terms.ts"
+import type { TermGroup } from "./term-group.ts"
 
 export interface EnergyOptions {
   readonly dimensions: 2 | 3
@@ -35,10 +40,13 @@ const centreHold = 0.02
 const openShare = 0.5
 /** Strength of that push against the stiffness of the fabric: any share near 1 serves, it grows without bound. */
 const cornerShare = 0.1
-/** A sum of points with factors, which add up to 0 for a difference. */
-export type Vector = readonly { readonly point: Point; readonly factor: number }[]
-
-export function gatherTerms(net: Net, options: EnergyOptions): { term: Term; points: Vector[] }[] {
+/** @param table receives the points the terms act on */
+export function gatherGroups(
+  net: Net,
+  options: EnergyOptions,
+  table: PointTable,
+  repeat: Repeat | null,
+): TermGroup[] {
   const { material: m } = options
   const fabric: StrainLaw = {
     pulled: 1,
@@ -51,68 +59,101 @@ export function gatherTerms(net: Net, options: EnergyOptions): { term: Term; poi
     pushed: m.slackShare,
     inside: m.give > 0 ? Math.min(m.giveShare, m.slackShare) : m.slackShare,
   }
-  const minus = (a: Point, b: Point): Vector => [
-    { point: a, factor: 1 },
-    { point: b, factor: -1 },
-  ]
-  const found: { term: Term; points: Vector[] }[] = []
-  for (const spring of net.springs)
-    found.push({
-      term: springTerm(
-        spring.restMm,
-        m.stiffness * spring.areaMm2,
-        spring.role === "chain" ? string : fabric,
+  /** The term with its points entered and its strength scaled; none when another repeat holds it. */
+  const own = <T>(
+    points: readonly Point[],
+    make: (ids: number[], strength: number) => T,
+    strength: number,
+  ): T[] => {
+    const belongs = repeat === null || isOfRepeat(repeat, points)
+    if (belongs === false) return []
+    // A term with no node of its own to tell by is kept in all its images, each with its share.
+    const share = belongs === null ? 1 / repeat!.order : 1
+    return [
+      make(
+        points.map((point) => table.of(point)),
+        strength * share,
       ),
-      points: [minus(spring.from, spring.to)],
-    })
-  for (const lean of net.leans)
-    found.push({
-      term: leanTerm(lean.restMm, m.stiffness * m.leanShare * lean.areaShare),
-      points: [minus(lean.top, lean.left), minus(lean.top, lean.right)],
-    })
-  if (options.dimensions === 3)
-    for (const { points, scale, areasMm4, share } of net.hinges)
-      found.push({
-        term: hingeTerm(scale, areasMm4, m.bending * share),
-        points: [
-          minus(points[1], points[0]),
-          minus(points[2], points[0]),
-          minus(points[3], points[0]),
-        ],
-      })
-  const cornerTerm = options.dimensions === 2 ? planeCornerTerm : spaceCornerTerm
-  for (const { at, first, second, areaMm2 } of options.corners ?? [])
-    found.push({
-      term: cornerTerm(areaMm2, cornerShare * m.stiffness * areaMm2, openShare),
-      points: [minus(first, at), minus(second, at)],
-    })
-  for (const rod of net.rods)
-    found.push({
-      term: quadraticTerm(m.bending * m.chainBendingShare * rod.share),
-      points: [
-        rod.nodes.map((node, k) => ({
-          point: { nodes: [node], weights: [1] },
-          factor: k === 1 ? -2 : 1,
-        })),
-      ],
-    })
+    ]
+  }
+  const space = options.dimensions === 3
+  const corners = (options.corners ?? []).flatMap(({ at, first, second, areaMm2 }) =>
+    own(
+      [at, first, second],
+      ([p, a, b], stiffness) => ({ points: [p!, a!, b!] as const, areaMm2, stiffness }),
+      cornerShare * m.stiffness * areaMm2,
+    ),
+  )
+  const groups: TermGroup[] = [
+    new SpringGroup(
+      net.springs.flatMap(({ from, to, restMm, areaMm2, role }) =>
+        own(
+          [from, to],
+          ([a, b], factor) => ({
+            points: [a!, b!] as const,
+            restMm,
+            factor,
+            law: role === "chain" ? string : fabric,
+          }),
+          m.stiffness * areaMm2,
+        ),
+      ),
+    ),
+    new LeanGroup(
+      net.leans.flatMap(({ top, left, right, restMm, areaShare }) =>
+        own(
+          [top, left, right],
+          ([t, l, r], stiffness) => ({ points: [t!, l!, r!] as const, restMm, stiffness }),
+          m.stiffness * m.leanShare * areaShare,
+        ),
+      ),
+    ),
+    space
+      ? new SpaceCornerGroup(corners, openShare * openShare)
+      : new PlaneCornerGroup(corners, openShare),
+    new HoldGroup(
+      net.rods.flatMap(({ nodes, share }) =>
+        own(
+          // The second difference; the plain nodes beside it tell which repeat it belongs to.
+          [{ nodes, weights: [1, -2, 1] }, nodePoint(nodes[1])],
+          ([point], strength) => ({ point: point!, strength }),
+          m.bending * m.chainBendingShare * share,
+        ),
+      ),
+    ),
+  ]
+  if (space)
+    groups.push(
+      new HingeGroup(
+        net.hinges.flatMap(({ points, scale, areasMm4, share }) =>
+          own(
+            points,
+            ([a, b, c, d], stiffness) => ({
+              points: [a!, b!, c!, d!] as const,
+              scale,
+              areas: areasMm4,
+              stiffness,
+            }),
+            m.bending * share,
+          ),
+        ),
+      ),
+    )
   // Inside the give the fabric is softer: the same strain needs less force.
-  if (options.pull > 0) found.push(...pullTerms(net, m.stiffness * fabric.inside * options.pull))
-  return found
-}
-
-function pullTerms(net: Net, forcePerMm: number): { term: Term; points: Vector[] }[] {
-  const alone = (node: number): Vector[] => [
-    [{ point: { nodes: [node], weights: [1] }, factor: 1 }],
-  ]
-  const last = net.edges.at(-1)!
-  const pulled = last.nodes.map((node) => ({
-    term: pullTerm(forcePerMm * net.nodes[node]!.widthMm),
-    points: alone(node),
-  }))
-  const share = 1 / net.centre.length
-  const middle: Vector[] = [
-    net.centre.map((node) => ({ point: { nodes: [node], weights: [1] }, factor: share })),
-  ]
-  return [...pulled, { term: quadraticTerm(centreHold), points: middle }]
+  if (options.pull > 0) {
+    const forcePerMm = m.stiffness * fabric.inside * options.pull
+    const make = ([point]: number[], strength: number) => ({ point: point!, strength })
+    groups.push(
+      new PullGroup(
+        net.edges
+          .at(-1)!
+          .nodes.flatMap((node) =>
+            own([nodePoint(node)], make, forcePerMm * net.nodes[node]!.widthMm),
+          ),
+      ),
+    )
+    const middle = { nodes: net.centre, weights: net.centre.map(() => 1 / net.centre.length) }
+    groups.push(new HoldGroup(own([middle], make, centreHold)))
+  }
+  return groups.filter(({ count }) => count > 0)
 }

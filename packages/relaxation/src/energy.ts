@@ -1,52 +1,45 @@
 // The energy of a net as a function of where its nodes are, with exact first and second derivatives, in
 // the plane (x, y a node) or in space (x, y, z a node; the table is the plane z = 0, weight pulls down).
+// Of a net that turns into itself one repeat can be taken alone: its energy is that of the whole, divided by the order.
 
 import type { SymmetricPattern, TwiceDifferentiableFunction } from "@roundwright/numerics"
 import { type BlockPattern, layBlocks } from "./block-pattern.ts"
-import { type EnergyOptions, gatherTerms, type Vector } from "./energy-terms.ts"
+import { type EnergyOptions, gatherGroups } from "./energy-terms.ts"
 import type { Net } from "./net.ts"
+import { PointTable } from "./point-table.ts"
+import type { Repeat } from "./repeat.ts"
 import { contactEnergy, contactForce, contactOf, contactStiffness } from "./table.ts"
-import type { Term } from "./terms.ts"
+import type { TermGroup } from "./term-group.ts"
 
 export class NetEnergy implements TwiceDifferentiableFunction {
   readonly size: number
   private readonly dimensions: 2 | 3
-  private readonly terms: readonly Term[]
-  /** For each term, where its nodes, its coefficients and its blocks start in the lists below. */
-  private readonly nodeStart: Int32Array
-  private readonly coefficientStart: Int32Array
-  private readonly nodes: Int32Array
-  /** Vector j of a term is the sum over its nodes a of coefficient[j * nodes + a] times node a. */
-  private readonly coefficients: Float64Array
+  private readonly table: PointTable
+  private readonly groups: readonly TermGroup[]
   private readonly loads: Float64Array
   private readonly contact: Float64Array | null
-  private readonly u = new Float64Array(9)
-  private readonly du = new Float64Array(9)
-  private readonly ddu = new Float64Array(81)
+  /** The unknown that stays on the z axis; -1 for none. */
+  private readonly axis: number
+  /** Room for the second derivatives of one term by its points, 3 x 3 each. */
+  private readonly ofTerm = new Float64Array(90)
   private blocks: BlockPattern | null = null
 
-  constructor(net: Net, options: EnergyOptions) {
+  constructor(net: Net, options: EnergyOptions, repeat: Repeat | null = null) {
     const d = options.dimensions
     this.dimensions = d
-    this.size = d * net.nodes.length
-    const terms: Term[] = []
-    const [nodeStart, coefficientStart, nodes, coefficients]: number[][] = [[0], [0], [], []]
-    for (const { term, points } of gatherTerms(net, options)) {
-      terms.push(term)
-      placeTerm(points, nodes!, coefficients!)
-      nodeStart!.push(nodes!.length)
-      coefficientStart!.push(coefficients!.length)
-    }
-    this.terms = terms
-    this.nodeStart = Int32Array.from(nodeStart!)
-    this.coefficientStart = Int32Array.from(coefficientStart!)
-    this.nodes = Int32Array.from(nodes!)
-    this.coefficients = Float64Array.from(coefficients!)
+    this.table = new PointTable(net.nodes.length, repeat)
+    this.groups = gatherGroups(net, options, this.table, repeat)
+    this.axis = repeat?.axis ?? -1
+    const nodes = repeat === null ? net.nodes : repeat.nodes.map((node) => net.nodes[node]!)
+    this.size = d * nodes.length
     const { weight } = options.material
-    this.loads = Float64Array.from(net.nodes, (node) => (d === 3 ? weight * node.areaMm2 : 0))
+    const share = (k: number): number => (k === this.axis ? 1 / repeat!.order : 1)
+    this.loads = Float64Array.from(nodes, ({ areaMm2 }, k) =>
+      d === 3 ? weight * areaMm2 * share(k) : 0,
+    )
     this.contact =
       d === 3 && options.table
-        ? Float64Array.from(net.nodes, (node) => contactOf(weight, node.areaMm2))
+        ? Float64Array.from(nodes, ({ areaMm2 }, k) => contactOf(weight, areaMm2) * share(k))
         : null
   }
 
@@ -55,107 +48,43 @@ export class NetEnergy implements TwiceDifferentiableFunction {
   }
 
   value(x: Float64Array): number {
+    const places = this.table.place(x, this.dimensions)
     let sum = 0
-    for (let t = 0; t < this.terms.length; t++) {
-      this.readVectors(t, x)
-      sum += this.terms[t]!.value(this.u)
-    }
+    for (const group of this.groups) sum += group.value(places)
     return sum + this.outside(x, null)
   }
 
   gradient(x: Float64Array, gradient: Float64Array): number {
-    const { du, dimensions: d, coefficients, nodes } = this
-    gradient.fill(0)
+    const { table, dimensions: d } = this
+    const places = table.place(x, d)
+    const pulls = table.clearPulls()
     let sum = 0
-    for (let t = 0; t < this.terms.length; t++) {
-      this.readVectors(t, x)
-      const term = this.terms[t]!
-      sum += term.slope(this.u, du)
-      const first = this.nodeStart[t]!
-      const n = this.nodeStart[t + 1]! - first
-      let at = this.coefficientStart[t]!
-      for (let j = 0; j < term.vectors; j++)
-        for (let a = 0; a < n; a++) {
-          const c = coefficients[at++]!
-          if (c === 0) continue
-          const node = d * nodes[first + a]!
-          for (let k = 0; k < d; k++) gradient[node + k]! += c * du[3 * j + k]!
-        }
-    }
-    return sum + this.outside(x, gradient)
+    for (const group of this.groups) sum += group.slope(places, pulls)
+    table.gather(gradient, d)
+    sum += this.outside(x, gradient)
+    if (this.axis >= 0) gradient.fill(0, d * this.axis, d * this.axis + 2)
+    return sum
   }
 
   hessian(x: Float64Array, values: Float64Array, convex: boolean): void {
-    const { dimensions: d } = this
-    const { entries, slots, pattern } = this.structure()
-    entries.fill(0)
-    for (let t = 0; t < this.terms.length; t++) this.addCurvature(t, x, convex)
-    values.fill(0)
-    const perBlock = d * d
-    for (let b = 0; b < entries.length / 9; b++)
-      for (let e = 0; e < perBlock; e++) {
-        const slot = slots[b * perBlock + e]!
-        if (slot < 0) continue
-        const i = (e / d) | 0
-        values[slot] = entries[9 * b + 3 * i + e - d * i]!
-      }
-    if (this.contact === null) return
-    for (let node = 0; node < this.contact.length; node++) {
-      const z = x[3 * node + 2]!
-      if (z < 0)
-        values[pattern.columnStart[3 * node + 2]!]! += contactStiffness(this.contact[node]!, z)
+    const { dimensions: d, ofTerm } = this
+    const blocks = this.structure()
+    const places = this.table.place(x, d)
+    blocks.entries.fill(0)
+    let pair = 0
+    for (const group of this.groups) {
+      const pairs = (group.arity * (group.arity + 1)) / 2
+      for (let t = 0; t < group.count; t++, pair += pairs)
+        if (group.curvature(t, places, ofTerm, convex)) addPairs(blocks, pair, pairs, ofTerm)
     }
-  }
-
-  private readVectors(t: number, x: Float64Array): void {
-    const { u, dimensions: d, nodes, coefficients } = this
-    const first = this.nodeStart[t]!
-    const n = this.nodeStart[t + 1]! - first
-    const start = this.coefficientStart[t]!
-    const { vectors } = this.terms[t]!
-    for (let j = 0; j < vectors; j++) {
-      const row = start + j * n
-      let [ux, uy, uz] = [0, 0, 0]
-      for (let a = 0; a < n; a++) {
-        const c = coefficients[row + a]!
-        const at = d * nodes[first + a]!
-        ux += c * x[at]!
-        uy += c * x[at + 1]!
-        if (d === 3) uz += c * x[at + 2]!
+    scatter(blocks, values, d)
+    const start = blocks.pattern.columnStart
+    if (this.contact !== null)
+      for (let node = 0; node < this.contact.length; node++) {
+        const z = x[3 * node + 2]!
+        if (z < 0) values[start[3 * node + 2]!]! += contactStiffness(this.contact[node]!, z)
       }
-      u[3 * j] = ux
-      u[3 * j + 1] = uy
-      u[3 * j + 2] = uz
-    }
-  }
-
-  private addCurvature(t: number, x: Float64Array, convex: boolean): void {
-    const { ddu, coefficients } = this
-    const { entries, blockStart, blockOf } = this.structure()
-    const term = this.terms[t]!
-    this.readVectors(t, x)
-    if (!term.curvature(this.u, ddu, convex)) return
-    const n = this.nodeStart[t + 1]! - this.nodeStart[t]!
-    const start = this.coefficientStart[t]!
-    const m = term.vectors
-    const stride = 3 * m
-    let pair = blockStart[t]!
-    for (let a = 0; a < n; a++)
-      for (let b = 0; b <= a; b++) {
-        const block = 9 * blockOf[pair++]!
-        for (let j = 0; j < m; j++) {
-          const ca = coefficients[start + j * n + a]!
-          if (ca === 0) continue
-          for (let k = 0; k < m; k++) {
-            const c = ca * coefficients[start + k * n + b]!
-            if (c === 0) continue
-            const from = 3 * j * stride + 3 * k
-            for (let i = 0; i < 3; i++)
-              for (let l = 0; l < 3; l++)
-                entries[block + 3 * i + l]! += c * ddu[from + i * stride + l]!
-          }
-        }
-      }
+    if (this.axis >= 0) holdOnAxis(blocks.pattern, values, d * this.axis)
   }
 
   /** Weight and table. */
@@ -176,23 +105,87 @@ export class NetEnergy implements TwiceDifferentiableFunction {
   }
 
   private structure(): BlockPattern {
-    this.blocks ??= layBlocks(this.nodeStart, this.nodes, this.loads.length, this.dimensions)
+    this.blocks ??= layBlocks(this.groups, this.table, this.dimensions)
     return this.blocks
   }
 }
 
-/** Appends the nodes of a term, ascending, and its coefficients. */
-function placeTerm(points: readonly Vector[], nodes: number[], coefficients: number[]): void {
-  const own = [
-    ...new Set(points.flatMap((vector) => vector.flatMap(({ point }) => point.nodes))),
-  ].sort((a, b) => a - b)
-  nodes.push(...own)
-  for (const vector of points) {
-    const row = own.map(() => 0)
-    for (const { point, factor } of vector)
-      point.nodes.forEach((node, k) => {
-        row[own.indexOf(node)]! += factor * point.weights[k]!
-      })
-    coefficients.push(...row)
+/** Adds the blocks of one term, of `pairs` pairs of points, to those of the nodes. */
+function addPairs(blocks: BlockPattern, first: number, pairs: number, ofTerm: Float64Array): void {
+  const { entries, targetStart, target, simple } = blocks
+  for (let k = 0; k < pairs; k++) {
+    const from = 9 * k
+    const begin = targetStart[first + k]!
+    const end = targetStart[first + k + 1]!
+    for (let e = begin; e < end; e++) {
+      const to = 9 * target[e]!
+      if (simple[e] === 1) for (let i = 0; i < 9; i++) entries[to + i]! += ofTerm[from + i]!
+      else if (simple[e] === 2) addTransposed(entries, to, ofTerm, from)
+      else addTurned(blocks, e, ofTerm, from)
+    }
   }
+}
+
+function addTransposed(entries: Float64Array, to: number, b: Float64Array, from: number): void {
+  for (let i = 0; i < 3; i++)
+    for (let j = 0; j < 3; j++) entries[to + 3 * i + j]! += b[from + 3 * j + i]!
+}
+
+/**
+ * Adds weight x left' B right, with left and right the turns of the two nodes; transposed where the target lies the
+ * other way round, both on the diagonal.
+ */
+function addTurned(blocks: BlockPattern, e: number, b: Float64Array, from: number): void {
+  const { entries, target, weight, cosines, sines, lies } = blocks
+  const w = weight[e]!
+  const [ca, sa] = [cosines[2 * e]!, sines[2 * e]!]
+  const [cb, sb] = [cosines[2 * e + 1]!, sines[2 * e + 1]!]
+  const to = 9 * target[e]!
+  const lie = lies[e]!
+  for (let j = 0; j < 3; j++) {
+    // Column j of B right, then of left' B right.
+    const x = columnEntry(b, from, j, cb, sb)
+    const y = columnEntry(b, from + 3, j, cb, sb)
+    const tx = w * (ca * x + sa * y)
+    const ty = w * (ca * y - sa * x)
+    const tz = w * columnEntry(b, from + 6, j, cb, sb)
+    if (lie !== 1) {
+      entries[to + j]! += tx
+      entries[to + 3 + j]! += ty
+      entries[to + 6 + j]! += tz
+    }
+    if (lie !== 0) {
+      entries[to + 3 * j]! += tx
+      entries[to + 3 * j + 1]! += ty
+      entries[to + 3 * j + 2]! += tz
+    }
+  }
+}
+
+function columnEntry(b: Float64Array, row: number, j: number, c: number, s: number): number {
+  if (j === 0) return c * b[row]! + s * b[row + 1]!
+  if (j === 1) return c * b[row + 1]! - s * b[row]!
+  return b[row + 2]!
+}
+
+function scatter(blocks: BlockPattern, values: Float64Array, d: 2 | 3): void {
+  const { entries, slots } = blocks
+  values.fill(0)
+  const perBlock = d * d
+  for (let b = 0; b < entries.length / 9; b++)
+    for (let e = 0; e < perBlock; e++) {
+      const slot = slots[b * perBlock + e]!
+      if (slot < 0) continue
+      const i = (e / d) | 0
+      values[slot] = entries[9 * b + 3 * i + e - d * i]!
+    }
+}
+
+/** Unknowns `first` and `first` + 1 (x and y) are not free: 1 on the diagonal, nothing beside it. */
+function holdOnAxis(pattern: SymmetricPattern, values: Float64Array, first: number): void {
+  const { size, columnStart, row } = pattern
+  const held = (k: number): boolean => k === first || k === first + 1
+  for (let column = 0; column < size; column++)
+    for (let p = columnStart[column]!; p < columnStart[column + 1]!; p++)
+      if (held(column) || held(row[p]!)) values[p] = column === row[p] ? 1 : 0
 }

@@ -5,7 +5,9 @@ export const restingDepthMm = 0.01
 /** A node's contact must not be weaker than this when weight is off, N/mm per mm2. */
 const leastContact = 1e-4
 /** Contact of a node that carries no fabric counts as that of this area, mm2. */
-const leastAreaMm2 = 1 /** Stiffness of a node's contact, N/mm, from the fabric it carries. */
+const leastAreaMm2 = 1
+
+/** Stiffness of a node's contact, N/mm, from the fabric it carries. */
 export function contactOf(weight: number, areaMm2: number): number {
   return Math.max(weight / restingDepthMm, leastContact) * Math.max(areaMm2, leastAreaMm2)
 }
