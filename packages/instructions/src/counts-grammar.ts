@@ -56,7 +56,7 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
     words.accept("counted", "considered")
     words.accept("as", "for", "=")
     words.accept("a", "the", "your", "one", "an")
-    words.accept("first", "1st", "beg")
+    words.accept("first", "1st", "beg", "last", "final")
     if (words.peek()?.type === "ordinal") words.at += 1
     const named = words.attempt(() => {
       words.accept("1", "one")

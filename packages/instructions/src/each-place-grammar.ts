@@ -1,5 +1,6 @@
 // "In each": "in each st around", "in each of next 3 sps", "in every 2nd sc", "in each dc and ch-1 sp".
 
+import { gapIf } from "./gap-sides.ts"
 import { countedNext } from "./next-place-grammar.ts"
 import { readNoun } from "./nouns.ts"
 import type { Noun, Place } from "./tree.ts"
@@ -99,6 +100,9 @@ export function readEach(words: Words, start: number, between: boolean): Place |
     })
     if (!more) break
   }
+  if (nouns.length === 0 && every === undefined && /^[,;.(]?$/.test(words.text()))
+    // "2 sc in each.": in each stitch there is.
+    nouns.push({ what: "stitch" })
   if (nouns.length === 0) return null
   if (words.accept("of")) {
     words.accept("the", "this", "next", "each", "same")
@@ -122,13 +126,6 @@ export function readEach(words: Words, start: number, between: boolean): Place |
     until,
     ...(every === undefined ? {} : { every }),
   }
-}
-
-export function gapIf(noun: Noun, between: boolean): Noun {
-  if (!between) return noun
-  return noun.what === "group" || noun.kind?.gathered
-    ? { what: "gap", betweenGroups: true }
-    : { what: "gap" }
 }
 
 /** "starting at the 5th of a group". */

@@ -24,6 +24,12 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
     rest.splice(at, 1)
     return { centre: { kind: "adjustable-ring" }, stated: true, steps: rest, skipped: null }
   }
+  if (first?.do === "picot" && first.every === undefined) {
+    // "ch 10, sl st in first ch" at the very start closes a ring.
+    rest.splice(at, 1)
+    const chains = Math.min(first.chains, mostChains)
+    return { centre: { kind: "chain-ring", chains }, stated: true, steps: rest, skipped: null }
+  }
   if (first?.do === "chain") {
     const next = rest[at + 1]
     const chains = Math.min(first.chains, mostChains)

@@ -18,6 +18,8 @@ export interface GaugeFound {
 
 const gaugeNames = /^(gauge|tension)$/
 const yarnNames = /^(yarns?|threads?|wool|materials?|supplies)$/
+/** "crochet thread size 10": numbered thread is of the lace weight (Craft Yarn Council, craftyarncouncil.com/standards/yarn-weight-system). */
+const threadSize = /\b(?:thread|cotton|cord)\b[^.;]*?(?:\bsize|\bno\.?|#)\s?(?:[1-9]0|100)\b/i
 const hookNames = /^(hooks?|hook size|needles?|materials?|supplies)$/
 
 export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
@@ -35,7 +37,8 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
           value.slice(problem.start).length - value.slice(problem.start).trimStart().length
         const start = heading.valueStart + problem.start + lead
         findings.push({
-          severity: "warning",
+          // A size after some rounds is no slip; it only says nothing of one stitch.
+          severity: /\b(?:rounds?|rnds?|motif|square)\b/i.test(value) ? "note" : "warning",
           code: "gauge-line",
           start,
           end: start + Math.max(0, problem.length - lead),
@@ -45,7 +48,7 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
       }
     }
     if (yarnNames.test(heading.name) && yarnWeight === undefined)
-      yarnWeight = readYarnWeight(value)?.weight
+      yarnWeight = readYarnWeight(value)?.weight ?? (threadSize.test(value) ? 0 : undefined)
     if (hookNames.test(heading.name) && hookMm === undefined) {
       hookMm = readHook(value)
       if (hookMm === undefined && /^hook/.test(heading.name) && value.trim() !== "") {

@@ -37,6 +37,14 @@ export function groupsFor(
   })
 }
 
+/** First cell of the run of chains in the middle of a group; null for a group without chains. */
+function middleRun(edge: Edge, group: Group): number | null {
+  const runs = group.all.filter((cell) =>
+    edge.startsRun(((cell % edge.size) + edge.size) % edge.size),
+  )
+  return runs[Math.floor((runs.length - 1) / 2)] ?? null
+}
+
 /** A picot stands between the first and the last stitch of a group. */
 function holdsPicot(edge: Edge, group: Group): boolean {
   const first = group.cells[0] ?? 0
@@ -76,6 +84,16 @@ export function findGroup(
     if (!spot) continue
     if (spot.stop + shift > limit) return null
     const index = ((spot.chosen % size) + size) % size
+    const inner = pick === null && noun.middle ? middleRun(edge, spot.group) : null
+    if (inner !== null) {
+      const cell = ((inner % size) + size) % size
+      return {
+        from: inner + shift,
+        to: inner + shift + edge.widths[cell]!,
+        past: spot.stop + shift,
+        anchor: edge.anchorAt(cell, true),
+      }
+    }
     return {
       from: spot.start + shift,
       to: spot.stop + shift,

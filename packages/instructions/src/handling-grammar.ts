@@ -48,9 +48,26 @@ function acceptMarker(words: Words): boolean {
   return false
 }
 
+/** "using a 4 mm hook", "with a 5.5 mm (I) hook": the tool, told in passing. */
+function acceptTool(words: Words): true | null {
+  if (!words.accept("with", "using", "use")) return null
+  words.accept("a", "an", "the", "your", "size")
+  if (words.isNumber()) {
+    words.at += 1
+    words.accept("mm", ".")
+  }
+  words.attempt(() => {
+    if (!words.accept("(") || words.done()) return null
+    words.at += 1
+    return words.accept(")") ? true : null
+  })
+  words.accept("mm", "size", "crochet", "steel", "smaller", "larger")
+  return words.accept("hook") ? true : null
+}
+
 /** "make a slip knot", "pull the ring closed", "draw the loop up tightly". */
 export function acceptHandling(words: Words): true | null {
-  if (acceptMarker(words)) return true
+  if (acceptMarker(words) || words.attempt(() => acceptTool(words))) return true
   words.accept("make", "start", "begin")
   words.accept("with")
   words.accept("a", "the")

@@ -220,6 +220,10 @@ function blankMarkdown(source: SourceText): string {
         /^([ \t]*)\*([^*\n\r]{1,40}:)\*/gm,
         (_, space: string, inside: string) => `${space} ${inside} `,
       )
+      .replace(
+        /(?<=[\s([=-])\*\*([([=]?\s*\d[^*\n\r]{0,60}?)\*\*(?=[\s.,;)\]]|$)/gm,
+        (_, inside: string) => `  ${inside}  `,
+      )
       .replace(/^[ \t]*\*{3,}[ \t]*$/gm, blank)
   return text
 }

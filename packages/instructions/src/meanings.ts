@@ -49,6 +49,10 @@ export function meaningOf(edge: Edge, noun: Noun): Meaning {
       const { size: _size, ...anyGroup } = noun
       if (fits(edge, anyGroup)) return { noun: anyGroup, stretched: "size", exists: true }
     }
+    if (noun.what === "gap" && noun.sides) {
+      const { sides: _sides, ...anyGap } = noun
+      return meaningOf(edge, anyGap)
+    }
     if (noun.what === "gap" && noun.betweenGroups && fits(edge, { what: "gap" }))
       return { noun: { what: "gap" }, stretched: null, exists: true }
     if (noun.what === "gap" && fits(edge, { what: "space" }))
@@ -92,6 +96,7 @@ function writtenKey(noun: Noun): string {
     noun.middle ? "m" : "",
     noun.unworked ? "u" : "",
     noun.betweenGroups ? "b" : "",
+    noun.sides ? noun.sides.map((side) => side.basic).join("&") : "",
     kind ? `${kind.basic}:${kind.gathered?.how ?? ""}${kind.gathered?.legs ?? ""}` : "",
   ].join("|")
 }

@@ -1,6 +1,6 @@
 // "In next": "in next 2 sts", "in next ch-3 sp", "in any corner", "in last sc", "in next sc and hdc".
 
-import { gapIf } from "./each-place-grammar.ts"
+import { gapIf } from "./gap-sides.ts"
 import { readNoun } from "./nouns.ts"
 import { readPicked } from "./picked-place-grammar.ts"
 import { readKind } from "./stitch-grammar.ts"
@@ -75,19 +75,21 @@ export function countedNext(words: Words, start: number, between: boolean): Plac
     if (count > 1) return { ...words.since(start), at: "next", noun: { what: "stitch" }, count }
     // "in next" alone: the next stitch.
     const previous = words.tokens[words.at - 1]?.text
-    if (previous === "next" || previous === "last" || previous === "first")
+    if (previous === "next" || previous === "last" || previous === "first" || previous === "one")
       return { ...words.since(start), at: "next", noun: { what: "stitch" }, count: 1 }
     return null
   }
+  let other: Noun | null = null
   if (between && (words.text() === "and" || words.text() === "&")) {
-    words.attempt(() => {
+    other = words.attempt(() => {
       words.at += 1
       words.accept("next", "the")
       return readNoun(words)
     })
   }
   if (between) {
-    const what = gapIf(noun, true)
+    acceptOwner(words)
+    const what = gapIf(noun, true, other)
     const everywhere = words.attempt(() => {
       if (!words.accept("on", "along", "at")) return null
       words.accept("each", "every", "all")
@@ -121,6 +123,16 @@ export function countedNext(words: Words, start: number, between: boolean): Plac
   })
   if (places.length > 1) return { ...words.since(start), at: "list", places }
   return { ...words.since(start), at: "next", noun, count }
+}
+
+/** "the 2 sc of neighbouring petals": whose they are says nothing new. */
+function acceptOwner(words: Words): void {
+  words.attempt(() => {
+    if (!words.accept("of", "on")) return null
+    words.accept("the", "each", "next", "two", "adjoining", "neighbouring", "neighboring", "adjacent")
+    const noun = readNoun(words)
+    return noun?.what === "group" ? true : null
+  })
 }
 
 function isChainWord(text: string): boolean {

@@ -1,5 +1,6 @@
 // What a place is called: "ch-3 sp", "corner sp", "3-dc group", "st", "next ch", "sp between groups".
 
+import { sidesOf } from "./gap-sides.ts"
 import { isColour, readKind } from "./stitch-grammar.ts"
 import type { Noun } from "./tree.ts"
 import type { Words } from "./words.ts"
@@ -136,6 +137,27 @@ function withSize(noun: Noun, size: number | undefined): Noun {
   return size === undefined ? noun : { ...noun, size }
 }
 
+/** "loop of 4 ch": the size after the word. */
+function readSizeAfter(words: Words): number | null {
+  return words.attempt(() => {
+    if (!words.accept("of")) return null
+    words.accept("the")
+    const before = isChain(words.text())
+    if (before) {
+      words.at += 1
+      words.accept("-")
+    }
+    if (!words.isNumber()) return null
+    const size = words.value()
+    words.at += 1
+    words.accept("-")
+    if (before) return size
+    if (!isChain(words.text())) return null
+    words.at += 1
+    return size
+  })
+}
+
 /** After the word "sp": "between groups", "before next dc", "at top of petal". */
 function afterSpace(words: Words): Noun {
   const found = words.attempt((): Noun | null => {
@@ -145,12 +167,13 @@ function afterSpace(words: Words): Noun {
       if (words.isNumber() && words.text(1) !== "-") words.at += 1
       const first = readPlainNoun(words)
       if (!first) return null
+      let second: Noun | null = null
       if (words.accept("and", "&")) {
         words.accept("next", "the")
-        readPlainNoun(words)
+        second = readPlainNoun(words)
       }
       const groups = first.what === "group" || first.kind?.gathered !== undefined
-      return { what: "gap", ...(groups ? { betweenGroups: true } : {}) }
+      return { what: "gap", ...(groups ? { betweenGroups: true } : sidesOf(first, second)) }
     }
     if (words.accept("before")) {
       words.accept("the")
@@ -169,7 +192,9 @@ function afterSpace(words: Words): Noun {
     }
     return null
   })
-  return found ?? { what: "space" }
+  if (found) return found
+  const size = readSizeAfter(words)
+  return size === null ? { what: "space" } : { what: "space", size }
 }
 
 /** "3-dc group", "9-dc scallop", "petal", "group of 3 dc". */
@@ -184,6 +209,7 @@ function readGroupNoun(words: Words): Noun | null {
     }
     if (!groupWords.test(words.text())) return null
     if (words.text() === "v" && size === undefined) return null
+    const middle = /^(?:shell|shells|fan|fans)$/.test(words.text()) ? { middle: true } : {}
     words.at += 1
     words.attempt(() => {
       if (!words.accept("of")) return null
@@ -193,7 +219,7 @@ function readGroupNoun(words: Words): Noun | null {
       } else return null
       return readKind(words) ?? acceptPlainStitch(words)
     })
-    return withSize({ what: "group" }, size)
+    return withSize({ what: "group", ...middle }, size)
   })
 }
 

@@ -148,7 +148,7 @@ function sitesOf(
     }
     if (!best) break
     sites.push(best)
-    at = Math.max(at + 1, best.to)
+    at = Math.max(at + 1, best.past ?? best.to)
   }
   return sites
 }

@@ -121,6 +121,7 @@ function acceptBackReference(words: Words): void {
     words.at += 1
     // "between *'s"
     if (words.text() === "'" && words.text(1) === "s") words.at += 2
+    else words.accept("s")
   }
 }
 
@@ -149,7 +150,10 @@ export function readTimes(words: Words, afterOnce: boolean): Times | null {
       const count = words.value()
       words.at += 1
       const more = words.accept("more", "additional", "further")
-      if (words.accept("x")) return { kind: "total", count }
+      if (words.accept("x"))
+        return more || words.accept("more")
+          ? { kind: "more", count, plain: false }
+          : { kind: "total", count }
       if (!words.accept("times", "time", "repeats", "reps"))
         return more ? { kind: "more", count, plain: false } : null
       const moreAfter = words.accept("more")

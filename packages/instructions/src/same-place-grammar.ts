@@ -3,6 +3,7 @@
 
 import { readNext } from "./next-place-grammar.ts"
 import { readNoun } from "./nouns.ts"
+import { readKind } from "./stitch-grammar.ts"
 import type { Noun, Place } from "./tree.ts"
 import type { Words } from "./words.ts"
 
@@ -22,15 +23,18 @@ export function readSame(words: Words, start: number): Place | null {
     words.acceptAll("st", "at", "base", "of") ||
     words.acceptAll("stitch", "at", "base", "of")
   ) {
-    words.accept("the", "first", "beg", "beginning", "starting", "turning")
-    if (!readNoun(words)) return null
+    words.accept("the", "first", "beg", "beginning", "starting", "turning", "these")
+    const counted = readCountedChain(words)
+    if (!counted && !readNoun(words)) return null
+    if (!counted && words.isNumber() && /^ch/.test(words.tokens[words.at - 1]?.text ?? ""))
+      words.at += 1
     return { ...words.since(start), at: "same", noun: { what: "any" } }
   }
   if (
     words.accept("joining", "joined") &&
     (words.accept("st", "stitch", "sp", "space", "sl") || true)
   ) {
-    words.accept("st", "stitch")
+    if (!words.accept("st", "stitch")) words.attempt(() => readKind(words))
     return { ...words.since(start), at: "same", noun: { what: "any" } }
   }
   if (!words.accept("same")) {

@@ -12,6 +12,8 @@ export interface Site {
   readonly from: number
   readonly to: number
   readonly anchor: Anchor
+  /** Where the hook goes on, when that is past more than the cells taken. */
+  readonly past?: number
   /** Members of a group, as positions. */
   readonly group?: Group
 }
@@ -77,7 +79,11 @@ function cellFits(edge: Edge, noun: Noun, index: number): boolean {
     case "cell":
       return cell.type === "chain" || cell.type === "stitch"
     case "gap":
-      return cell.type === "gap" && (!noun.betweenGroups || partsGroups(edge, index))
+      return (
+        cell.type === "gap" &&
+        (!noun.betweenGroups || partsGroups(edge, index)) &&
+        (!noun.sides || hasSides(edge, index, noun.sides))
+      )
     case "picot":
       return cell.type === "picot"
     case "any":
@@ -129,6 +135,13 @@ function partsGroups(edge: Edge, index: number): boolean {
   const a = before.anchors[before.anchors.length - 1]
   const b = after.anchors[0]
   return !a || !b || anchorKey(a) !== anchorKey(b)
+}
+
+/** The stitches beside a gap are of the kinds named, in the order the round meets them. */
+function hasSides(edge: Edge, index: number, sides: NonNullable<Noun["sides"]>): boolean {
+  const before = stitchNear(edge, index, -1)
+  const after = stitchNear(edge, index, 1)
+  return before?.kind.basic === sides[0].basic && after?.kind.basic === sides[1].basic
 }
 
 function stitchNear(edge: Edge, index: number, step: number) {

@@ -75,7 +75,11 @@ export function tokenise(text: string, start: number, end: number): Token[] {
     const before = tokens[tokens.length - 2]
     const endsPlace = before?.type === "ordinal" || (before?.type === "number" && !token.spaced)
     at =
-      token.type === "word" && !endsPlace && stopBelongs(text, stop, token.text) ? stop + 1 : stop
+      token.type === "word" &&
+      (!endsPlace || /^\.[ \t]+(?:of|from|in)\b/.test(text.slice(stop, stop + 8))) &&
+      stopBelongs(text, stop, token.text)
+        ? stop + 1
+        : stop
   }
   return tokens
 }

@@ -43,6 +43,8 @@ export interface Noun {
   readonly unworked?: boolean
   /** "sp between groups": only where groups meet. */
   readonly betweenGroups?: boolean
+  /** "sp between hdc and dc": what stands on either side of a gap. */
+  readonly sides?: readonly [StitchKind, StitchKind] | undefined
   /** "sp before next dc": the gap just before a stitch. */
   readonly before?: boolean
 }

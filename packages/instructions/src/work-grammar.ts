@@ -90,6 +90,10 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
       return [
         { ...words.since(start), do: "work", stitch, count, place: null, even: true, between },
       ]
+    // "dc in first sc to join": what it is for is plain from where it goes.
+    words.attempt(() =>
+      place && words.accept("to") && words.accept("join", "close") && isClauseEnd(words) ? true : null,
+    )
     const step: Step = {
       ...words.since(start),
       do: "work",
@@ -100,6 +104,11 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     }
     return [step, ...furtherPlaces(words, stitch, place)]
   })
+}
+
+function isClauseEnd(words: Words): boolean {
+  words.accept("rnd", "round")
+  return /^[,;.()]?$/.test(words.text())
 }
 
 /** "around the ring", "around next dc": a place, not an end. */

@@ -99,6 +99,7 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
     (place.noun.what === "space" || place.noun.what === "corner")
   )
     return { sites: [work.startSite], position }
+  if (place.post && isClosingStitch(work, place.noun)) return { sites: [work.startSite!], position }
   if (place.order === "last" && endsInStart(work, place))
     return { sites: [work.startSite!], position }
   if (
@@ -198,6 +199,19 @@ function closingSite(work: RoundWork, position: Position, place: Next): Site | n
   return { ...work.startSite, from: work.end, to: work.end + width }
 }
 
+/** "around post of dc" where such a dc closed the last space of the round before: that space. */
+function isClosingStitch(work: RoundWork, noun: Noun): boolean {
+  const last = work.shared.rounds[work.index - 1]?.elements.at(-1)
+  return (
+    work.startPassed &&
+    !work.startTaken &&
+    work.startSite?.anchor.at === "space" &&
+    last?.type === "chain" &&
+    last.closedWith !== undefined &&
+    last.closedWith.basic === noun.kind?.basic
+  )
+}
+
 /** "dc in last dc" where the round before was closed by that dc: the end of its last space. */
 function endsInStart(work: RoundWork, place: Next): boolean {
   return (
@@ -218,7 +232,7 @@ function nextSite(work: RoundWork, position: Position, place: Next): Site {
       ? pickedSite(work, position, place, place.pick)
       : work.next(position, noun, place)
   if (!site) throw overrun(work, position, noun, place)
-  position.at = site.to
+  position.at = site.past ?? site.to
   return site
 }
 
