@@ -1,5 +1,6 @@
 // Rounds told by their totals: "36 sc evenly, increasing 6", "inc 6 evenly around", "work even".
 
+import { acceptEachRound } from "./growth-grammar.ts"
 import { readPlace } from "./place-grammar.ts"
 import type { Place, Step, StitchName } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
@@ -47,8 +48,14 @@ export function readGrowth(words: Words): number | null {
     const count = words.value()
     words.at += 1
     words.accept("st", "sts", "stitches", "times", "sc", "dc", "hdc")
-    if (!words.accept("evenly")) return null
-    words.accept("spaced", "spread")
+    const at = words.at
+    if (words.accept("evenly")) words.accept("spaced", "spread", "around")
+    else {
+      // "increasing 6 sts each round": evenly goes without saying.
+      acceptEachRound(words)
+      if (words.at === at) return null
+    }
+    acceptEachRound(words)
     return word.startsWith("d") ? -count : count
   })
 }

@@ -4,6 +4,7 @@
 import { readBracket } from "./bracket-grammar.ts"
 import { readChain } from "./chain-grammar.ts"
 import { readCountsNote } from "./counts-grammar.ts"
+import { readGrowthRule } from "./growth-grammar.ts"
 import { readJoin } from "./join-grammar.ts"
 import { deepestNesting } from "./limits.ts"
 import { readAsRound, readMode } from "./mode-grammar.ts"
@@ -124,6 +125,7 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
     }
   }
   return (
+    readGrowthRule(words) ??
     readAsRound(words) ??
     readMode(words) ??
     readJoin(words, steps) ??

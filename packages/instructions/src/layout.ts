@@ -221,7 +221,7 @@ function blankMarkdown(source: SourceText): string {
         (_, space: string, inside: string) => `${space} ${inside} `,
       )
       .replace(
-        /(?<=[\s([=-])\*\*([([=]?\s*\d[^*\n\r]{0,60}?)\*\*(?=[\s.,;)\]]|$)/gm,
+        /(?<=[\s([=-])\*\*([([=]?\s*\d[^*\n\r]{0,60}?(?<!\s))\*\*(?=[\s.,;)\]]|$)/gm,
         (_, inside: string) => `  ${inside}  `,
       )
       .replace(/^[ \t]*\*{3,}[ \t]*$/gm, blank)

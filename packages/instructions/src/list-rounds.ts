@@ -1,5 +1,6 @@
 // The rounds a text has, ranges written out, with "as Rnd 2" put in place; gaps in the numbering told.
 
+import { grown } from "./grow-round.ts"
 import type { PatternText, RoundText } from "./layout.ts"
 import { mostRounds } from "./limits.ts"
 import type { Finding } from "./problem-list.ts"
@@ -98,7 +99,9 @@ export function resolved(
       steps.push(step)
       continue
     }
-    const wanted = step.round + (one.nth % (step.to - step.round + 1))
+    const last = [...trees.keys()].at(-1) ?? 0
+    const from = step.round ?? last
+    const wanted = from + (one.nth % ((step.to ?? from) - from + 1))
     const other = trees.get(wanted)
     if (!other || wanted === one.number) {
       own.push({
@@ -112,7 +115,32 @@ export function resolved(
       })
       continue
     }
-    steps.push(...other.steps.filter((part) => !(part.do === "join" && part.ring)))
+    const worked = other.steps.filter((part) => !(part.do === "join" && part.ring))
+    const longer = step.growth ? grown(worked, step.growth) : worked
+    if (longer === null)
+      own.push({
+        severity: "error",
+        code: "growth-not-placed",
+        start: step.start,
+        end: step.end,
+        round: one.number,
+        message: `Round ${wanted} has no increases that could be told apart, so how this round grows on it is not known.`,
+        hint: "Write the round out.",
+      })
+    else {
+      if (step.growth?.implied)
+        own.push({
+          // A note once the total bears it out.
+          severity: "warning",
+          code: "growth-implied",
+          start: step.start,
+          end: step.end,
+          round: one.number,
+          message: `Read as round ${wanted} with one more stitch between its increases.`,
+          hint: "Say how many stitches there are between the increases.",
+        })
+      steps.push(...longer)
+    }
   }
   return { steps, totals: tree.totals.flatMap((total) => ofRange(total, one) ?? []) }
 }

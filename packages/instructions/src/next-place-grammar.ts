@@ -128,8 +128,17 @@ export function countedNext(words: Words, start: number, between: boolean): Plac
 /** "the 2 sc of neighbouring petals": whose they are says nothing new. */
 function acceptOwner(words: Words): void {
   words.attempt(() => {
-    if (!words.accept("of", "on")) return null
-    words.accept("the", "each", "next", "two", "adjoining", "neighbouring", "neighboring", "adjacent")
+    if (!words.accept("of")) return null
+    words.accept(
+      "the",
+      "each",
+      "next",
+      "two",
+      "adjoining",
+      "neighbouring",
+      "neighboring",
+      "adjacent",
+    )
     const noun = readNoun(words)
     return noun?.what === "group" ? true : null
   })

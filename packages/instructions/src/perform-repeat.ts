@@ -139,6 +139,7 @@ function finishRepeat(
     }
   }
   if (step.ending === "follows") {
+    if (!usedUp && endsInTail(work, step, step.last)) return
     const failed = tryOnce(work, step.last)
     if (!failed) return
     work.backTo(mark)
@@ -160,6 +161,34 @@ function finishRepeat(
     const again = tryOnce(work, step.last)
     if (again) throw again
   }
+}
+
+/**
+ * "*3 sc in corner, sc in next 3; rep from *, ending with sc in last 2": the ending alone leaves a stitch
+ * between, and as the tail of a last time round it leaves none.
+ */
+function endsInTail(work: RoundWork, step: Repeat, last: readonly Step[]): boolean {
+  const tail = step.tail
+  if (!tail || tail.length <= last.length) return false
+  const mark = work.mark()
+  const alone = tryOnce(work, last)
+  const gone = !alone && nothingLeft(work) && takesAllFrom(work, mark.at)
+  work.backTo(mark)
+  if (gone) return false
+  if (!tryOnce(work, tail) && nothingLeft(work) && takesAllFrom(work, mark.at)) return true
+  work.backTo(mark)
+  return false
+}
+
+/** Every stitch from there on has been used. */
+function takesAllFrom(work: RoundWork, from: number): boolean {
+  const { edge } = work.main
+  const used = work.usedCells(edge)
+  for (let at = from; at < work.end; at++) {
+    const index = ((at % edge.size) + edge.size) % edge.size
+    if (edge.cells[index]?.type === "stitch" && !used.has(index)) return false
+  }
+  return true
 }
 
 /** The ending closes the round on its first stitch and so needs no place of its own. */

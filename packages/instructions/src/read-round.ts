@@ -115,7 +115,9 @@ function withDoubt(
 
 function countsWords(counts: { stitches: number; chains: number }): string {
   const stitches = plural(counts.stitches, "stitch", "stitches")
-  return counts.chains === 0 ? stitches : `${stitches} and ${plural(counts.chains, "chain", "chains")}`
+  return counts.chains === 0
+    ? stitches
+    : `${stitches} and ${plural(counts.chains, "chain", "chains")}`
 }
 
 function tryReading(

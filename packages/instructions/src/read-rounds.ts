@@ -160,6 +160,10 @@ export function readRounds(
       for (const finding of result.findings)
         if (!unreadWords || !followsFromUnread(finding)) own.push({ ...finding, round: one.number })
       if (worked && !unreadWords) round = worked
+      if (agrees === true)
+        own.forEach((finding, i) => {
+          if (finding.code === "growth-implied") own[i] = { ...finding, severity: "note" }
+        })
       if (round) {
         const after = doubtAfter(doubt, request, result)
         doubt = after.doubt

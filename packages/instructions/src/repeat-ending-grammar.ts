@@ -6,13 +6,17 @@ import { readKind } from "./stitch-grammar.ts"
 import type { Step } from "./tree.ts"
 import type { Words } from "./words.ts"
 
+/** The last time round: steps that replace it or follow it, and those that replace it should nothing else fit. */
+export interface Ending {
+  readonly last: readonly Step[] | null
+  readonly how: "replaces" | "follows" | null
+  readonly tail?: readonly Step[]
+}
+
 /** What is said of the last repeat. */
-export function readEnding(
-  words: Words,
-  run: StepRun,
-): { last: readonly Step[] | null; how: "replaces" | "follows" | null } {
+export function readEnding(words: Words, run: StepRun): Ending {
   const marked = run.markAt === null ? null : run.steps.slice(0, run.markAt)
-  const found = words.attempt((): { last: readonly Step[]; how: "replaces" | "follows" } | null => {
+  const found = words.attempt((): (Ending & { readonly last: readonly Step[] }) | null => {
     words.accept(",", ";")
     words.accept("but", "and")
     if (words.accept("omitting", "omit", "leaving")) {
@@ -52,7 +56,8 @@ export function readEnding(
       )
       if (ending.steps.length === 0) return null
       if (lastSaid) return { last: replaceTail(run.steps, ending.steps), how: "replaces" }
-      return { last: ending.steps, how: "follows" }
+      const tail = replaceTail(run.steps, ending.steps)
+      return { last: ending.steps, how: "follows", tail }
     }
     return null
   })

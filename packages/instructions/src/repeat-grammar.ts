@@ -72,6 +72,7 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
         body: run.steps,
         last,
         ending: ending.how,
+        ...(ending.tail ? { tail: ending.tail } : {}),
         joins: true,
         times,
       },
@@ -85,6 +86,7 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
       body: run.steps,
       last: ending.last,
       ending: ending.how,
+      ...(ending.tail ? { tail: ending.tail } : {}),
       times,
     },
   ]

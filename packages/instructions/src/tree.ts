@@ -143,6 +143,14 @@ export interface CountsAs {
   readonly space?: number
 }
 
+/** How a round differs from the one it is worked like: stitches between its increases. */
+export interface Growth {
+  readonly plain: number
+  readonly how: "more" | "exactly"
+  /** Nothing is said of it but "continue in this way". */
+  readonly implied?: boolean
+}
+
 export type Step =
   | (Span & {
       readonly do: "work"
@@ -192,6 +200,8 @@ export type Step =
       readonly body: readonly Step[]
       readonly last: readonly Step[] | null
       readonly ending: "replaces" | "follows" | null
+      /** The last time as it would be were the ending its tail rather than something after it. */
+      readonly tail?: readonly Step[]
       /** The ending is followed by the slip stitch that joins the round. */
       readonly joins?: boolean
       readonly times: Times
@@ -208,7 +218,13 @@ export type Step =
       readonly passes?: "behind" | "front"
       readonly ofRound?: number
     })
-  | (Span & { readonly do: "as-round"; readonly round: number; readonly to: number })
+  | (Span & {
+      readonly do: "as-round"
+      /** Printed number; absent for the round before. */
+      readonly round?: number
+      readonly to?: number
+      readonly growth?: Growth
+    })
   | (Span & { readonly do: "note-counts"; readonly countsAs: CountsAs; readonly chains?: number })
 
 /** One figure of a stated total. */

@@ -92,7 +92,9 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
       ]
     // "dc in first sc to join": what it is for is plain from where it goes.
     words.attempt(() =>
-      place && words.accept("to") && words.accept("join", "close") && isClauseEnd(words) ? true : null,
+      place && words.accept("to") && words.accept("join", "close") && isClauseEnd(words)
+        ? true
+        : null,
     )
     const step: Step = {
       ...words.since(start),
