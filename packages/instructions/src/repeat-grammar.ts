@@ -72,7 +72,7 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
         body: run.steps,
         last,
         ending: ending.how,
-        ...(ending.tail ? { tail: ending.tail } : {}),
+        ...(ending.tail ? { tail: ending.tail.slice(0, -1) } : {}),
         joins: true,
         times,
       },
