@@ -91,7 +91,7 @@ function tryMend(
   const wanted = countsOf(right)
   const mends = findMends(broken, gauge)
   const found = mends.findIndex(({ motif }) => {
-    const counts = countsOf(motif)
+    const counts = motif ? countsOf(motif) : []
     return counts.length === wanted.length && counts.every((count, r) => count === wanted[r])
   })
   return {

@@ -1,10 +1,11 @@
 // Checking one pattern: text -> reading -> gauge -> ledger -> verdict, sizes, remedies.
 
-import { findRemedies, keepLedger, type Ledger } from "@roundwright/flatness"
+import { keepLedger, type Ledger } from "@roundwright/flatness"
 import { type PatternReading, type Problem, readPattern } from "@roundwright/instructions"
 import { type Motif, symmetryOf } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
+import { findMends } from "@roundwright/shaping"
 import { type Gauge, gaugeFrom, kindName } from "@roundwright/stitches"
 import { laidOutFromLedger } from "./laid-out.ts"
 import { laidOutFromNet, layOutMotif, shapeNotes } from "./net-shape.ts"
@@ -43,9 +44,11 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const gauge = usableGauge(reading, problems)
   const motif = reading.motif.rounds.length > 0 ? reading.motif : null
   const ledger = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
-  const remedies = motif && gauge && ledger ? findRemedies(motif, gauge, ledger, reading.terms) : []
   const laid = options.shape === "net" && motif && gauge ? layOutMotif(motif, gauge) : null
   const shape = laid && !("fault" in laid) ? laid : null
+  const judged = shape ? ({ judge: "net", shape } as const) : {}
+  const remedies =
+    motif && gauge ? findMends(motif, gauge, { terms: reading.terms, ...judged }) : []
   const result: CheckResult = {
     file: options.file ?? null,
     motif: motif && describeMotif(motif, reading.title, ledger),

@@ -3,8 +3,8 @@
 import type { StitchKind } from "@roundwright/stitches"
 
 export type ElementChange =
-  /** Work the round with another count, spread over its repeats; later rounds follow along. */
-  | { readonly kind: "count"; readonly stitches: number }
+  /** Work the round with another count, spread over its repeats; later rounds follow along, or keep their own counts. */
+  | { readonly kind: "count"; readonly stitches: number; readonly keeps?: true }
   /** From this round on every round has so many stitches more than the one before it. */
   | { readonly kind: "increase"; readonly perRound: number }
   /** Work the round in another stitch. */
@@ -13,3 +13,11 @@ export type ElementChange =
   | { readonly kind: "chains"; readonly from: number; readonly to: number }
   /** Use another hook from this round on. */
   | { readonly kind: "hook"; readonly toMm: number }
+  /** Leave the round out; the rounds after it close up. */
+  | { readonly kind: "drop-round" }
+  /** Work one more round over this one, a stitch in each stitch and chain. */
+  | { readonly kind: "add-round" }
+  /** Change nothing: what is off has worked itself out by this round. */
+  | { readonly kind: "leave" }
+  /** Change nothing and pin it out. */
+  | { readonly kind: "block" }

@@ -1,6 +1,13 @@
 export * from "./change.ts"
+export { foldLedger } from "./fold.ts"
+export { type Judgement, judgePiece } from "./judge.ts"
 export * from "./ledger.ts"
 export * from "./outline.ts"
-export * from "./remedies.ts"
 export * from "./result.ts"
+export {
+  type PieceSummary,
+  type RoundSummary,
+  type StandingPart,
+  summarisePiece,
+} from "./summary.ts"
 export * from "./verdict.ts"

@@ -133,12 +133,13 @@ function isGone(anchor: Anchor, round: number, gone: ReadonlySet<number>): boole
   return anchor.at !== "centre" && anchor.round === round && gone.has(anchor.element)
 }
 
+/** The next place left before the one that goes; after it where there is none, so that a round still begins over its beginning. */
 function neighbourOf(anchor: Anchor, gone: ReadonlySet<number>, places: number): Anchor {
   if (anchor.at === "centre") return anchor
-  for (let step = 1; step < places; step++) {
-    const left = (anchor.element - step + places) % places
-    if (!gone.has(left)) return { at: "stitch", round: anchor.round, element: left }
-  }
+  const at = (element: number): Anchor => ({ at: "stitch", round: anchor.round, element })
+  for (let left = anchor.element - 1; left >= 0; left--) if (!gone.has(left)) return at(left)
+  for (let right = anchor.element + 1; right < places; right++)
+    if (!gone.has(right)) return at(right)
   return anchor
 }
 

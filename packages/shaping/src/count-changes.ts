@@ -1,70 +1,7 @@
-// Other counts for a round: which are tried, and where the stitches go in or come out.
+// Other counts for a round: where the stitches go in or come out.
 
-import { countRound, findCorners, type Motif, repeatsOf, workedPlaces } from "@roundwright/motif"
-import { kindName } from "@roundwright/stitches"
+import { findCorners, type Motif, workedPlaces } from "@roundwright/motif"
 import { insertColumns, removeColumns } from "./columns.ts"
-import { type MendChange, mainKind } from "./mend-change.ts"
-
-/** A count may be doubled or halved, as a forgotten or doubled increase round does; beyond it the pattern is another one. */
-const furthestFactor = 2
-/** Multiples of the repeat tried on either side. */
-const mostSteps = 4
-/** Changes of one round's count, the later rounds following along or keeping their own. */
-export function countChanges(motif: Motif, round: number): MendChange[] {
-  const own = motif.rounds[round]!
-  if (!isSolid(motif, round)) return []
-  const count = countRound(own).stitches
-  const name = kindName(mainKind(own))
-  const changes: MendChange[] = []
-  for (const by of countSteps(motif, round, count)) {
-    const following = changeCount(motif, round, by)
-    if (!following) continue
-    const to = count + by
-    const what = `Round ${own.number}: ${to} ${name} instead of ${count}`
-    const last = round === motif.rounds.length - 1
-    const later = last ? "" : "; carry the difference through the rounds after it"
-    changes.push({
-      kind: "count",
-      round,
-      words: `${what}${later}.`,
-      motif: following,
-      altered: Math.abs(by),
-      count: to,
-      keeps: false,
-    })
-    if (last) continue
-    const keeping = isSolid(motif, round + 1) ? changeCount(following, round + 1, -by) : null
-    if (keeping)
-      changes.push({
-        kind: "count",
-        round,
-        words: `${what}; the rounds after it keep their counts.`,
-        motif: keeping,
-        altered: 2 * Math.abs(by),
-        count: to,
-        keeps: true,
-      })
-  }
-  return changes
-}
-
-/** Differences that bring the count to whole repeats of its own round or one beside it. */
-function countSteps(motif: Motif, round: number, count: number): number[] {
-  const corners = findCorners(motif)[round]?.count ?? 0
-  const beside = [round - 1, round, round + 1].filter((r) => motif.rounds[r] !== undefined)
-  const repeats = new Set(beside.map((r) => repeatsOf(motif, r)))
-  const found = new Set<number>()
-  if (corners > 0) repeats.add(2 * corners)
-  for (const own of repeats) {
-    const rest = own === 2 * corners ? 0 : ((count % own) + own) % own
-    for (let k = -mostSteps; k <= mostSteps; k++) {
-      const by = k * own - rest
-      const factor = (count + by) / count
-      if (by !== 0 && factor <= furthestFactor && factor >= 1 / furthestFactor) found.add(by)
-    }
-  }
-  return [...found].sort((a, b) => Math.abs(a) - Math.abs(b) || a - b)
-}
 
 /** The round with so many stitches more or fewer, at its corners or evenly round; null where none can go. */
 export function changeCount(motif: Motif, round: number, by: number): Motif | null {
@@ -140,16 +77,20 @@ function spotsToTake(motif: Motif, round: number, many: number): number[] | null
   return Array.from({ length: many }, (_, k) => spare[Math.floor((k * spare.length) / many)]!)
 }
 
-/** Counts are changed only where every stitch stands in a stitch, the centre or a corner's space just below. */
-function isSolid(motif: Motif, round: number): boolean {
-  return motif.rounds.slice(round).every((own, r) => {
+/**
+ * The first round from which on counts can be changed: every stitch stands in a stitch, the centre or a corner's
+ * space just below. One past the last where there is none.
+ */
+export function solidFrom(motif: Motif): number {
+  const corners = findCorners(motif)
+  const broken = motif.rounds.findLastIndex((own, r) => {
     const chains = own.elements.filter((element) => element.type === "chain").length
-    const corners = findCorners(motif)[round + r]?.count ?? 0
-    if (chains > 0 && chains > corners) return false
-    return own.elements.every(
+    if (chains > corners[r]!.count) return true
+    return own.elements.some(
       (element) =>
-        element.type !== "stitch" ||
-        element.anchors.every((anchor) => anchor.at === "centre" || anchor.round === round + r - 1),
+        element.type === "stitch" &&
+        element.anchors.some((anchor) => anchor.at !== "centre" && anchor.round !== r - 1),
     )
   })
+  return broken + 1
 }

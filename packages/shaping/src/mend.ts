@@ -1,202 +1,306 @@
-// Remedies grown up: every small change is made to the piece itself and the whole piece is judged again, by the
-// ledger for all and by the laid-out shape for the best. Leaving it and blocking it are answers too.
+// What to change in a piece that fails: every small change anywhere in it is bounded on the piece summed up, the best
+// are made to the piece itself and judged again whole, by the ledger or by the laid-out shape. Leaving it
+// and blocking it are answers too.
 
-import { bands, keepLedger, type Ledger, severityOf, type Verdict } from "@roundwright/flatness"
+import {
+  foldLedger,
+  judgePiece,
+  keepLedger,
+  type Ledger,
+  type LedgerRow,
+  type PieceSummary,
+  type Remedy,
+  severityOf,
+  summarisePiece,
+  type Verdict,
+} from "@roundwright/flatness"
 import { countRound, kindKey, type Motif } from "@roundwright/motif"
-import { blockableStretch, layOut } from "@roundwright/relaxation"
-import type { Gauge } from "@roundwright/stitches"
-import type { MendChange } from "./mend-change.ts"
-import { changesOf } from "./mend-changes.ts"
+import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
+import { type Gauge, gaugeFrom, type Terms } from "@roundwright/stitches"
+import { asItIs } from "./mend-as-it-is.ts"
+import { type Candidate, candidatesFor } from "./mend-candidates.ts"
+import { faultOf, misfitOf } from "./mend-fault.ts"
+import { applyToMotif } from "./mend-motif.ts"
+import { applyToSummary, factsOf, type RoundFacts } from "./mend-summary.ts"
+import { describeChange } from "./mend-words.ts"
 
-export interface Mend {
-  readonly kind: MendChange["kind"] | "leave" | "block"
-  /** Printed number of the round to change; for `leave`, the round by which it has worked itself out. */
-  readonly round: number
-  /** The change in words, ready to print. */
-  readonly change: string
-  /** The changed piece; the piece itself for `leave` and `block`. */
-  readonly motif: Motif
-  /** Stitches of the changed round, for counts. */
-  readonly count: number | null
-  /** By the laid-out shape (flat), where it was laid out; else by the ledger. */
-  readonly verdictAfter: Verdict
+export interface Mend extends Remedy {
+  readonly kind: Remedy["edit"]["kind"]
+  /** The changed piece; the piece itself for `leave` and `block`, null where no stitch changes (another hook). */
+  readonly motif: Motif | null
+  /** Who gives `verdictAfter`. */
   readonly judgedBy: "net" | "ledger"
-  /** Edge over flat edge of the last round. */
-  readonly fullnessAfter: number
-  /** Root mean square departure from flat over all rounds and over each round alone. */
+  /** Departure from flat over all rounds after the change (mend-fault.ts). */
   readonly misfit: number
-  /** Share of the piece's stitches that are made otherwise or made again. */
-  readonly disturbance: number
+}
+
+export interface MendOptions {
+  /** In whose names the changes are told; US when absent. */
+  readonly terms?: Terms
+  /** Who judges the best few: the ledger (milliseconds; the default) or the laid-out shape, pressed flat (seconds). */
+  readonly judge?: "ledger" | "net"
+  /** The piece as it is, where it has been laid out already. */
+  readonly shape?: ShapeVerdict
 }
 
 /** Given up on reading further by a maker. */
 const mostMends = 6
-/** Laid out as a net: the best few by the ledger. */
-const mostLaidOut = 8
-/** A change must take away this share of the misfit to be worth naming. */
+/** Changes named beside leaving the piece as it is: nobody needs them who does. */
+const mostBesideLeaving = 3
+/** Made to the piece itself and judged whole: enough to fill the list after what cannot be made falls away. */
+const mostMade = 24
+/** Laid out as a net: the best few, within a budget of nodes in all (a second or two). */
+const mostLaidOut = 4
+const mostNodes = 3_000
+/** A change must take away this share of the fault to be worth naming. */
 const leastGain = 0.1
 /** Working all of the piece anew counts like this much misfit: half the give of the yarn. */
 const disturbanceWeight = 0.035
-/** Weight of uneven growth against misfit. */
-const unevenWeight = 0.5
-/** A second kind of stitch brought in counts like one round's growth missed by the give of the yarn. */
-const mixedKinds = bands.flat
 
 /**
- * What to do about a piece, best first; empty when it lies flat throughout.
+ * What to do about a piece, best first: leaving or blocking it where that is an answer, then changes by what the piece
+ * becomes, how well it fits and how little of it is made again. Empty for a piece that is flat in every round, and
+ * where no small change mends it.
  * @throws RoundwrightError `broken-motif`
  */
-export function findMends(motif: Motif, gauge: Gauge): Mend[] {
+export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {}): Mend[] {
   const ledger = keepLedger(motif, gauge)
-  const before = faultOf(motif, ledger)
-  const off = ledger.rows.slice(1).some((row) => row.verdict !== "flat")
-  if (ledger.verdict === "flat" && !off) return []
-  const total = motif.rounds.reduce((sum, round) => sum + round.elements.length, 0)
-  const tried = changesOf(motif).flatMap((change): { mend: Mend; rank: number }[] => {
-    const after = keepLedger(change.motif, gauge)
-    const fault = faultOf(change.motif, after)
-    if (severityOf(after.verdict) > severityOf(ledger.verdict)) return []
-    if (fault > (1 - leastGain) * before) return []
-    const redone = motif.rounds
-      .slice(change.round)
-      .reduce((sum, round) => sum + round.elements.length, 0)
-    const disturbance = (redone + change.altered) / total
+  if (ledger.rows.slice(1).every((row) => row.verdict === "flat") && ledger.verdict === "flat")
+    return []
+  const trial = new Trial(motif, gauge, ledger, options.terms ?? "US")
+  const bounded = candidatesFor(motif, trial.facts, ledger, gauge)
+    .flatMap((candidate) => trial.bound(candidate))
+    .sort(byRank)
+  const made: Ranked[] = []
+  for (const one of bounded) {
+    if (made.length === mostMade) break
+    made.push(...trial.make(one))
+  }
+  const net = options.judge === "net"
+  const shape = net ? (options.shape ?? layOut(motif, gauge, { inSpace: false })) : null
+  const same = asItIs(motif, ledger, shape)
+  const most = same.some(({ kind }) => kind === "leave")
+    ? mostBesideLeaving
+    : mostMends - same.length
+  const ranked = varied(made.sort(byRank)).slice(0, most)
+  const judged = net ? byTheNet(ranked, gauge) : ranked
+  return [...same, ...judged.map(({ mend }) => mend)]
+}
+
+interface Bounded extends Candidate {
+  readonly rank: number
+  readonly severity: number
+  /** Set where the bound is all there is: the change is none of stitches. */
+  readonly outcome: Outcome
+}
+
+interface Outcome {
+  readonly verdict: Verdict
+  readonly rows: readonly LedgerRow[]
+}
+
+interface Ranked {
+  readonly mend: Mend
+  readonly rank: number
+  readonly severity: number
+}
+
+/** A piece on which changes are tried. */
+class Trial {
+  readonly facts: readonly RoundFacts[]
+  readonly #piece: PieceSummary
+  readonly #before: { readonly severity: number; readonly fault: number }
+
+  constructor(
+    readonly motif: Motif,
+    readonly gauge: Gauge,
+    ledger: Ledger,
+    readonly terms: Terms,
+  ) {
+    this.facts = motif.rounds.map(factsOf)
+    this.#piece = summarisePiece(motif, gauge)
+    this.#before = {
+      severity: severityOf(ledger.verdict),
+      fault: this.#fault(motif, ledger.rows),
+    }
+  }
+
+  /** The change judged on the piece summed up; nothing where it does not help. */
+  bound(candidate: Candidate): Bounded[] {
+    const { index, change } = candidate
+    if (change.kind === "drop-round" || change.kind === "add-round") {
+      const motif = applyToMotif(this.motif, index, change)
+      if (!motif) return []
+      const { verdict, rows } = keepLedger(motif, this.gauge)
+      return this.#ranked(candidate, { verdict, rows }, this.#fault(motif, rows))
+    }
+    if (change.kind === "leave" || change.kind === "block") return []
+    const factor = change.kind === "hook" ? hookFactor(this.gauge, change.toMm) : 1
+    const piece = applyToSummary(this.#piece, index, change, this.facts, this.gauge, factor)
+    const rows = foldLedger(piece)
+    const { verdict } = judgePiece(rows, piece)
+    const kinds = new Set(this.facts.map(({ kind }) => kindKey(kind)))
+    const uniform =
+      this.facts.every((own) => own.uniform) && kinds.size === 1 && change.kind !== "stitch"
+    const fault = faultOf({ rows, uniform, counts: this.#countsAfter(candidate) })
+    return this.#ranked(candidate, { verdict, rows }, fault)
+  }
+
+  /** The change made to the piece itself; nothing where it cannot be, or does not help after all. */
+  make(bounded: Bounded): Ranked[] {
+    const { index, change } = bounded
+    if (change.kind === "hook") return [this.#mendOf(bounded, null, bounded.outcome)]
+    const motif = applyToMotif(this.motif, index, change)
+    if (!motif) return []
+    const { verdict, rows } = keepLedger(motif, this.gauge)
+    const fault = this.#fault(motif, rows)
+    return this.#ranked(bounded, { verdict, rows }, fault).map((again) =>
+      this.#mendOf(again, motif, { verdict, rows }),
+    )
+  }
+
+  #ranked(candidate: Candidate, outcome: Outcome, fault: number): Bounded[] {
+    const { severity: before, fault: worst } = this.#before
+    const severity = severityOf(outcome.verdict)
+    if (before > 0 ? severity >= before : severity > 0) return []
+    if (fault > (1 - leastGain) * worst) return []
+    const rank = fault + disturbanceWeight * this.#disturbance(candidate)
+    return [{ ...candidate, outcome, rank, severity }]
+  }
+
+  #mendOf(bounded: Bounded, motif: Motif | null, { verdict, rows }: Outcome): Ranked {
+    const { index, change, rank, severity } = bounded
     const mend: Mend = {
       kind: change.kind,
-      round: motif.rounds[change.round]?.number ?? change.motif.rounds.at(-1)!.number,
-      change: change.words,
-      motif: change.motif,
-      count: change.count,
-      verdictAfter: after.verdict,
+      round: this.motif.rounds[index]!.number,
+      change: describeChange(this.motif, index, change, this.facts, this.terms),
+      motif,
+      edit: change,
+      verdictAfter: verdict,
       judgedBy: "ledger",
-      fullnessAfter: after.rows.at(-1)!.accumulatedFullness,
-      misfit: misfitOf(after),
-      disturbance,
+      fullnessAfter: rows.at(-1)!.accumulatedFullness,
+      misfit: misfitOf(rows),
+      disturbance: this.#disturbance(bounded),
     }
-    return [{ mend, rank: fault + disturbanceWeight * disturbance }]
-  })
-  tried.sort((a, b) => a.rank - b.rank)
-  const shown = tried.slice(0, mostLaidOut).map(({ mend, rank }) => ({
-    mend: layOutMend(mend, gauge),
-    rank,
-  }))
-  shown.sort(
-    (a, b) => severityOf(a.mend.verdictAfter) - severityOf(b.mend.verdictAfter) || a.rank - b.rank,
-  )
-  const found = varied(distinct(shown.map(({ mend }) => mend)))
-  return [...asItIs(motif, gauge, ledger), ...found].slice(0, mostMends)
+    return { mend, rank, severity }
+  }
+
+  #fault(motif: Motif, rows: readonly LedgerRow[]): number {
+    const facts = motif.rounds.map(factsOf)
+    const kinds = new Set(facts.map(({ kind }) => kindKey(kind)))
+    return faultOf({
+      rows,
+      counts: facts.map(({ stitches, chains }) => stitches + chains),
+      uniform: kinds.size === 1 && facts.every((own) => own.uniform),
+    })
+  }
+
+  #countsAfter({ index, change }: Candidate): number[] {
+    const { facts } = this
+    return facts.map(({ stitches, chains }, i) => {
+      const own = stitches + chains
+      if (i < index) return own
+      if (change.kind === "count")
+        return change.keeps && i > index ? own : own + change.stitches - facts[index]!.stitches
+      if (change.kind !== "increase") return own
+      const start = facts[index - 1]?.stitches ?? 0
+      return start + change.perRound * (i - index + 1) + chains
+    })
+  }
+
+  /** Share of the piece's stitches that are made otherwise or made again. */
+  #disturbance({ index, change }: Candidate): number {
+    const stitches = this.facts.map((own) => own.stitches + own.chains)
+    const sum = (from: number) => stitches.slice(from).reduce((total, own) => total + own, 0)
+    const from = change.kind === "add-round" ? index + 1 : index
+    return (sum(from) + this.#altered(index, change)) / Math.max(1, sum(0))
+  }
+
+  /** Stitches that are made otherwise than the pattern says; those that only follow along are not counted. */
+  #altered(index: number, change: Candidate["change"]): number {
+    const own = this.facts[index]!
+    switch (change.kind) {
+      case "count":
+        return (change.keeps ? 2 : 1) * Math.abs(change.stitches - own.stitches)
+      case "increase":
+        return this.#countsAfter({ index, change }).reduce(
+          (sum, count, i) =>
+            sum + Math.abs(count - this.facts[i]!.stitches - this.facts[i]!.chains),
+          0,
+        )
+      case "chains":
+        return (
+          Math.abs(change.to - change.from) *
+          this.motif.rounds[index]!.elements.filter(
+            (element) => element.type === "chain" && element.chains === change.from,
+          ).length
+        )
+      case "hook":
+        return 0
+      default:
+        return own.stitches
+    }
+  }
 }
 
-/** Leaving it, or blocking it, where that is an answer. */
-function asItIs(motif: Motif, gauge: Gauge, ledger: Ledger): Mend[] {
-  const last = ledger.rows.at(-1)!
-  const shape = layOut(motif, gauge, { inSpace: false })
-  const same = {
-    motif,
-    count: null,
-    judgedBy: "net" as const,
-    fullnessAfter: last.accumulatedFullness,
-    misfit: misfitOf(ledger),
-    disturbance: 0,
+/** Sizes with another hook over sizes with the gauge's own, as the usual width of that yarn tells. */
+function hookFactor(gauge: Gauge, toMm: number): number {
+  const { hookMm, yarnWeight } = gauge.input
+  const weight = yarnWeight === undefined ? {} : { yarnWeight }
+  const size = (mm: number) => gaugeFrom({ swatches: [], hookMm: mm, ...weight }).scWidthMm
+  return hookMm === undefined ? 1 : size(toMm) / size(hookMm)
+}
+
+/** The best few laid out, within a budget; what the net finds no better than before falls behind the others. */
+function byTheNet(ranked: readonly Ranked[], gauge: Gauge): Ranked[] {
+  let nodes = 0
+  const laid: Ranked[] = []
+  const left: Ranked[] = []
+  for (const one of ranked) {
+    const { motif } = one.mend
+    if (!motif || laid.length >= mostLaidOut || nodes > mostNodes) {
+      left.push(one)
+      continue
+    }
+    const shape = layOut(motif, gauge, { inSpace: false })
+    nodes += shape.net.nodes.length
+    const mend: Mend = { ...one.mend, verdictAfter: shape.verdict, judgedBy: "net" }
+    laid.push({ mend, rank: one.rank, severity: severityOf(shape.verdict) })
   }
-  const settled = worksOutBy(ledger)
-  if (last.verdict === "flat" && settled !== null && shape.blockingStretch <= blockableStretch)
-    return [
-      {
-        ...same,
-        kind: "leave",
-        round: settled.by,
-        change: `Leave it: what is off in round ${settled.from} works itself out by round ${settled.by}.`,
-        verdictAfter: shape.verdict,
-      },
-    ]
-  if (ledger.verdict === "blocks-flat" || shape.verdict === "blocks-flat") {
-    if (shape.blockingStretch > blockableStretch) return []
-    return [
-      {
-        ...same,
-        kind: "block",
-        round: shape.blockingRound,
-        change: `Leave it and block it: pinned out it takes a stretch of ${Math.round(100 * shape.blockingStretch)} % in round ${shape.blockingRound}.`,
-        verdictAfter: "blocks-flat",
-      },
-    ]
-  }
-  return []
+  return [...laid.sort(byRank), ...left]
+}
+
+function byRank(a: Bounded | Ranked, b: Bounded | Ranked): number {
+  return a.severity - b.severity || a.rank - b.rank
 }
 
 /**
- * The round off worst and the round by which the edge has come back to flat for good; null when it never
- * leaves flat or never comes back. Round 1 is passed over: a few stitches round a hole.
+ * No piece twice, and another stitch, another hook, a round more or fewer in its best place first: a second place or
+ * number is the same idea and comes last, and a third is left out.
  */
-export function worksOutBy(ledger: Ledger): { from: number; by: number } | null {
-  const rows = ledger.rows.slice(1)
-  const lastOff = rows.findLastIndex((row) => row.verdict !== "flat")
-  if (lastOff < 0 || lastOff === rows.length - 1) return null
-  const worst = rows.reduce((a, b) =>
-    Math.abs(Math.log(b.accumulatedFullness)) > Math.abs(Math.log(a.accumulatedFullness)) ? b : a,
-  )
-  return { from: worst.round, by: rows[lastOff + 1]!.round }
-}
-
-/** Both the edge against the flat edge and each round's growth against its own: one tells where it is, one where it went wrong. */
-export function misfitOf(ledger: Ledger): number {
-  const rows = ledger.rows
-  let edge = 0
-  let growth = 0
-  for (const row of rows) {
-    edge += beyondGive(Math.log(Math.max(row.accumulatedFullness, 1e-3))) ** 2
-    growth += (row.growthMm - row.flatGrowthMm) ** 2 / Math.max(row.edgeMm, 1e-9) ** 2
-  }
-  return Math.sqrt(edge / rows.length) + Math.sqrt(growth / rows.length)
-}
-
-/**
- * A plan that grows evenly is likelier to be meant than one that does not, at the same misfit: half the mean
- * change of the increase from round to round, as a share of the mean count.
- */
-function faultOf(motif: Motif, ledger: Ledger): number {
-  const counts = motif.rounds.map((round) => {
-    const { stitches, chains } = countRound(round)
-    return stitches + chains
-  })
-  let turns = 0
-  let sum = 0
-  counts.forEach((count, i) => {
-    sum += count
-    if (i > 0 && i + 1 < counts.length)
-      turns += Math.abs(counts[i + 1]! - 2 * count + counts[i - 1]!)
-  })
-  const kinds = new Set(
-    motif.rounds.flatMap((round) => countRound(round).byKind.map(({ kind }) => kindKey(kind))),
-  )
-  // Where stitches of several heights follow one another, even growth means nothing.
-  return misfitOf(ledger) + (kinds.size === 1 ? (unevenWeight * turns) / sum : mixedKinds)
-}
-
-/** Departures within the give of the yarn count a quarter: they are no fault, but nearer to flat is nearer. */
-function beyondGive(off: number): number {
-  const size = Math.abs(off)
-  return size <= bands.flat ? size / 4 : size - (3 / 4) * bands.flat
-}
-
-function layOutMend(mend: Mend, gauge: Gauge): Mend {
-  const shape = layOut(mend.motif, gauge, { inSpace: false })
-  return { ...mend, verdictAfter: shape.verdict, judgedBy: "net" }
-}
-
-/** Another stitch for one of several rounds is one idea: its best round stands in its place, the others come last. */
-function varied(mends: readonly Mend[]): Mend[] {
-  const first = mends.find(({ kind }) => kind === "stitch")
-  const later = mends.filter((mend) => mend.kind === "stitch" && mend !== first)
-  return [...mends.filter((mend) => !later.includes(mend)), ...later]
-}
-
-/** No change twice. */
-function distinct(mends: readonly Mend[]): Mend[] {
+function varied(ranked: readonly Ranked[]): Ranked[] {
   const seen = new Set<string>()
-  return mends.filter(({ kind, round, count, change }) => {
-    const key = `${kind}|${round}|${count}|${change}`
-    return seen.has(key) ? false : seen.add(key)
-  })
+  const ideas = new Map<string, number>()
+  const first: Ranked[] = []
+  const later: Ranked[] = []
+  for (const one of ranked) {
+    const { kind, motif, change } = one.mend
+    const key = motif ? countsKey(motif) : change
+    if (seen.has(key)) continue
+    seen.add(key)
+    const alike = kind === "count" || kind === "chains" ? 0 : (ideas.get(kind) ?? 0)
+    if (alike === 0) first.push(one)
+    else if (alike === 1) later.push(one)
+    ideas.set(kind, alike + 1)
+  }
+  return [...first, ...later]
+}
+
+function countsKey(motif: Motif): string {
+  return JSON.stringify(
+    motif.rounds.map((round) => {
+      const { byKind, spacesBySize } = countRound(round)
+      return [byKind.map(({ kind, count }) => [kindKey(kind), count]), spacesBySize]
+    }),
+  )
 }

@@ -1,10 +1,14 @@
-import { keepLedger } from "@roundwright/flatness"
+import { keepLedger, severityOf } from "@roundwright/flatness"
+import { readPattern, writePattern } from "@roundwright/instructions"
 import { buildDisc, countRound, type Motif, validateMotif } from "@roundwright/motif"
+import { layOut } from "@roundwright/relaxation"
 import { gaugeFrom } from "@roundwright/stitches"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { mendTrials } from "../../../test/evidence/shaping-mends.ts"
+import { expectClose } from "../../../test/support/close.ts"
 import {
+  applyToMotif,
   changeCount,
   findMends,
   insertColumns,
@@ -49,30 +53,88 @@ describe("columns put in and taken out", () => {
   })
 })
 
+/** Twelve dc a round in 2 pi of their height: every round exactly flat. */
+const hand = gaugeFrom({
+  swatches: [{ kind: { basic: "dc" }, widthMm: 5, heightMm: (5 * 12) / (2 * Math.PI) }],
+  hookMm: 4,
+  yarnWeight: 3,
+})
+const disc = (...counts: number[]) => buildDisc({ basic: "dc" }, counts)
+/** One round too full, the later ones carrying on from it. */
+const waving = disc(12, 24, 36, 48, 60, 108, 120)
+
 describe("remedies", () => {
-  it("have nothing to say to a flat piece", () => {
-    expect(findMends(buildDisc({ basic: "dc" }, [12, 24, 36, 48]), gauge)).toEqual([])
+  it("have nothing to say to a piece that is flat in every round", () => {
+    expect(findMends(disc(12, 24, 36, 48), gauge)).toEqual([])
+  })
+
+  it("name the round that is full and a count that keeps its repeats", () => {
+    const [first] = findMends(waving, hand)
+    expect(first).toMatchObject({ kind: "count", round: 6, verdictAfter: "flat" })
+    expect(counts(first!.motif!)).toEqual([12, 24, 36, 48, 60, 72, 84])
+  })
+
+  it("promise what the changed piece then gives when it is written, read and judged anew", () => {
+    for (const piece of [waving, disc(12, 24, 36, 40, 44, 48), disc(20, 40, 60, 80)])
+      for (const mend of findMends(piece, hand)) {
+        if (!mend.motif) continue
+        const read = readPattern(writePattern(mend.motif, "US")).motif
+        const after = keepLedger(read, hand)
+        expect(after.verdict).toBe(mend.verdictAfter)
+        expectClose(
+          after.rows.at(-1)!.accumulatedFullness,
+          mend.fullnessAfter,
+          1e-9,
+          "the same sums over the same piece by way of its text",
+        )
+      }
+  })
+
+  it("mend the whole plan where every round is off", () => {
+    const [best] = findMends(disc(17, 34, 51, 68, 85, 102), hand)
+    expect(best).toMatchObject({ kind: "increase", verdictAfter: "flat" })
+  })
+
+  it("never leave a piece as bad as it was, and name the better outcomes first", () => {
+    for (const piece of [waving, disc(12, 24, 36, 40, 44, 48), disc(20, 40, 60, 80)]) {
+      const before = severityOf(keepLedger(piece, hand).verdict)
+      const after = findMends(piece, hand).map((mend) => severityOf(mend.verdictAfter))
+      expect(after.length).toBeGreaterThan(0)
+      for (const severity of after) expect(severity).toBeLessThan(before)
+    }
   })
 
   it("leave alone what works itself out, and say by which round", () => {
-    const motif = buildDisc({ basic: "dc" }, [12, 24, 32, 48, 60, 72])
-    expect(worksOutBy(keepLedger(motif, gauge))).toEqual({ from: 3, by: 4 })
-    const [first] = findMends(motif, gauge)
+    const motif = disc(12, 24, 32, 48, 60, 72)
+    expect(worksOutBy(keepLedger(motif, gauge).rows)).toEqual({ from: 3, by: 4 })
+    const [first, ...others] = findMends(motif, gauge)
     expect(first!.kind).toBe("leave")
     expect(first!.change).toContain("by round 4")
     expect(first!.motif).toBe(motif)
+    for (const { verdictAfter } of others) expect(verdictAfter).toBe("flat")
   })
 
   it("block what pins can take up", () => {
-    const motif = buildDisc({ basic: "dc" }, [12, 24, 34, 44, 54])
-    const kinds = findMends(motif, gauge).map(({ kind }) => kind)
+    const kinds = findMends(disc(12, 24, 34, 44, 54), gauge).map(({ kind }) => kind)
     expect(kinds[0]).toBe("block")
     expect(kinds.length).toBeGreaterThan(1)
   })
 
   it("do not talk of blocking where nothing can be pinned flat", () => {
-    const motif = buildDisc({ basic: "dc" }, [12, 24, 48, 96, 160])
-    for (const { kind } of findMends(motif, gauge)) expect(["block", "leave"]).not.toContain(kind)
+    for (const { kind } of findMends(disc(12, 24, 48, 96, 160), gauge))
+      expect(["block", "leave"]).not.toContain(kind)
+  })
+
+  it("are judged by the laid-out shape where that is asked for", () => {
+    const mends = findMends(disc(12, 24, 36, 72, 84), hand, { judge: "net" })
+    const [first] = mends.filter(({ kind }) => kind !== "block")
+    expect(first!.judgedBy).toBe("net")
+    expect(first!.verdictAfter).toBe(layOut(first!.motif!, hand, { inSpace: false }).verdict)
+  })
+
+  it("speak the pattern's own terms", () => {
+    for (const { change } of findMends(waving, hand, { terms: "UK" }))
+      expect(change).not.toMatch(/\bdc\b/)
   })
 
   it("find the true correction of pieces broken in one place among the first three", () => {
@@ -80,5 +142,31 @@ describe("remedies", () => {
     const found = trials.filter(({ place }) => place !== null && place <= 3)
     // Asked: 90 of 100. The evidence table runs the hundred.
     expect(found.length).toBeGreaterThanOrEqual(18)
+  })
+})
+
+describe("whole rounds put in and taken out", () => {
+  it("leave a motif that holds together, and undo one another, wherever they stand", () => {
+    const { motif } = planCircle({ stitches: [{ basic: "dc" }], gauge, rounds: 6, corners: 4 })
+    for (let index = 0; index < motif.rounds.length; index++) {
+      const more = applyToMotif(motif, index, { kind: "add-round" })!
+      validateMotif(more)
+      expect(more.rounds.map(({ number }) => number)).toEqual([1, 2, 3, 4, 5, 6, 7])
+      expect(counts(more)[index + 1]).toBe(counts(motif)[index])
+      expect(applyToMotif(more, index + 1, { kind: "drop-round" })).toEqual(motif)
+    }
+  })
+
+  it("do not take out a round of increases from between others", () => {
+    expect(applyToMotif(waving, 3, { kind: "drop-round" })).toBeNull()
+    expect(counts(applyToMotif(waving, 6, { kind: "drop-round" })!)).toHaveLength(6)
+  })
+
+  it("mend a piece with a round too many: it cups", () => {
+    const right = disc(12, 24, 36, 48)
+    const broken = applyToMotif(right, 3, { kind: "add-round" })!
+    expect(keepLedger(broken, hand).verdict).not.toBe("flat")
+    const drop = findMends(broken, hand).find(({ kind }) => kind === "drop-round")
+    expect(drop).toMatchObject({ verdictAfter: "flat", round: 5 })
   })
 })

@@ -1,9 +1,9 @@
 // A change in words, as one maker would say it to another.
 
+import type { ElementChange } from "@roundwright/flatness"
 import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
 import { kindName, type Terms } from "@roundwright/stitches"
-import type { ElementChange } from "./change.ts"
-import type { RoundFacts } from "./edit.ts"
+import type { RoundFacts } from "./mend-summary.ts"
 
 export function describeChange(
   motif: Motif,
@@ -22,7 +22,13 @@ export function describeChange(
       const word = change.stitches < here.stitches ? "fewer" : "more"
       const each = difference === 1 ? "stitch" : "stitches"
       const spread = repeats > 1 ? `, still in ${repeats} repeats` : ""
-      return `Work ${change.stitches} ${stitch} in round ${number} instead of ${here.stitches} (${difference} ${each} ${word}${spread}); carry the difference through the rounds after it.`
+      const later =
+        index === motif.rounds.length - 1
+          ? ""
+          : change.keeps
+            ? "; the rounds after it keep their counts"
+            : "; carry the difference through the rounds after it"
+      return `Work ${change.stitches} ${stitch} in round ${number} instead of ${here.stitches} (${difference} ${each} ${word}${spread})${later}.`
     }
     case "increase": {
       const add = `${change.perRound} ${stitch}`
@@ -39,5 +45,13 @@ export function describeChange(
       return `Make the ch-${change.from} spaces of round ${number} ch-${change.to} spaces.`
     case "hook":
       return `Change to a ${change.toMm} mm hook from round ${number} on.`
+    case "drop-round":
+      return `Leave out round ${number}.`
+    case "add-round":
+      return `Work one more round after round ${number} without increases, ${stitch} in each stitch${here.chains > 0 ? " and chain" : ""}.`
+    case "leave":
+      return `Leave it: what is off works itself out by round ${number}.`
+    case "block":
+      return "Leave it and block it."
   }
 }

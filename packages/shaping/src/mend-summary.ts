@@ -1,9 +1,10 @@
-// Applying a change to a summarised piece, so that a remedy is judged on the whole of it: the rounds
-// worked later follow along.
+// A change applied to a piece summed up in a few numbers a round, so that hundreds can be judged on the whole of it in
+// some milliseconds; the best are then made to the piece itself (mend-motif.ts).
 
+import type { ElementChange, PieceSummary, RoundSummary, StandingPart } from "@roundwright/flatness"
+import { countRound, kindKey, type Round } from "@roundwright/motif"
 import { type Gauge, type StitchKind, sizeOf } from "@roundwright/stitches"
-import type { ElementChange } from "./change.ts"
-import type { PieceSummary, RoundSummary, StandingPart } from "./summary.ts"
+import { mainKind } from "./mend-motif.ts"
 
 /** What is needed of a round to change it: its main stitch and its count. */
 export interface RoundFacts {
@@ -11,25 +12,40 @@ export interface RoundFacts {
   readonly uniform: boolean
   readonly kind: StitchKind
   readonly stitches: number
+  readonly chains: number
   readonly turned: boolean
 }
 
+export function factsOf(round: Round): RoundFacts {
+  const { byKind, stitches, chains } = countRound(round)
+  const kind = mainKind(round)
+  const uniform = byKind.length === 1 && kindKey(kind) === kindKey({ basic: kind.basic })
+  return { kind, stitches, chains, turned: round.turned, uniform }
+}
+
+/** Changes that hold within the rounds there are. */
+export type SummaryChange = Exclude<
+  ElementChange,
+  { readonly kind: "drop-round" | "add-round" | "leave" | "block" }
+>
+
 /**
  * The piece with round `index` changed.
- * count: the round and all later ones differ by the same number of stitches.
+ * count: the round, and all later ones unless they keep theirs, differ by the same number of stitches.
  * increase: from the round on, each round has so many stitches more than the one before.
  * stitch: only this round's height and width change. chains: only this round's runs of that length.
  * hook: sizes of this and all later rounds scale as `sizeFactor`.
  */
-export function applyChange(
+export function applyToSummary(
   piece: PieceSummary,
   index: number,
-  change: ElementChange,
+  change: SummaryChange,
   facts: readonly RoundFacts[],
   gauge: Gauge,
   sizeFactor = 1,
 ): PieceSummary {
   const follow = (round: RoundSummary, i: number): RoundSummary => {
+    if (change.kind === "count" && change.keeps && i > index) return round
     if (change.kind === "count")
       return widen(round, facts[i]!, change.stitches - facts[index]!.stitches)
     if (change.kind === "increase") {

@@ -1,0 +1,138 @@
+// The small changes that are tried on a piece, round by round, as data.
+
+import { bands, type ElementChange, type Ledger } from "@roundwright/flatness"
+import { findCorners, type Motif, repeatsOf } from "@roundwright/motif"
+import { type Gauge, hooks, type StitchKind } from "@roundwright/stitches"
+import { solidFrom } from "./count-changes.ts"
+import type { RoundFacts } from "./mend-summary.ts"
+
+export interface Candidate {
+  /** Index of the round that is changed first. */
+  readonly index: number
+  readonly change: ElementChange
+}
+
+/** A count may be doubled or halved, as a forgotten or doubled increase round does; beyond it the pattern is another one. */
+const furthestFactor = 2
+/** Multiples of the repeat tried on either side. */
+const mostSteps = 4
+/** Stitches a maker exchanges for one another, lowest first, and how far along the list. */
+const ladder: readonly StitchKind["basic"][] = ["sc", "hdc", "dc", "tr", "dtr"]
+const ladderReach = 2
+/** Chains added to or taken from a run. */
+const chainReach = 3
+/** Another hook is worth trying within one millimetre; further off the fabric changes its character. */
+const furthestHookMm = 1
+/** Plans of up to twice this many stitches a round are looked at even where the pattern adds none. */
+const fewestPlanned = 12
+
+export function candidatesFor(
+  motif: Motif,
+  facts: readonly RoundFacts[],
+  ledger: Ledger,
+  gauge: Gauge,
+): Candidate[] {
+  const solid = solidFrom(motif)
+  const corners = findCorners(motif).map(({ count }) => count)
+  const repeats = motif.rounds.map((_, round) => repeatsOf(motif, round))
+  const last = motif.rounds.length - 1
+  const rounds = motif.rounds.flatMap((round, index): Candidate[] => {
+    const own = facts[index]!
+    const off = Math.abs(ledger.rows[index]!.fullness - 1) > bands.flat
+    const counts =
+      index >= solid && own.stitches > 0
+        ? countSteps(
+            own.stitches,
+            corners[index]!,
+            repeats.slice(Math.max(0, index - 1), index + 2),
+          )
+        : []
+    const changes: ElementChange[] = [
+      ...counts.map((by) => ({ kind: "count" as const, stitches: own.stitches + by })),
+      ...(index < last ? counts : []).map((by) => ({
+        kind: "count" as const,
+        stitches: own.stitches + by,
+        keeps: true as const,
+      })),
+      ...otherStitches(own),
+      ...otherChains(round.elements),
+      ...(off ? otherHooks(gauge) : []),
+      { kind: "drop-round" },
+      { kind: "add-round" },
+    ]
+    return changes.map((change) => ({ index, change }))
+  })
+  return [...rounds, ...plansOfIncreases(facts, ledger, corners[last]!, repeats, solid)]
+}
+
+/** Differences that bring the count to whole repeats of its own round or one beside it, or to its corners alike. */
+function countSteps(count: number, corners: number, beside: readonly number[]): number[] {
+  const steps = new Set(beside)
+  const atCorners = 2 * corners
+  if (corners > 0) steps.add(atCorners)
+  const found = new Set<number>()
+  for (const own of steps) {
+    const rest = own === atCorners ? 0 : count % own
+    for (let k = -mostSteps; k <= mostSteps; k++) {
+      const by = k * own - rest
+      const factor = (count + by) / count
+      if (by !== 0 && factor <= furthestFactor && factor >= 1 / furthestFactor) found.add(by)
+    }
+  }
+  return [...found].sort((a, b) => Math.abs(a) - Math.abs(b) || a - b)
+}
+
+function otherStitches({ uniform, kind }: RoundFacts): ElementChange[] {
+  const place = ladder.indexOf(kind.basic)
+  if (!uniform || place < 0) return []
+  return ladder.flatMap((basic, other): ElementChange[] =>
+    other !== place && Math.abs(other - place) <= ladderReach
+      ? [{ kind: "stitch", to: { basic } }]
+      : [],
+  )
+}
+
+function otherChains(elements: Motif["rounds"][number]["elements"]): ElementChange[] {
+  const sizes = new Set(
+    elements.flatMap((element) => (element.type === "chain" ? [element.chains] : [])),
+  )
+  return [...sizes].flatMap((from) =>
+    Array.from({ length: 2 * chainReach + 1 }, (_, i) => from + i - chainReach)
+      .filter((to) => to !== from && to >= 1)
+      .map((to): ElementChange => ({ kind: "chains", from, to })),
+  )
+}
+
+function otherHooks(gauge: Gauge): ElementChange[] {
+  const { hookMm } = gauge.input
+  if (hookMm === undefined) return []
+  return hooks
+    .filter(({ mm }) => mm !== hookMm && Math.abs(mm - hookMm) <= furthestHookMm)
+    .map(({ mm }) => ({ kind: "hook", toMm: mm }))
+}
+
+/**
+ * The same number of stitches added each round from the first that is off, in steps that keep its corners alike, and
+ * the repeats of the round before it or half of them; any number from the first round on.
+ */
+function plansOfIncreases(
+  facts: readonly RoundFacts[],
+  ledger: Ledger,
+  corners: number,
+  repeats: readonly number[],
+  solid: number,
+): Candidate[] {
+  const index = ledger.rows.findIndex((row) => row.round === ledger.fromRound)
+  if (index < solid || index < 0) return []
+  const growths = facts
+    .slice(index)
+    .map(({ stitches }, i) => stitches - (facts[index + i - 1]?.stitches ?? 0))
+  if (growths.length < 2) return []
+  const before = repeats[index - 1] ?? 1
+  const step = corners > 0 ? corners : before % 2 === 0 ? before / 2 : before
+  const most = Math.max(...growths, fewestPlanned) * 2
+  return Array.from({ length: Math.floor(most / step) }, (_, i) => ({
+    index,
+    change: { kind: "increase", perRound: (i + 1) * step },
+  }))
+}

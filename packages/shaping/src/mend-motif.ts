@@ -1,0 +1,122 @@
+// A change made to the piece itself, stitch by stitch, so that it can be judged whole and written out.
+
+import type { ElementChange } from "@roundwright/flatness"
+import { countRound, type Element, kindKey, type Motif, type Round } from "@roundwright/motif"
+import { type StitchKind, turningChainCounts, turningChains } from "@roundwright/stitches"
+import { replaceRound } from "./columns.ts"
+import { changeCount } from "./count-changes.ts"
+import { addPlainRound, dropRound } from "./whole-rounds.ts"
+
+/**
+ * The piece with the change made to round `index`; the piece itself where nothing is to be done. Null where it is
+ * none of stitches and chains, such as another hook, or cannot be carried through the rounds after it.
+ */
+export function applyToMotif(motif: Motif, index: number, change: ElementChange): Motif | null {
+  if (change.kind === "leave" || change.kind === "block") return motif
+  const changed = apply(motif, index, change)
+  return changed && { ...changed, rounds: changed.rounds.map(withOneStart) }
+}
+
+/** The stitch most of a round is made of; sc for a round of chains alone. */
+export function mainKind(round: Round): StitchKind {
+  const { byKind } = countRound(round)
+  const main = byKind.reduce<{ kind: StitchKind; count: number }>(
+    (best, entry) => (entry.count > best.count ? entry : best),
+    { kind: { basic: "sc" }, count: 0 },
+  )
+  return main.kind
+}
+
+/** A starting chain that counts stands for the first stitch of its round and for no other. */
+function withOneStart(round: Round): Round {
+  const { startChain, elements } = round
+  const made = elements.flatMap((element) =>
+    element.type === "stitch" && element.madeOfChains !== undefined ? [element.madeOfChains] : [],
+  )
+  const chains = made[0] ?? startChain?.chains ?? 0
+  return {
+    ...round,
+    elements: elements.map((element, place): Element => {
+      if (element.type !== "stitch") return element
+      const { madeOfChains: _, ...plain } = element
+      const stands = place === 0 && startChain?.counts
+      return stands ? { ...plain, madeOfChains: chains } : plain
+    }),
+  }
+}
+
+function apply(motif: Motif, index: number, change: ElementChange): Motif | null {
+  switch (change.kind) {
+    case "count":
+      return withCount(motif, index, change.stitches, change.keeps === true)
+    case "increase":
+      return growBy(motif, index, change.perRound)
+    case "stitch":
+      return restitched(motif, index, change.to)
+    case "chains":
+      return rechained(motif, index, change.from, change.to)
+    case "drop-round":
+      return dropRound(motif, index)
+    case "add-round":
+      return addPlainRound(motif, index, mainKind(motif.rounds[index]!))
+    default:
+      return null
+  }
+}
+
+function withCount(motif: Motif, index: number, stitches: number, keeps: boolean): Motif | null {
+  const by = stitches - countOf(motif, index)
+  const following = changeCount(motif, index, by)
+  if (!following || !keeps || index === motif.rounds.length - 1) return following
+  return changeCount(following, index + 1, -by)
+}
+
+/** Each round from `index` on has so many stitches more than the one before it. */
+function growBy(motif: Motif, index: number, perRound: number): Motif | null {
+  const start = index === 0 ? 0 : countOf(motif, index - 1)
+  let grown: Motif | null = motif
+  for (let i = index; grown && i < motif.rounds.length; i += 1) {
+    const by = start + perRound * (i - index + 1) - countOf(grown, i)
+    if (by !== 0) grown = changeCount(grown, i, by)
+  }
+  return grown
+}
+
+/** A round of one plain stitch in another; its starting chain becomes that stitch's own. */
+function restitched(motif: Motif, index: number, to: StitchKind): Motif | null {
+  const round = motif.rounds[index]!
+  const { byKind } = countRound(round)
+  const kind = byKind[0]?.kind
+  if (byKind.length !== 1 || !kind || kindKey(kind) !== kindKey({ basic: kind.basic })) return null
+  const elements = round.elements.map((element): Element => {
+    if (element.type !== "stitch") return element
+    const { madeOfChains: _, ...rest } = element
+    return { ...rest, kind: to }
+  })
+  const startChain = { chains: turningChains(to.basic), counts: turningChainCounts(to.basic) }
+  const changed = round.startChain ? { ...round, elements, startChain } : { ...round, elements }
+  return { ...motif, rounds: motif.rounds.map((own, i) => (i === index ? changed : own)) }
+}
+
+/** Null where a later stitch goes into a chain that a run of the new length would not have. */
+function rechained(motif: Motif, index: number, from: number, to: number): Motif | null {
+  const missed = motif.rounds.some((own) =>
+    own.elements.some(
+      (element) =>
+        element.type === "stitch" &&
+        element.anchors.some(
+          (anchor) => anchor.at === "chain" && anchor.round === index && anchor.chain >= to,
+        ),
+    ),
+  )
+  if (missed) return null
+  const elements = motif.rounds[index]!.elements.map(
+    (element): Element =>
+      element.type === "chain" && element.chains === from ? { ...element, chains: to } : element,
+  )
+  return replaceRound(motif, index, elements)
+}
+
+function countOf(motif: Motif, index: number): number {
+  return countRound(motif.rounds[index]!).stitches
+}
