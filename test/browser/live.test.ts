@@ -227,11 +227,12 @@ describe("a remedy", () => {
   it("can be tried: the pattern changes, and with it the verdict", () =>
     withPage(async (page) => {
       await write(page, 1, doubled)
+      const remedy = page.locator("#cell-6 ol > li").first()
+      const promised = /Then it (\w+ flat)/.exec((await remedy.textContent()) ?? "")?.[1]
       await page.getByRole("button", { name: /^Try it: .* remedy 1$/ }).click()
       await settled(page)
       expect(await area(page, 1).inputValue()).not.toBe(doubled)
-      expect(await said(page)).toMatch(/lies flat/i)
-      expect(await page.locator("#cell-6").textContent()).toContain("Nothing to change")
+      expect((await said(page))?.toLowerCase()).toContain(promised)
       await page.getByRole("button", { name: "Undo" }).click()
       await settled(page)
       expect(await area(page, 1).inputValue()).toBe(doubled)
@@ -285,7 +286,7 @@ describe("squaring", () => {
 describe("a long search", () => {
   it("can be stopped, and the page goes on meanwhile and after", async () => {
     const text = `${notebook}\n${fence}squaring of=disc\n${fence}\n`
-    const square = () => ({ proposals: [], lengthUnit: "mm" as const })
+    const square = () => ({ proposals: [], heights: [] })
     const { html } = await renderNotebook(text, { live: true, square })
     await withPage(
       async (page) => {

@@ -11,7 +11,7 @@ import { openBrowser, openPage, settled, unsoundParts } from "./open-page.ts"
 const folder = new URL("../../reports/", import.meta.url)
 const notebooks = new Map<string, string>([
   ...readdirSync(folder)
-    .filter((name) => name.endsWith(".md"))
+    .filter((name) => name.endsWith(".md") && name !== "index.md")
     .map((name) => [name, readFileSync(new URL(name, folder), "utf8")] as const),
   ["the blank page", blankNotebook()],
 ])

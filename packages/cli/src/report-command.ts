@@ -1,7 +1,9 @@
-// `roundwright report NOTEBOOK` and `roundwright new`: a notebook to one HTML file.
+// `roundwright report NOTEBOOK...` and `roundwright new`: notebooks to HTML files, and an index of several.
 
-import { basename } from "node:path"
+import { basename, join } from "node:path"
+import type { NotebookResult } from "@roundwright/notebook"
 import { readText, writePage } from "./files.ts"
+import { type NotebookFile, notebooksOf, pageName } from "./notebook-files.ts"
 import type { Surroundings } from "./surroundings.ts"
 
 export interface ReportRequest {
@@ -12,24 +14,69 @@ export interface ReportRequest {
 }
 
 export async function runReport(request: ReportRequest, around: Surroundings): Promise<number> {
-  const [file, ...more] = request.files
-  if (file === undefined || more.length > 0) {
-    around.err("roundwright report: name one notebook (a Markdown file).\n")
+  const { files, out, plain } = request
+  const [first, ...more] = files
+  if (first === undefined) {
+    around.err("roundwright report: name a notebook (a Markdown file) or a folder of them.\n")
     return 2
   }
-  const read = readText(around.cwd, file)
+  const found = notebooksOf(around.cwd, files)
+  if ("fault" in found) {
+    around.err(`roundwright report: ${found.fault}\n`)
+    return 2
+  }
+  if (more.length > 0 || found.isFolder)
+    return reportAll(found.notebooks, found.index, out, plain, around)
+  const target = out ?? pageName(first)
+  const read = readText(around.cwd, first)
   if ("fault" in read) {
     around.err(`roundwright report: ${read.fault}\n`)
     return 2
   }
-  const target = request.out ?? `${basename(file).replace(/\.(md|markdown)$/i, "")}.html`
-  return writeNotebook("report", read.text, target, !request.plain, around)
+  return (await writeNotebook("report", read.text, target, !plain, around)).status
 }
 
 /** A page for a motif of one's own: a pattern to write over, everything else following. */
 export async function runNew(out: string | undefined, around: Surroundings): Promise<number> {
   const { blankNotebook } = await import("@roundwright/notebook")
-  return writeNotebook("new", blankNotebook(), out ?? "my-motif.html", true, around)
+  const target = out ?? "my-motif.html"
+  return (await writeNotebook("new", blankNotebook(), target, true, around, "no searches")).status
+}
+
+/** A page for each notebook, and the index. */
+async function reportAll(
+  notebooks: readonly NotebookFile[],
+  index: string | null,
+  out: string | undefined,
+  plain: boolean,
+  around: Surroundings,
+): Promise<number> {
+  const { computeNotebook, linksIn, renderIndex } = await import("@roundwright/notebook")
+  const folder = out ?? "."
+  const order = index === null ? [] : linksIn(index)
+  const place = (file: string) => {
+    const at = order.indexOf(basename(file))
+    return at < 0 ? order.length : at
+  }
+  const sorted = [...notebooks].sort((a, b) => place(a.file) - place(b.file))
+  const entries: { file: string; notebook: NotebookResult }[] = []
+  let status = 0
+  for (const { file, text } of sorted) {
+    const page = pageName(file)
+    const written = await writeNotebook("report", text, join(folder, page), !plain, around)
+    status = Math.max(status, written.status)
+    if (written.notebook) entries.push({ file: page, notebook: written.notebook })
+  }
+  const introduction = index === null ? null : await computeNotebook(index)
+  const html = await renderIndex(
+    introduction ? { title: introduction.title, introduction } : { title: "Reports" },
+    entries,
+  )
+  const target = join(folder, "index.html")
+  const fault = writePage(around.cwd, target, html)
+  if (fault) around.err(`roundwright report: ${fault}\n`)
+  else around.out(`The index: written to ${target}\n`)
+  return fault ? 2 : status
 }
 
 async function writeNotebook(
@@ -38,17 +85,19 @@ async function writeNotebook(
   target: string,
   live: boolean,
   around: Surroundings,
-): Promise<number> {
+  mode?: "no searches",
+): Promise<{ readonly status: number; readonly notebook: NotebookResult | null }> {
   // Loaded only here: pages need the chart and Markdown libraries, `check` does not.
-  const { renderNotebook } = await import("@roundwright/notebook")
-  const page = await renderNotebook(markdown, { live })
-  const fault = writePage(around.cwd, target, page.html)
+  const { computeNotebook, renderLivePage, renderPage } = await import("@roundwright/notebook")
+  const notebook = await computeNotebook(markdown, mode ? { square: () => null } : {})
+  const html = live ? await renderLivePage(notebook, markdown) : await renderPage(notebook)
+  const fault = writePage(around.cwd, target, html)
   if (fault) {
     around.err(`roundwright ${command}: ${fault}\n`)
-    return 2
+    return { status: 2, notebook: null }
   }
-  around.out(`${page.title}: written to ${target}\n`)
-  const toMend = page.problems.filter((problem) => problem.severity !== "note")
+  around.out(`${notebook.title}: written to ${target}\n`)
+  const toMend = notebook.problems.filter((problem) => problem.severity !== "note")
   for (const problem of toMend) around.out(`  line ${problem.line}: ${problem.message}\n`)
-  return toMend.length > 0 ? 1 : 0
+  return { status: toMend.length > 0 ? 1 : 0, notebook }
 }

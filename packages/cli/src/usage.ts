@@ -17,10 +17,12 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
                      [--hook '4 mm'] [--json]
       Counts per round of a flat disc.
   roundwright report NOTEBOOK [--out FILE.html] [--plain]
+  roundwright report NOTEBOOK... | FOLDER [--out FOLDER] [--plain]
       Renders a Markdown notebook to one HTML file, by default NOTEBOOK.html
       in the folder you are in. The page can be changed where it stands and its
-      results follow; --plain leaves the script out. An existing file that is
-      not such a page is never overwritten.
+      results follow; --plain leaves the script out. Several notebooks, or a
+      folder of them, become as many pages with an index.html that leads to
+      them. An existing file that is not such a page is never overwritten.
   roundwright new [--out FILE.html]
       Writes a page for a motif of your own: open it, write, see the verdict.
   roundwright help

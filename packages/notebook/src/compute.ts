@@ -1,20 +1,23 @@
 // Computing a notebook: Markdown in, data out.
 //
-// Order: all patterns are checked first (with their gauge cells), then the calculations in the order
-// of the text, then the results, then the values in the prose. So the first paragraph can tell what
-// is worked out further down, and a name is given a value once only.
+// Order: circles are planned and all patterns checked (with their gauge cells), searches made, then the
+// calculations in the order of the text, then the results and the values in the prose. So the first
+// paragraph can tell what is worked out further down, and a name is given a value once only. Where a
+// chart or a figure needs the shape of a piece, that piece is laid out, and the calculations are made anew.
 
 import { type CheckResult, checkPattern } from "@roundwright/assessment"
-import { chartByName } from "@roundwright/charts"
-import { RoundwrightError } from "@roundwright/numerics"
 import { computeCalculation, type Scope } from "./calculation/cell.ts"
 import { computeValues } from "./calculation/inline.ts"
+import type { Figure } from "./calculation/names.ts"
 import { namesOf } from "./calculation/names.ts"
 import { findCells, type WrittenCell } from "./cells.ts"
+import { planCell } from "./circle.ts"
+import { computeResult, needsShape } from "./compute-results.ts"
+import { type LaidOutPattern, layOutPattern, withShape } from "./laid-out-pattern.ts"
 import { brokenLimit, mostCells } from "./limits.ts"
 import { cleanText, type MarkdownTree, parseMarkdown, plainText, startOf } from "./markdown.ts"
 import { checkPatterns } from "./patterns.ts"
-import { noPattern, problemAt, type Report } from "./problems.ts"
+import { problemAt, type Report } from "./problems.ts"
 import type {
   Cell,
   CellContent,
@@ -23,18 +26,13 @@ import type {
   NotebookProblem,
   NotebookResult,
 } from "./result.ts"
-import { type SquaringRequest, type SquaringResult, squarePattern } from "./squaring.ts"
-import { readRequest } from "./squaring-request.ts"
+import { runSearches, type SearchOptions } from "./searches.ts"
 
-export interface ComputeOptions {
+export interface ComputeOptions extends SearchOptions {
   /** Checks a pattern's text; `checkPattern` when absent. A page may pass one that remembers. */
   readonly check?: (text: string) => CheckResult
-  /** Searches for a squaring cell; `squarePattern` when absent. Null: the search is not made now. */
-  readonly square?: (
-    own: string,
-    gauge: readonly string[],
-    request: SquaringRequest,
-  ) => SquaringResult | null
+  /** Lays a pattern out; `layOutPattern` when absent. Null: it is not laid out now. */
+  readonly layOut?: (text: string) => LaidOutPattern | null
 }
 
 /** Computes every cell and value. Never throws on anything a text can hold. */
@@ -67,101 +65,93 @@ export async function computeNotebook(
   const report = (problem: NotebookProblem) => problems.push(problem)
   for (const cell of written) cell.problems.forEach(report)
   const contents = new Map<number, CellContent>()
-  const patterns = checkPatterns(written, contents, report, options.check ?? checkPattern)
-  const scope: Scope = {
-    values: new Map(),
-    patterns: new Map([...patterns].map(([name, { result }]) => [name, namesOf(result)])),
+  const patterns = new Map(
+    checkPatterns(
+      written,
+      plansOf(written, report),
+      contents,
+      report,
+      options.check ?? checkPattern,
+    ),
+  )
+  const searched = runSearches(written, patterns, contents, options, report)
+  let reckoned = await reckon(written, tree, patterns, searched)
+  const pieces = new Map<string, LaidOutPattern>()
+  const layOut = options.layOut ?? layOutPattern
+  const wanted = new Set([...needsShape(written, patterns), ...wantedIn(reckoned)])
+  for (const name of wanted) {
+    const pattern = patterns.get(name)
+    if (!pattern?.result.laidOut) continue
+    const laid = layOut(pattern.readText)
+    if (laid) pieces.set(name, laid)
+    patterns.set(name, laid ? withShape(pattern, laid) : { ...pattern, unlaid: true })
   }
-  for (const cell of written)
-    if (cell.kind === "calculation" && cell.options)
-      contents.set(cell.index, await computeCalculation(cell, scope, report))
+  if (pieces.size > 0) reckoned = await reckon(written, tree, patterns, searched)
+  reckoned.problems.forEach(report)
+  for (const [index, content] of reckoned.calculations) contents.set(index, content)
   for (const cell of written) {
-    const content = computeResult(cell, patterns, report)
+    const content = computeResult(cell, patterns, pieces, contents.get(cell.index), report)
     if (content) contents.set(cell.index, content)
-    if (content?.kind === "squaring")
-      contents.set(cell.index, searched(cell, content, contents, options, report))
   }
-  const values = await computeValues(tree, scope, report)
   problems.sort((a, b) => a.line - b.line || a.column - b.column)
   return {
-    title: titleOf(tree, values),
+    title: titleOf(tree, reckoned.values),
     tree,
     cells: written.map((cell) => finished(cell, contents, problems)),
-    values,
+    values: reckoned.values,
     problems,
+    patterns: [...patterns.values()],
   }
 }
 
-function computeResult(
-  cell: WrittenCell,
+function plansOf(written: readonly WrittenCell[], report: Report) {
+  return new Map(
+    written.flatMap((cell) => {
+      const plan = cell.kind === "circle" && cell.options ? planCell(cell, report) : null
+      return plan ? [[cell.index, plan] as const] : []
+    }),
+  )
+}
+
+/** Everything that is calculated by the writer's own lines. */
+interface Reckoned {
+  readonly calculations: ReadonlyMap<number, CellContent>
+  readonly values: readonly InlineValue[]
+  readonly problems: readonly NotebookProblem[]
+}
+
+async function reckon(
+  written: readonly WrittenCell[],
+  tree: MarkdownTree,
   patterns: ReadonlyMap<string, CheckedPattern>,
-  report: Report,
-): CellContent | null {
-  const { kind, options } = cell
-  if (!options || kind === "pattern" || kind === "gauge" || kind === "calculation") return null
-  const only = patterns.size === 1 ? [...patterns.keys()][0] : undefined
-  const name = options.of ?? only
-  const pattern = name === undefined ? undefined : patterns.get(name)
-  if (!pattern) {
-    report(noPattern(cell, name, [...patterns.keys()]))
-    return null
+  searched: ReadonlyMap<string, ReadonlyMap<string, Figure>>,
+): Promise<Reckoned> {
+  const problems: NotebookProblem[] = []
+  const report = (problem: NotebookProblem) => problems.push(problem)
+  const scope: Scope = {
+    values: new Map(),
+    patterns: new Map([
+      ...[...patterns].map(([name, { result }]) => [name, namesOf(result, name)] as const),
+      ...searched,
+    ]),
   }
-  if (kind === "squaring") {
-    const request = readRequest(cell, report)
-    return request && { kind, pattern, request, found: null }
-  }
-  if (kind !== "chart") return { kind, pattern }
-  const chart = options.name!
-  try {
-    const wide = chartByName(chart, pattern.result, { widthPx: chartWidths.wide })
-    const narrow = chartByName(chart, pattern.result, { widthPx: chartWidths.narrow })
-    return { kind, name: chart, pattern, wide, narrow }
-  } catch (error) {
-    if (!(error instanceof RoundwrightError)) throw error
-    report({ ...problemAt(cell.line, 1, error.code, error.message, error.hint), cell: cell.index })
-    return null
-  }
+  const calculations = new Map<number, CellContent>()
+  for (const cell of written)
+    if (cell.kind === "calculation" && cell.options)
+      calculations.set(cell.index, await computeCalculation(cell, scope, report))
+  return { calculations, values: await computeValues(tree, scope, report), problems }
 }
 
-type SquaringContent = Extract<CellContent, { kind: "squaring" }>
-
-/** The content of a squaring cell with what the search found. */
-function searched(
-  cell: WrittenCell,
-  content: SquaringContent,
-  contents: ReadonlyMap<number, CellContent>,
-  options: ComputeOptions,
-  report: Report,
-): SquaringContent {
-  const { name, text } = content.pattern
-  const others = [...contents.values()].filter((one) => one.kind === "squaring")
-  if (others.length > mostSearches) {
-    const message = `There are more than ${mostSearches} squaring cells.`
-    report({
-      ...problemAt(cell.line, 1, "too-many-searches", message, "Split the notebook."),
-      cell: cell.index,
-    })
-    return content
-  }
-  const search = options.square ?? squarePattern
-  return { ...content, found: search(text, gaugeLinesOf(contents.values(), name), content.request) }
+/** Patterns whose shape a calculation or a value used. */
+function wantedIn({ calculations, values }: Reckoned): string[] {
+  const wanted = [
+    ...[...calculations.values()].flatMap((content) =>
+      content.kind === "later" ? content.wanted.map((one) => one.wanted) : [],
+    ),
+    ...values.flatMap((value) => (value.wanted ? [value.wanted] : [])),
+  ]
+  return wanted.flatMap(({ pattern }) => (pattern === null ? [] : [pattern]))
 }
-
-/** A search takes seconds. */
-const mostSearches = 4
-
-/** Lines of the gauge cell set over a pattern; empty when there is none. */
-export function gaugeLinesOf(
-  contents: Iterable<CellContent | null>,
-  name: string,
-): readonly string[] {
-  for (const content of contents)
-    if (content?.kind === "gauge" && content.of === name) return content.lines
-  return []
-}
-
-/** The reading measure of the page, and a phone of 360 px without its margins. */
-const chartWidths = { wide: 640, narrow: 328 } as const
 
 function finished(
   cell: WrittenCell,
@@ -192,5 +182,6 @@ function unread(problem: NotebookProblem): NotebookResult {
     cells: [],
     values: [],
     problems: [problem],
+    patterns: [],
   }
 }

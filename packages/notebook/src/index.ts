@@ -1,6 +1,7 @@
 export * from "./blank-notebook.ts"
 export { type ComputeOptions, computeNotebook } from "./compute.ts"
-export { type IndexEntry, renderIndex } from "./page/index-page.ts"
+export { linksIn } from "./links.ts"
+export { type IndexEntry, type IndexHead, renderIndex } from "./page/index-page.ts"
 export {
   type RenderedNotebook,
   type RenderNotebookOptions,

@@ -1,7 +1,7 @@
 // The options each kind of cell takes, checked with valibot; an unknown or ill-formed one is a
 // problem at its place.
 
-import { chartNames } from "@roundwright/charts"
+import { chartNames, shapeChartNames } from "@roundwright/charts"
 import * as v from "valibot"
 import type { CellKind } from "./result.ts"
 
@@ -25,6 +25,9 @@ export const reservedNames: ReadonlySet<string> = new Set(
 
 const of = v.optional(patternName)
 
+/** Every chart a cell may ask for. */
+const allCharts = [...chartNames, ...shapeChartNames]
+
 const schemas = {
   pattern: v.strictObject({ name: patternName }),
   gauge: v.strictObject({ for: patternName }),
@@ -34,9 +37,12 @@ const schemas = {
   remedies: v.strictObject({ of }),
   problems: v.strictObject({ of }),
   squaring: v.strictObject({ of }),
+  heights: v.strictObject({ of }),
+  circle: v.strictObject({ name: patternName }),
+  transitions: v.strictObject({ name: patternName }),
   chart: v.strictObject({
     of,
-    name: v.picklist(chartNames, `must be one of ${chartNames.join(", ")}`),
+    name: v.picklist(allCharts, `must be one of ${allCharts.join(", ")}`),
   }),
 } as const
 
@@ -88,5 +94,8 @@ export const fenceForms: Readonly<Record<CellKind, string>> = {
   remedies: "remedies of=NAME",
   problems: "problems of=NAME",
   squaring: "squaring of=NAME",
-  chart: `chart of=NAME name=CHART, where CHART is ${chartNames.join(", ")}`,
+  heights: "heights of=NAME",
+  circle: "circle name=NAME",
+  transitions: "transitions name=NAME",
+  chart: `chart of=NAME name=CHART, where CHART is ${allCharts.join(", ")}`,
 }

@@ -7,29 +7,31 @@
 import type { CheckResult } from "@roundwright/assessment"
 import type { Problem } from "@roundwright/instructions"
 import type { WrittenCell } from "./cells.ts"
+import type { CirclePlan } from "./circle.ts"
 import { noPattern, type Report, twice } from "./problems.ts"
 import type { CellContent, CheckedPattern, NotebookProblem } from "./result.ts"
 
 /**
- * Checks every pattern of a notebook and fills in what pattern and gauge cells gave.
+ * Checks every pattern of a notebook and fills in what pattern, circle and gauge cells gave.
+ * @param plans what was planned in circle cells, by cell; a plan is a pattern by the name of its cell
  * @returns the patterns by name
  */
 export function checkPatterns(
   cells: readonly WrittenCell[],
+  plans: ReadonlyMap<number, CirclePlan>,
   contents: Map<number, CellContent>,
   report: Report,
   check: (text: string) => CheckResult,
 ): ReadonlyMap<string, CheckedPattern> {
   const gauges = new Map<string, GaugeLines>()
   const named = new Map<string, WrittenCell>()
-  for (const cell of cells)
-    if (cell.kind === "pattern" && cell.options) {
-      const name = cell.options.name!
-      const first = named.get(name)
-      if (first)
-        report(twice(cell, `A pattern called ${name} stands in line ${first.line} already.`))
-      else named.set(name, cell)
-    }
+  for (const cell of cells) {
+    const name = cell.options?.name
+    if (name === undefined || cell.kind === "chart") continue
+    const first = named.get(name)
+    if (first) report(twice(cell, `The name ${name} is given in line ${first.line} already.`))
+    else named.set(name, cell)
+  }
   for (const cell of cells)
     if (cell.kind === "gauge" && cell.options) {
       const name = cell.options.for!
@@ -44,12 +46,18 @@ export function checkPatterns(
     }
   const patterns = new Map<string, CheckedPattern>()
   for (const [name, cell] of named) {
+    const plan = plans.get(cell.index)
+    if (cell.kind !== "pattern" && !plan) continue
+    const text = plan?.text ?? cell.text
     const gauge = gauges.get(name)
-    const { result, gaugeProblems } = checkUnderGauge(cell.text, gauge, check)
-    const pattern = { name, text: cell.text, result }
+    const { result, readText, gaugeProblems } = checkUnderGauge(text, gauge, check)
+    const pattern = { name, text, readText, result, unlaid: false }
     patterns.set(name, pattern)
-    contents.set(cell.index, { kind: "pattern", pattern })
-    for (const problem of result.problems) report(moved(problem, cell))
+    contents.set(
+      cell.index,
+      plan ? { kind: "circle", pattern, plan } : { kind: "pattern", pattern },
+    )
+    if (!plan) for (const problem of result.problems) report(moved(problem, cell))
     if (gauge) for (const problem of gaugeProblems) report(moved(problem, cells[gauge.cell]!))
   }
   return patterns
@@ -81,6 +89,7 @@ interface GaugeLines {
 
 interface PatternCheck {
   readonly result: CheckResult
+  readonly readText: string
   /** Problems in the lines of the gauge cell; their lines count from 1 inside that cell. */
   readonly gaugeProblems: readonly Problem[]
 }
@@ -91,7 +100,7 @@ function checkUnderGauge(
   gauge: GaugeLines | undefined,
   check: (text: string) => CheckResult,
 ): PatternCheck {
-  if (!gauge) return { result: check(text), gaugeProblems: [] }
+  if (!gauge) return { result: check(text), readText: text, gaugeProblems: [] }
   const { joined, title } = joinGauge(text, gauge.lines)
   const result = check(joined)
   const gaugeProblems: Problem[] = []
@@ -103,7 +112,7 @@ function checkUnderGauge(
     else if (problem.line <= title) problems.push(problem)
     else problems.push({ ...problem, line: problem.line - gauge.lines.length })
   }
-  return { result: { ...result, problems }, gaugeProblems }
+  return { result: { ...result, problems }, readText: joined, gaugeProblems }
 }
 
 /**

@@ -3,8 +3,11 @@
 
 import type { CheckResult } from "@roundwright/assessment"
 import type { ChartSpec } from "@roundwright/charts"
+import type { Wanted } from "./calculation/names.ts"
+import type { CirclePlan } from "./circle.ts"
 import type { MarkdownTree } from "./markdown.ts"
 import type { SquaringRequest, SquaringResult } from "./squaring.ts"
+import type { TransitionsRequest, TransitionsResult } from "./transitions.ts"
 
 /** The kinds of cell, by the first word after the fence. */
 export const cellKinds = [
@@ -16,6 +19,9 @@ export const cellKinds = [
   "remedies",
   "problems",
   "squaring",
+  "heights",
+  "circle",
+  "transitions",
   "chart",
 ] as const
 
@@ -38,9 +44,13 @@ export interface NotebookProblem {
 /** A pattern that was checked, with the gauge lines that were set over it. */
 export interface CheckedPattern {
   readonly name: string
-  /** As it stands in the cell. */
+  /** As it stands in the cell; of a circle cell, as it was planned. */
   readonly text: string
+  /** As it was read, with the lines of the gauge cell set in. */
+  readonly readText: string
   readonly result: CheckResult
+  /** True while the shape is wanted and still to be laid out; the result is then the ledger's alone. */
+  readonly unlaid: boolean
 }
 
 /** One line of a calculation. `name` is null for an expression that is only shown. */
@@ -54,12 +64,33 @@ export interface CalculationLine {
 
 /** What a cell gave. `pattern` below is the pattern a result cell is about. */
 export type CellContent =
+  | LaterContent
   | { readonly kind: "pattern"; readonly pattern: CheckedPattern }
   | { readonly kind: "gauge"; readonly of: string; readonly lines: readonly string[] }
   | { readonly kind: "calculation"; readonly lines: readonly CalculationLine[] }
   | {
       readonly kind: "verdict" | "ledger" | "remedies" | "problems"
       readonly pattern: CheckedPattern
+    }
+  | {
+      readonly kind: "circle"
+      /** The plan, which is a pattern like any other. */
+      readonly pattern: CheckedPattern
+      readonly plan: CirclePlan
+    }
+  | {
+      readonly kind: "transitions"
+      readonly request: TransitionsRequest
+      /** Null when the search was not made. */
+      readonly found: TransitionsResult | null
+      readonly charts: ChartPair | null
+    }
+  | {
+      readonly kind: "heights"
+      readonly pattern: CheckedPattern
+      readonly request: SquaringRequest
+      readonly found: SquaringResult | null
+      readonly charts: ChartPair | null
     }
   | {
       readonly kind: "squaring"
@@ -72,10 +103,20 @@ export type CellContent =
       readonly kind: "chart"
       readonly name: string
       readonly pattern: CheckedPattern
-      /** Drawn for a page's measure and for a phone. */
-      readonly wide: ChartSpec
-      readonly narrow: ChartSpec
+      readonly charts: ChartPair
     }
+
+/** A chart drawn for a page's measure and for a phone. */
+export interface ChartPair {
+  readonly wide: ChartSpec
+  readonly narrow: ChartSpec
+}
+
+/** What a cell says before everything is worked out: that its answer is still to come. */
+export interface LaterContent {
+  readonly kind: "later"
+  readonly wanted: readonly Wanted[]
+}
 
 export interface Cell {
   readonly index: number
@@ -98,6 +139,8 @@ export interface InlineValue {
   /** Ready to show; null when it failed. */
   readonly value: string | null
   readonly problem: NotebookProblem | null
+  /** Set when the value is still to come, and what it waits for. */
+  readonly wanted?: Wanted["wanted"]
 }
 
 export interface NotebookResult {
@@ -108,4 +151,5 @@ export interface NotebookResult {
   readonly values: readonly InlineValue[]
   /** All of them, in the order of the text. */
   readonly problems: readonly NotebookProblem[]
+  readonly patterns: readonly CheckedPattern[]
 }

@@ -4,8 +4,16 @@
 import { readPattern } from "@roundwright/instructions"
 import { countRound } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
-import { type PublishedProposal, readStitchList, squareProposals } from "@roundwright/shaping"
-import { gaugeFrom } from "@roundwright/stitches"
+import { assumedScWidthMm } from "@roundwright/relaxation"
+import {
+  cornerTable,
+  type HeightRow,
+  type PublishedProposal,
+  publishProposal,
+  readStitchList,
+  squareCircle,
+} from "@roundwright/shaping"
+import { type Gauge, gaugeFrom } from "@roundwright/stitches"
 import { joinGauge } from "./patterns.ts"
 
 /** What is asked for. */
@@ -20,7 +28,12 @@ export interface SquaringRequest {
 
 /** What came of it: proposals, best first, or why there are none. */
 export type SquaringResult =
-  | { readonly proposals: readonly PublishedProposal[]; readonly lengthUnit: "mm" | "sc widths" }
+  | {
+      /** Lengths in mm; where the gauge knows none, of worsted yarn, and the notes say so. */
+      readonly proposals: readonly PublishedProposal[]
+      /** Side and corner heights of the best proposal, in mm. */
+      readonly heights: readonly HeightRow[]
+    }
   | { readonly fault: string; readonly hint: string }
 
 /** What a squaring cell asks for when it says nothing else. */
@@ -69,15 +82,31 @@ export function squarePattern(
     }
   try {
     const sizes = gaugeFrom(reading.gauge)
-    const { proposals } = squareProposals(motif, sizes, own, {
+    const proposals = squareCircle(motif, sizes, {
       corners: request.corners,
       rounds: request.rounds,
       stitches: readStitchList(request.stitches),
       proposals: mostProposals,
     })
-    return { proposals, lengthUnit: sizes.absolute ? "mm" : "sc widths" }
+    const best = proposals[0]
+    return {
+      proposals: proposals.map((proposal) => publishProposal(proposal, own, sizes)),
+      heights: best ? inMillimetres(cornerTable(best, sizes), sizes) : [],
+    }
   } catch (error) {
     if (!(error instanceof RoundwrightError)) throw error
     return { fault: error.message, hint: error.hint }
   }
+}
+
+function inMillimetres(rows: readonly HeightRow[], gauge: Gauge): HeightRow[] {
+  const mmPerUnit = gauge.absolute ? 1 : assumedScWidthMm / gauge.scWidthMm
+  return rows.map((row) => ({
+    ...row,
+    fromMm: row.fromMm * mmPerUnit,
+    toMm: row.toMm * mmPerUnit,
+    mustMm: row.mustMm * mmPerUnit,
+    movesMm: row.movesMm * mmPerUnit,
+    leftMm: row.leftMm * mmPerUnit,
+  }))
 }

@@ -1,9 +1,10 @@
 import { createHash } from "node:crypto"
 import { describe, expect, it } from "vitest"
-import { renderIndex, renderNotebook } from "../src/index.ts"
+import { computeNotebook, linksIn, renderIndex, renderNotebook } from "../src/index.ts"
 import { cell, checkCounts } from "./made.ts"
 
 const render = (markdown: string) => renderNotebook(markdown, { check: checkCounts })
+const compute = (markdown: string) => computeNotebook(markdown, { check: checkCounts })
 const disc = cell("pattern name=disc", "6 12 18 44 50")
 const everything =
   disc +
@@ -191,13 +192,24 @@ describe("an index", () => {
       },
       { file: "c.html", markdown: "" },
     ]
-    const html = await renderIndex("Reports", entries, { check: checkCounts })
+    const computed = await Promise.all(
+      entries.map(async ({ file, markdown }) => ({ file, notebook: await compute(markdown) })),
+    )
+    const introduction = await compute("# Not this\n\nTwice two is `= 2 * 2`.\n\n- [a](a.md)")
+    const html = await renderIndex({ title: "Reports", introduction }, computed)
     expect(html).toContain('<h2><a href="./a.html">First</a></h2>')
     expect(html).toContain('<span class="value" title="1 + 1">2</span>')
     expect(html).not.toContain("More.")
     expect(html).toContain('href="./%22%3E%3Cscript%3E%26.html"')
     expect(html).not.toMatch(/<script|<img|javascript:/)
     expect(html.match(/<li>/g)).toHaveLength(3)
-    expect(await renderIndex("Reports", entries, { check: checkCounts })).toBe(html)
+    expect(html).toMatch(/<h1>Reports<\/h1><p>Twice two is <span[^>]*>4<\/span>\.<\/p><ul/)
+    expect(html).not.toContain("Not this")
+    expect(await renderIndex({ title: "Reports", introduction }, computed)).toBe(html)
+  })
+
+  it("knows the files a text links to, in order and once", () => {
+    const text = "[b](./b.md) and [a](a.md#part), [b](b.md)\n\n`[c](c.md)` [d](https://d.example)"
+    expect(linksIn(text)).toEqual(["b.md", "a.md", "https://d.example"])
   })
 })

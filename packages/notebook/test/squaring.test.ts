@@ -11,14 +11,15 @@ const circle =
 const request = { corners: 4, rounds: 1, stitches: "sc, hdc, dc" }
 
 describe("a squaring cell", () => {
-  it("gives proposals whose text reads as the piece with as many rounds and corners as were wanted", () => {
+  it("gives proposals whose text reads as the piece with as many rounds as were wanted, the best with as many corners", () => {
     const found = squarePattern(circle, [], request)
     if ("fault" in found) throw new Error(found.fault)
     expect(found.proposals.length).toBeGreaterThan(0)
-    expect(found.lengthUnit).toBe("mm")
+    expect(found.heights.length).toBeGreaterThan(0)
+    expect(checkPattern(found.proposals[0]!.text).motif).toMatchObject({ rounds: 3, corners: 4 })
     for (const { text } of found.proposals) {
       const { motif, problems } = checkPattern(text)
-      expect(motif).toMatchObject({ rounds: 3, corners: 4 })
+      expect(motif).toMatchObject({ rounds: 3, symmetry: 4 })
       expect(problems.filter(({ severity }) => severity === "error")).toEqual([])
       expect(text).toContain("Fasten off.")
     }
@@ -62,7 +63,8 @@ describe("a squaring cell", () => {
 
   it("is searched for at most four times in a notebook", async () => {
     let searches = 0
-    const text = cell("pattern name=a", circle) + cell("squaring of=a").repeat(6)
+    const asked = [3, 4, 5, 6, 7, 8].map((k) => cell("squaring of=a", `Corners: ${k}`))
+    const text = cell("pattern name=a", circle) + asked.join("")
     const { problems } = await computeNotebook(text, {
       square: () => {
         searches += 1

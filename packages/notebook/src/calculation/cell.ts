@@ -4,9 +4,11 @@ import { RoundwrightError } from "@roundwright/numerics"
 import type { WrittenCell } from "../cells.ts"
 import { reservedNames } from "../options.ts"
 import type { CalculationLine, CellContent, NotebookProblem } from "../result.ts"
-import { evaluate } from "./evaluate.ts"
+import { evaluate, nameGiven } from "./evaluate.ts"
+import { StillToCome } from "./faults.ts"
 import { formatValue } from "./format.ts"
 import { loadMath, type MathTools } from "./math.ts"
+import type { Wanted } from "./names.ts"
 import { isTaken, namesIn, type Scope } from "./scope.ts"
 
 export type { Scope } from "./scope.ts"
@@ -23,6 +25,7 @@ export async function computeCalculation(
   const math = await loadMath()
   const written = cell.text.split(/\r\n|\r|\n/)
   const lines: CalculationLine[] = []
+  const wanted: Wanted[] = []
   written.slice(0, mostLines).forEach((line, index) => {
     if (line.trim() === "") return
     const [source, comment] = splitRemark(line)
@@ -33,6 +36,12 @@ export async function computeCalculation(
     try {
       lines.push({ ...computeLine(source, cell, scope, math), comment })
     } catch (error) {
+      if (error instanceof StillToCome) {
+        const name = nameGiven(source)
+        if (name !== null && !isTaken(name, scope)) scope.values.set(name, { wanted: error.wanted })
+        wanted.push({ wanted: error.wanted })
+        return
+      }
       if (!(error instanceof RoundwrightError)) throw error
       lines.push({ source, name: null, value: null, comment })
       report(problemIn(cell, index + 1, line, error))
@@ -49,7 +58,7 @@ export async function computeCalculation(
         }),
       ),
     )
-  return { kind: "calculation", lines }
+  return wanted.length > 0 ? { kind: "later", wanted } : { kind: "calculation", lines }
 }
 
 function computeLine(

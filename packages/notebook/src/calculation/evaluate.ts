@@ -25,7 +25,7 @@ export interface Expression {
   readonly value: Value
 }
 
-/** @throws RoundwrightError `bad-expression`, `unknown-name`, `no-value` */
+/** @throws RoundwrightError `bad-expression`, `unknown-name`, `no-value`; StillToCome */
 export function evaluate(source: string, names: Names, math: MathTools): Expression {
   if (source.length > mostCharacters)
     throw bad(`The expression has ${source.length} characters, more than ${mostCharacters}.`)
@@ -39,6 +39,11 @@ export function evaluate(source: string, names: Names, math: MathTools): Express
   }
   if (index || object.type !== "SymbolNode") throw bad("Only a plain name can be given a value.")
   return { name: object.name!, value: walk.value(value) }
+}
+
+/** The name a line would give its value, also where there is no value yet. */
+export function nameGiven(source: string): string | null {
+  return /^([A-Za-z]\w*)\s*=(?!=)/.exec(source)?.[1] ?? null
 }
 
 function parse(source: string, math: MathTools): MathNode {

@@ -3,6 +3,7 @@
 import { RoundwrightError } from "@roundwright/numerics"
 import type { Names } from "./evaluate.ts"
 import { functionList } from "./functions.ts"
+import type { Wanted } from "./names.ts"
 
 /** @throws RoundwrightError `no-value` */
 export function finite(value: number): number {
@@ -20,6 +21,13 @@ export function unknownName(name: string, names: Names): RoundwrightError {
 
 export function bad(message: string, hint = `Functions are ${functionList}.`): RoundwrightError {
   return new RoundwrightError("bad-expression", message, { hint })
+}
+
+/** A figure was used that is not known yet: no fault of the writer's. */
+export class StillToCome extends Error {
+  constructor(readonly wanted: Wanted["wanted"]) {
+    super("still to come")
+  }
 }
 
 /** A name short enough for a message. */

@@ -5,6 +5,7 @@ import { mostValues } from "../limits.ts"
 import { type MarkdownTree, startOf, walkMarkdown } from "../markdown.ts"
 import type { InlineValue, NotebookProblem } from "../result.ts"
 import { evaluate } from "./evaluate.ts"
+import { StillToCome } from "./faults.ts"
 import { formatValue } from "./format.ts"
 import { loadMath } from "./math.ts"
 import { namesIn, type Scope } from "./scope.ts"
@@ -48,6 +49,8 @@ export async function computeValues(
         "Give it a name in a calculation cell.",
       )
     } catch (error) {
+      if (error instanceof StillToCome)
+        return { ...place, value: null, problem: null, wanted: error.wanted }
       if (!(error instanceof RoundwrightError)) throw error
       return fail(error.code, error.message, error.hint)
     }

@@ -6,21 +6,32 @@
 // Of a round n (or `last`): stitches_n, chains_n, spaces_n, stated_n, edge_n, gathered_edge_n,
 // depth_n, radius_n, corner_n, growth_n, flat_growth_n, fullness_n, accumulated_n, curvature_n,
 // slack_n, verdict_n. Of a remedy n: remedy_n_round, remedy_n_fullness.
+// Of the laid-out shape: lift, waves, bow, corner_angle, skew, blocking_stretch, across_after_n. Using one of
+// these has the piece laid out; until it is, they are still to come.
 // Lengths carry mm, or scwidth where no gauge is known; angles carry deg.
 
-import { type CheckResult, verdictWord } from "@roundwright/assessment"
+import { type CheckResult, type LaidOut, verdictWord } from "@roundwright/assessment"
 import { bands, type LedgerRow } from "@roundwright/flatness"
 
-/** A figure with the unit it is in; `text` is for words such as the verdict. */
+/** A figure with the unit it is in; `text` is for words such as the verdict; `wanted` is not known yet. */
 export type Figure =
   | { readonly number: number; readonly unit?: "mm" | "scwidth" | "deg" }
   | { readonly text: string }
+  | Wanted
+
+/** A figure still to come. `pattern` has to be laid out for it; null when it comes of something else. */
+export interface Wanted {
+  readonly wanted: { readonly pattern: string | null }
+}
 
 /** Rounds past this have no names of their own; the table of the ledger shows them. */
 const mostNamedRounds = 500
 
-/** Every name of one checked pattern. What the pattern has no value for is left out. */
-export function namesOf(result: CheckResult): ReadonlyMap<string, Figure> {
+/**
+ * Every name of one checked pattern. What the pattern has no value for is left out.
+ * @param unlaid the pattern's name while it can still be laid out: figures of its shape are then to come
+ */
+export function namesOf(result: CheckResult, unlaid?: string): ReadonlyMap<string, Figure> {
   const names = new Map<string, Figure>()
   const length = result.gauge.absolute ? "mm" : "scwidth"
   const put = (name: string, value: number | null | undefined, unit?: "mm" | "scwidth" | "deg") => {
@@ -28,6 +39,10 @@ export function namesOf(result: CheckResult): ReadonlyMap<string, Figure> {
       names.set(name, unit ? { number: value, unit } : { number: value })
   }
   putPiece(result, put)
+  if (result.laidOut?.by === "net") putShape(result.laidOut, put)
+  else if (unlaid !== undefined && result.laidOut)
+    for (const name of [...shapeNames, ...result.laidOut.acrossAfterRoundMm.map(afterRound)])
+      names.set(name, { wanted: { pattern: unlaid } })
   if (result.laidOut) names.set("verdict", { text: verdictWord(result.laidOut.verdict) })
   const rows = new Map(result.ledger.map((row) => [row.round, row]))
   const lastRow = result.ledger.at(-1)
@@ -74,6 +89,24 @@ function putPiece(result: CheckResult, put: Put): void {
   put("chance_blocks_flat", laid.odds.blocksFlat)
   put("chance_cups", laid.odds.cups)
   put("chance_ruffles", laid.odds.ruffles)
+}
+
+const shapeNames = ["lift", "waves", "bow", "corner_angle", "skew", "blocking_stretch"]
+
+function afterRound(_: unknown, index: number): string {
+  return `across_after_${index + 1}`
+}
+
+function putShape(laid: LaidOut, put: Put): void {
+  put("lift", laid.liftMm, "mm")
+  put("waves", laid.waves)
+  put("bow", laid.bowMm, "mm")
+  put("corner_angle", laid.cornerAngleDeg, "deg")
+  put("skew", laid.skewDeg, "deg")
+  put("blocking_stretch", laid.blockingStretch)
+  laid.acrossAfterRoundMm.slice(0, mostNamedRounds).forEach((across, index) => {
+    put(afterRound(across, index), across, "mm")
+  })
 }
 
 function figuresOf(row: LedgerRow): [name: string, value: number, isLength: boolean][] {

@@ -3,11 +3,11 @@
 
 import type { Names } from "./evaluate.ts"
 import type { Value } from "./math.ts"
-import type { Figure } from "./names.ts"
+import type { Figure, Wanted } from "./names.ts"
 
 export interface Scope {
-  /** Calculated values, in order. */
-  readonly values: Map<string, Value>
+  /** Calculated values, in order, and those that wait for a figure still to come. */
+  readonly values: Map<string, Value | Wanted>
   /** The figures of each pattern. */
   readonly patterns: ReadonlyMap<string, ReadonlyMap<string, Figure>>
 }

@@ -5,7 +5,7 @@
 import { RoundwrightError } from "@roundwright/numerics"
 import type { MathNode } from "mathjs"
 import type { Names } from "./evaluate.ts"
-import { bad, clip, finite, unknownName } from "./faults.ts"
+import { bad, clip, finite, StillToCome, unknownName } from "./faults.ts"
 import { applyFunction } from "./functions.ts"
 import { type MathFunction, type MathTools, operatorNames, type Value } from "./math.ts"
 import type { Figure } from "./names.ts"
@@ -27,7 +27,7 @@ const units: ReadonlySet<string> = new Set(
   "mm cm m inch inches ft foot feet yard yards g kg deg rad scwidth scwidths".split(" "),
 )
 
-/** @throws RoundwrightError `bad-expression`, `unknown-name`, `no-value` */
+/** @throws RoundwrightError `bad-expression`, `unknown-name`, `no-value`; StillToCome */
 export class Walk {
   readonly #names: Names
   readonly #math: MathTools
@@ -120,6 +120,7 @@ export class Walk {
     if (typeof known !== "object" || this.#math.isUnit(known)) return known as Value
     const figure = known as Figure
     if ("text" in figure) return figure.text
+    if ("wanted" in figure) throw new StillToCome(figure.wanted)
     return figure.unit ? this.#math.unit(figure.number, figure.unit) : figure.number
   }
 

@@ -1,10 +1,16 @@
 // Answers one question at a time and gives up on it when a newer one comes.
 
-import { makeAnswerer } from "./answer.ts"
+import { makeAnswerer, type Rest } from "./answer.ts"
 import type { Answer, Question } from "./messages.ts"
 
-/** @param tell hears the answers, in order; parts of a question given up on may have been told */
-export function answerLatest(tell: (answer: Answer) => void): {
+/**
+ * @param tell hears the answers, in order; parts of a question given up on may have been told
+ * @param heavyRestMs rest before work that holds up the thread: where a reader shares it, until they pause
+ */
+export function answerLatest(
+  tell: (answer: Answer) => void,
+  heavyRestMs: number,
+): {
   ask(question: Question): void
   stop(): void
 } {
@@ -15,8 +21,8 @@ export function answerLatest(tell: (answer: Answer) => void): {
     busy = true
     while (wanted) {
       const question: Question = wanted
-      const goesOn = async () => {
-        await pause()
+      const goesOn: Rest = async (before) => {
+        await pause(before ? heavyRestMs : 0)
         return wanted === question
       }
       try {
@@ -41,8 +47,8 @@ export function answerLatest(tell: (answer: Answer) => void): {
 }
 
 /** Lets whoever shares the thread do something: take in a key, or hear a newer question. */
-function pause(): Promise<void> {
+function pause(ms: number): Promise<void> {
   return new Promise((resolve) => {
-    globalThis.setTimeout(resolve, 0)
+    globalThis.setTimeout(resolve, ms)
   })
 }

@@ -1,39 +1,72 @@
 // Answering a page: the notebook is computed as for a static page, cut into parts, and told as soon as
 // each part is known, the drawings last. What was computed for the same text before is remembered.
 
-import { type CheckResult, checkPattern, verdictSentence } from "@roundwright/assessment"
-import { type ComputeOptions, computeNotebook, gaugeLinesOf } from "../compute.ts"
-import { faultHtml } from "../page/cells.ts"
+import { type CheckResult, checkPattern } from "@roundwright/assessment"
+import { type ComputeOptions, computeNotebook } from "../compute.ts"
+import { type LaidOutPattern, layOutPattern } from "../laid-out-pattern.ts"
 import { together } from "../page/html.ts"
-import { bodyHtml, insideOf, pageSoFar, strayBoxes } from "../page/parts.ts"
-import { proseRuns } from "../page/prose.ts"
+import { bodyHtml, insideOf, pageSoFar } from "../page/parts.ts"
 import { squaringHtml } from "../page/squaring-html.ts"
 import type { Cell, NotebookProblem, NotebookResult } from "../result.ts"
 import { searchKey, squarePattern } from "../squaring.ts"
-import type { Answer, LiveCell, Mark, Question, Saying, Search } from "./messages.ts"
-import { editableKinds } from "./source.ts"
+import { transitionsKey } from "../transitions.ts"
+import { drawingOf, gaugeOver, pageAnswer, patternCellOf } from "./answer-parts.ts"
+import type { Answer, NotebookQuestion, Question } from "./messages.ts"
+import { Remembered } from "./remembered.ts"
 import { type TriedRemedy, tryRemedies } from "./trials.ts"
 
 /** Enough for the patterns of a long notebook and some steps back. */
 const mostRemembered = 80
 
+/** A shape holds some thousand numbers. */
+const mostShapes = 24
+
+/** Awaited between parts; when it gives false the rest of the answer is dropped. */
+export type Rest = (before?: "heavy work") => Promise<boolean>
+
 export interface Answerer {
-  /**
-   * Answers in parts. `rest` is awaited between parts, so that a page without a worker can look after
-   * its reader; when it gives false the rest of the answer is dropped.
-   */
-  answer(
-    question: Question,
-    tell: (answer: Answer) => void,
-    rest: () => Promise<boolean>,
-  ): Promise<void>
+  /** Answers in parts. `rest` lets a page without a worker look after its reader. */
+  answer(question: Question, tell: (answer: Answer) => void, rest: Rest): Promise<void>
 }
 
 /** An answerer with its memory. */
 export function makeAnswerer(): Answerer {
-  const checks = new Remembered<CheckResult>()
-  const drawings = new Remembered<string>()
-  const trials = new Remembered<TriedRemedy[]>()
+  const checks = new Remembered<CheckResult>(mostRemembered)
+  const drawings = new Remembered<string>(mostRemembered)
+  const trials = new Remembered<readonly (TriedRemedy | null)[]>(mostRemembered)
+  const shapes = new Remembered<LaidOutPattern>(mostShapes)
+
+  /** Lays out what is asked for. @returns false when the question was dropped */
+  async function layOutAll(
+    { layOut, id }: NotebookQuestion,
+    tell: (answer: Answer) => void,
+    rest: Rest,
+  ): Promise<boolean> {
+    for (const [index, text] of layOut.entries()) {
+      if (shapes.known(text)) continue
+      const of = layOut.length > 1 ? ` ${index + 1} of ${layOut.length}` : ""
+      tell({ part: "working", id, doing: `laying out piece${of}` })
+      if (!(await rest("heavy work"))) return false
+      const { found } = shapes.get(text, () => layOutPattern(text))
+      tell({ part: "shape", id, text, found })
+    }
+    return true
+  }
+
+  /** What is known, and the shapes just laid out. */
+  function optionsFor({ known, layOut }: NotebookQuestion): ComputeOptions {
+    return {
+      check: (text) => checks.get(text, () => checkPattern(text)),
+      layOut: (text) => {
+        const laid = layOut.includes(text) ? shapes.known(text) : undefined
+        const found = known.shapes.get(text)
+        return laid ?? (found ? { found, piece: null } : null)
+      },
+      square: (...asked) => known.searches.get(searchKey(...asked)) ?? null,
+      transitions: (asked) => known.transitions.get(transitionsKey(asked)) ?? null,
+    }
+  }
+
   return {
     answer: async (question, tell, rest) => {
       const { id } = question
@@ -44,43 +77,30 @@ export function makeAnswerer(): Answerer {
         tell({ part: "end", id })
         return
       }
-      const { markdown } = question
-      let checked = 0
-      const check = (text: string) =>
-        checks.get(text, () => {
-          checked += 1
-          tell({ part: "working", id, doing: `pattern ${checked}` })
-          return checkPattern(text)
-        })
-      const result = await computeNotebook(markdown, { check, square: () => null })
+      if (!(await layOutAll(question, tell, rest))) return
+      const result = await computeNotebook(question.markdown, optionsFor(question))
       if (!(await rest())) return
       const unread = unreadProblem(result)
       if (unread) {
         tell({ part: "failed", id, message: `${unread.message} ${unread.hint}`.trim() })
         return
       }
-      await tellPage(result, id, tell)
+      tell(await pageAnswer(result, id))
       for (const cell of result.cells) {
-        if (cell.content?.kind !== "chart") continue
-        const { wide, narrow } = cell.content
+        const drawing = drawingOf(cell)
+        if (!drawing) continue
         if (!(await rest())) return
-        const key = JSON.stringify([wide, narrow])
+        const { key, shapeOf } = drawing
         const html = await drawings.later(key, () => insideOf(cell, pageSoFar(result)))
-        tell({ part: "cell", id, cell: cell.index, html })
+        tell({ part: "cell", id, cell: cell.index, html, shapeOf })
       }
       for (const cell of result.cells) {
         if (!(await rest())) return
         const tried = trialsFor(cell, result, trials)
         if (tried) tell({ part: "trials", id, cell: cell.index, ...tried })
       }
-      if (question.body) {
-        const { searches } = question.body
-        const square: ComputeOptions["square"] = (...asked) =>
-          searches.get(searchKey(...asked)) ?? squarePattern(...asked)
-        const whole = await computeNotebook(markdown, { check, square })
-        const html = together(await bodyHtml(whole, true)).markup
-        tell({ part: "body", id, html })
-      }
+      if (question.body)
+        tell({ part: "body", id, html: together(await bodyHtml(result, true)).markup })
       tell({ part: "end", id })
     },
   }
@@ -91,127 +111,17 @@ function unreadProblem({ tree, problems }: NotebookResult): NotebookProblem | nu
   return tree.children.length === 0 ? (problems[0] ?? null) : null
 }
 
-async function tellPage(
-  result: NotebookResult,
-  id: number,
-  tell: (answer: Answer) => void,
-): Promise<void> {
-  const page = pageSoFar(result)
-  const runs = await proseRuns(result.tree, result.values)
-  const cells: LiveCell[] = []
-  for (const cell of result.cells) {
-    const { index, kind } = cell
-    // Drawings come later, and the answer of a search stays until there is another.
-    const later = cell.content?.kind === "chart" || cell.content?.kind === "squaring"
-    const html = later
-      ? null
-      : editableKinds.has(kind)
-        ? await below(cell, page)
-        : await insideOf(cell, page)
-    cells.push({ index, kind, html, marks: marksOf(cell) })
-  }
-  tell({
-    part: "page",
-    id,
-    title: result.title,
-    stray: strayBoxes(result).markup,
-    runs: runs.map((run) => run.markup),
-    cells,
-    sayings: result.cells.flatMap(sayingOf),
-    searches: result.cells.flatMap((cell) => searchOf(cell, result)),
-  })
-}
-
-/** What stands below an editor: the values of a calculation, or why the cell has failed. */
-async function below(cell: Cell, page: ReturnType<typeof pageSoFar>): Promise<string> {
-  if (!cell.content) return together(faultHtml(cell, false)).markup
-  return cell.kind === "calculation" ? insideOf(cell, page) : ""
-}
-
-function searchOf({ index, content }: Cell, { cells }: NotebookResult): Search[] {
-  if (content?.kind !== "squaring") return []
-  const { name, text } = content.pattern
-  const own = text.replace(/\r\n?/g, "\n")
-  const { request } = content
-  const gauge = gaugeLinesOf(
-    cells.map((cell) => cell.content),
-    name,
-  )
-  const patternCell = patternCellOf(name, cells)
-  const key = searchKey(own, gauge, request)
-  return [{ cell: index, patternCell, key, question: { own, gauge, request } }]
-}
-
-function patternCellOf(name: string, cells: readonly Cell[]): number {
-  return cells.findIndex(
-    ({ content }) => content?.kind === "pattern" && content.pattern.name === name,
-  )
-}
-
 function trialsFor(
   { content }: Cell,
   { cells }: NotebookResult,
-  trials: Remembered<TriedRemedy[]>,
-): { patternCell: number; trials: TriedRemedy[] } | null {
+  trials: Remembered<readonly (TriedRemedy | null)[]>,
+): { patternCell: number; trials: readonly (TriedRemedy | null)[] } | null {
   if (content?.kind !== "remedies" || content.pattern.result.remedies.length === 0) return null
-  const { name, text } = content.pattern
-  const own = text.replace(/\r\n?/g, "\n")
+  const { name, text, result } = content.pattern
   const patternCell = patternCellOf(name, cells)
-  const gauge = gaugeLinesOf(
-    cells.map((cell) => cell.content),
-    name,
-  )
-  const key = JSON.stringify([own, gauge])
-  return { patternCell, trials: trials.get(key, () => tryRemedies(own, gauge)) }
-}
-
-function marksOf(cell: Cell): Mark[] {
-  if (cell.content?.kind === "pattern") return cell.content.pattern.result.problems
-  if (!editableKinds.has(cell.kind)) return []
-  return cell.problems.flatMap((problem) => {
-    const line = problem.line - cell.line
-    return line < 1 ? [] : [{ ...problem, round: null, line }]
-  })
-}
-
-function sayingOf({ index, content }: Cell): Saying[] {
-  if (content?.kind !== "pattern") return []
-  const { name, result } = content.pattern
-  const partly = result.laidOut !== null && result.ledger.length < result.rounds.length
-  const far = partly ? ` (${result.ledger.length} of ${result.rounds.length} rounds read)` : ""
-  return [
-    {
-      cell: index,
-      name,
-      title: result.motif?.title ?? null,
-      sentence: verdictSentence(result) + far,
-      verdict: result.laidOut?.verdict ?? null,
-    },
-  ]
-}
-
-/** The latest results, by the text they were made from. */
-class Remembered<T> {
-  readonly #kept = new Map<string, T>()
-
-  get(key: string, make: () => T): T {
-    return this.#take(key) ?? this.#keep(key, make())
-  }
-
-  async later(key: string, make: () => Promise<T>): Promise<T> {
-    return this.#take(key) ?? this.#keep(key, await make())
-  }
-
-  #take(key: string): T | undefined {
-    const value = this.#kept.get(key)
-    if (value !== undefined) this.#keep(key, value)
-    return value
-  }
-
-  #keep(key: string, value: T): T {
-    this.#kept.delete(key)
-    this.#kept.set(key, value)
-    if (this.#kept.size > mostRemembered) this.#kept.delete(this.#kept.keys().next().value!)
-    return value
-  }
+  if (patternCell === null) return null
+  const own = text.replace(/\r\n?/g, "\n")
+  const gauge = gaugeOver(name, cells)
+  const key = JSON.stringify([own, gauge, result.remedies])
+  return { patternCell, trials: trials.get(key, () => tryRemedies(own, gauge, result.remedies)) }
 }

@@ -11,6 +11,8 @@ export interface Engine {
   ask(question: Asked): void
   /** Ends the work at hand; nothing more is told of it. */
   stop(): void
+  /** True while a question is open. */
+  busy(): boolean
   /** Where it runs. */
   where(): "worker" | "page"
 }
@@ -22,6 +24,9 @@ interface Runner {
   stop(): void
 }
 
+/** On the page's own thread heavy work waits until the reader has paused this long. */
+const readerPauseMs = 800
+
 /** @param script text of the page's script, which knows what to do in a worker */
 export function startEngine(script: string, tell: (answer: Answer) => void): Engine {
   let latest = 0
@@ -32,7 +37,7 @@ export function startEngine(script: string, tell: (answer: Answer) => void): Eng
     tell(answer)
   }
   const takeOver = () => {
-    runner = answerLatest(hear)
+    runner = answerLatest(hear, readerPauseMs)
     where = "page"
     if (unanswered) runner.ask(unanswered)
   }
@@ -49,6 +54,7 @@ export function startEngine(script: string, tell: (answer: Answer) => void): Eng
       unanswered = null
       runner.stop()
     },
+    busy: () => unanswered !== null,
     where: () => where,
   }
 }
@@ -98,6 +104,6 @@ function workerRunner(
 
 /** What the script does in a worker: it answers the latest question. */
 export function serveWorker(): void {
-  const runner = answerLatest((answer) => self.postMessage(answer))
+  const runner = answerLatest((answer) => self.postMessage(answer), 0)
   self.onmessage = ({ data }: MessageEvent<Question>) => runner.ask(data)
 }

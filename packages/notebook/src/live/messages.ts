@@ -2,8 +2,10 @@
 // page's own thread.
 
 import type { Verdict } from "@roundwright/flatness"
+import type { ShapeFound } from "../laid-out-pattern.ts"
 import type { CellKind } from "../result.ts"
 import type { SquaringRequest, SquaringResult } from "../squaring.ts"
+import type { TransitionsResult } from "../transitions.ts"
 import type { TriedRemedy } from "./trials.ts"
 
 export type Question = NotebookQuestion | SquaringQuestion
@@ -11,8 +13,18 @@ export type Question = NotebookQuestion | SquaringQuestion
 export interface NotebookQuestion {
   readonly id: number
   readonly markdown: string
-  /** Wanted at the end: the whole body of the page, to write a file from it. Searches made are given along. */
-  readonly body?: { readonly searches: ReadonlyMap<string, SquaringResult> }
+  readonly known: KnownAnswers
+  /** Texts of pieces to lay out for this answer; what else is not known stays as it is. */
+  readonly layOut: readonly string[]
+  /** Wanted at the end: the whole body of the page, to write a file from it. */
+  readonly body: boolean
+}
+
+/** What was found so far by those who take their time, by what was asked. */
+export interface KnownAnswers {
+  readonly searches: ReadonlyMap<string, SquaringResult>
+  readonly transitions: ReadonlyMap<string, TransitionsResult>
+  readonly shapes: ReadonlyMap<string, ShapeFound>
 }
 
 /** A search that takes seconds, asked of an engine of its own. */
@@ -41,7 +53,12 @@ export interface LiveCell {
   /** The inside of a result cell; for a cell that can be edited, what stands below its editor. Null: still to come. */
   readonly html: string | null
   readonly marks: readonly Mark[]
+  /** Texts of the pieces that must be laid out before it can be told. */
+  readonly waitsFor: readonly string[]
 }
+
+/** A run of prose; null where a value in it is still to come. */
+export type LiveRun = Pick<LiveCell, "html" | "waitsFor">
 
 /** What is said of a pattern, for the bar and the live region. */
 export interface Saying {
@@ -55,7 +72,8 @@ export interface Saying {
 /** What a squaring cell would search for. */
 export interface Search {
   readonly cell: number
-  readonly patternCell: number
+  /** Where proposals can be taken over; null where the pattern is a plan. */
+  readonly patternCell: number | null
   /** Tells one search from another. */
   readonly key: string
   readonly question: Omit<SquaringQuestion, "id">
@@ -66,24 +84,38 @@ export interface PageAnswer {
   readonly id: number
   readonly title: string
   readonly stray: string
-  readonly runs: readonly string[]
+  readonly runs: readonly LiveRun[]
   readonly cells: readonly LiveCell[]
   readonly sayings: readonly Saying[]
   readonly searches: readonly Search[]
 }
 
-/** Answers come in this order: working ..., page, cell ..., end. `failed` may take the place of any. */
+/** Answers come in this order: working and shape ..., page, cell ..., end. `failed` may take the place of any. */
 export type Answer =
   | { readonly part: "working"; readonly id: number; readonly doing: string }
   | PageAnswer
-  | { readonly part: "cell"; readonly id: number; readonly cell: number; readonly html: string }
+  | {
+      readonly part: "shape"
+      readonly id: number
+      readonly text: string
+      readonly found: ShapeFound
+    }
+  | {
+      readonly part: "cell"
+      readonly id: number
+      readonly cell: number
+      readonly html: string
+      /** Text of the piece that is drawn, for a drawing of its shape. */
+      readonly shapeOf: string | null
+    }
   | {
       /** What trying each remedy of a remedies cell comes to. */
       readonly part: "trials"
       readonly id: number
       readonly cell: number
       readonly patternCell: number
-      readonly trials: readonly TriedRemedy[]
+      /** One for each remedy; null where there is nothing to try. */
+      readonly trials: readonly (TriedRemedy | null)[]
     }
   | {
       readonly part: "squaring"

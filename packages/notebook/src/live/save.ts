@@ -3,30 +3,24 @@
 
 /// <reference lib="dom" />
 
+import type { CarriedAnswers } from "../carried.ts"
 import { jsonForPage, pageDocument, sourceId } from "../page/document.ts"
 import { trusted } from "../page/html.ts"
-import type { SquaringResult } from "../squaring.ts"
 import { make } from "./dom.ts"
 
 /** What a live page carries with it. `original` is absent while nothing was changed. */
-export interface CarriedSource {
+export interface CarriedSource extends CarriedAnswers {
   readonly notebook: string
   readonly original?: string
-  /** What searches have found, by what was asked. */
-  readonly searches?: readonly (readonly [string, SquaringResult])[]
 }
 
 /** The source in the page; an empty notebook when there is none that can be read. */
 export function carriedSource(): CarriedSource {
   try {
     const carried: unknown = JSON.parse(document.getElementById(sourceId)?.textContent ?? "")
-    const { notebook, original, searches } = carried as Partial<CarriedSource>
-    if (typeof notebook !== "string") return { notebook: "" }
-    return {
-      notebook,
-      ...(typeof original === "string" ? { original } : {}),
-      ...(Array.isArray(searches) ? { searches } : {}),
-    }
+    const source = carried as Partial<CarriedSource>
+    if (typeof source.notebook !== "string") return { notebook: "" }
+    return { ...source, notebook: source.notebook }
   } catch {
     return { notebook: "" }
   }

@@ -27,6 +27,7 @@ export const editableKinds: ReadonlySet<CellKind> = new Set<CellKind>([
   "pattern",
   "gauge",
   "calculation",
+  "circle",
 ])
 
 /** @param markdown cleaned text. A text that breaks the limits of a notebook has no cells. */

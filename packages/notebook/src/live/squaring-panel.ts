@@ -8,6 +8,7 @@ import { type SquaringResult, usualSquaring } from "../squaring.ts"
 import { squaringBounds } from "../squaring-request.ts"
 import { button, make, setMarkup } from "./dom.ts"
 import { type Engine, startEngine } from "./engine.ts"
+import type { Known } from "./known.ts"
 import type { Answer, Search } from "./messages.ts"
 
 export interface SquaringActions {
@@ -16,6 +17,8 @@ export interface SquaringActions {
   set(text: string): void
   takeOver(patternCell: number, text: string): void
   speak(text: string): void
+  /** Something was found and is known now. */
+  found(): void
 }
 
 const stitchNames = ["sc", "hdc", "dc", "tr"] as const
@@ -33,13 +36,11 @@ export class SquaringPanel {
   #now: Search | null = null
   #asked: Search | null = null
   #shownKey: string | null = null
-  readonly results = new Map<string, SquaringResult>()
 
   constructor(
     private readonly section: HTMLElement,
     private readonly script: string,
-    /** What was found before the page was opened. */
-    private readonly found: ReadonlyMap<string, SquaringResult>,
+    private readonly known: Known,
     private readonly actions: SquaringActions,
   ) {
     const { id } = section
@@ -92,7 +93,7 @@ export class SquaringPanel {
     // The answer the page was opened with is the one to what it was opened with.
     if (this.#now === null && this.#shownKey === null && search) {
       this.#shownKey = search.key
-      const found = this.found.get(search.key)
+      const found = this.known.searches.get(search.key)
       if (found) this.#offer(search, found)
     }
     this.#now = search
@@ -128,10 +129,11 @@ export class SquaringPanel {
   #hear(answer: Answer): void {
     const asked = this.#asked
     if (answer.part === "squaring" && asked) {
-      this.results.set(asked.key, answer.result)
+      this.known.searches.set(asked.key, answer.result)
       this.#shownKey = asked.key
       setMarkup(this.#answer, answer.html)
       this.#offer(asked, answer.result)
+      this.actions.found()
     }
     if (answer.part !== "end" && answer.part !== "failed") return
     this.#asked = null
@@ -142,13 +144,14 @@ export class SquaringPanel {
 
   /** A button under each proposal. */
   #offer(search: Search, result: SquaringResult): void {
-    if (!("proposals" in result)) return
+    const { patternCell } = search
+    if (!("proposals" in result) || patternCell === null) return
     this.#answer.querySelectorAll(".proposals > li").forEach((item, index) => {
       const proposal = result.proposals[index]
       if (!proposal) return
       const take = () => {
         if (this.#now?.key === search.key)
-          this.actions.takeOver(search.patternCell, proposal.text.trimEnd())
+          this.actions.takeOver(patternCell, proposal.text.trimEnd())
       }
       item.append(
         button("Take over", take, {

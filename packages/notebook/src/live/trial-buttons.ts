@@ -13,7 +13,7 @@ export interface TrialActions {
 /** @param remedies list items in the order of `trials` */
 export function offerTrials(
   remedies: Iterable<Element>,
-  trials: readonly TriedRemedy[],
+  trials: readonly (TriedRemedy | null)[],
   actions: TrialActions,
 ): void {
   let place = 0

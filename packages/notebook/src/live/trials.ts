@@ -2,8 +2,8 @@
 // place of the old ones, and the new text is read again. Only a text that reads without new problems,
 // with the counts that were meant, and lies better than before is offered.
 
-import { checkPattern } from "@roundwright/assessment"
-import { type ElementChange, findRemedies, keepLedger, severityOf } from "@roundwright/flatness"
+import { type CheckResult, checkPattern } from "@roundwright/assessment"
+import { severityOf } from "@roundwright/flatness"
 import {
   type PatternReading,
   readPattern,
@@ -12,9 +12,9 @@ import {
 } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
+import { findMends } from "@roundwright/shaping"
 import { gaugeFrom } from "@roundwright/stitches"
 import { joinGauge } from "../patterns.ts"
-import { applyToMotif } from "./apply-change.ts"
 
 /** What trying one remedy comes to. */
 export interface TriedRemedy {
@@ -24,35 +24,57 @@ export interface TriedRemedy {
   readonly line: number
 }
 
+/** A remedy as it is listed. */
+type Listed = CheckResult["remedies"][number]
+
 /**
- * Tries each remedy of a pattern, in the order they are listed.
+ * Tries each remedy of a pattern, in the order they are listed; null where there is nothing to change.
  * @param own the pattern's own text
  * @param gauge lines of the gauge cell that is set over it, if any
  */
-export function tryRemedies(own: string, gauge: readonly string[] = []): TriedRemedy[] {
+export function tryRemedies(
+  own: string,
+  gauge: readonly string[],
+  remedies: readonly Listed[],
+): (TriedRemedy | null)[] {
   const { joined, title } = gauge.length > 0 ? joinGauge(own, gauge) : { joined: own, title: 0 }
   const reading = readPattern(joined)
   const ownLine = (line: number) => (line > title ? line - gauge.length : line)
   try {
-    const sizes = gaugeFrom(reading.gauge)
-    const ledger = keepLedger(reading.motif, sizes)
-    return findRemedies(reading.motif, sizes, ledger).flatMap(({ round, edit }) => {
-      const index = reading.motif.rounds.findIndex(({ number }) => number === round)
-      const place = reading.rounds.find(({ number }) => number === round)
-      if (index < 0 || !place) return []
-      const pieces = tryEdit(joined, reading, index, edit)
+    const changed = changedPieces(reading, remedies)
+    return remedies.map((remedy) => {
+      const place = reading.rounds.find(({ number }) => number === remedy.round)
+      const motif = changed(remedy)
+      if (!place || motif === reading.motif) return null
+      const pieces = motif && tryPiece(joined, reading, motif)
       const text =
         pieces &&
         rewrite(
           own,
           pieces.map((piece) => movedPiece(piece, joined, own, ownLine)),
         )
-      return [{ text, line: ownLine(place.line) }]
+      return { text, line: ownLine(place.line) }
     })
   } catch (error) {
     if (!(error instanceof RoundwrightError)) throw error
-    return []
+    return remedies.map(() => null)
   }
+}
+
+/** The piece each remedy makes: null where the change is none of stitches; the piece itself where nothing is to be changed. */
+function changedPieces(
+  { motif, gauge, terms }: PatternReading,
+  remedies: readonly Listed[],
+): (remedy: Listed) => Motif | null {
+  const listed = ({ round, change }: { round: number; change: string }) => `${round}: ${change}`
+  const found = new Map<string, Motif | null>()
+  // What the ledger alone judged is found again at once; what the net judged is looked for only if it must be.
+  for (const judge of ["ledger", "net"] as const) {
+    if (remedies.every((remedy) => found.has(listed(remedy)))) break
+    for (const mend of findMends(motif, gaugeFrom(gauge), { terms, judge }))
+      found.set(listed(mend), mend.motif)
+  }
+  return (remedy) => found.get(listed(remedy)) ?? null
 }
 
 /** Characters from `start` up to `end` give way to `text`. */
@@ -62,15 +84,9 @@ interface Piece {
   readonly text: string
 }
 
-function tryEdit(
-  pattern: string,
-  reading: PatternReading,
-  index: number,
-  edit: ElementChange,
-): Piece[] | null {
+function tryPiece(pattern: string, reading: PatternReading, changed: Motif): Piece[] | null {
   try {
-    const changed = applyToMotif(reading.motif, index, edit)
-    const pieces = changed && piecesFor(pattern, reading, changed)
+    const pieces = piecesFor(pattern, reading, changed)
     return pieces && holds(rewrite(pattern, pieces), pattern, changed) ? pieces : null
   } catch (error) {
     if (error instanceof RoundwrightError) return null

@@ -1,10 +1,13 @@
 // One cell as HTML: what it gave, or, in its place, why it failed.
 
-import type { Cell, NotebookProblem } from "../result.ts"
+import type { Cell, ChartPair, NotebookProblem } from "../result.ts"
+import { circleHtml } from "./circle-html.ts"
+import { heightsHtml } from "./heights-html.ts"
 import { type Child, element, type Html, together } from "./html.ts"
 import { ledgerHtml, problemsHtml, remediesHtml, verdictHtml } from "./results.ts"
 import { squaringHtml } from "./squaring-html.ts"
 import { drawChart } from "./svg.ts"
+import { transitionsHtml } from "./transitions-html.ts"
 import { calculationHtml, gaugeHtml, patternHtml } from "./written.ts"
 
 /** What a cell must know of the rest of the page. */
@@ -47,17 +50,28 @@ async function contentHtml(
       return problemsHtml(content.pattern)
     case "squaring":
       return squaringHtml(content.request, content.found)
-    case "chart": {
-      const wide = await drawChart(content.wide)
-      const narrow = await drawChart(content.narrow)
-      return element(
-        "figure",
-        {},
-        element("div", { class: "wide" }, wide),
-        element("div", { class: "narrow" }, narrow),
-      )
-    }
+    case "heights":
+      return [heightsHtml(content.found), await chartHtml(content.charts)]
+    case "circle":
+      return circleHtml(content.pattern, content.plan)
+    case "transitions":
+      return [await chartHtml(content.charts), transitionsHtml(content.request, content.found)]
+    case "chart":
+      return chartHtml(content.charts)
+    case "later":
+      return element("p", { class: "after" }, "Still being worked out.")
   }
+}
+
+/** A drawing for a page's measure and one for a phone; the look of the page shows one of them. */
+async function chartHtml(charts: ChartPair | null): Promise<Child> {
+  if (!charts) return null
+  return element(
+    "figure",
+    {},
+    element("div", { class: "wide" }, await drawChart(charts.wide)),
+    element("div", { class: "narrow" }, await drawChart(charts.narrow)),
+  )
 }
 
 /** Why a cell failed, with what was written in it unless that is shown anyway. */

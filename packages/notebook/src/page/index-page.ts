@@ -2,7 +2,6 @@
 // the question it asks, with the values computed. A static page.
 
 import { createHash } from "node:crypto"
-import { type ComputeOptions, computeNotebook } from "../compute.ts"
 import type { MarkdownTree } from "../markdown.ts"
 import type { NotebookResult } from "../result.ts"
 import { contentPolicy, pageDocument } from "./document.ts"
@@ -13,45 +12,53 @@ import { pageStyle } from "./style.ts"
 export interface IndexEntry {
   /** File name of the page, beside the index. */
   readonly file: string
-  /** The notebook it was made from. */
-  readonly markdown: string
+  /** The notebook it was made from, computed. */
+  readonly notebook: NotebookResult
 }
 
-/**
- * The index of some pages, in the order given. The same notebooks give the same bytes.
- * @param title heading of the index
- */
+/** What the index says before it lists the pages. */
+export interface IndexHead {
+  readonly title: string
+  /** Computed; its own heading is left out. */
+  readonly introduction?: NotebookResult
+}
+
+/** The index of some pages, in the order given. The same notebooks give the same bytes. */
 export async function renderIndex(
-  title: string,
+  { title, introduction }: IndexHead,
   entries: readonly IndexEntry[],
-  options: ComputeOptions = {},
 ): Promise<string> {
   const items: Html[] = []
-  for (const { file, markdown } of entries) {
-    const result = await computeNotebook(markdown, { square: () => null, ...options })
+  for (const { file, notebook } of entries)
     items.push(
       element(
         "li",
         {},
-        element("h2", {}, element("a", { href: `./${encodeURIComponent(file)}` }, result.title)),
-        await firstParagraph(result),
+        element("h2", {}, element("a", { href: `./${encodeURIComponent(file)}` }, notebook.title)),
+        await proseOf(notebook, (paragraphs) => paragraphs.slice(0, 1)),
       ),
     )
-  }
   const style = `${pageStyle}\n${indexStyle}`
   const hash = createHash("sha256").update(style).digest("base64")
   return pageDocument({
     title,
-    body: [element("h1", {}, title), element("ul", { class: "contents" }, items)],
+    body: [
+      element("h1", {}, title),
+      introduction ? await proseOf(introduction, (paragraphs) => paragraphs) : null,
+      element("ul", { class: "contents" }, items),
+    ],
     language: "en",
     style,
     policy: contentPolicy({ style: hash }),
   })
 }
 
-async function firstParagraph({ tree, values }: NotebookResult): Promise<Html> {
-  const children = tree.children.filter(({ type }) => type === "paragraph").slice(0, 1)
-  const runs = await proseRuns({ ...tree, children } as MarkdownTree, values)
+async function proseOf(
+  { tree, values }: NotebookResult,
+  choose: (paragraphs: MarkdownTree["children"]) => MarkdownTree["children"],
+): Promise<Html> {
+  const children = choose(tree.children.filter(({ type }) => type === "paragraph"))
+  const runs = await proseRuns({ ...tree, children }, values)
   return together(runs)
 }
 

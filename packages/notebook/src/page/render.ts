@@ -3,12 +3,12 @@
 // are complete without it.
 
 import { createHash } from "node:crypto"
-import { type ComputeOptions, computeNotebook, gaugeLinesOf } from "../compute.ts"
+import { carriedAnswers } from "../carried.ts"
+import { type ComputeOptions, computeNotebook } from "../compute.ts"
 import { pageScript } from "../live/bundle.ts"
 import { liveStyle } from "../live/style.ts"
 import { cleanText } from "../markdown.ts"
 import type { NotebookProblem, NotebookResult } from "../result.ts"
-import { type SquaringResult, searchKey } from "../squaring.ts"
 import { contentPolicy, jsonForPage, pageDocument } from "./document.ts"
 import { bodyHtml } from "./parts.ts"
 import { pageStyle } from "./style.ts"
@@ -72,19 +72,8 @@ export async function renderLivePage(
     language: options.language ?? "en",
     style,
     policy: contentPolicy({ style: sha256(style), script: sha256(script) }),
-    live: { script, source: jsonForPage({ notebook, ...searchesOf(result) }) },
+    live: { script, source: jsonForPage({ notebook, ...carriedAnswers(result) }) },
   })
-}
-
-/** Searches take seconds: what they found goes along with a live page. */
-function searchesOf({ cells }: NotebookResult): { searches?: [string, SquaringResult][] } {
-  const contents = cells.map(({ content }) => content)
-  const searches = contents.flatMap((content): [string, SquaringResult][] => {
-    if (content?.kind !== "squaring" || !content.found) return []
-    const { name, text } = content.pattern
-    return [[searchKey(text, gaugeLinesOf(contents, name), content.request), content.found]]
-  })
-  return searches.length > 0 ? { searches } : {}
 }
 
 function sha256(text: string): string {

@@ -5,6 +5,8 @@ import {
   type CheckResult,
   factsSentence,
   formatFullness,
+  formatLength,
+  type LaidOut,
   oddsSentence,
   verdictSentence,
   verdictWord,
@@ -16,8 +18,12 @@ import { type Child, element, type Html } from "./html.ts"
  * The verdict first, in a strong sentence; then how sure, how large, and what else must be said.
  * @param told where sizes come from, as far as the page has said it; once is enough for all patterns
  */
-export function verdictHtml({ result }: CheckedPattern, told: Set<string>): Html[] {
-  const notes = [...result.notes, ...result.gauge.notes].filter((note) => !told.has(note))
+export function verdictHtml({ result, unlaid }: CheckedPattern, told: Set<string>): Html[] {
+  const notes = [
+    ...(unlaid ? ["By the ledger of rounds; its shape is still being laid out."] : []),
+    ...(result.laidOut?.by === "net" ? [shapeWords(result.laidOut)] : []),
+    ...[...result.notes, ...result.gauge.notes].filter((note) => !told.has(note)),
+  ]
   for (const note of result.gauge.notes) told.add(note)
   const parts = [element("p", { class: "said" }, element("strong", {}, verdictSentence(result)))]
   if (result.laidOut) parts.push(element("p", {}, oddsSentence(result.laidOut.odds)))
@@ -33,6 +39,26 @@ export function verdictHtml({ result }: CheckedPattern, told: Set<string>): Html
     )
   return parts
 }
+
+/** What only the laid-out shape can tell. */
+function shapeWords({ liftMm, waves, bowMm }: LaidOut): string {
+  const told = ["Laid out as a net of yarn on a table"]
+  if (liftMm !== null) {
+    const rises =
+      liftMm < leastLiftMm ? "it stays on the table" : `it rises ${formatLength(liftMm)}`
+    told.push(waves !== null && waves > 1 ? `${rises} in ${waves} waves` : rises)
+  }
+  if (bowMm !== null)
+    told.push(
+      Math.abs(bowMm) < leastLiftMm
+        ? "its sides are straight"
+        : `its sides bow ${bowMm > 0 ? "out" : "in"} by ${Math.abs(bowMm).toFixed(1)} mm`,
+    )
+  return `${told.join(", ").replace(",", ":")}.`
+}
+
+/** Less than this nobody sees in a crocheted piece, mm. */
+const leastLiftMm = 0.5
 
 /** Rounds past this are left to `check --json`: no page shows a table of thousands of rows. */
 const mostRows = 400
@@ -159,7 +185,7 @@ export function scrollBox(label: string, content: Html): Html {
 }
 
 /** Fixed decimals with the minus sign of typography and no minus before zero. */
-function signed(value: number, digits: number): string {
+export function signed(value: number, digits: number): string {
   const text = Math.abs(value) < 1e12 ? value.toFixed(digits) : value.toExponential(2)
   return (Number(text) === 0 ? (0).toFixed(digits) : text).replace("-", "\u2212")
 }

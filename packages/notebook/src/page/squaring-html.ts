@@ -22,20 +22,18 @@ export function squaringHtml(request: SquaringRequest, result: SquaringResult | 
     element(
       "ol",
       { class: "proposals" },
-      result.proposals.map((proposal) =>
-        element("li", {}, proposalHtml(proposal, result.lengthUnit)),
-      ),
+      result.proposals.map((proposal) => element("li", {}, proposalHtml(proposal))),
     ),
   ]
 }
 
 type Proposal = Extract<SquaringResult, { proposals: unknown }>["proposals"][number]
 
-function proposalHtml(proposal: Proposal, unit: string): Child {
+function proposalHtml(proposal: Proposal): Child {
   const bow = Math.abs(proposal.bowMm)
   const way = proposal.bowMm < 0 ? "inwards" : "outwards"
   const facts = [
-    `sides of ${length(proposal.sideMm)} ${unit}, bowed ${way} by ${length(bow)} ${unit}`,
+    `sides of ${length(proposal.sideMm)} mm, bowed ${way} by ${length(bow)} mm`,
     `corners of ${Math.round(proposal.cornerAngleDeg)}\u00b0`,
     `fullness ${formatFullness(proposal.fullness)}`,
   ]

@@ -1,0 +1,38 @@
+// What takes seconds to find goes along with a live page: searches, and the shapes of pieces.
+
+import type { ShapeFound } from "./laid-out-pattern.ts"
+import type { NotebookResult } from "./result.ts"
+import { gaugeLinesOf } from "./searches.ts"
+import { type SquaringResult, searchKey } from "./squaring.ts"
+import { type TransitionsResult, transitionsKey } from "./transitions.ts"
+
+/** Each list is absent when it would be empty; pairs of what was asked and what was found. */
+export interface CarriedAnswers {
+  readonly searches?: readonly (readonly [string, SquaringResult])[]
+  readonly transitions?: readonly (readonly [string, TransitionsResult])[]
+  /** By the text that was read. */
+  readonly shapes?: readonly (readonly [string, ShapeFound])[]
+}
+
+export function carriedAnswers({ cells, patterns }: NotebookResult): CarriedAnswers {
+  const contents = cells.map(({ content }) => content)
+  const searches = new Map<string, SquaringResult>()
+  const transitions = new Map<string, TransitionsResult>()
+  for (const content of contents) {
+    if (content?.kind === "transitions" && content.found)
+      transitions.set(transitionsKey(content.request), content.found)
+    if ((content?.kind === "squaring" || content?.kind === "heights") && content.found) {
+      const { name, text } = content.pattern
+      searches.set(searchKey(text, gaugeLinesOf(contents, name), content.request), content.found)
+    }
+  }
+  const shapes = patterns.flatMap(({ readText, result }): [string, ShapeFound][] => {
+    const { laidOut, notes, remedies, exitStatus } = result
+    return laidOut?.by === "net" ? [[readText, { laidOut, notes, remedies, exitStatus }]] : []
+  })
+  return {
+    ...(searches.size > 0 ? { searches: [...searches] } : {}),
+    ...(transitions.size > 0 ? { transitions: [...transitions] } : {}),
+    ...(shapes.length > 0 ? { shapes } : {}),
+  }
+}

@@ -1,0 +1,125 @@
+// The cells that show what was found of a pattern: verdict, tables, remedies and charts.
+
+import {
+  bowsByCountChart,
+  type ChartSpec,
+  chartByName,
+  shapeChartNames,
+  sideAndCornerChart,
+} from "@roundwright/charts"
+import { RoundwrightError } from "@roundwright/numerics"
+import type { WrittenCell } from "./cells.ts"
+import type { LaidOutPattern } from "./laid-out-pattern.ts"
+import { noPattern, problemAt, type Report } from "./problems.ts"
+import type { CellContent, ChartPair, CheckedPattern } from "./result.ts"
+import { straightBow } from "./transitions.ts"
+
+/** The reading measure of the page, and a phone of 360 px without its margins. */
+const chartWidths = { wide: 640, narrow: 328 } as const
+
+/** Names of the patterns some chart of the notebook needs the shape of. */
+export function needsShape(
+  cells: readonly WrittenCell[],
+  patterns: ReadonlyMap<string, CheckedPattern>,
+): string[] {
+  return cells.flatMap(({ kind, options }) => {
+    if (kind !== "chart" || !shapeChartNames.includes(options?.name ?? "")) return []
+    const name = options?.of ?? onlyOf(patterns)
+    return name === undefined ? [] : [name]
+  })
+}
+
+/**
+ * @param pieces the patterns that were laid out
+ * @param before what is known of the cell already, for those that show what was searched for
+ */
+export function computeResult(
+  cell: WrittenCell,
+  patterns: ReadonlyMap<string, CheckedPattern>,
+  pieces: ReadonlyMap<string, LaidOutPattern>,
+  before: CellContent | undefined,
+  report: Report,
+): CellContent | null {
+  const { kind, options } = cell
+  if (before?.kind === "heights" || before?.kind === "transitions")
+    return { ...before, charts: chartsOf(before, cell, report) }
+  if (before?.kind === "pattern" || before?.kind === "circle")
+    return { ...before, pattern: patterns.get(before.pattern.name)! }
+  if (
+    !options ||
+    !(
+      kind === "verdict" ||
+      kind === "ledger" ||
+      kind === "remedies" ||
+      kind === "problems" ||
+      kind === "chart"
+    )
+  )
+    return null
+  const pattern = patternOf(cell, patterns, report)
+  if (!pattern) return null
+  if (kind !== "chart") return { kind, pattern }
+  const name = options.name!
+  const piece = pieces.get(pattern.name)?.piece ?? undefined
+  const ofShape = shapeChartNames.includes(name)
+  if (ofShape && !piece && pattern.result.laidOut)
+    return { kind: "later", wanted: [{ wanted: { pattern: pattern.name } }] }
+  if (ofShape && piece && !piece.shape) {
+    const why = pattern.result.notes.find((note) => note.startsWith("The shape"))
+    report({
+      ...problemAt(cell.line, 1, "needs-shape", why ?? "The shape could not be laid out.", ""),
+      cell: cell.index,
+    })
+    return null
+  }
+  const charts = attempt(cell, report, (widthPx) =>
+    chartByName(name, pattern.result, { widthPx }, piece),
+  )
+  return charts && { kind, name, pattern, charts }
+}
+
+/** The pattern a cell is about: the one it names, or the only one; a fault is reported. */
+export function patternOf(
+  cell: WrittenCell,
+  patterns: ReadonlyMap<string, CheckedPattern>,
+  report: Report,
+): CheckedPattern | null {
+  const name = cell.options?.of ?? onlyOf(patterns)
+  const pattern = name === undefined ? undefined : patterns.get(name)
+  if (!pattern) report(noPattern(cell, name, [...patterns.keys()]))
+  return pattern ?? null
+}
+
+function onlyOf(patterns: ReadonlyMap<string, unknown>): string | undefined {
+  return patterns.size === 1 ? [...patterns.keys()][0] : undefined
+}
+
+function chartsOf(
+  content: Extract<CellContent, { kind: "heights" | "transitions" }>,
+  cell: WrittenCell,
+  report: Report,
+): ChartPair | null {
+  if (content.kind === "transitions") {
+    const rows = content.found?.transitions ?? []
+    if (rows.length === 0) return null
+    return attempt(cell, report, (widthPx) => bowsByCountChart(rows, straightBow, { widthPx }))
+  }
+  const rows = content.found && "heights" in content.found ? content.found.heights : []
+  if (rows.length === 0) return null
+  return attempt(cell, report, (widthPx) => sideAndCornerChart(rows, { widthPx }))
+}
+
+/** A chart at both widths, or null where it cannot be drawn, reported. */
+function attempt(
+  cell: WrittenCell,
+  report: Report,
+  draw: (widthPx: number) => ChartSpec,
+): ChartPair | null {
+  try {
+    return { wide: draw(chartWidths.wide), narrow: draw(chartWidths.narrow) }
+  } catch (error) {
+    if (!(error instanceof RoundwrightError)) throw error
+    report({ ...problemAt(cell.line, 1, error.code, error.message, error.hint), cell: cell.index })
+    return null
+  }
+}

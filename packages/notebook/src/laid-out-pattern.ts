@@ -1,0 +1,30 @@
+// A pattern whose shape is solved as an elastic net: what its check then says, and the piece for the charts
+// that draw it.
+
+import { type CheckResult, examinePattern } from "@roundwright/assessment"
+import type { LaidOutPiece } from "@roundwright/charts"
+import type { CheckedPattern } from "./result.ts"
+
+/** What laying out changes in the result of a check. */
+export type ShapeFound = Pick<CheckResult, "laidOut" | "notes" | "remedies" | "exitStatus">
+
+export interface LaidOutPattern {
+  readonly found: ShapeFound
+  /** Null where only what was found is remembered, and not the shape itself. */
+  readonly piece: LaidOutPiece | null
+}
+
+/** Takes up to some seconds. Never throws on anything a text can hold. @param text as it is read */
+export function layOutPattern(text: string): LaidOutPattern {
+  const { result, reading, shape } = examinePattern(text, { shape: "net" })
+  const { laidOut, notes, remedies, exitStatus } = result
+  return {
+    found: { laidOut, notes, remedies, exitStatus },
+    piece: { motif: reading.motif, shape },
+  }
+}
+
+/** The pattern with what was found; its problems stay where they were placed. */
+export function withShape(pattern: CheckedPattern, { found }: LaidOutPattern): CheckedPattern {
+  return { ...pattern, result: { ...pattern.result, ...found }, unlaid: false }
+}
