@@ -1,5 +1,6 @@
 // Chains and picots: "ch 3", "3 ch", "ch 4, sl st in first ch", "picot of ch 5", "ch-3 picot".
 
+import { readBackAlong, readPointOf } from "./back-along-grammar.ts"
 import { readNoun } from "./nouns.ts"
 import { readPlace } from "./place-grammar.ts"
 import { isBoundary } from "./step-grammar.ts"
@@ -11,7 +12,7 @@ const chainWord = /^(ch|chs|chain|chains)$/
 
 /** "ch 3", "3 ch", "ch-3", "ch 3, sl st in first ch" (a picot), "picot", "ch-4 picot". */
 export function readChain(words: Words, steps: readonly Step[]): Step[] | null {
-  return readPicot(words) ?? readPlainChain(words, steps)
+  return readPicot(words) ?? readPointOf(words) ?? readPlainChain(words, steps)
 }
 
 function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
@@ -75,6 +76,9 @@ function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
       ]
     }
     if (picot) return [{ ...words.since(start), do: "picot", chains }]
+    const made = words.since(start)
+    const back = readBackAlong(words, chains, start)
+    if (back) return [{ ...made, do: "chain", chains, place: null }, back]
     const place = words.attempt((): Place | null => {
       // "ch 3 in ring" says where the chain starts.
       if (words.text() !== "in") return null

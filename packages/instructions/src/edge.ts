@@ -116,7 +116,8 @@ export function roundEdge(round: Round, index: number, turned: boolean): Edge {
   order.forEach((element, position) => {
     const made = round.elements[element]!
     if (made.type === "chain") {
-      for (let k = 0; k < made.chains; k++)
+      // Of a chain worked back along only its tip is left.
+      for (let k = leafFoot(round, index, element); k < made.chains; k++)
         cells.push({ type: "chain", element, chain: turned ? made.chains - 1 - k : k })
       return
     }
@@ -129,6 +130,20 @@ export function roundEdge(round: Round, index: number, turned: boolean): Edge {
     if (next !== null) cells.push({ type: "gap", element: turned ? next : element, chain: 0 })
   })
   return new Edge(index, round.elements, turned, order, cells)
+}
+
+/** Of a chain its own round has worked back along: the first of its chains beyond them; 0 for any other. */
+export function leafFoot(round: Round, index: number, element: number): number {
+  let foot = 0
+  for (let i = element + 1; i < round.elements.length; i++) {
+    const made = round.elements[i]!
+    if (made.type !== "stitch") break
+    const anchor = made.anchors[0]
+    if (anchor?.at !== "chain" || anchor.round !== index || anchor.element !== element) break
+    for (const { chain = -1 } of made.anchors as readonly { chain?: number }[])
+      foot = Math.max(foot, chain + 1)
+  }
+  return foot
 }
 
 /** The element met next when it is a stitch (picots passed over), else null. */

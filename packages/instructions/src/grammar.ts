@@ -1,6 +1,7 @@
 // From the words of a round to its steps. A loose recursive descent: what it cannot place is
 // reported word by word, and reading goes on after it.
 
+import { readEachOf } from "./back-along-grammar.ts"
 import { readBracket } from "./bracket-grammar.ts"
 import { readChain } from "./chain-grammar.ts"
 import { readCountsNote } from "./counts-grammar.ts"
@@ -126,6 +127,7 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
   }
   return (
     readGrowthRule(words) ??
+    readEachOf(words) ??
     readAsRound(words) ??
     readMode(words) ??
     readJoin(words, steps) ??

@@ -22,6 +22,8 @@ export function groupsFor(
         if (found.length > 0) return plain.length > 0 ? plain : found
       }
     }
+    const leaves = leavesOf(edge)
+    if (leaves.length > 0) return leaves
     const least = centred ? 3 : 2
     const sets = tight.filter((group) => group.cells.length >= least)
     if (sets.length > 1) {
@@ -35,6 +37,46 @@ export function groupsFor(
     if (runs.length > 1) return runs
     return sets.length > 0 ? sets : []
   })
+}
+
+/** A chain left over at the tip of a leaf: its own run begins above its foot. */
+function isTip(edge: Edge, index: number): boolean {
+  return edge.startsRun(index) && (edge.cells[index]?.chain ?? 0) > 0 && !edge.reversed
+}
+
+/** Chains worked back along, each a group whose one member is its tip. */
+export function leavesOf(edge: Edge): readonly Group[] {
+  const leaves: Group[] = []
+  edge.cells.forEach((cell, index) => {
+    const element = edge.elements[cell.element]
+    if (cell.type !== "stitch" || element?.type !== "stitch") return
+    const anchor = element.anchors[0]
+    if (anchor?.at !== "chain" || anchor.round !== edge.round) return
+    const before = edge.cells[index - 1]
+    const tip = before?.type === "chain" && before.element === anchor.element ? index - 1 : index
+    const last = leaves[leaves.length - 1]
+    if (last && edge.cells[index - 2] && sameLeaf(edge, index)) {
+      leaves[leaves.length - 1] = { cells: last.cells, all: [...last.all, index] }
+      return
+    }
+    leaves.push({ cells: [tip], all: tip === index ? [index] : [tip, index] })
+  })
+  return leaves
+}
+
+/** The stitch before this one stands on the same chain. */
+function sameLeaf(edge: Edge, index: number): boolean {
+  const chainOf = (at: number) => {
+    const element = edge.elements[edge.cells[at]?.element ?? -1]
+    const anchor = element?.type === "stitch" ? element.anchors[0] : undefined
+    return anchor?.at === "chain" && anchor.round === edge.round ? anchor.element : -1
+  }
+  const here = chainOf(index)
+  for (let at = index - 1; at >= 0; at--) {
+    if (edge.cells[at]?.type === "gap") continue
+    return edge.cells[at]?.type === "stitch" && chainOf(at) === here
+  }
+  return false
 }
 
 /** First cell of the run of chains in the middle of a group; null for a group without chains. */
@@ -97,7 +139,7 @@ export function findGroup(
     return {
       from: spot.start + shift,
       to: spot.stop + shift,
-      anchor: edge.anchorAt(index, edge.cells[index]?.type === "chain"),
+      anchor: edge.anchorAt(index, edge.cells[index]?.type === "chain" && !isTip(edge, index)),
       group: shifted(spot.group, shift),
     }
   }

@@ -12,6 +12,7 @@ export function move(work: RoundWork, place: Place, anywhere: boolean): void {
     place.at === "each" ||
     place.at === "ring" ||
     place.at === "hook-chain" ||
+    place.at === "own-chain" ||
     place.at === "made"
   )
     return

@@ -112,13 +112,10 @@ function finishRepeat(
   beforeLast: ReturnType<RoundWork["mark"]>,
 ): void {
   if (!step.last) {
-    if (
-      full > 0 &&
-      step.times.kind === "until" &&
-      step.times.until.kind === "around" &&
-      !nothingLeft(work)
-    )
-      endWithPart(work, step)
+    if (full > 0 && step.times.kind === "until" && step.times.until.kind === "around") {
+      if (nothingLeft(work)) closeRound(work, step)
+      else endWithPart(work, step)
+    }
     return
   }
   const mark = work.mark()
@@ -249,6 +246,37 @@ function endWithPart(work: RoundWork, step: Repeat): void {
     work.backTo(before)
     return
   }
+}
+
+/**
+ * "sc in first, *ch 5, sc in next; rep around": when the last is worked, nothing leads back to the first.
+ * Where nothing more is said the chains go round to it; a join said outright is taken at its word.
+ */
+function closeRound(work: RoundWork, step: Repeat): void {
+  const [first, second] = work.elements
+  const [loop] = step.body
+  const tail = step.body[step.body.length - 1]
+  if (work.repeatDepth !== 1 || work.inPlace || step.body.length !== 2) return
+  if (loop?.do !== "chain" || tail?.do !== "work" || tail.count !== 1) return
+  if (first?.type !== "stitch" || second?.type !== "chain" || second.chains !== loop.chains) return
+  if (first.kind.basic !== tail.stitch.kind.basic) return
+  const rest = work.allSteps.slice(work.allSteps.indexOf(step) + 1)
+  if (rest.some((after) => after.do !== "join" && after.do !== "slip" && after.do !== "turn"))
+    return
+  const order = rest.length > 0 ? (["whole", "closed"] as const) : (["closed", "whole"] as const)
+  const taken = work.choices.take("last-repeat", order)
+  if (taken === "closed") work.addChains(loop.chains, loop)
+  work.find({
+    severity: "warning",
+    code: "open-at-join",
+    start: step.start,
+    end: step.end,
+    message:
+      taken === "closed"
+        ? `Between the last stitch and the first nothing is said; ${loop.chains} chains are worked there as between the others.`
+        : "Between the last stitch and the first there are no chains, as there are between all others.",
+    hint: `Write "ch ${loop.chains}" before the join if that is meant.`,
+  })
 }
 
 /** A round that starts inside a side ends with the rest of that side: "in each" at the start of the repeat takes it. */

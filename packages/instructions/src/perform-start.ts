@@ -34,8 +34,13 @@ export function workStartChain(
 ): void {
   if (step.place?.at === "same" && work.current === null && work.index > 0)
     work.current = work.startSite
-  const known = step.countsAs ?? statedForAll(work, step)
   const following = steps[i + 1]
+  if (turnsBack(following)) {
+    // A leaf or point right at the start of the round.
+    work.addChains(step.chains, step)
+    return
+  }
+  const known = step.countsAs ?? statedForAll(work, step)
   const gathered = following?.do === "work" && following.stitch.kind.gathered !== undefined
   if (known?.tog && gathered) {
     workFirstLeg(work, step)
@@ -110,6 +115,11 @@ function startsEvenRound(following: readonly Step[]): boolean {
   if (until.kind !== "around" || every !== undefined || pick !== undefined) return false
   if (nouns.some((noun) => noun.what !== "stitch")) return false
   return next.stitch.shape === "increase" || (next.count > 1 && !next.stitch.kind.gathered)
+}
+
+function turnsBack(step: Step | undefined): boolean {
+  if (step?.do !== "work" && step?.do !== "group" && step?.do !== "slip") return false
+  return step.place?.at === "own-chain" || step.place?.at === "hook-chain"
 }
 
 /** Whether the round is joined to a chain or to a stitch, as far as it says. */

@@ -3,6 +3,7 @@
 import type { Anchor } from "@roundwright/motif"
 import { workWithFirstLeg } from "./first-leg.ts"
 import { makeAt, makeStitches } from "./make-stitches.ts"
+import { goesOnAlong, turnBack, workAlong } from "./own-chain.ts"
 import { closeLoop, closesSpace, workOnMade } from "./perform-closing.ts"
 import { passEach } from "./perform-pass.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -37,7 +38,7 @@ export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>
     for (const part of place.places) performWork(work, { ...step, place: part })
     return
   }
-  if (place?.at === "each") {
+  if (place?.at === "each" && !alongOwn(work, place)) {
     passEach(work, step)
     return
   }
@@ -45,8 +46,21 @@ export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>
     workOnMade(work, step, place)
     return
   }
-  if (place?.at === "hook-chain" && work.index > 0) {
-    closeLoop(work, step)
+  if (place?.at === "hook-chain" && (work.index > 0 || endsInChain(work))) {
+    const last = work.elements.at(-1)
+    if (last?.type === "chain" && place.nth < last.chains) {
+      work.own = turnBack(work, place.nth - 1, step)
+      workAlong(work, step, 1, step.count)
+    } else closeLoop(work, step)
+    return
+  }
+  if (place && goesOnAlong(work, place) && place.at === "next") {
+    const one = place.count === 1
+    workAlong(work, step, one ? 1 : place.count, one || place.each ? step.count : 1)
+    return
+  }
+  if (place?.at === "each" && work.own) {
+    workAlong(work, step, work.own.next + 1, step.count)
     return
   }
   if (closesSpace(work, step)) return
@@ -74,6 +88,18 @@ export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>
     sites.map((site) => [site.anchor]),
     place,
   )
+}
+
+/** "sc in each ch" while a chain of the round itself is being worked back along. */
+function alongOwn(work: RoundWork, place: Extract<Place, { at: "each" }>): boolean {
+  return (
+    work.own !== null && work.own.next >= 0 && place.nouns.every((noun) => noun.what === "chain")
+  )
+}
+
+/** The round itself has just made a chain to turn back on. */
+function endsInChain(work: RoundWork): boolean {
+  return !work.hookChainIsCentre && work.elements.at(-1)?.type === "chain"
 }
 
 /** A gathered stitch whose legs are spelled out place by place. */
@@ -132,6 +158,10 @@ function samePlace(work: RoundWork, place: Extract<Place, { at: "same" }>): Anch
 
 /** Stitches with no place said: into the group's place, the ring, or one in each of the next. */
 function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): void {
+  if (work.own && work.own.next >= 0) {
+    workAlong(work, step, step.count, 1)
+    return
+  }
   if (work.inPlace) {
     makeAt(work, step, [work.inPlace.slice()], null)
     return

@@ -3,6 +3,7 @@
 import type { Anchor } from "@roundwright/motif"
 import { mostChains } from "./limits.ts"
 import { move } from "./move-start.ts"
+import { turnBack } from "./own-chain.ts"
 import { madeElement } from "./perform-closing.ts"
 import { performSkip, performSlip } from "./perform-moves.ts"
 import { passAround, passEach } from "./perform-pass.ts"
@@ -116,6 +117,7 @@ function makeChains(
     return
   }
   if (work.elements.length === 0 && work.index > 0) leaveStart(work)
+  work.own = null
   work.addChains(step.chains, step)
 }
 
@@ -156,6 +158,12 @@ function makePicot(work: RoundWork, step: Extract<Step, { do: "picot" }>): void 
 
 function performGroup(work: RoundWork, step: Extract<Step, { do: "group" }>): void {
   const { place } = step
+  if (place.at === "own-chain") {
+    work.own = turnBack(work, place.skip, place)
+    perform(work, step.steps)
+    work.own = null
+    return
+  }
   if (place.at === "each") {
     passEach(work, step)
     return

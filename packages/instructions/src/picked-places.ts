@@ -1,7 +1,7 @@
 // One place inside a space, group or run of stitches, the hook moving past it.
 
 import { groupsBetweenSpaces } from "./edge.ts"
-import { findGroup } from "./groups.ts"
+import { findGroup, leavesOf } from "./groups.ts"
 import type { Position, RoundWork } from "./round-work.ts"
 import { overrun } from "./shortages.ts"
 import type { Site } from "./sites.ts"
@@ -35,9 +35,7 @@ export function pickedSite(
       pick,
       place.pickNoun ?? null,
     )
-    if (found) return found
-    const run = runAsGroup(work, position, pick)
-    return run
+    return found ?? (leavesOf(edge).length > 0 ? null : runAsGroup(work, position, pick))
   }
   return work.next(position, noun, place)
 }

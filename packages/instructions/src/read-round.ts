@@ -82,6 +82,9 @@ export function workRound(request: RoundRequest): RoundResult {
   }
 }
 
+/** Doubts that a stated total which agrees puts at rest. */
+const settledByTotal: ReadonlySet<string> = new Set(["first-place-short", "open-at-join"])
+
 /** Choices that leave the text open where nothing in it decides: each reading fits, with other counts. */
 const openChoices: ReadonlySet<ChoiceName> = new Set(["over-earlier", "chains-are-stitches"])
 
@@ -130,6 +133,7 @@ function tryReading(
   const steps = foundation ? foundation.steps : tree.steps
   const work = new RoundWork(shared, index, number, edge, choices, steps)
   try {
+    work.hookChainIsCentre = foundation?.skipped != null
     if (foundation?.skipped) startWithSkipped(work, foundation, steps)
     perform(work, steps)
     if (work.elements.length === 0)
@@ -168,7 +172,7 @@ function tryReading(
   const left = leftOver(work, request.span)
   const own =
     comparison.agrees === true
-      ? work.findings.filter((finding) => finding.code !== "first-place-short")
+      ? work.findings.filter((finding) => !settledByTotal.has(finding.code))
       : work.findings
   const findings = [
     ...own,

@@ -8,6 +8,7 @@ import type { Choices } from "./choices.ts"
 import { Edge, roundEdge } from "./edge.ts"
 import { mostChainsPerRound, mostElementsPerRound, mostStepsPerRound } from "./limits.ts"
 import { type Meaning, meaningOf } from "./meanings.ts"
+import type { OwnChain } from "./own-chain.ts"
 import type { Finding } from "./problem-list.ts"
 import { findSite, type Site } from "./sites.ts"
 import type { CountsAs, Noun, Span, Step } from "./tree.ts"
@@ -49,6 +50,7 @@ export interface Mark {
   readonly others: readonly (readonly [number, number])[]
   readonly lastChain: Element | null
   readonly findings: number
+  readonly own: OwnChain | null
 }
 
 export class RoundWork {
@@ -77,6 +79,10 @@ export class RoundWork {
   repeatDepth = 0
   /** Chains made after every stitch of the step in hand. */
   between = 0
+  /** "2nd ch from hook" names the chain the piece starts on. */
+  hookChainIsCentre = false
+  /** A chain of this round that is being worked back along. */
+  own: OwnChain | null = null
   /** A starting chain that is the first leg of the gathered stitch about to be made. */
   pendingLeg: { readonly chains: number; readonly anchors: readonly Anchor[] } | null = null
   /** Cells from the first stitch skipped to the first one worked. */
@@ -164,6 +170,7 @@ export class RoundWork {
       others: [...this.others].map(([round, position]) => [round, position.at] as const),
       lastChain: this.elements[this.elements.length - 1] ?? null,
       findings: this.findings.length,
+      own: this.own && { ...this.own },
     }
   }
 
@@ -180,6 +187,7 @@ export class RoundWork {
     this.current = mark.current
     this.startTaken = mark.startTaken
     this.findings.length = mark.findings
+    this.own = mark.own && { ...mark.own }
     const known = new Map(mark.others)
     for (const [round, position] of this.others) {
       const at = known.get(round)

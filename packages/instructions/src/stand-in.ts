@@ -1,7 +1,26 @@
 // A stand-in for a round that could not be worked, from its stated total, so that reading can go on.
 
-import { type Element, kindKey, type Round } from "@roundwright/motif"
-import type { RoundTree } from "./tree.ts"
+import type { Element, Round } from "@roundwright/motif"
+import type { RoundTree, StatedItem } from "./tree.ts"
+
+/** Stitches of a stand-in group whose size is not known: the fewest that have a middle. */
+const standInGroup = 3
+
+/** "(16 points)": so many groups, each of a few stitches in a place of its own. */
+function groupsAlone(item: StatedItem | undefined, number: number, index: number): Round | null {
+  if (!item || item.count < 1 || item.count > 1000) return null
+  const elements = Array.from(
+    { length: standInGroup * item.count },
+    (_, i): Element => ({
+      type: "stitch",
+      kind: { basic: "sc" },
+      anchors: [
+        { at: "between", round: Math.max(0, index - 1), element: Math.floor(i / standInGroup) },
+      ],
+    }),
+  )
+  return { number, elements, turned: false, closing: "joined" }
+}
 
 /** A stand-in for a round that could not be worked, from its stated total, so that reading can go on. */
 export function standIn(tree: RoundTree, number: number, index: number): Round | null {
@@ -16,6 +35,12 @@ export function standIn(tree: RoundTree, number: number, index: number): Round |
     ? spaces.reduce((sum, item) => sum + item.count, 0)
     : list.reduce((sum, item) => sum + item.count, 0)
   const runs = spaces.reduce((sum, item) => sum + item.count, 0)
+  if (count === 0)
+    return groupsAlone(
+      firm.items.find((item) => item.unit === "groups"),
+      number,
+      index,
+    )
   if (count < 1 || count + runs > 10_000) return null
   const elements: Element[] = []
   const kinds = loose
@@ -39,6 +64,5 @@ export function standIn(tree: RoundTree, number: number, index: number): Round |
     const upTo = Math.floor(((i + 1) * sizes.length) / kinds.length)
     for (; placed < upTo; placed++) elements.push({ type: "chain", chains: sizes[placed]! })
   })
-  void kindKey
   return { number, elements, turned: false, closing: "joined" }
 }

@@ -32,7 +32,7 @@ export function readSlip(words: Words, _steps: readonly Step[]): Step[] | null {
     const nth = words.attempt(() => {
       if (!words.accept("to", "in", "into")) return null
       const target = joinTarget(words, start)
-      return target.chain === undefined ? null : target
+      return target.chain === undefined || words.text() === "from" ? null : target
     })
     if (nth)
       return [

@@ -70,6 +70,27 @@ export function readStitch(words: Words): StitchName | null {
   return words.attempt(() => readRemarked(words))
 }
 
+/** "stitch between dc and tr": of a height between two, which is the extended form of the lower. */
+function readHeightBetween(words: Words): StitchName | null {
+  return words.attempt(() => {
+    if (!words.accept("stitch", "st") || !words.accept("between")) return null
+    const lower = readKind(words)
+    if (!lower || !words.accept("and")) return null
+    const upper = readKind(words)
+    if (!upper || lower.gathered || upper.gathered) return null
+    const extended = heightsBetween[`${lower.basic} ${upper.basic}`]
+    return extended ? { kind: { basic: extended }, tog: false } : null
+  })
+}
+
+const heightsBetween: Readonly<Record<string, StitchKind["basic"]>> = {
+  "sc hdc": "esc",
+  "sc dc": "hdc",
+  "hdc dc": "ehdc",
+  "dc tr": "edc",
+  "tr dtr": "etr",
+}
+
 function readRemarked(words: Words): StitchName | null {
   let elongated = false
   while (stitchRemarks.has(words.text()) || isColour(words.text()) || words.text() === "long") {
@@ -78,7 +99,7 @@ function readRemarked(words: Words): StitchName | null {
     if (words.done()) return null
   }
   if (words.text() === "beg" || words.text() === "inv") words.at += 1
-  const shaped = readShape(words)
+  const shaped = readHeightBetween(words) ?? readShape(words)
   if (shaped) return shaped
   const kind = readKind(words)
   if (!kind) return null

@@ -9,6 +9,7 @@ const wordsOf: Readonly<Record<string, string>> = {
   "start-chain:does-not-count": "the starting chain does not count as a stitch",
   "start-chain:edge": "the chains at the start are part of the edge",
   "last-repeat:whole": "the last repeat is whole and the ending comes after it",
+  "last-repeat:closed": "chains lead from the last stitch to the first as between the others",
   "last-repeat:in-part": "the last repeat is worked in part",
   "single-start-chain:counts": "the starting chain counts as a stitch",
   "single-start-chain:edge": "the chain at the start is part of the edge",

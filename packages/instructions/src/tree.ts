@@ -67,6 +67,8 @@ export type Place = Span & {
   readonly each?: boolean
 } & (
     | { readonly at: "ring"; readonly made?: "adjustable" | "solid" }
+    /** Back along the chain just made, `skip` of its last chains left out. */
+    | { readonly at: "own-chain"; readonly skip: number }
     /** Into the n-th chain from the hook. */
     | { readonly at: "hook-chain"; readonly nth: number }
     /** Where the last stitch went, or the join. */
