@@ -113,7 +113,7 @@ function finishRepeat(
 ): void {
   if (!step.last) {
     if (full > 0 && step.times.kind === "until" && step.times.until.kind === "around") {
-      if (nothingLeft(work)) closeRound(work, step)
+      if (nothingLeft(work) || isLoopAndStitch(step)) closeRound(work, step)
       else endWithPart(work, step)
     }
     return
@@ -246,6 +246,11 @@ function endWithPart(work: RoundWork, step: Repeat): void {
     work.backTo(before)
     return
   }
+}
+
+/** "ch 5, sc in next loop": nothing is passed over on purpose. */
+function isLoopAndStitch({ body: [loop, tail, ...more] }: Repeat): boolean {
+  return more.length === 0 && loop?.do === "chain" && tail?.do === "work" && tail.place !== null
 }
 
 /**
