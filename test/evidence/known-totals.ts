@@ -36,7 +36,7 @@ export function knownTotal(
   const kinds = [
     ...bracket.matchAll(/(\d+) (?:sl st|sc|hdc|dc|edc|tr|dtr|trtr|dc2tog|popcorns|clusters)\b/g),
   ]
-  const spaces = [...bracket.matchAll(/(\d+) ch-\d+/g)]
+  const spaces = [...bracket.matchAll(/(\d+) ch-\d+\b(?! picots)/g)]
   const known: KnownTotal = {
     ...(kinds.length > 0 ? { stitches: sum(kinds) } : {}),
     ...(withChains === undefined ? {} : { withChains }),
@@ -89,8 +89,11 @@ export const printedClashes: Readonly<Record<string, readonly number[]>> = {
 }
 
 /**
- * Rounds whose text in the facts is a summary: nobody could work them from it alone, because a part is
- * only hinted at or made in a way that is not said. Rounds that state no definite count count here too.
+ * Rounds that a practised maker could not work from what stands there. The criterion, round by round: given
+ * the rounds before it as printed, its words leave open which stitches are made, how many, or where they
+ * go; or it rests on such a round whose stated total does not say what is there to work into. A round whose
+ * wording is merely old, terse or unusual is not one of these, however hard it is to read. Rounds that
+ * state no definite count ("a few more", "if 8 are added") count here too.
  */
 export function isSummary(evidence: EvidenceCase, round: { n: number; text: string }): boolean {
   const bracket = /\(([^()]*)\)\.?\s*$/.exec(round.text)?.[1] ?? ""
@@ -99,22 +102,16 @@ export function isSummary(evidence: EvidenceCase, round: { n: number; text: stri
 }
 
 const summaries: Readonly<Record<string, readonly number[]>> = {
-  // "in the dip between two petals": which stitches those are is not said.
-  "beeton-242-dahlia-circle": [13],
-  // Leaves and points made on chains of their own, joined in a way the text leaves open.
-  "beeton-281-rosette7": [1, 2, 3],
-  // "at intervals along each side"; the note: "Placing of the picots is shortened here".
+  // Picots "at intervals along each side"; the note: "Placing of the picots is shortened here".
   "dillmont-468-mesh-square": [12],
-  // Tunisian petals, branched stitches "caught to the petals on both sides"; what rests on them.
+  // 7: how a Tunisian petal loses stitches and where the next begins; 8: how many sc edge a petal; 9:
+  // branched stitches "caught to the petals on both sides". 10 to 12 rest on 9, of which only the number
+  // of its stitches and chains together is given, not which are corners.
   "dillmont-481-flower-in-square": [7, 8, 9, 10, 11, 12],
-  // "tapering points ... neighbours tied half-way up"; "8 small and 8 large picot scallops".
-  "dillmont-482-star16": [7, 8, 10],
-  // "one stitch between tr and dtr"; the round on its points.
-  "dillmont-469-star-wheel": [2, 3],
-  // "stitch between dc and tr ... then down again"; "edge in sc with 10 short picot bars".
-  "dillmont-485-five-star": [2, 3, 4],
-  // "increasing so that the piece stays flat"; "until the cover closes".
+  // 7: "rising by half a yarn-over", "bars of 7 ch with picots"; 10: "picot scallops on the 256 dc".
+  "dillmont-482-star16": [7, 10],
+  // "edge in sc with 10 short picot bars": how many sc, and what a bar is, is not said.
+  "dillmont-485-five-star": [3],
+  // 4 to 6: "increasing so that the piece stays flat"; 7 and 8 rest on them.
   "needlecraft-1918-button-cover": [4, 5, 6, 7, 8],
-  // Shorthand for sides that grow by a rule only hinted at.
-  "square-blanket-dc-gauge-31-rounds": [1, 2],
 }

@@ -100,7 +100,17 @@ function afterGroup(words: Words, inner: readonly Step[], start: number): Step[]
     ]
   const place = atPlace(words) && words.text() !== "to" ? readPlace(words) : null
   if (place) {
-    const later = words.attempt(() => readTimes(words, false))
+    const later = words.attempt(() => {
+      // "in each st *6 times": the asterisk says no more than "times" does.
+      if (words.text() === "*" && words.isNumber(1) && words.text(2) === "times") words.at += 1
+      return readTimes(words, false)
+    })
+    if (later?.kind === "total" && place.at === "each" && place.nouns[0] && !place.total) {
+      // So many times in all: one place each time.
+      const next: Place = { ...words.since(start), at: "next", noun: place.nouns[0], count: 1 }
+      const body: Step[] = [{ ...words.since(start), do: "group", steps: inner, place: next }]
+      return [{ ...words.since(start), do: "repeat", body, last: null, ending: null, times: later }]
+    }
     const group: Step = { ...words.since(start), do: "group", steps: inner, place }
     if (later && place.at === "ring" && later.kind !== "until")
       return [

@@ -79,6 +79,12 @@ function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
     const made = words.since(start)
     const back = readBackAlong(words, chains, start)
     if (back) return [{ ...made, do: "chain", chains, place: null }, back]
+    const between = words.attempt(() => {
+      if (!words.accept("between")) return null
+      words.accept("each", "all", "the")
+      return words.accept("groups", "group", "shells", "clusters", "sets", "them") ? true : null
+    })
+    if (between) return [{ ...words.since(start), do: "chain", chains, place: null, between: true }]
     const place = words.attempt((): Place | null => {
       // "ch 3 in ring" says where the chain starts.
       if (words.text() !== "in") return null

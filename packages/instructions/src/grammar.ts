@@ -5,6 +5,7 @@ import { readEachOf } from "./back-along-grammar.ts"
 import { readBracket } from "./bracket-grammar.ts"
 import { readChain } from "./chain-grammar.ts"
 import { readCountsNote } from "./counts-grammar.ts"
+import { readFan, readLinked } from "./fan-grammar.ts"
 import { readGrowthRule } from "./growth-grammar.ts"
 import { readJoin } from "./join-grammar.ts"
 import { deepestNesting } from "./limits.ts"
@@ -18,6 +19,7 @@ import { readSkip, readSlip } from "./step-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
 import type { RoundTree, StatedTotal, Step } from "./tree.ts"
 import { passWord } from "./unread-words.ts"
+import { readLeftToMaker } from "./vague-grammar.ts"
 import type { Words } from "./words.ts"
 import { readWork } from "./work-grammar.ts"
 
@@ -66,6 +68,7 @@ export function readSteps(words: Words, stops: (words: Words) => boolean): StepR
       words.at += 1
       continue
     }
+    if (readLeftToMaker(words)) continue
     const whole = isRepeatWord(text) && steps.length > 0 ? repeatAll(words, steps) : null
     if (whole) {
       steps.splice(0, steps.length, ...whole)
@@ -134,6 +137,8 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
     readSlip(words, steps) ??
     readSkip(words) ??
     readChain(words, steps) ??
+    readLinked(words) ??
+    readFan(words) ??
     readWork(words, steps) ??
     readPlaceFirst(words, totals)
   )

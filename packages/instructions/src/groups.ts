@@ -194,7 +194,7 @@ function chosenIn(
   if (pick === null) return members[0] ?? null
   if (pick === "centre") return members[Math.floor((members.length - 1) / 2)] ?? null
   if (pick === "last") return members[members.length - 1] ?? null
-  return members[pick - 1] ?? null
+  return pick === "dip" ? null : (members[pick - 1] ?? null)
 }
 
 function shifted(group: Group, shift: number): Group {

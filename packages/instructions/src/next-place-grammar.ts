@@ -30,6 +30,17 @@ export function readNext(
   words.accept("remaining", "rem", "unused", "free")
   const placed = countedNext(words, start, between)
   if (placed?.at !== "next") return placed
+  const plural = words.tokens[words.at - 1]?.text ?? ""
+  if (
+    order === undefined &&
+    !said &&
+    placed.count === 1 &&
+    preposition === "in" &&
+    (placed.noun.what === "space" || placed.noun.what === "corner") &&
+    /^(?:sps|spaces|loops|lps|corners|arches)$/.test(plural)
+  )
+    // "in corners", "in side sps": in each of them.
+    return { ...words.since(start), at: "each", nouns: [placed.noun], until: { kind: "around" } }
   const beside = readBeside(words, 1)
   if (beside) return { ...placed, order: "any", beside }
   if (placed.noun.what === "chain" && preposition === "over" && placed.count === 1) {

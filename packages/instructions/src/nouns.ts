@@ -28,7 +28,10 @@ function readPlainNoun(words: Words): Noun | null {
   }
   const chain = readChainNoun(words)
   if (chain) return chain
-  if (groupWords.test(words.text()) && /^(ch|sp|space|loop|lp|picot)$/.test(words.text(1))) {
+  if (
+    groupWords.test(words.text()) &&
+    /^(ch|sp|sps|space|spaces|loop|loops|lp|lps|picot|picots)$/.test(words.text(1))
+  ) {
     words.at += 1
     return readPlainNoun(words)
   }
@@ -216,7 +219,7 @@ function readGroupNoun(words: Words): Noun | null {
       if (words.isNumber()) {
         size = words.value()
         words.at += 1
-      } else return null
+      } else words.accept("the")
       return readKind(words) ?? acceptPlainStitch(words)
     })
     return withSize({ what: "group", ...middle }, size)

@@ -8,7 +8,7 @@ import type { Place, Step } from "./tree.ts"
  * around, 3 sc in each corner". They become one pass in which the later and narrower one wins.
  */
 export function asPasses(given: readonly Step[]): Step[] {
-  const steps = withBareGroups(given)
+  const steps = withChainsBetween(withBareGroups(given))
   const result: Step[] = []
   for (const step of steps) {
     const previous = result[result.length - 1]
@@ -38,6 +38,42 @@ export function asPasses(given: readonly Step[]): Step[] {
       continue
     }
     result.push(step)
+  }
+  return result
+}
+
+/** "(...) in each corner, ch 2, 3 dc in each side sp, ch 2": the chains follow every one of them. */
+function withChainsBetween(steps: readonly Step[]): Step[] {
+  const passes = steps.filter(isFullPass).length
+  const result: Step[] = []
+  for (const [i, step] of steps.entries()) {
+    const previous = result[result.length - 1]
+    const wanted =
+      step.do === "chain" && !step.place && (step.between === true || (passes > 1 && i > 0))
+    if (!wanted || !previous || !isFullPass(previous)) {
+      result.push(step)
+      continue
+    }
+    const chain: Step = { ...step, between: false }
+    const place = previous.place!
+    const inner: readonly Step[] =
+      previous.do === "group" ? previous.steps : [{ ...previous, place: null }]
+    result[result.length - 1] = {
+      start: previous.start,
+      end: step.end,
+      do: "group",
+      steps: [...inner, chain],
+      place,
+    }
+    // "ch 1 between groups": after the passes before it as well.
+    if (step.between)
+      for (let k = result.length - 2; k >= 0; k--) {
+        const earlier = result[k]!
+        if (!isFullPass(earlier)) break
+        const own: readonly Step[] =
+          earlier.do === "group" ? earlier.steps : [{ ...earlier, place: null }]
+        result[k] = { ...earlier, do: "group", steps: [...own, chain], place: earlier.place! }
+      }
   }
   return result
 }

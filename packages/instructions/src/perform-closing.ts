@@ -56,7 +56,15 @@ export function closesSpace(work: RoundWork, step: Extract<Step, { do: "work" }>
     place.order === "first" &&
     work.elements.length > 0 &&
     (work.elements[0]?.type === "stitch" || work.elements[0]?.type === "chain")
-  if (!onSlip && !onStart && !onFirst) return false
+  // "end with ch 2, dc in dc", where a dc closed the round before and there is no other.
+  const before = work.shared.rounds[work.index - 1]?.elements.at(-1)
+  const onClosing =
+    before?.type === "chain" &&
+    before.closedWith !== undefined &&
+    before.closedWith.basic === place.noun.kind?.basic &&
+    work.startPassed &&
+    meaningOf(work.main.edge, place.noun).stretched !== null
+  if (!onSlip && !onStart && !onFirst && !onClosing) return false
   return closeWith(work, step)
 }
 

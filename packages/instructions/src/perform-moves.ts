@@ -3,6 +3,7 @@
 import { move } from "./move-start.ts"
 import { performWork } from "./perform-work.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
+import { kindFits } from "./sites.ts"
 import type { Place, Span, Step, StitchName } from "./tree.ts"
 import { nextSites, positionFor } from "./work-places.ts"
 
@@ -38,14 +39,37 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
         count: part.count,
       })
   }
-  for (const place of places) {
+  for (const [i, place] of places.entries()) {
     if (place.at !== "next") continue
+    if (i === 0 && isAtStart(work, place, places[1])) continue
     // The stitch of a counting start is already worked into; "skip first st" means it.
     if (place.order === "first" && work.startTaken) continue
     const found = step.steps ? shortOrNull(() => nextSites(work, place)) : nextSites(work, place)
     if (!found) continue
     for (const site of found.sites) work.use(found.position, site, "skipped")
   }
+}
+
+/** "sk next sc and hdc" with the hook on an sc that only the start stands in: that sc, and the hdc beside it. */
+function isAtStart(work: RoundWork, first: Place, second: Place | undefined): boolean {
+  if (first.at !== "next" || second?.at !== "next" || first.count !== 1) return false
+  const { edge, at } = work.main
+  const [one, two] = [first.noun.kind, second.noun.kind]
+  if (!one || !two || !work.startTaken || !work.startSite || edge.size === 0) return false
+  if (work.used.some((use) => use.use === "worked" && use.from !== work.startSite!.from))
+    return false
+  const stitchAt = (from: number) => {
+    for (let k = from; k < from + edge.size; k++) {
+      const index = ((k % edge.size) + edge.size) % edge.size
+      if (edge.cells[index]?.type === "stitch") return edge.elementAt(index)
+    }
+    return undefined
+  }
+  return (
+    kindFits(stitchAt(work.startSite.from), one) &&
+    kindFits(stitchAt(at), two) &&
+    !kindFits(stitchAt(at), one)
+  )
 }
 
 /** A list of things to skip may run out at the end of the round: there is no more to skip. */

@@ -115,7 +115,12 @@ function alone(step: Filling): Filling {
 
 function fill(work: RoundWork, step: Filling, site: Site, position: Position): void {
   if (step.do === "group") {
+    // A bare "ch 1" at the head of what goes into each place is no start of the round.
+    const [head] = step.steps
+    const own = head?.do === "chain" && head.chains === 1 && !head.countsAs
+    if (own) work.repeatDepth += 1
     fillSite(work, step, site, position)
+    if (own) work.repeatDepth -= 1
     return
   }
   work.use(position, site, "worked")

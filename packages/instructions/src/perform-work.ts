@@ -113,7 +113,9 @@ function workByLegs(
     const fixed = placeAnchors(work, leg.place)
     let anchor = fixed?.[0]
     if (!anchor && leg.place.at === "next") {
-      const { sites, position } = nextSites(work, leg.place)
+      const { sites, position } = closesRound(work, leg.place)
+        ? { sites: [work.startSite!], position: work.main }
+        : nextSites(work, leg.place)
       for (const site of sites) work.use(position, site, "worked")
       work.current = sites[sites.length - 1] ?? work.current
       anchor = sites[0]?.anchor
@@ -125,6 +127,16 @@ function workByLegs(
     }
   }
   makeStitches(work, step, step.stitch, anchors, 1)
+}
+
+/** Legs shared all round: the last one goes where the first one went. */
+function closesRound(work: RoundWork, place: Extract<Place, { at: "next" }>): boolean {
+  if (!place.closes || !work.startTaken || !work.startSite) return false
+  const { edge, at } = work.main
+  let left = 0
+  for (let k = at; k < work.end; k++)
+    if (edge.cells[((k % edge.size) + edge.size) % edge.size]?.type === "stitch") left += 1
+  return left === place.count - 1
 }
 
 /** Places that need no search: the ring, the same place again. Null for others. */

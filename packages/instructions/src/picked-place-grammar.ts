@@ -7,6 +7,30 @@ import type { Noun, Pick, Place } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
 
+/** "the 2 sts in the dip between two petals", "st in next dip". */
+export function readDip(words: Words, start: number): Place | null {
+  words.accept("the", "next")
+  let count = 1
+  if (words.isNumber()) {
+    count = words.value()
+    words.at += 1
+  }
+  if (words.accept("st", "sts", "stitch", "stitches")) {
+    if (!words.accept("in", "at", "of")) return null
+    words.accept("the", "each", "next")
+  }
+  words.accept("next", "centre", "center")
+  if (!words.accept("dip", "dips", "hollow", "hollows", "valley", "valleys")) return null
+  words.attempt(() => {
+    if (!words.accept("between")) return null
+    if (words.isNumber()) words.at += 1
+    words.accept("the", "two", "each", "next")
+    return readNoun(words)
+  })
+  if (!Number.isInteger(count) || count < 1) return null
+  return { ...words.since(start), at: "next", noun: { what: "group" }, count, pick: "dip" }
+}
+
 /** "3rd ch of next ch-5 loop", "centre dc of next 3-dc group", "2nd of the 2 sc", "3rd of next 6 sc". */
 export function readPicked(words: Words, start: number): Place | null {
   words.accept("the")

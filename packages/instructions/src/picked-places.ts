@@ -48,7 +48,7 @@ function runAsGroup(work: RoundWork, position: Position, pick: Pick): Site | nul
         ? members[Math.floor((members.length - 1) / 2)]
         : pick === "last"
           ? members[members.length - 1]
-          : members[pick - 1]
+          : members[Number(pick) - 1]
     if (chosen === undefined) continue
     const at = chosen < position.at ? chosen + position.edge.size : chosen
     if (at < position.at || at >= work.limitOf(position)) continue
@@ -84,7 +84,7 @@ function chainOf(position: Position, space: Site, pick: Pick): Site {
       ? Math.floor((width - 1) / 2)
       : pick === "last"
         ? width - 1
-        : Math.min(width, pick) - 1
+        : Math.min(width, Number(pick)) - 1
   const at = space.from + k
   const index = ((at % edge.size) + edge.size) % edge.size
   return { from: at, to: at + 1, anchor: edge.anchorAt(index, false) }

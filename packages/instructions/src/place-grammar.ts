@@ -3,7 +3,7 @@
 
 import { readEach } from "./each-place-grammar.ts"
 import { readNext } from "./next-place-grammar.ts"
-import { readPicked } from "./picked-place-grammar.ts"
+import { readDip, readPicked } from "./picked-place-grammar.ts"
 import { readMade, readSame } from "./same-place-grammar.ts"
 import type { Place } from "./tree.ts"
 import type { Words } from "./words.ts"
@@ -111,6 +111,7 @@ function readBare(
   return (
     words.attempt(() => readRing(words, start)) ??
     words.attempt(() => readHookChain(words, start)) ??
+    words.attempt(() => readDip(words, start)) ??
     words.attempt(() => readSame(words, start)) ??
     words.attempt(() => readMade(words, start)) ??
     words.attempt(() => readPicked(words, start)) ??

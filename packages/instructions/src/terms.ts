@@ -52,7 +52,7 @@ function suspicion(layout: PatternText): Finding[] {
   const lower = layout.clean.toLowerCase()
   if (usOnlyWords.some((word) => word !== "gauge" && word !== "skip" && hasWord(lower, word)))
     return []
-  const found = [...wordSigns(lower), ...chainSigns(layout, lower)]
+  const found = [...bracketSigns(layout, lower), ...wordSigns(lower), ...chainSigns(layout, lower)]
   const first = found.sort((a, b) => a.start - b.start)[0]
   if (!first) return []
   const byReason = new Map(found.map((sign) => [sign.why, sign.weight]))
@@ -68,6 +68,16 @@ function suspicion(layout: PatternText): Finding[] {
       hint: 'Add a line "Terms: UK" or "Terms: US".',
     },
   ]
+}
+
+/** "Daisy (UK)" above the rounds: very likely its terms, though it does not say so. */
+function bracketSigns(layout: PatternText, lower: string): Sign[] {
+  const head = lower.slice(0, layout.rounds[0]?.start ?? 0)
+  const found = /[([](?:uk|british)(?: version)?[)\]]/.exec(head)
+  if (!found) return []
+  const start = found.index
+  const why = `"${found[0].slice(1, -1).toUpperCase()}" stands above the rounds`
+  return [{ start, end: start + found[0].length, weight: signs.clear, why }]
 }
 
 function wordSigns(lower: string): Sign[] {

@@ -191,8 +191,11 @@ function ourCount(
     case "chains":
       return plain(counts.chains)
     case "picots":
-      if (item.size !== undefined && loops(round.elements, item.size) === stated)
-        return { agrees: true, count: stated }
+      if (item.size !== undefined) {
+        const alone = counts.spacesBySize.find((entry) => entry.chains === item.size)?.count
+        if (loops(round.elements, item.size) === stated || alone === stated)
+          return { agrees: true, count: stated }
+      }
       return plain(counts.picots)
     case "repeats":
       return plain(mainRepeats.count)

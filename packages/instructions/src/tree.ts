@@ -49,7 +49,8 @@ export interface Noun {
   readonly before?: boolean
 }
 
-export type Pick = number | "centre" | "last"
+/** Which of several; "dip" is half-way between one group and the next. */
+export type Pick = number | "centre" | "last" | "dip"
 
 export type Place = Span & {
   readonly loops?: "front" | "back" | "third"
@@ -94,6 +95,8 @@ export type Place = Span & {
         readonly bare?: boolean
         /** "in 3rd": counted from the last one used, whether or not those before are said to be skipped. */
         readonly afterSkip?: boolean
+        /** Once the round is used up it means the place the round began in. */
+        readonly closes?: boolean
         /** "starting at the 5th of a group" moves on once. */
         readonly startAt?: number
       }
@@ -175,6 +178,8 @@ export type Step =
       readonly chains: number
       readonly place: Place | null
       readonly countsAs?: CountsAs
+      /** "ch 1 between groups": after every one of those named before it. */
+      readonly between?: boolean
     })
   /** Several "each" that go round together. */
   | (Span & {

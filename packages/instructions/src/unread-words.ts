@@ -91,6 +91,14 @@ function saysNothing(token: Token): boolean {
 const usualHint =
   "Write it in the usual words, or take it out if it says nothing about the stitches."
 
+/** "... the pairs of dc": a stitch that belongs to the words before it must not be taken for one to work. */
+function ownsStitch(words: Words): boolean {
+  const before = words.tokens[words.at - 1]
+  if (words.text() !== "of" || before?.type !== "word") return false
+  const next = words.peek(1)
+  return next?.type === "word" && stitchNamed(next.text, words.terms) !== null
+}
+
 /** Passes over a word that means nothing to the work, or reports it. */
 export function passWord(words: Words): void {
   const token = words.peek()
@@ -102,6 +110,18 @@ export function passWord(words: Words): void {
       )
     )
       words.at += 1
+    return
+  }
+  if (ownsStitch(words)) {
+    words.at += 2
+    words.report({
+      severity: "error",
+      code: "unknown-word",
+      start: token.start,
+      end: words.lastEnd(),
+      message: `In this round "of ${words.tokens[words.at - 1]?.text}" is not understood here.`,
+      hint: usualHint,
+    })
     return
   }
   words.at += 1

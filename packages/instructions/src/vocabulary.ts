@@ -30,6 +30,11 @@ export function isIgnored(text: string): boolean {
 
 const knownWords = new Set(known)
 
+/** "to keep it flat", "to lie flat": what an increase left to the maker is for. */
+export function isWayToKeep(text: string): boolean {
+  return /^(?:keep|stay|lie|lay|make|have)$/.test(text)
+}
+
 /** A word the grammar uses somewhere. */
 export function isKnownWord(text: string): boolean {
   return knownWords.has(text)

@@ -1,6 +1,7 @@
 // From a place as named to the places on the edge: which stitches, spaces or gaps the next step
 // goes into, the hook moving on past them.
 
+import { dipSites } from "./dips.ts"
 import { groupsInOnePlace } from "./edge.ts"
 import { meaningOf } from "./meanings.ts"
 import { moveToNth, pickedSite, pickOfRun } from "./picked-places.ts"
@@ -111,6 +112,12 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
   )
     work.main.at = Math.min(work.main.at, work.startSite?.from ?? 0)
   if (place.pick !== undefined) work.picked = true
+  if (place.pick === "dip") {
+    const sites = dipSites(position.edge, position.at, work.limitOf(position), place.count)
+    if (!sites) throw overrun(work, position, place.noun, place)
+    position.at = sites[sites.length - 1]!.to
+    return { sites, position }
+  }
   const own = work.inPlace?.[0]
   if (
     own?.at === "space" &&

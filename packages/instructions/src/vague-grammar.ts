@@ -1,0 +1,53 @@
+// What a text leaves to the maker: "now and then 2 dc in one st as needed to stay flat", "fewer if the
+// strip is thick". No count follows from it, so it is told and not worked.
+
+import { isWayToKeep } from "./vocabulary.ts"
+import type { Words } from "./words.ts"
+
+/** Most words such a clause may have. */
+const longestClause = 24
+
+/** Steps over the clause and tells it; false when none begins here. */
+export function readLeftToMaker(words: Words): boolean {
+  const start = words.start()
+  const found = words.attempt(() => {
+    if (!startsVague(words)) return null
+    for (let i = 0; i < longestClause && !words.done(); i++) {
+      if (/^[;.)(]$/.test(words.text())) break
+      words.at += 1
+    }
+    return true
+  })
+  if (!found) return false
+  words.report({
+    severity: "warning",
+    code: "left-to-maker",
+    ...words.since(start),
+    message: "How many and where is left to the maker here, so it is not counted.",
+    hint: "Give the number if it is known.",
+  })
+  return true
+}
+
+function startsVague(words: Words): boolean {
+  if (
+    words.acceptAll("now", "and", "then") ||
+    words.acceptAll("here", "and", "there") ||
+    words.acceptAll("from", "time", "to", "time") ||
+    words.accept("occasionally")
+  )
+    return true
+  if (words.accept("fewer", "more") && words.accept("if", "when", "where")) return true
+  if (words.accept("increasing", "increase", "inc", "decreasing", "decrease")) {
+    words.accept("as", "where", "when", "wherever", "often", "enough", "just")
+    words.accept("enough", "often")
+    words.accept("as", "so", "to")
+    return words.accept("needed", "necessary", "required", "that") || isWayToKeep(words.text())
+  }
+  return (
+    words.accept("as", "where", "when", "if") &&
+    words.accept("needed", "necessary", "required") &&
+    words.accept("to", "for", "so") &&
+    isWayToKeep(words.text())
+  )
+}
