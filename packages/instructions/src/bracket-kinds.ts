@@ -123,6 +123,8 @@ export function readAside(words: Words, close: string): true | null {
     words.at += 1
   }
   if (!words.accept(close)) return null
+  // "(picot made)", "(5-dc shell made)" tells what has just been done.
+  if (/^(?:made|formed|completed|complete)$/.test(inner[inner.length - 1] ?? "")) return true
   const numbers = inner.filter((text) => /^\d+$/.test(text)).length
   const first = inner[0] ?? ""
   if (

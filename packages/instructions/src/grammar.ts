@@ -16,6 +16,7 @@ import { atPlace, readPlace } from "./place-grammar.ts"
 import { readStarred, readTimes } from "./repeat-grammar.ts"
 import { intoSameSpace } from "./same-space.ts"
 import { readSkip, readSlip } from "./step-grammar.ts"
+import { readDroppedLoop, readSpelledCluster } from "./spelled-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
 import type { RoundTree, StatedTotal, Step } from "./tree.ts"
 import { passWord } from "./unread-words.ts"
@@ -75,6 +76,11 @@ export function readSteps(words: Words, stops: (words: Words) => boolean): StepR
       continue
     }
     const before = words.at
+    const popcorn = readDroppedLoop(words, steps)
+    if (popcorn) {
+      steps.splice(-1, 1, ...popcorn)
+      continue
+    }
     const made = readStep(words, steps, totals)
     if (made) steps.push(...made)
     else if (words.at === before) passWord(words)
@@ -109,6 +115,8 @@ function repeatAll(words: Words, steps: readonly Step[]): Step[] | null {
 
 function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): Step[] | null {
   const text = words.text()
+  const spelled = readSpelledCluster(words)
+  if (spelled) return spelled
   if (text === "(" || text === "[" || text === "{") return readBracket(words, steps, totals)
   if (/^\*+$/.test(text) || /^[\u2020\u2021]+$/.test(text)) return readStarred(words, totals)
   const note = steps[steps.length - 1]?.do === "chain" ? readBareCount(words) : null
@@ -246,7 +254,10 @@ function isTotalHere(words: Words, steps: readonly Step[]): boolean {
   if (text === "there" && /^(are|should|will)$/.test(words.text(1))) return true
   if (!words.isNumber()) return false
   const before = words.tokens[words.at - 1]?.text
-  if (before !== "." && before !== ";") return false
+  // "sc in each st, 36 sts.": after a comma only at the very end, and only of stitches.
+  const closing =
+    before === "," && /^(?:sts|stitches)$/.test(words.text(1)) && /^[.)]?$/.test(words.text(2))
+  if (before !== "." && before !== ";" && !closing) return false
   const following = words.tokens.slice(words.at)
   const finish = following.findIndex((token, i) => i > 0 && finishes.test(token.text))
   const rest = finish < 0 ? following : following.slice(0, finish)

@@ -48,6 +48,38 @@ function acceptMarker(words: Words): boolean {
   return false
 }
 
+/** "piece should measure 1 1/2 inches", "motif measures 8 cm": to the end of the sentence. */
+function acceptMeasure(words: Words): boolean {
+  return (
+    words.attempt(() => {
+      words.accept("your", "the", "this")
+      if (!words.accept("piece", "work", "motif", "circle", "square", "hexagon", "coaster", "it", "diameter"))
+        return null
+      for (let i = 0; i < 3 && !/^measures?$/.test(words.text()); i++) {
+        if (!words.accept("should", "will", "now", "to")) return null
+      }
+      if (!words.accept("measure", "measures")) return null
+      while (!words.done() && !/^[.;(]$/.test(words.text())) words.at += 1
+      return true
+    }) !== null
+  )
+}
+
+/** "leaving a long tail for sewing". */
+function acceptTail(words: Words): boolean {
+  return (
+    words.attempt(() => {
+      if (!words.accept("leave", "leaving")) return null
+      let tail = false
+      for (let i = 0; i < 10 && !/^[,;.(]?$/.test(words.text()); i++) {
+        if (/^(?:tail|end|length|yarn)$/.test(words.text())) tail = true
+        words.at += 1
+      }
+      return tail ? true : null
+    }) !== null
+  )
+}
+
 /** "using a 4 mm hook", "with a 5.5 mm (I) hook": the tool, told in passing. */
 function acceptTool(words: Words): true | null {
   if (!words.accept("with", "using", "use")) return null
@@ -67,6 +99,7 @@ function acceptTool(words: Words): true | null {
 
 /** "make a slip knot", "pull the ring closed", "draw the loop up tightly". */
 export function acceptHandling(words: Words): true | null {
+  if (acceptMeasure(words) || acceptTail(words)) return true
   if (acceptMarker(words) || words.attempt(() => acceptTool(words))) return true
   words.accept("make", "start", "begin")
   words.accept("with")

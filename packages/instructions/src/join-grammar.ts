@@ -108,10 +108,12 @@ export function joinTarget(words: Words, start: number): { place: Place | null; 
       if (!words.accept("of", "in")) return null
       words.accept("the", "these", "first", "beg", "beginning", "starting", "initial", "turning")
       words.accept("beg", "first", "starting")
-      if (words.isNumber()) words.at += 1
+      const counted = words.isNumber()
+      if (counted) words.at += 1
       const noun = readNoun(words)
       if (noun?.what === "chain" && words.isNumber()) words.at += 1
-      return noun
+      // "3rd ch of 5": the chain is plain.
+      return noun ?? (counted && /^[,;.()]?$/.test(words.text()) ? true : null)
     })
     return token.value
   })
@@ -151,8 +153,10 @@ function readRingStart(words: Words): Step[] | null {
       return [{ ...words.since(start), do: "ring", centre: "adjustable" }]
     }
     if (
-      words.accept("mr", "mc") &&
-      (words.text() === "," || words.text() === ";" || words.text() === "." || words.done())
+      (words.text() === "mr" &&
+        (/^[,;.]?$/.test(words.text(1)) || words.isNumber(1)) &&
+        words.accept("mr")) ||
+      (words.text() === "mc" && /^[,;.]?$/.test(words.text(1)) && words.accept("mc"))
     )
       return [{ ...words.since(start), do: "ring", centre: "adjustable" }]
     return null

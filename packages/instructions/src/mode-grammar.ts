@@ -8,6 +8,7 @@ import {
   isColourWords,
 } from "./handling-grammar.ts"
 import { readNoun } from "./nouns.ts"
+import { isColour } from "./stitch-grammar.ts"
 import type { Step } from "./tree.ts"
 import type { Words } from "./words.ts"
 
@@ -39,7 +40,8 @@ export function readMode(words: Words): Step[] | null {
     const cut = words.attempt(() => {
       if (!words.accept("fasten", "finish", "break", "cut", "end")) return null
       if (!words.accept("off", "yarn", "thread", "the")) return null
-      words.accept("yarn", "thread")
+      words.accept("yarn", "thread", "color", "colour")
+      if (/^(?:[a-h]|mc|cc)$/.test(words.text()) || isColour(words.text())) words.at += 1
       return true
     })
     if (cut) return []

@@ -43,9 +43,19 @@ export function readNext(
     return { ...words.since(start), at: "each", nouns: [placed.noun], until: { kind: "around" } }
   const beside = readBeside(words, 1)
   if (beside) return { ...placed, order: "any", beside }
-  if (placed.noun.what === "chain" && preposition === "over" && placed.count === 1) {
-    return { ...placed, noun: { what: "space" } }
+  if (
+    placed.noun.what === "chain" &&
+    (preposition === "over" || preposition === "under") &&
+    placed.count === 1
+  ) {
+    // "under next 2 ch", "under ch 2": all of the chains there.
+    const size = words.isNumber() ? words.value() : undefined
+    if (size !== undefined) words.at += 1
+    const noun: Noun = { what: "space", ...(size === undefined ? {} : { size }) }
+    return { ...placed, ...words.since(start), noun, ...(said ? {} : { bare: true }) }
   }
+  if (placed.noun.what === "chain" && preposition === "under")
+    return { ...placed, noun: { what: "space", size: placed.count }, count: 1 }
   if (order !== undefined) return { ...placed, order }
   return said ? placed : { ...placed, bare: true }
 }

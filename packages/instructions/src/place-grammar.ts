@@ -74,7 +74,7 @@ function readLoopWords(words: Words, details: Details): void {
     words.accept("the")
     const which = words.text()
     if (
-      /^(front|back|third|both|rear)$/.test(which) &&
+      /^(front|back|third|3rd|both|rear)$/.test(which) &&
       /^(loop|loops|lp|lps|bar)$/.test(words.text(1))
     ) {
       words.at += 2
@@ -82,7 +82,7 @@ function readLoopWords(words: Words, details: Details): void {
       words.accept("of")
       if (which === "front") details.loops = "front"
       else if (which === "back" || which === "rear") details.loops = "back"
-      else if (which === "third") details.loops = "third"
+      else if (which === "third" || which === "3rd") details.loops = "third"
       return true
     }
     if (/^(blo|bl|flo|fl)$/.test(which)) {

@@ -44,6 +44,8 @@ const plainForms: Readonly<Record<string, string>> = {
   "\u00b7": "-",
   "\u2026": ".",
   "\u00b4": "'",
+  "~": "-",
+  "\u2192": "-",
   "\uff0a": "*",
   "\uff08": "(",
   "\uff09": ")",

@@ -21,7 +21,7 @@ export function readSlip(words: Words, _steps: readonly Step[]): Step[] | null {
     }
     const kind = readKind(words)
     if (kind?.basic !== "sl st" || kind.gathered) return null
-    if (/^(over|across|along)$/.test(words.text()) && words.text(1) === "to") words.at += 1
+    if (/^(over|across|along|up)$/.test(words.text()) && words.text(1) === "to") words.at += 1
     const to = words.text() === "to" || words.text() === "into" || words.text() === "across"
     if (to && (words.text(1) === "join" || words.text(1) === "close")) {
       words.at += 2

@@ -15,7 +15,7 @@ export interface Token {
 }
 
 const pattern =
-  /(\d+)(st|nd|rd|th)(?!\p{L})|(\d+(?:\.\d+)?)|((?:[a-z]\.){2,}(?:[a-z](?!\p{L}))?|[a-z]\.[a-z](?!\p{L})|\p{L}+(?:\d+(?:tog|together))?(?:'[a-z]+)?)|(\*+)|([\u2020\u2021]+)|(\S)/giuy
+  /(\d+)(st|nd|rd|th|(?<=[23])d(?!\.))(?!\p{L})|(\d+(?:\.\d+)?)|((?:[a-z]\.){2,}(?:[a-z](?!\p{L}))?|[a-z]\.[a-z](?!\p{L})|\p{L}+(?:\d+(?:tog|together))?(?:'[a-z]+)?)|(\*+)|([\u2020\u2021]+)|(\S)/giuy
 
 const vulgarFractions: Readonly<Record<string, number>> = {
   "\u00bd": 0.5,
@@ -38,6 +38,24 @@ const numberWords: Readonly<Record<string, number>> = {
   ten: 10,
   eleven: 11,
   twelve: 12,
+}
+
+/** Shortenings of plain words, for the word they shorten. */
+const shortWords: Readonly<Record<string, string>> = {
+  ea: "each",
+  nxt: "next",
+  nx: "next",
+  btw: "between",
+  btwn: "between",
+  betw: "between",
+  arnd: "around",
+  ard: "around",
+  rpt: "rep",
+  foll: "following",
+  alt: "alternate",
+  ctr: "center",
+  crn: "corner",
+  prev: "previous",
 }
 
 const ordinalWords: Readonly<Record<string, number>> = {
@@ -111,7 +129,8 @@ function tokenOf(found: RegExpExecArray, start: number, end: number, spaced: boo
   if (found[3] !== undefined)
     return { type: "number", text: found[3], value: Number(found[3]), ...base }
   if (found[4] !== undefined) {
-    const text = found[4].toLowerCase().replaceAll(".", "")
+    const said = found[4].toLowerCase().replaceAll(".", "")
+    const text = shortWords[said] ?? said
     const number = numberWords[text]
     if (number !== undefined) return { type: "number", text, value: number, ...base }
     const ordinal = ordinalWords[text]
