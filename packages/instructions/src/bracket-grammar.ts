@@ -43,8 +43,12 @@ export function readBracket(
       return []
     }
   }
+  const inside = words.at + 1
   const aside = words.attempt(() => readAside(words, close))
-  if (aside) return []
+  if (aside) {
+    nameMade(words, steps, inside)
+    return []
+  }
   words.at += 1
   const run = readSteps(words, () => false)
   totals.push(...run.totals)
@@ -61,6 +65,22 @@ export function readBracket(
       })
   }
   return afterGroup(words, run.steps, start)
+}
+
+/** "(2 dc, ch 2, 2 dc) in next sp (shell made)": from here on "shell" is that. */
+function nameMade(words: Words, steps: readonly Step[], from: number): void {
+  const last = steps[steps.length - 1]
+  const made = words.tokens[words.at - 2]?.text
+  if (last?.do !== "group" || !/^(?:made|formed|completed|complete)$/.test(made ?? "")) return
+  const named = words.tokens.slice(from, words.at - 2)
+  if (named.length > 3 || named.some((token) => token.type === "number")) return
+  const name = named.map((token) => token.text).join("")
+  const plain = last.steps.every((step) => /^(?:work|chain|picot)$/.test(step.do))
+  if (!plain || !/^[a-z]{2,20}$/.test(name) || words.locals.has(name)) return
+  const inner = last.steps.map((step) => (step.do === "work" ? { ...step, place: null } : step))
+  // A shell that begins the round starts with chains, which the others do not.
+  if (inner.some((step) => step.do === "work") && inner[0]?.do === "work")
+    words.locals.set(name, { steps: inner })
 }
 
 /** What is done with a bracket's steps: repeated, worked in one place, or simply worked. */

@@ -120,6 +120,12 @@ function readShortCount(words: Words): { countsAs: CountsAs } | null {
     const space = words.attempt(() => {
       if (!words.accept("and", "+", ",", "plus")) return null
       words.accept("a", "first")
+      if (words.isNumber() && /^(ch|chs|chain|chains)$/.test(words.text(1))) {
+        const before = words.value()
+        words.at += 2
+        words.accept("sp", "space")
+        return before
+      }
       if (!words.accept("ch")) return null
       words.accept("-")
       if (!words.isNumber()) return null

@@ -65,6 +65,19 @@ function acceptMeasure(words: Words): boolean {
   )
 }
 
+/** "fold petals forward", "push the petals to the front". */
+function acceptFold(words: Words): boolean {
+  return (
+    words.attempt(() => {
+      if (!words.accept("fold", "bend", "push", "hold", "flip", "turn")) return null
+      words.accept("the", "all")
+      if (!words.accept("petals", "petal", "leaves", "loops")) return null
+      while (!words.done() && !/^[,;.(]$/.test(words.text())) words.at += 1
+      return true
+    }) !== null
+  )
+}
+
 /** "leaving a long tail for sewing". */
 function acceptTail(words: Words): boolean {
   return (
@@ -99,7 +112,7 @@ function acceptTool(words: Words): true | null {
 
 /** "make a slip knot", "pull the ring closed", "draw the loop up tightly". */
 export function acceptHandling(words: Words): true | null {
-  if (acceptMeasure(words) || acceptTail(words)) return true
+  if (acceptMeasure(words) || acceptTail(words) || acceptFold(words)) return true
   if (acceptMarker(words) || words.attempt(() => acceptTool(words))) return true
   words.accept("make", "start", "begin")
   words.accept("with")

@@ -35,6 +35,14 @@ const remark =
 const separator = /\s*(?:[:.)\]-]+|(?=\s|$))/iy
 const closing = /\s*(?::|-\s|\.\s|\)\s)/iy
 
+/** "1) 6 sc in ring", "2. 2 sc in each": a numbered line, where a text labels its rounds in no other way. */
+export function matchBareNumber(text: string, at: number, end: number): RoundLabel | null {
+  const found = /^(\d{1,3})\s*[.):]\s+(?=\S)/.exec(text.slice(at, Math.min(end, at + 12)))
+  if (!found) return null
+  const from = Number(found[1])
+  return { from, to: from, row: false, start: at, end: at + found[0].length }
+}
+
 /** The label that starts at `at`, or null. `lineStart` tells that nothing stands before it. */
 export function matchLabel(
   text: string,

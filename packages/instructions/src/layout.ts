@@ -1,7 +1,7 @@
 // Finds the parts of a written pattern: headings, rounds with their labels, and everything else.
 // Markdown is tolerated by blanking its marks, so that offsets stay those of the text given.
 
-import { matchLabel, type RoundLabel } from "./labels.ts"
+import { matchBareNumber, matchLabel, type RoundLabel } from "./labels.ts"
 import { endOfLine, type SourceText } from "./source-text.ts"
 import type { Span } from "./tree.ts"
 
@@ -42,6 +42,15 @@ const blockHeadings =
 
 export function layOut(source: SourceText): PatternText {
   const clean = blankMarkdown(source)
+  const layout = layOutWith(source, clean, false)
+  if (layout.rounds.length > 0) return layout
+  const numbered = layOutWith(source, clean, true)
+  const counted = numbered.rounds.every((round, i) => round.label.from === i + 1)
+  return numbered.rounds.length > 1 && counted ? numbered : layout
+}
+
+/** @param bare numbers at the start of a line are labels */
+function layOutWith(source: SourceText, clean: string, bare: boolean): PatternText {
   const headings: Heading[] = []
   const rounds: {
     label: RoundLabel
@@ -75,7 +84,8 @@ export function layOut(source: SourceText): PatternText {
       continue
     }
     const plainHeading = wholeLine.test((headingPattern.exec(text)?.[1] ?? "").toLowerCase())
-    const labels = plainHeading ? [] : labelsIn(clean, start, end)
+    const number = bare ? matchBareNumber(clean, start + leading(text), end) : null
+    const labels = plainHeading ? [] : number ? [number] : labelsIn(clean, start, end)
     const first = labels[0]
     if (first === undefined || first.start > start + leading(text)) {
       const heading = headingPattern.exec(text)

@@ -196,6 +196,15 @@ function afterSpace(words: Words): Noun {
     return null
   })
   if (found) return found
+  const middle = words.attempt(() => {
+    // "ch-2 sp of next shell": the space in its middle.
+    if (!words.accept("of", "in")) return null
+    words.accept("the")
+    words.accept("next", "each", "same", "following", "any", "every")
+    const owner = readPlainNoun(words)
+    return owner?.what === "group" ? true : null
+  })
+  if (middle) return { what: "space", middle: true }
   const size = readSizeAfter(words)
   return size === null ? { what: "space" } : { what: "space", size }
 }

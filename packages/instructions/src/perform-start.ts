@@ -137,6 +137,19 @@ function joinIn(steps: readonly Step[]): "chain" | "stitch" | null {
   return null
 }
 
+/** The chain of the start that the round is joined to, counted from its foot: as tall as the stitch it stands for. */
+function joinedAt(steps: readonly Step[], chains: number): number | null {
+  for (const step of steps) {
+    if (step.do !== "join" && step.do !== "slip") continue
+    if (step.do === "join" && step.chain !== undefined)
+      return step.chain <= chains ? step.chain : null
+    if (step.place?.at !== "made" || step.place.which !== "first") continue
+    const { noun } = step.place
+    if (noun.what === "chain" || (noun.what === "space" && noun.size === chains)) return chains
+  }
+  return null
+}
+
 function mainAfter(work: RoundWork, step: ChainStep): BasicStitch {
   const found = firstBasic(work.allSteps)
   return found ?? stitchForTurningChain(step.chains) ?? "dc"
@@ -155,7 +168,7 @@ function standsFor(
   const kind = as.kind ?? usualKind(work, step)
   const own =
     as.chains === undefined
-      ? Math.min(step.chains, turningChains(kind.basic))
+      ? Math.min(step.chains, joinedAt(work.allSteps, step.chains) ?? turningChains(kind.basic))
       : Math.max(1, step.chains - as.chains)
   const rest = as.chains ?? (as.kind?.gathered ? 0 : Math.max(0, step.chains - own))
   const anchors = startAnchors(work, step)

@@ -92,6 +92,12 @@ function readLoopWords(words: Words, details: Details): void {
       details.loops = which.startsWith("b") ? "back" : "front"
       return true
     }
+    if (which === "back" && words.text(1) === "of" && /^(?:the|next|each|same|first|last)$/.test(words.text(2))) {
+      // "into back of next tr": behind what has been worked since.
+      words.at += 2
+      details.passes = "behind"
+      return true
+    }
     if ((which === "front" || which === "back") && words.text(1) === "post") {
       words.at += 2
       words.accept("of")
@@ -157,6 +163,15 @@ export function withEarlierRound(words: Words, place: Place, start: number): Pla
     words.accept("the")
     if (joined && words.accept("previous", "prev", "last", "preceding")) {
       return words.accept("rnd", "round", "row", "rounds", "rnds") ? { ...place } : null
+    }
+    if (
+      joined &&
+      words.peek()?.type === "ordinal" &&
+      /^(?:rnd|round|row)$/.test(words.text(1))
+    ) {
+      const ofRound = words.value()
+      words.at += 2
+      return { ...place, ofRound }
     }
     if (joined && words.accept("rnd", "round", "row", "r") && words.isNumber()) {
       const ofRound = words.value()

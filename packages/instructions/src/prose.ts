@@ -8,12 +8,12 @@ import { readSteps } from "./grammar.ts"
 import type { PatternText } from "./layout.ts"
 import { tokenise } from "./tokens.ts"
 import type { CountsAs, Span, Step } from "./tree.ts"
-import { type LocalStitch, Words } from "./words.ts"
+import { type LocalStitch, stitchNamed, Words } from "./words.ts"
 
 export interface ProseFound {
   /** By number of chains; 0 stands for any. */
   readonly startCounts: ReadonlyMap<number, CountsAs>
-  readonly locals: ReadonlyMap<string, LocalStitch>
+  readonly locals: Map<string, LocalStitch>
   /** Steps before round 1, such as the ring. */
   readonly foundation: readonly Step[]
   /** Lines that look like work but belong to no round. */
@@ -64,7 +64,7 @@ function stepsOf(
   clean: string,
   span: Span,
   terms: Terms,
-  locals: ReadonlyMap<string, LocalStitch>,
+  locals: Map<string, LocalStitch>,
 ): Step[] {
   const words = new Words(tokenise(clean, span.start, span.end), terms, locals, span.end)
   return attachCounts(readSteps(words, () => false).steps)
@@ -123,6 +123,8 @@ function readDefinition(
     .replace(/[^a-z]/g, "")
   const short = (match[2] ?? "").toLowerCase().replace(/[^a-z]/g, "")
   if (name === "") return false
+  // "dc = double crochet" explains a name that is known.
+  if (stitchNamed((match[1] ?? "").toLowerCase().trim(), terms)) return true
   const bodyStart = start + match[0].length
   const words = new Words(
     tokenise(clean, bodyStart, start + text.length),

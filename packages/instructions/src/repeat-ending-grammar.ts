@@ -134,7 +134,8 @@ function replaceTail(body: readonly Step[], ending: readonly Step[]): readonly S
       at -= 1
       while (at > 0 && body[at]?.do !== "chain") at -= 1
     }
-    const skipped = body.slice(at + 1).filter((step) => step.do === "skip")
+    const skipsItself = ending.some((step) => step.do === "skip")
+    const skipped = skipsItself ? [] : body.slice(at + 1).filter((step) => step.do === "skip")
     return [...body.slice(0, Math.max(0, at)), first, ...skipped, ...ending.slice(1)]
   }
   at = body.length

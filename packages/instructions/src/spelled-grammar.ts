@@ -62,13 +62,15 @@ export function readSpelledCluster(words: Words): Step[] | null {
     if (!Number.isInteger(legs) || legs < 2) return null
     words.at += 1
     words.accept("times")
-    const inner = place ?? readPlace(words)
+    const after = words.text() === "in" || words.text() === "into" ? readPlace(words) : null
+    const inner = place ?? after
+    const together = place !== null && after?.at !== "same"
     if (!acceptDrawThroughAll(words)) return null
     const basic = basicOf(wraps, draws)
     const how = draws === 0 ? ("puff" as const) : ("cluster" as const)
     const kind: StitchKind = { basic, gathered: { how, legs } }
     const each = inner?.at === "next" && inner.count === 1 && inner.noun.what === "stitch"
-    const over: Place | null = each && place ? { ...inner, count: legs, over: true } : inner
+    const over: Place | null = each && together ? { ...inner, count: legs, over: true } : inner
     return [
       {
         ...words.since(start),

@@ -15,7 +15,7 @@ export interface Token {
 }
 
 const pattern =
-  /(\d+)(st|nd|rd|th|(?<=[23])d(?!\.))(?!\p{L})|(\d+(?:\.\d+)?)|((?:[a-z]\.){2,}(?:[a-z](?!\p{L}))?|[a-z]\.[a-z](?!\p{L})|\p{L}+(?:\d+(?:tog|together))?(?:'[a-z]+)?)|(\*+)|([\u2020\u2021]+)|(\S)/giuy
+  /(\d+)(st|nd|rd|th|(?<=[23])d(?!\.))(?!\p{L})|(\d+(?:\.\d+)?)|((?:[a-z]\.){2,}(?:[a-z](?!\p{L}))?|(?:h|d|q|tr)\.tr(?!\p{L})|[a-z]\.[a-z](?!\p{L})|\p{L}+(?:\d+(?:tog|together))?(?:'[a-z]+)?)|(\*+)|([\u2020\u2021]+)|(\S)/giuy
 
 const vulgarFractions: Readonly<Record<string, number>> = {
   "\u00bd": 0.5,
@@ -103,7 +103,7 @@ export function tokenise(text: string, start: number, end: number): Token[] {
 }
 
 const shortened = new Set(
-  "ch chs sl sk rep rnd rnds beg cont approx tog sp sps inc dec yo lp lps cl".split(" "),
+  "ch chs sl ss slst sk rep rnd rnds beg cont approx tog sp sps inc dec yo lp lps cl".split(" "),
 )
 const oftenLast = new Set("st sts sc dc hdc tr dtr htr".split(" "))
 

@@ -21,7 +21,8 @@ export class Words {
   constructor(
     readonly tokens: readonly Token[],
     readonly terms: Terms,
-    readonly locals: ReadonlyMap<string, LocalStitch>,
+    /** What the pattern defines, what it names on the way included. */
+    readonly locals: Map<string, LocalStitch>,
     /** Where the text ends, for problems about something missing. */
     readonly end: number,
   ) {}
