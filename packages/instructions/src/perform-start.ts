@@ -137,6 +137,27 @@ function joinIn(steps: readonly Step[]): "chain" | "stitch" | null {
   return null
 }
 
+/**
+ * Chains that stand for the stitch itself: as many as it is tall, and those beyond are a space. Where the
+ * round makes no other space of that size they are only a generous start ("ch 3" before hdc).
+ */
+function usualHeight(work: RoundWork, step: ChainStep, kind: StitchKind): number {
+  const needed = turningChains(kind.basic)
+  const rest = step.chains - needed
+  return rest > 0 && !makesChains(work.allSteps, rest) ? step.chains : needed
+}
+
+function makesChains(steps: readonly Step[], chains: number): boolean {
+  return steps.some((step) => {
+    if (step.do === "chain") return step.chains === chains
+    if (step.do === "work") return step.between === chains
+    const inner =
+      step.do === "group" ? step.steps : step.do === "repeat" ? [...step.body, ...(step.last ?? [])] : null
+    if (inner) return makesChains(inner, chains)
+    return step.do === "pass" && makesChains(step.cases, chains)
+  })
+}
+
 /** The chain of the start that the round is joined to, counted from its foot: as tall as the stitch it stands for. */
 function joinedAt(steps: readonly Step[], chains: number): number | null {
   for (const step of steps) {
@@ -168,7 +189,7 @@ function standsFor(
   const kind = as.kind ?? usualKind(work, step)
   const own =
     as.chains === undefined
-      ? Math.min(step.chains, joinedAt(work.allSteps, step.chains) ?? turningChains(kind.basic))
+      ? Math.min(step.chains, joinedAt(work.allSteps, step.chains) ?? usualHeight(work, step, kind))
       : Math.max(1, step.chains - as.chains)
   const rest = as.chains ?? (as.kind?.gathered ? 0 : Math.max(0, step.chains - own))
   const anchors = startAnchors(work, step)

@@ -103,9 +103,9 @@ export function tokenise(text: string, start: number, end: number): Token[] {
 }
 
 const shortened = new Set(
-  "ch chs sl ss slst sk rep rnd rnds beg cont approx tog sp sps inc dec yo lp lps cl".split(" "),
+  "ch chs sl sk rep rnd rnds beg cont approx tog sp sps inc dec yo lp lps cl".split(" "),
 )
-const oftenLast = new Set("st sts sc dc hdc tr dtr htr".split(" "))
+const oftenLast = new Set("st sts sc dc hdc tr dtr htr ss slst".split(" "))
 
 /** Abbreviations that may well be the last word of a sentence. */
 const endsSentences = new Set("ch chs tog sp sps inc dec lp lps cl".split(" "))
