@@ -42,7 +42,12 @@ function takeUp(result: Step[], note: Note): boolean {
     if (note.countsAs.tog && before?.do === "chain") {
       // "ch 2, dc in next 2 sts (counts as dc3tog)": the stitches are its other legs.
       const legs = (note.countsAs.kind?.gathered?.legs ?? 0) - 1
-      if (legs > 1 && !last.stitch.kind.gathered && last.place?.at === "next" && last.place.count === legs) {
+      if (
+        legs > 1 &&
+        !last.stitch.kind.gathered &&
+        last.place?.at === "next" &&
+        last.place.count === legs
+      ) {
         const kind = { ...last.stitch.kind, gathered: { how: "together" as const, legs } }
         result[result.length - 1] = { ...last, stitch: { kind, tog: true } }
       }

@@ -14,17 +14,29 @@ export interface Doubt {
   readonly other: Round | null
 }
 
+export interface After {
+  readonly doubt: Doubt | null
+  readonly finding: Finding | null
+  /** What the next round is worked on, where the round's own words stand on nothing firm. */
+  readonly ground?: Round
+}
+
 /** The doubt a round leaves for the next one. */
 export function doubtAfter(
   before: Doubt | null,
   request: RoundRequest,
   result: RoundResult,
-): { readonly doubt: Doubt | null; readonly finding: Finding | null } {
+): After {
   const { comparison, round } = result
   if (comparison.agrees === true || comparison.inRange === true)
     return { doubt: null, finding: null }
   if (result.otherRound)
     return { doubt: { number: request.number, other: result.otherRound }, finding: null }
+  if (comparison.agrees === false && before && !before.other) {
+    // The ground is not known and the total is: reading goes on from it.
+    const ground = standIn(request.tree, request.number, request.index)
+    if (ground) return { doubt: null, finding: standsOn(before, request), ground }
+  }
   if (comparison.agrees === false) {
     const other = standIn(request.tree, request.number, request.index)
     return { doubt: { number: request.number, other }, finding: null }

@@ -61,7 +61,7 @@ export function readLinked(words: Words): Step[] | null {
     const start = words.start()
     if (!words.isNumber()) return null
     const counted = readCounted(words)
-    if (!counted || counted.stitch.kind.gathered?.legs !== 2 || !counted.stitch.tog) return null
+    if (counted?.stitch.kind.gathered?.legs !== 2 || !counted.stitch.tog) return null
     words.accept(",", "(")
     if (!words.accept("each") || !words.accept("over", "in", "into")) return null
     words.accept("the")

@@ -53,7 +53,19 @@ function acceptMeasure(words: Words): boolean {
   return (
     words.attempt(() => {
       words.accept("your", "the", "this")
-      if (!words.accept("piece", "work", "motif", "circle", "square", "hexagon", "coaster", "it", "diameter"))
+      if (
+        !words.accept(
+          "piece",
+          "work",
+          "motif",
+          "circle",
+          "square",
+          "hexagon",
+          "coaster",
+          "it",
+          "diameter",
+        )
+      )
         return null
       for (let i = 0; i < 3 && !/^measures?$/.test(words.text()); i++) {
         if (!words.accept("should", "will", "now", "to")) return null

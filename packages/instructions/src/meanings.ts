@@ -62,7 +62,7 @@ export function meaningOf(edge: Edge, noun: Noun): Meaning {
 }
 
 function widerSpaces(noun: Noun): Noun[] {
-  const { size: _s, middle: _m, ...plain } = noun
+  const { size: _s, middle: _m, side: _side, ...plain } = noun
   const { corner: _c, ...bare } = plain
   const list: Noun[] = []
   if (noun.middle && noun.size !== undefined) list.push({ ...bare, size: noun.size })
@@ -93,6 +93,7 @@ function writtenKey(noun: Noun): string {
     noun.size ?? "",
     noun.corner ? "c" : "",
     noun.small ? "s" : "",
+    noun.side ? "d" : "",
     noun.middle ? "m" : "",
     noun.unworked ? "u" : "",
     noun.betweenGroups ? "b" : "",

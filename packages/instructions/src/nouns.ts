@@ -32,8 +32,10 @@ function readPlainNoun(words: Words): Noun | null {
     groupWords.test(words.text()) &&
     /^(ch|sp|sps|space|spaces|loop|loops|lp|lps|picot|picots)$/.test(words.text(1))
   ) {
-    words.at += 1
-    return readPlainNoun(words)
+    const side = words.accept("side", "sides")
+    if (!side) words.at += 1
+    const noun = readPlainNoun(words)
+    return noun && side && noun.what === "space" ? { ...noun, side: true } : noun
   }
   const group = readGroupNoun(words)
   if (group) return group

@@ -152,7 +152,11 @@ function makesChains(steps: readonly Step[], chains: number): boolean {
     if (step.do === "chain") return step.chains === chains
     if (step.do === "work") return step.between === chains
     const inner =
-      step.do === "group" ? step.steps : step.do === "repeat" ? [...step.body, ...(step.last ?? [])] : null
+      step.do === "group"
+        ? step.steps
+        : step.do === "repeat"
+          ? [...step.body, ...(step.last ?? [])]
+          : null
     if (inner) return makesChains(inner, chains)
     return step.do === "pass" && makesChains(step.cases, chains)
   })

@@ -92,7 +92,11 @@ function readLoopWords(words: Words, details: Details): void {
       details.loops = which.startsWith("b") ? "back" : "front"
       return true
     }
-    if (which === "back" && words.text(1) === "of" && /^(?:the|next|each|same|first|last)$/.test(words.text(2))) {
+    if (
+      which === "back" &&
+      words.text(1) === "of" &&
+      /^(?:the|next|each|same|first|last)$/.test(words.text(2))
+    ) {
       // "into back of next tr": behind what has been worked since.
       words.at += 2
       details.passes = "behind"
@@ -164,11 +168,7 @@ export function withEarlierRound(words: Words, place: Place, start: number): Pla
     if (joined && words.accept("previous", "prev", "last", "preceding")) {
       return words.accept("rnd", "round", "row", "rounds", "rnds") ? { ...place } : null
     }
-    if (
-      joined &&
-      words.peek()?.type === "ordinal" &&
-      /^(?:rnd|round|row)$/.test(words.text(1))
-    ) {
+    if (joined && words.peek()?.type === "ordinal" && /^(?:rnd|round|row)$/.test(words.text(1))) {
       const ofRound = words.value()
       words.at += 2
       return { ...place, ofRound }

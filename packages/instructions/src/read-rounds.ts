@@ -124,6 +124,7 @@ export function readRounds(
       end: Math.max(text.start, trimmed(layout.clean, { start: text.start, end: text.end }).end),
     }
     let round: Round | null = null
+    let ground: Round | null = null
     let stated: number | null = null
     let agrees: boolean | null = null
     let worked: Round | null = null
@@ -168,6 +169,11 @@ export function readRounds(
         const after = doubtAfter(doubt, request, result)
         doubt = after.doubt
         if (after.finding) own.push({ ...after.finding, round: one.number })
+        if (after.ground) {
+          const told = own.filter((finding) => finding.code !== "stated-total-differs")
+          own.splice(0, own.length, ...told)
+          ground = after.ground
+        }
       }
     } else if (tree.steps.length === 0 && !unreadWords) {
       own.push({
@@ -190,7 +196,7 @@ export function readRounds(
       })
     }
     if (round) {
-      rounds.push(round)
+      rounds.push(ground ?? round)
       if (!broken) progress.motif.push(round)
     } else if (!lost) {
       broken = true

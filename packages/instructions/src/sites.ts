@@ -72,6 +72,7 @@ function cellFits(edge: Edge, noun: Noun, index: number): boolean {
       if (element?.type !== "chain") return false
       if (noun.size !== undefined && element.chains !== noun.size) return false
       if (noun.middle && !middleRuns(edge).has(cell.element)) return false
+      if (noun.side && cornerRuns(edge).has(cell.element)) return false
       return !noun.corner || cornerRuns(edge).has(cell.element)
     }
     case "chain":

@@ -35,6 +35,8 @@ export interface Noun {
   /** Chains of a space ("ch-3 sp"), stitches of a group ("3-dc group"). */
   readonly size?: number
   readonly corner?: boolean
+  /** "side sp": one that is no corner. */
+  readonly side?: boolean
   /** "small loop": a picot, or the smallest spaces. */
   readonly small?: boolean
   /** "top of petal": the space at the middle of a group. */

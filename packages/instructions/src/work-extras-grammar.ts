@@ -15,7 +15,9 @@ export function readBetween(words: Words): number | null {
     const chains = words.value()
     words.at += 1
     if (!words.accept("between")) return null
-    words.accept("each", "every", "them")
+    words.accept("each", "every", "them", "the")
+    // "ch 1 between groups" is said of whole groups.
+    if (/^(?:groups?|shells?|sets|clusters?)$/.test(words.text())) return null
     words.accept("st", "stitch", "one")
     return chains
   })

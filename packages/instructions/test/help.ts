@@ -44,3 +44,10 @@ export function only(reading: PatternReading, code: string): Problem {
   ).toHaveLength(1)
   return found[0]!
 }
+
+/** A whole pattern with the counts of its rounds as "stitches/chains/spaces". */
+export interface VariedPattern {
+  readonly name: string
+  readonly text: string
+  readonly counts: readonly string[]
+}

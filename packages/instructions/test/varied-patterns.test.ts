@@ -1,0 +1,22 @@
+// Whole patterns in many styles: every round comes to what was counted by hand, and nothing is doubted.
+
+import { describe, expect, it } from "vitest"
+import { readPattern } from "../src/index.ts"
+import { doubts } from "./help.ts"
+import { patterns as ukPatterns } from "./varied-uk.ts"
+import { patterns as usPatterns } from "./varied-us.ts"
+import { patterns as morePatterns } from "./varied-us-more.ts"
+
+const sets = { US: [...usPatterns, ...morePatterns], UK: ukPatterns } as const
+
+describe.each(["US", "UK"] as const)("patterns in %s terms", (terms) => {
+  it.each(sets[terms].map((pattern) => [pattern.name, pattern] as const))("%s", (_, pattern) => {
+    const reading = readPattern(pattern.text)
+    expect(reading.terms).toBe(terms)
+    const counts = reading.rounds.map(({ counted }) =>
+      counted ? `${counted.stitches}/${counted.chains}/${counted.spaces}` : "none",
+    )
+    expect(counts).toEqual(pattern.counts)
+    expect(doubts(reading)).toEqual([])
+  })
+})
