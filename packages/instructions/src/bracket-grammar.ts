@@ -5,6 +5,7 @@ import { isTotalBracket, readAside } from "./bracket-kinds.ts"
 import { readCountsNote } from "./counts-grammar.ts"
 import { isRepeatWord, readSteps } from "./grammar.ts"
 import { atPlace, readPlace } from "./place-grammar.ts"
+import { readEnding } from "./repeat-ending-grammar.ts"
 import { readTimes } from "./repeat-grammar.ts"
 import { readStitch } from "./stitch-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
@@ -102,7 +103,8 @@ function afterGroup(words: Words, inner: readonly Step[], start: number): Step[]
     if (place)
       return [{ ...words.since(start), do: "group", steps: [{ ...repeat, body: inner }], place }]
     words.attempt(() => readUntil(words))
-    return [repeat]
+    const ended = readBracketEnding(words, inner)
+    return [ended ? { ...repeat, ...ended, end: words.lastEnd() } : repeat]
   }
   if (times)
     return [{ ...words.since(start), do: "repeat", body: inner, last: null, ending: null, times }]
@@ -122,7 +124,8 @@ function afterGroup(words: Words, inner: readonly Step[], start: number): Step[]
   if (place) {
     const later = words.attempt(() => {
       // "in each st *6 times": the asterisk says no more than "times" does.
-      if (words.text() === "*" && words.isNumber(1) && words.text(2) === "times") words.at += 1
+      const stray = words.stars === 0 && words.text() === "*" && words.isNumber(1)
+      if (stray && words.text(2) === "times") words.at += 1
       return readTimes(words, false)
     })
     if (later?.kind === "total" && place.at === "each" && place.nouns[0] && !place.total) {
@@ -173,6 +176,19 @@ function afterGroup(words: Words, inner: readonly Step[], start: number): Step[]
     return [{ ...words.since(start), do: "group", steps: inner, place: corners }]
   }
   return [...inner]
+}
+
+/** "(...) 6 times, ending last rep with sc in next st", "(...) 4 times, omitting last ch 1". */
+function readBracketEnding(
+  words: Words,
+  inner: readonly Step[],
+): { last: readonly Step[]; ending: "replaces" | "follows" } | null {
+  return words.attempt(() => {
+    const word = words.text() === "," ? words.text(1) : words.text()
+    if (!/^(?:ending|omitting|omit)$/.test(word)) return null
+    const found = readEnding(words, { steps: [...inner], markAt: null, totals: [] })
+    return found.last && found.how ? { last: found.last, ending: found.how } : null
+  })
 }
 
 /** "(2 sc, inc) repeat 6 times", "(2 sc, inc) * 6": said of the bracket just closed. */

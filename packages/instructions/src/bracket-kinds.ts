@@ -52,9 +52,9 @@ export function isTotalBracket(words: Words, close: string, steps: readonly Step
     return false
   if (
     inner.some(
-      (token) =>
+      (token, i) =>
         /^(slst|ss|join|turn|skip|sk|picot|counts|count|next|same)$/.test(token.text) &&
-        token.text !== "picots",
+        !(/^(slst|ss)$/.test(token.text) && inner[i - 1]?.type === "number"),
     )
   )
     return false

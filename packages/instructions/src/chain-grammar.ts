@@ -111,7 +111,7 @@ function closesLaterLoop(words: Words, chains: number): number | null {
     const token = words.peek()
     if (token?.type !== "ordinal" || token.value < 2 || token.value >= chains) return null
     words.at += 1
-    words.accept("ch")
+    words.accept("ch", "chain")
     if (!words.accept("of")) return null
     words.accept("these", "the", "those")
     if (words.isNumber()) words.at += 1
@@ -185,7 +185,7 @@ function readPicot(words: Words): Step[] | null {
     const local = words.locals.get("picot")?.picotChains
     words.attempt(() => {
       if (!words.accept("of")) return null
-      words.accept("ch")
+      words.accept("ch", "chain", "chains")
       if (!words.isNumber()) return null
       chains = words.value()
       words.at += 1
@@ -195,7 +195,7 @@ function readPicot(words: Words): Step[] | null {
     words.attempt(() => {
       // "(ch 5, sl st in last sc)": how the picot is made.
       if (!words.accept("(", "[")) return null
-      if (!words.accept("ch") || !words.isNumber()) return null
+      if (!words.accept("ch", "chain") || !words.isNumber()) return null
       const inner = words.value()
       words.at += 1
       if (!closesPicot(words, inner)) return null

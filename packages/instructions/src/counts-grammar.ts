@@ -65,6 +65,11 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
     if (!named) {
       const space = words.attempt(() => {
         // "counts as ch-3 sp": the tall stitch stands for the end of the last space.
+        if (words.isNumber() && words.text(1) === "-" && /^ch/.test(words.text(2))) {
+          const before = words.value()
+          words.at += 3
+          return words.accept("sp", "space", "loop") ? before : null
+        }
         if (!words.accept("ch", "chain")) return null
         words.accept("-")
         if (!words.isNumber()) return null
@@ -74,7 +79,8 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
         return size
       })
       if (space !== null) return withChains({ counts: true, space })
-      if (!words.accept("st", "stitch", "sts")) return null
+      words.acceptAll("ch", "-") || words.accept("ch")
+      if (!words.accept("st", "stitch", "sts", "sp", "space", "loop")) return null
       skipRest(words)
       return withChains({ counts: true })
     }

@@ -84,9 +84,10 @@ export function readLinked(words: Words): Step[] | null {
     words.accept(",", ")")
     const chains = words.attempt(() => {
       words.accept("with")
-      if (!words.accept("ch") || !words.isNumber()) return null
+      const before = words.isNumber() && /^(?:ch|chs|chain|chains)$/.test(words.text(1))
+      if (!before && (!words.accept("ch", "chain") || !words.isNumber())) return null
       const value = words.value()
-      words.at += 1
+      words.at += before ? 2 : 1
       return words.accept("between") ? value : null
     })
     const span = words.since(start)

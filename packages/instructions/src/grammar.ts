@@ -254,6 +254,7 @@ function isTotalHere(words: Words, steps: readonly Step[]): boolean {
   if (text === "there" && /^(are|should|will)$/.test(words.text(1))) return true
   if (!words.isNumber()) return false
   const before = words.tokens[words.at - 1]?.text
+  if (isFigureAtEnd(words) && closesRound(steps[steps.length - 1])) return true
   // "sc in each st, 36 sts.": after a comma only at the very end, and only of stitches.
   const closing =
     before === "," && /^(?:sts|stitches)$/.test(words.text(1)) && /^[.)]?$/.test(words.text(2))
@@ -270,6 +271,24 @@ function isTotalHere(words: Words, steps: readonly Step[]): boolean {
         token.text === "*",
     ) && lastIsJoinOrRepeat(steps)
   )
+}
+
+function closesRound(step: Step | undefined): boolean {
+  return step?.do === "join" || (step?.do === "slip" && step.place?.at === "made")
+}
+
+/** "... join 24 dc": a figure and what it counts, and nothing after. */
+function isFigureAtEnd(words: Words): boolean {
+  const rest = words.tokens.slice(words.at + 1)
+  return (
+    rest.length > 0 &&
+    rest.length < 5 &&
+    rest.every((token) => token.text === "." || (token.type === "word" && !isPlaceWord(token.text)))
+  )
+}
+
+function isPlaceWord(text: string): boolean {
+  return /^(?:in|into|next|each|same|around|over|twice|times|turn|more)$/.test(text)
 }
 
 function lastIsJoinOrRepeat(steps: readonly Step[]): boolean {

@@ -104,8 +104,9 @@ function readBetweenIncreases(words: Words): Growth | null {
   } else if (words.accept("an", "a")) plain = 1
   else return null
   let more = false
-  while (words.accept("more", "extra", "additional", "further", "plain", "single")) {
-    if (!/^(?:plain|single)$/.test(words.tokens[words.at - 1]?.text ?? "")) more = true
+  while (/^(?:more|extra|additional|further|plain)$/.test(words.text())) {
+    if (words.text() !== "plain") more = true
+    words.at += 1
   }
   if (!words.accept("st", "sts", "stitch", "stitches")) words.attempt(() => readKind(words))
   if (!words.accept("between", "before")) return null

@@ -78,7 +78,10 @@ export function matchLabel(
 }
 
 function looksLikeTotalOrWork(remarkText: string): boolean {
-  return /\d/.test(remarkText) && remarkText.startsWith("(")
+  if (/\d/.test(remarkText) && remarkText.startsWith("(")) return true
+  return /\b(?:sc|dc|hdc|htr|tr|dtr|ch|sps?|sts?|inc|dec|sl|each|next|loops?|ring)\b/i.test(
+    remarkText,
+  )
 }
 
 function numberedLabel(text: string, at: number) {

@@ -212,7 +212,8 @@ function blankMarkdown(source: SourceText): string {
       .replace(/[_`|]/g, " ")
       .replace(/\\(?=[*_#[\](){}.-])/g, " ")
       .replace(/^[ \t]*(?:>[ \t]?)+/gm, blank)
-      .replace(/^[ \t]*[-+][ \t]+/gm, blank)
+      .replace(/^[ \t]*\+[ \t]+(?=(?:rounds?|rnds?|rows?|r)\b|[\w ]{1,20}:)/gim, blank)
+      .replace(/^[ \t]*-[ \t]+(?!\d+ ?[a-z]+(?: [a-z]+)?[.)]*[ \t]*$)/gim, blank)
       .replace(/^[ \t]*-{3,}[ \t]*$/gm, blank)
       .replace(/<\/?[a-z][^>\n]{0,80}>/gi, blank)
   }

@@ -125,7 +125,7 @@ export function countedNext(words: Words, start: number, between: boolean): Plac
     const more = words.attempt((): Place | null => {
       if (!words.accept("and", "&")) return null
       if (words.accept("in") || words.accept("next")) return null
-      if (words.isNumber() && words.text(1) === "-") return null
+      if (words.isNumber() && words.text(1) === "-" && !isChainWord(words.text(2))) return null
       if (words.isNumber() && (readKind(words) || isChainWord(words.text(1)))) return null
       const from = words.start()
       const other = readNoun(words)

@@ -30,7 +30,8 @@ function readPlainNoun(words: Words): Noun | null {
   if (chain) return chain
   if (
     groupWords.test(words.text()) &&
-    /^(ch|sp|sps|space|spaces|loop|loops|lp|lps|picot|picots)$/.test(words.text(1))
+    (/^(ch|sp|sps|space|spaces|loop|loops|lp|lps|picot|picots)$/.test(words.text(1)) ||
+      (words.isNumber(1) && words.text(2) === "-" && isChain(words.text(3))))
   ) {
     const side = words.accept("side", "sides")
     if (!side) words.at += 1
@@ -110,7 +111,9 @@ function readChainNoun(words: Words): Noun | null {
     } else {
       if (!isChain(words.text())) return null
       words.at += 1
-      if (words.text() === "-" && words.isNumber(1)) {
+      // "each ch - 8 sc" has a dash, "ch-8 sp" a hyphen.
+      const dash = words.peek()?.spaced && words.peek(1)?.spaced
+      if (words.text() === "-" && words.isNumber(1) && !dash) {
         size = words.value(1)
         words.at += 2
       } else if (
@@ -124,7 +127,11 @@ function readChainNoun(words: Words): Noun | null {
         words.at += 1
       }
     }
-    words.accept("-")
+    if (
+      words.text() === "-" &&
+      (spaceWords.test(words.text(1)) || /^corners?$/.test(words.text(1)))
+    )
+      words.at += 1
     const corner = words.accept("corner", "corners")
     if (spaceWords.test(words.text())) {
       words.at += 1

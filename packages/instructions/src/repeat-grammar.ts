@@ -13,7 +13,9 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
   if (!opening) return null
   const mark = opening.text
   words.at += 1
+  words.stars += 1
   const run = readSteps(words, (w) => endsHere(w, mark))
+  words.stars -= 1
   totals.push(...run.totals)
   const start = opening.start
   let closedByMark = false

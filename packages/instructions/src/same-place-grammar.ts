@@ -9,7 +9,11 @@ import type { Words } from "./words.ts"
 
 export function readSame(words: Words, start: number): Place | null {
   words.accept("the", "that", "very")
-  if (words.text() === "st" && /^(last|just)$/.test(words.text(1)) && words.text(2) === "worked") {
+  if (
+    /^(?:st|stitch)$/.test(words.text()) &&
+    /^(last|just)$/.test(words.text(1)) &&
+    words.text(2) === "worked"
+  ) {
     words.at += 3
     words.accept("in", "into")
     if (words.accept("and", "&")) {
@@ -85,9 +89,10 @@ export function readMade(words: Words, start: number): Place | null {
       return { ...words.since(start), at: "made", which: "last", noun }
     }
     words.accept("first", "beg", "beginning", "starting", "initial", "turning")
-    const noun = readCountedChain(words) ?? readNoun(words)
+    const counted = readCountedChain(words)
+    const noun = counted ?? readNoun(words)
     if (!noun) return null
-    if (noun.what === "chain" && words.isNumber()) words.at += 1
+    if (!counted && noun.what === "chain" && words.isNumber()) words.at += 1
     return { ...words.since(start), at: "made", which: "first", noun }
   }
   if (words.accept("that", "these", "those")) {

@@ -58,6 +58,7 @@ export function readSpelledCluster(words: Words): Step[] | null {
       words.at += 1
     }
     if (!words.accept(close)) return null
+    words.accept("x")
     const legs = words.isNumber() ? words.value() : words.text() === "twice" ? 2 : Number.NaN
     if (!Number.isInteger(legs) || legs < 2) return null
     words.at += 1

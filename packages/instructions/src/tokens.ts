@@ -94,7 +94,9 @@ export function tokenise(text: string, start: number, end: number): Token[] {
     const endsPlace = before?.type === "ordinal" || (before?.type === "number" && !token.spaced)
     at =
       token.type === "word" &&
-      (!endsPlace || /^\.[ \t]+(?:of|from|in)\b/.test(text.slice(stop, stop + 8))) &&
+      (!endsPlace ||
+        /^\.\s?[,;]/.test(text.slice(stop, stop + 3)) ||
+        /^\.[ \t]+(?:of|from|in)\b/i.test(text.slice(stop, stop + 8))) &&
       stopBelongs(text, stop, token.text)
         ? stop + 1
         : stop
@@ -105,7 +107,9 @@ export function tokenise(text: string, start: number, end: number): Token[] {
 const shortened = new Set(
   "ch chs sl sk rep rnd rnds beg cont approx tog sp sps inc dec yo lp lps cl".split(" "),
 )
-const oftenLast = new Set("st sts sc dc hdc tr dtr htr ss slst".split(" "))
+const oftenLast = new Set(
+  "st sts sc dc hdc tr dtr htr ss slst crochet treble double chain stitch stitches".split(" "),
+)
 
 /** Abbreviations that may well be the last word of a sentence. */
 const endsSentences = new Set("ch chs tog sp sps inc dec lp lps cl".split(" "))
@@ -118,8 +122,12 @@ function stopBelongs(text: string, at: number, word: string): boolean {
   if (text.charAt(at) !== ".") return false
   const next = /^\.[ \t]*(\S?)/.exec(text.slice(at, at + 8))?.[1] ?? ""
   if (endsSentences.has(word) && totalFollows.test(text.slice(at, at + 40))) return false
-  if (shortened.has(word)) return /[a-z0-9,;(*-]/.test(next)
-  return oftenLast.has(word) && /[a-z,;]/.test(next)
+  if (/[,;]/.test(next)) return true
+  // In a text of capitals only, a capital after it says nothing.
+  const capitals = word.length > 1 && /^[A-Z]+$/.test(text.slice(at - word.length, at))
+  const goesOn = capitals ? /[a-z]/i.test(next) : /[a-z]/.test(next)
+  if (shortened.has(word)) return goesOn || /[0-9(*-]/.test(next)
+  return oftenLast.has(word) && goesOn
 }
 
 function tokenOf(found: RegExpExecArray, start: number, end: number, spaced: boolean): Token {

@@ -16,6 +16,8 @@ export interface LocalStitch {
 export class Words {
   at = 0
   depth = 0
+  /** Repeats opened by a mark and not yet ended. */
+  stars = 0
   readonly findings: Finding[] = []
 
   constructor(

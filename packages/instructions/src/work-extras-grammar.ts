@@ -11,9 +11,10 @@ export function readBetween(words: Words): number | null {
   return words.attempt(() => {
     words.accept(",")
     words.accept("with")
-    if (!words.accept("ch", "chain") || !words.isNumber()) return null
+    const before = words.isNumber() && /^(?:ch|chs|chain|chains)$/.test(words.text(1))
+    if (!before && (!words.accept("ch", "chain") || !words.isNumber())) return null
     const chains = words.value()
-    words.at += 1
+    words.at += before ? 2 : 1
     if (!words.accept("between")) return null
     words.accept("each", "every", "them", "the")
     // "ch 1 between groups" is said of whole groups.
@@ -43,7 +44,7 @@ export function readFirstAndLast(
     words.accept(",", ";")
     words.accept("and")
     const inner = readCounted(words)
-    if (!inner || !words.accept("in")) return null
+    if (!inner || !words.accept("in", "into")) return null
     if (!words.accept("each", "all")) return null
     words.accept("st", "stitch", "of")
     words.accept("the", "those")
