@@ -2,6 +2,7 @@
 
 import { readKind } from "./stitch-grammar.ts"
 import type { CountsAs } from "./tree.ts"
+import { isIgnored, isKnownWord } from "./vocabulary.ts"
 import type { Words } from "./words.ts"
 
 /** "counts as dc", "counts as first dc, ch 2", "does not count as a st", "3 skipped ch count as dc". */
@@ -146,7 +147,20 @@ function readShortCount(words: Words): { countsAs: CountsAs } | null {
   })
 }
 
+/** "here and throughout", "on every round": the rest of the note; words that mean nothing are told. */
 function skipRest(words: Words): void {
-  while (!words.done() && !/^[)\]};.,-]$/.test(words.text()) && words.peek()?.type !== "number")
+  for (;;) {
+    const token = words.peek()
+    if (!token || /^[)\]};.,-]$/.test(token.text) || token.type === "number") return
+    if (token.type === "word" && !isIgnored(token.text) && !isKnownWord(token.text))
+      words.report({
+        severity: "note",
+        code: "word-in-note",
+        start: token.start,
+        end: token.end,
+        message: "This word of the note on the starting chain is not read.",
+        hint: "",
+      })
     words.at += 1
+  }
 }
