@@ -113,9 +113,16 @@ function repeatAll(words: Words, steps: readonly Step[]): Step[] | null {
   })
 }
 
+/** First words of rules and fans, so that they are not looked for at every step. */
+const startsRule = new Set(
+  "as same rep repeat like work continue cont continuing proceed carry in with a an and".split(" "),
+)
+const startsFan = new Set("a one fan shell petal scallop group".split(" "))
+
 function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): Step[] | null {
   const text = words.text()
-  const spelled = readSpelledCluster(words)
+  const marked = text === "(" || text === "[" || text === "*"
+  const spelled = marked ? readSpelledCluster(words) : null
   if (spelled) return spelled
   if (text === "(" || text === "[" || text === "{") return readBracket(words, steps, totals)
   if (/^\*+$/.test(text) || /^[\u2020\u2021]+$/.test(text)) return readStarred(words, totals)
@@ -136,17 +143,18 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
       return []
     }
   }
+  const figure = words.isNumber()
   return (
-    readGrowthRule(words) ??
-    readEachOf(words) ??
+    (figure || startsRule.has(text) ? readGrowthRule(words) : null) ??
+    (figure ? readEachOf(words) : null) ??
     readAsRound(words) ??
     readMode(words) ??
     readJoin(words, steps) ??
     readSlip(words, steps) ??
     readSkip(words) ??
     readChain(words, steps) ??
-    readLinked(words) ??
-    readFan(words) ??
+    (figure ? readLinked(words) : null) ??
+    (figure || startsFan.has(text) ? readFan(words) : null) ??
     readWork(words, steps) ??
     readPlaceFirst(words, totals)
   )

@@ -12,6 +12,7 @@ const longestSpelling = 60
 
 /** "drop loop ... through": the stitches just worked in one place become one popcorn. */
 export function readDroppedLoop(words: Words, steps: readonly Step[]): Step[] | null {
+  if (!/^(?:drop|remove|withdraw|take)$/.test(words.text())) return null
   return words.attempt((): Step[] | null => {
     if (!words.accept("drop", "remove", "withdraw", "take")) return null
     words.accept("the", "your")

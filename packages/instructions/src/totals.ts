@@ -1,11 +1,22 @@
 // Our counts of a round against those its text states.
 
-import { countRound, type Element, type Round } from "@roundwright/motif"
+import { countRound, type Element, type Round, type RoundCount } from "@roundwright/motif"
 import { kindName, type StitchKind } from "@roundwright/stitches"
 import { groupsBetweenSpaces, groupsInOnePlace, roundEdge } from "./edge.ts"
 import type { Finding } from "./problem-list.ts"
 import { kindFits } from "./sites.ts"
 import type { StatedItem, StatedTotal } from "./tree.ts"
+
+const counted = new WeakMap<Round, RoundCount>()
+
+/** A round's counts, worked out once: every figure of a total asks for them. */
+function countsOf(round: Round): RoundCount {
+  const known = counted.get(round)
+  if (known) return known
+  const counts = countRound(round)
+  counted.set(round, counts)
+  return counts
+}
 
 /** How often the main repeat was worked, and whether something was worked before it. */
 export interface Repeats {
@@ -140,7 +151,7 @@ function ourCount(
   stated: number,
   items: readonly StatedItem[],
 ): Ours {
-  const counts = countRound(round)
+  const counts = countsOf(round)
   const plain = (count: number): Ours => ({ agrees: count === stated, count })
   switch (item.unit) {
     case "stitches": {
@@ -230,7 +241,7 @@ function groupCount(round: Round, mainRepeats: Repeats, stated: number): Ours {
   const tight = groupsInOnePlace(edge, true).filter((group) => group.cells.length > 1).length
   const wide = groupsInOnePlace(edge, false).filter((group) => group.cells.length > 1).length
   const runs = groupsBetweenSpaces(edge).length
-  const counts = countRound(round)
+  const counts = countsOf(round)
   const candidates = [
     mainRepeats.count,
     ...(mainRepeats.after ? [mainRepeats.count + 1] : []),

@@ -7,8 +7,15 @@ import type { Words } from "./words.ts"
 /** Most words such a clause may have. */
 const longestClause = 24
 
+const firstWords = new Set(
+  "now here from occasionally fewer more increasing increase inc decreasing decrease as where when if".split(
+    " ",
+  ),
+)
+
 /** Steps over the clause and tells it; false when none begins here. */
 export function readLeftToMaker(words: Words): boolean {
+  if (!firstWords.has(words.text())) return false
   const start = words.start()
   const found = words.attempt(() => {
     if (!startsVague(words)) return null
