@@ -143,9 +143,9 @@ describe("remedies tried", () => {
         if (trial.text === null) continue
         written += 1
         const after = checkPattern(trial.text)
-        expect(severityOf(after.laidOut!.verdict), `${name}: ${change}`).toBeLessThan(
-          severityOf(before.laidOut!.verdict),
-        )
+        // A flat piece with a round that is off may be offered that round's change: it stays flat.
+        const was = severityOf(before.laidOut!.verdict)
+        expect(severityOf(after.laidOut!.verdict), `${name}: ${change}`).toBeLessThan(was || 1)
         expect(after.problems.filter(({ severity }) => severity === "error")).toEqual([])
         // Rounds before the one that is changed, and all headings, stay to the letter.
         const lines = text.split("\n")

@@ -53,7 +53,7 @@ export function removeColumns(motif: Motif, round: number, named: readonly numbe
         other.type === "stitch" && other.anchors.some((anchor) => anchorKey(anchor) === key),
     )
     if (first === e) orphans.push(e)
-    else kept.set(e, [neighbourOf(element.anchors[0]!, gone, moved.length)])
+    else kept.set(e, [neighbourOf(element.anchors[0]!, gone, motif.rounds[round]!.elements)])
   })
   let next = motif
   if (above && (orphans.length > 0 || kept.size > 0)) {
@@ -133,14 +133,16 @@ function isGone(anchor: Anchor, round: number, gone: ReadonlySet<number>): boole
   return anchor.at !== "centre" && anchor.round === round && gone.has(anchor.element)
 }
 
-/** The next place left before the one that goes; after it where there is none, so that a round still begins over its beginning. */
-function neighbourOf(anchor: Anchor, gone: ReadonlySet<number>, places: number): Anchor {
+/** The next stitch left before the one that goes; after it where there is none, so that a round still begins over its beginning. */
+function neighbourOf(
+  anchor: Anchor,
+  gone: ReadonlySet<number>,
+  elements: readonly Element[],
+): Anchor {
   if (anchor.at === "centre") return anchor
-  const at = (element: number): Anchor => ({ at: "stitch", round: anchor.round, element })
-  for (let left = anchor.element - 1; left >= 0; left--) if (!gone.has(left)) return at(left)
-  for (let right = anchor.element + 1; right < places; right++)
-    if (!gone.has(right)) return at(right)
-  return anchor
+  const stays = elements.flatMap(({ type }, e) => (type === "stitch" && !gone.has(e) ? [e] : []))
+  const element = stays.findLast((e) => e < anchor.element) ?? stays[0]
+  return element === undefined ? anchor : { at: "stitch", round: anchor.round, element }
 }
 
 export function replaceRound(motif: Motif, round: number, elements: readonly Element[]): Motif {

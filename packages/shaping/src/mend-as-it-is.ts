@@ -44,12 +44,12 @@ export function asItIs(motif: Motif, ledger: Ledger, shape: ShapeVerdict | null)
   ]
 }
 
-/** The stretch by which the shorter of edge and flat edge meets the other, in the round where it is greatest. */
+/** The stretch by which the shorter of edge and flat edge meets the other, where it is greatest; round 1 is a few stitches round a hole. */
 function worstOf(ledger: Ledger): { verdict: Ledger["verdict"]; stretch: number; round: number } {
   const off = ({ accumulatedFullness: fullness }: LedgerRow) =>
     fullness > 0 ? Math.max(fullness, 1 / fullness) - 1 : 1
   const from = Math.max(
-    0,
+    Math.min(1, ledger.rows.length - 1),
     ledger.rows.findIndex((row) => row.round === ledger.fromRound),
   )
   const worst = ledger.rows.slice(from).reduce((a, b) => (off(b) > off(a) ? b : a))

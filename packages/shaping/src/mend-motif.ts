@@ -1,7 +1,15 @@
 // A change made to the piece itself, stitch by stitch, so that it can be judged whole and written out.
 
 import type { ElementChange } from "@roundwright/flatness"
-import { countRound, type Element, kindKey, type Motif, type Round } from "@roundwright/motif"
+import {
+  countRound,
+  type Element,
+  kindKey,
+  type Motif,
+  type Round,
+  validateMotif,
+} from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
 import { type StitchKind, turningChainCounts, turningChains } from "@roundwright/stitches"
 import { replaceRound } from "./columns.ts"
 import { changeCount } from "./count-changes.ts"
@@ -14,7 +22,20 @@ import { addPlainRound, dropRound } from "./whole-rounds.ts"
 export function applyToMotif(motif: Motif, index: number, change: ElementChange): Motif | null {
   if (change.kind === "leave" || change.kind === "block") return motif
   const changed = apply(motif, index, change)
-  return changed && { ...changed, rounds: changed.rounds.map(withOneStart) }
+  if (!changed) return null
+  const whole = { ...changed, rounds: changed.rounds.map(withOneStart) }
+  return holdsTogether(whole) ? whole : null
+}
+
+/** Where work goes into chains and between stitches, a stitch more or fewer can leave a later one without its place. */
+function holdsTogether(motif: Motif): boolean {
+  try {
+    validateMotif(motif)
+    return true
+  } catch (error) {
+    if (error instanceof RoundwrightError) return false
+    throw error
+  }
 }
 
 /** The stitch most of a round is made of; sc for a round of chains alone. */

@@ -1,4 +1,4 @@
-import { keepLedger, severityOf } from "@roundwright/flatness"
+import { type ElementChange, keepLedger, severityOf } from "@roundwright/flatness"
 import { readPattern, writePattern } from "@roundwright/instructions"
 import { buildDisc, countRound, type Motif, validateMotif } from "@roundwright/motif"
 import { layOut } from "@roundwright/relaxation"
@@ -142,6 +142,39 @@ describe("remedies", () => {
     const found = trials.filter(({ place }) => place !== null && place <= 3)
     // Asked: 90 of 100. The evidence table runs the hundred.
     expect(found.length).toBeGreaterThanOrEqual(18)
+  })
+})
+
+describe("changes made to pieces with chains and mixed heights", () => {
+  const lace = readPattern(
+    "Terms: US\nRnd 1: 12 dc in magic ring; join. (12 dc)\nRnd 2: *(2 dc, ch 2, 2 dc) in next st, ch 1, skip next st, dc in next st; rep from * 3 more times; join.\nRnd 3: *dc in next 2 sts, 3 dc in next ch-2 sp, dc in next 2 sts, dc in next ch-1 sp, dc in next st; rep from * 3 more times; join.\n",
+  ).motif
+
+  it("leave a piece that holds together, or none", () => {
+    fc.assert(
+      fc.property(
+        fc.nat(2),
+        fc.oneof(
+          fc.record({
+            kind: fc.constant("count" as const),
+            stitches: fc.integer({ min: 4, max: 60 }),
+          }),
+          fc.record({
+            kind: fc.constant("increase" as const),
+            perRound: fc.integer({ min: 1, max: 24 }),
+          }),
+          fc.constantFrom<ElementChange>({ kind: "drop-round" }, { kind: "add-round" }),
+          fc.constantFrom<ElementChange>({ kind: "chains", from: 2, to: 1 }),
+          fc.constantFrom<ElementChange>({ kind: "stitch", to: { basic: "sc" } }),
+        ),
+        (index, change) => {
+          const changed = applyToMotif(lace, index, change)
+          if (changed) validateMotif(changed)
+        },
+      ),
+      { seed: 21, numRuns: 200 },
+    )
+    for (const { motif } of findMends(lace, gauge)) if (motif) validateMotif(motif)
   })
 })
 

@@ -151,10 +151,45 @@ function piecesFor(pattern: string, reading: PatternReading, changed: Motif): Pi
       text: indices.map((index) => written[index]).join("\n"),
     })
   }
-  return pieces
+  const [lines, more] = [reading.rounds.slice(0, motif.rounds.length), changed.rounds.length]
+  return more < lines.length
+    ? withoutRounds(pieces, pattern, lines.slice(more))
+    : withRounds(pieces, pattern, lines.at(-1), written.slice(lines.length))
 }
 
-/** True when the new text says what was meant, breaks nothing, and lies better than the old. */
+/** The lines of rounds that there are no more are taken out; null where one shares its line with a round that stays. */
+function withoutRounds(
+  pieces: readonly Piece[],
+  pattern: string,
+  gone: PatternReading["rounds"],
+): Piece[] | null {
+  const taken = gone.map(({ start, end }): Piece => {
+    const line = pattern.lastIndexOf("\n", start - 1)
+    return { start: line, end: start + pattern.slice(start, end).trimEnd().length, text: "" }
+  })
+  const alone = taken.every(({ start }, i) => pattern.slice(start, gone[i]!.start).trim() === "")
+  return alone && taken.every(({ start }) => start >= (pieces.at(-1)?.end ?? 0))
+    ? [...pieces, ...taken]
+    : null
+}
+
+/** Rounds more stand in lines of their own below the last. */
+function withRounds(
+  pieces: readonly Piece[],
+  pattern: string,
+  last: PatternReading["rounds"][number] | undefined,
+  added: readonly string[],
+): Piece[] {
+  if (!last || added.length === 0) return [...pieces]
+  const end = last.start + pattern.slice(last.start, last.end).trimEnd().length
+  const text = `\n${added.join("\n")}`
+  const before = pieces.at(-1)
+  return before?.end === end
+    ? [...pieces.slice(0, -1), { ...before, text: before.text + text }]
+    : [...pieces, { start: end, end, text }]
+}
+
+/** True when the new text says what was meant, breaks nothing, and lies better than the old, or flat like it. */
 function holds(text: string, pattern: string, meant: Motif): boolean {
   const [after, before] = [checkPattern(text), checkPattern(pattern)]
   const faults = (result: typeof after) =>
@@ -166,5 +201,6 @@ function holds(text: string, pattern: string, meant: Motif): boolean {
     const its = read.rounds[index]
     return its !== undefined && its.elements.length === round.elements.length
   })
-  return same && severityOf(after.laidOut.verdict) < severityOf(before.laidOut.verdict)
+  const [worse, better] = [before, after].map(({ laidOut }) => severityOf(laidOut!.verdict))
+  return same && (better! < worse! || better === 0)
 }
