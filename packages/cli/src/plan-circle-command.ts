@@ -1,9 +1,9 @@
 // `roundwright plan-circle`: counts per round of a flat disc of a given stitch and size.
 
-import { capitalised, verdictWord } from "@roundwright/assessment"
-import { RoundwrightError } from "@roundwright/numerics"
+import { capitalised, formatLength, verdictWord } from "@roundwright/assessment"
 import { circlePlan, readStitchList } from "@roundwright/shaping"
-import { gaugeFrom, readGaugeLine, readHook, readYarnWeight } from "@roundwright/stitches"
+import { gaugeFrom } from "@roundwright/stitches"
+import { gaugeOfHand } from "./hand.ts"
 import { readLengthMm, wholeNumber } from "./option-values.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
@@ -33,7 +33,7 @@ export function runPlanCircle(request: PlanRequest, around: Surroundings): numbe
   else
     around.out(
       [
-        `${capitalised(verdictWord(plan.verdict))}: ${plan.counts.length} rounds.`,
+        ...summary(plan),
         ...plan.words.map((sentence) => wrap(sentence, 80)),
         ...(assumed ? [wrap(assumed, 80)] : []),
         "",
@@ -48,39 +48,21 @@ export function runPlanCircle(request: PlanRequest, around: Surroundings): numbe
 }
 
 function gaugeOf(request: PlanRequest) {
-  const swatches = request.gauge === undefined ? [] : swatchesOf(request.gauge)
-  const hookMm = request.hook === undefined ? undefined : readHook(request.hook)
-  const yarnWeight = request.yarn === undefined ? undefined : readYarnWeight(request.yarn)?.weight
-  if (request.hook !== undefined && hookMm === undefined)
-    throw new RoundwrightError("unknown-hook", `"${request.hook}" is no hook size known here.`, {
-      hint: "Write it in mm, such as: --hook '4 mm'.",
-    })
-  if (request.yarn !== undefined && yarnWeight === undefined)
-    throw new RoundwrightError("unknown-yarn", `"${request.yarn}" names no yarn weight.`, {
-      hint: "Write it as a weight from 0 to 7 or a trade name, such as: --yarn DK.",
-    })
-  const nothingKnown = swatches.length === 0 && hookMm === undefined && yarnWeight === undefined
-  if (nothingKnown && request.rounds === undefined)
-    return {
-      gauge: gaugeFrom({ swatches, yarnWeight: usualYarn.weight, hookMm: usualYarn.hookMm }),
-      assumed: `No gauge is given: worsted yarn (weight ${usualYarn.weight}) and a ${usualYarn.hookMm} mm hook are assumed. Give --gauge, or --yarn and --hook.`,
-    }
+  const own = gaugeOfHand(request)
+  if (own) return { gauge: own, assumed: null }
+  if (request.rounds !== undefined) return { gauge: gaugeFrom({ swatches: [] }), assumed: null }
   return {
-    gauge: gaugeFrom({
-      swatches,
-      ...(hookMm === undefined ? {} : { hookMm }),
-      ...(yarnWeight === undefined ? {} : { yarnWeight }),
-    }),
-    assumed: null,
+    gauge: gaugeFrom({ swatches: [], yarnWeight: usualYarn.weight, hookMm: usualYarn.hookMm }),
+    assumed: `No gauge is given: worsted yarn (weight ${usualYarn.weight}) and a ${usualYarn.hookMm} mm hook are assumed. Give --gauge, or --yarn and --hook.`,
   }
 }
 
-function swatchesOf(line: string) {
-  const { swatches, problems } = readGaugeLine(line, "US")
-  const [problem] = problems
-  if (swatches.length === 0)
-    throw new RoundwrightError("unknown-gauge", problem?.message ?? `"${line}" is no gauge.`, {
-      hint: problem?.hint ?? "Write it such as: --gauge '14 sc x 16 rows = 10 cm'.",
-    })
-  return swatches
+/** What a maker wants to know first: how it lies, how large it comes out, how many stitches in each round. */
+function summary({ verdict, counts, acrossMm }: ReturnType<typeof circlePlan>): string[] {
+  const rounds = counts.length === 1 ? "1 round" : `${counts.length} rounds`
+  const size = acrossMm === null ? "" : `, about ${formatLength(acrossMm)} across`
+  return [
+    `${capitalised(verdictWord(verdict))}: ${rounds}${size}.`,
+    wrap(`Stitches in each round: ${counts.join(", ")}.`, 80, "", "  "),
+  ]
 }

@@ -11,6 +11,7 @@ import {
   verdictSentence,
   verdictWord,
 } from "@roundwright/assessment"
+import { alignColumns } from "./align.ts"
 import { wrap } from "./wrap.ts"
 
 const width = 80
@@ -86,17 +87,6 @@ function ledgerTable(result: CheckResult): string[] {
 function countedText(counted: { stitches: number; chains: number } | null): string {
   if (!counted) return "-"
   return counted.chains > 0 ? `${counted.stitches} + ${counted.chains} ch` : `${counted.stitches}`
-}
-
-/** Right-aligned columns but the last; two spaces between. */
-function alignColumns(rows: readonly (readonly string[])[]): string[] {
-  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)))
-  return rows.map((row) =>
-    row
-      .map((cell, column) => (column === row.length - 1 ? cell : cell.padStart(widths[column]!)))
-      .join("  ")
-      .trimEnd(),
-  )
 }
 
 function remedies(result: CheckResult): string[] {

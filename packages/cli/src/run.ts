@@ -18,10 +18,11 @@ const commands: Readonly<Record<string, Command>> = {
     const { values, positionals } = parseArgs({
       args,
       allowPositionals: true,
-      options: { json: flag, "lay-out": flag },
+      options: { json: flag, "lay-out": flag, gauge: text, hook: text, yarn: text },
     })
     const shape = values["lay-out"] ? "net" : "ledger"
-    return runCheck(positionals, { json: values.json, shape }, around)
+    const { json, gauge, hook, yarn } = values
+    return runCheck(positionals, { json, shape, gauge, hook, yarn }, around)
   },
   async report(args, around) {
     const { values, positionals } = parseArgs({

@@ -1,8 +1,15 @@
 // `roundwright square FILE`: turns the last round of a pattern into k straight sides.
 
-import { examinePattern, formatFullness, formatLength, verdictWord } from "@roundwright/assessment"
-import { type PublishedProposal, readStitchList, squareProposals } from "@roundwright/shaping"
+import { capitalised, examinePattern, formatLength, verdictWord } from "@roundwright/assessment"
+import {
+  cornerTable,
+  type PublishedProposal,
+  publishProposal,
+  readStitchList,
+  squareCircle,
+} from "@roundwright/shaping"
 import { readText } from "./files.ts"
+import { heightsTable } from "./heights-table.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 
@@ -34,42 +41,62 @@ export function runSquare(request: SquareRequest, around: Surroundings): number 
     )
     return 2
   }
-  const { proposals } = squareProposals(reading.motif, gauge, read.text, {
+  const found = squareCircle(reading.motif, gauge, {
     corners: request.corners,
     rounds: request.rounds,
     stitches: readStitchList(request.stitches, reading.terms),
   })
+  const proposals = found.map((proposal) => publishProposal(proposal, read.text, gauge))
   if (request.json) around.out(`${JSON.stringify({ proposals }, null, 2)}\n`)
-  else around.out(printProposals(proposals, request.corners, gauge.absolute))
-  if (proposals.length === 0) return 2
+  else {
+    const heights = heightsTable(cornerTable(found[0]!, gauge), found[0]!.corners, gauge)
+    around.out([...printProposals(proposals, request.corners), "", ...heights, ""].join("\n"))
+  }
   return proposals[0]!.verdict === "flat" ? 0 : 1
 }
 
-function printProposals(
-  proposals: readonly PublishedProposal[],
-  corners: number,
-  absolute: boolean,
-): string {
-  const [best] = proposals
-  if (!best) return "No way to square this round was found with these stitches.\n"
-  const size = (mm: number) => (absolute ? formatLength(mm) : `${mm.toFixed(1)} sc widths`)
+function printProposals(proposals: readonly PublishedProposal[], corners: number): string[] {
+  const best = proposals[0]!
   const lines = [
     wrap(
-      `The best of ${proposals.length}: ${verdictWord(best.verdict)}, ${corners} sides of ${size(best.sideMm)}, corners of ${Math.round(best.cornerAngleDeg)}°.`,
+      `The best of ${proposals.length}: ${verdictWord(best.verdict)}, ${corners} sides of ${formatLength(best.sideMm)}, ${bowWords(best)}, corners of ${Math.round(best.cornerAngleDeg)}°.`,
       80,
     ),
   ]
+  const shared = best.notes.filter((note) => proposals.every(({ notes }) => notes.includes(note)))
   proposals.forEach((proposal, index) => {
     const facts = [
-      verdictWord(proposal.verdict),
-      `fullness ${formatFullness(proposal.fullness)}`,
-      `sides bow by ${size(proposal.bowMm)}`,
-      proposal.stitchKinds.join(", "),
+      `sides of ${formatLength(proposal.sideMm)}`,
+      bowWords(proposal),
+      `corners of ${Math.round(proposal.cornerAngleDeg)}°`,
+      `edge ${fullnessWords(proposal.fullness)}`,
+      `worked in ${proposal.stitchKinds.join(", ")}`,
     ]
-    lines.push("", wrap(`${index + 1}. ${facts.join("; ")}`, 80, "", "   "))
+    const head = `${index + 1}. ${capitalised(verdictWord(proposal.verdict))}: ${facts.join("; ")}.`
+    lines.push("", wrap(head, 80, "", "   "))
     for (const round of proposal.rounds) lines.push(wrap(round, 80, "   ", "     "))
-    for (const note of [...proposal.changes, ...proposal.notes])
-      lines.push(wrap(note, 80, "   - ", "     "))
+    const own = proposal.notes.filter((note) => !shared.includes(note))
+    for (const note of [...proposal.changes, ...own]) lines.push(wrap(note, 80, "   - ", "     "))
   })
-  return `${lines.join("\n")}\n`
+  if (shared.length > 0)
+    lines.push("", "To know", ...shared.map((note) => wrap(note, 80, "  - ", "    ")))
+  return lines
+}
+
+/** Straight as far as a ruler tells; else which way the middle of the side departs, and by how much. */
+function bowWords({ bowMm, sideMm }: PublishedProposal): string {
+  const way = bowMm > 0 ? "outward" : "inward"
+  const share = ((100 * Math.abs(bowMm)) / sideMm).toFixed(1)
+  return Math.abs(bowMm) < leastBowMm
+    ? "straight sides"
+    : `sides bowed ${way} by ${Math.abs(bowMm).toFixed(1)} mm (${share} %)`
+}
+
+/** Below the thickness of a strand nobody sees a bow. */
+const leastBowMm = 0.5
+
+function fullnessWords(fullness: number): string {
+  const off = Math.round(100 * (fullness - 1))
+  if (off === 0) return "just long enough"
+  return `${Math.abs(off)} % too ${off > 0 ? "long" : "short"}, which the yarn ${Math.abs(off) <= 7 ? "takes up" : "must be blocked into"}`
 }

@@ -3,15 +3,18 @@
 export const usage = `roundwright: does a crochet motif worked in rounds lie flat, and what to change.
 
   roundwright check FILE... [--json] [--lay-out]
+                     [--yarn DK] [--hook '4 mm'] [--gauge '16 sc = 10 cm']
       Reads written patterns and says of each whether it lies flat, cups or
       ruffles, from which round, and what to change. With --json nothing but
       JSON is printed: one object, or one a line for several files.
       With --lay-out the shape is solved as an elastic net on a table: slower,
       but it tells lift, waves, bow of the sides, corner angle and skew.
+      With your own yarn, hook or gauge it also says how the piece differs in
+      your hands, which way, and how much to correct.
   roundwright square FILE [--corners 4] [--rounds 2] [--stitches sc,hdc,dc,tr]
                      [--json]
       Takes the last round of a pattern as a circle and proposes rounds that
-      turn it into straight sides, best first.
+      turn it into straight sides, best first, and shows why they work.
   roundwright plan-circle [--stitch dc] --across 200mm | --rounds 10
                      [--gauge '14 dc x 7 rows = 10 cm'] [--yarn DK]
                      [--hook '4 mm'] [--json]

@@ -48,6 +48,8 @@ describe("square", () => {
     const { out } = await call("square", "circle.txt", "--rounds", "1", "--stitches", "sc,hdc,dc")
     for (const line of out.split("\n")) expect(line.length, line).toBeLessThanOrEqual(80)
     expect(out).toMatch(/Rnd 3:/)
+    expect(out).toMatch(/^round +angle +must go +goes +left +stitch$/m)
+    expect(out).not.toMatch(/-0°|-0\.0/)
   })
 
   it.each([
@@ -60,6 +62,27 @@ describe("square", () => {
     const { status, err } = await call("square", ...args)
     expect(status).toBe(2)
     expect(err.length).toBeGreaterThan(30)
+  })
+})
+
+describe("check with a hand of one's own", () => {
+  it("tells how the piece differs, which way and how much to correct", async () => {
+    const { out } = await call("check", "circle.txt", "--gauge", "16 dc x 11 rows = 10 cm")
+    expect(out).toMatch(/With your yarn, hook or gauge/)
+    expect(out).toMatch(/smaller/)
+    for (const line of out.split("\n")) expect(line.length, line).toBeLessThanOrEqual(80)
+    const json = await call("check", "circle.txt", "--yarn", "DK", "--hook", "4 mm", "--json")
+    const { inYourHands } = JSON.parse(json.out)
+    expect(inYourHands.advice.length).toBeGreaterThan(0)
+    expect(inYourHands.sizeFactor).toBeGreaterThan(0)
+  })
+
+  it("leaves the result as it is without one, and refuses what is none", async () => {
+    const { out } = await call("check", "circle.txt", "--json")
+    expect(JSON.parse(out)).not.toHaveProperty("inYourHands")
+    const { status, err } = await call("check", "circle.txt", "--hook", "banana")
+    expect(status).toBe(2)
+    expect(err).toMatch(/no hook size/)
   })
 })
 

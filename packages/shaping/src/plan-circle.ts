@@ -239,7 +239,7 @@ function wordsOn(
     const rate = flatIncrease(kinds[0]!, options.gauge, corners)
     const usual = mostFrequent(added.slice(1).length > 0 ? added.slice(1) : added)
     words.push(
-      `${rate.toFixed(2)} ${kindName(kinds[0]!)} more a round lie flat; the plan adds ${usual} a round.`,
+      `Exactly flat would be ${rate.toFixed(2)} ${kindName(kinds[0]!)} more in each round; the plan adds ${usual}.`,
     )
     const other = added.flatMap((count, i) => (i > 0 && count !== usual ? [i + 1] : []))
     if (other.length > 0)

@@ -115,9 +115,13 @@ export function circlePlan(options: CircleOptions): {
   added: readonly number[]
   repeats: number
   words: readonly string[]
+  /** Side to side; null where the gauge knows no mm. */
+  acrossMm: number | null
 } {
-  const { counts, text, verdict, flatCounts, added, repeats, words } = planCircle(options)
-  return { counts, text, verdict, flatCounts, added, repeats, words }
+  const { counts, text, verdict, flatCounts, added, repeats, words, ledger } = planCircle(options)
+  const { radiusMm } = ledger.rows.at(-1)!
+  const acrossMm = options.gauge.absolute ? rounded(2 * radiusMm, publishedDigits.mm) : null
+  return { counts, text, verdict, flatCounts, added, repeats, words, acrossMm }
 }
 
 /**

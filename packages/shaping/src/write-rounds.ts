@@ -1,5 +1,11 @@
 // A motif's rounds as lines of a written pattern, in either terms, for the plain structures that the inverse
 // proposes: stitches into stitches and chain spaces of the round below, groups, skips, chains.
+//
+// Why beside the general writer of instructions: a proposal is made of whole sides, and is to be read so. This one
+// keeps the whole round's repeat from the first stitch ("*...; rep from * 3 more times"), where the general writer
+// joins stitches that are alike across the repeat first and then needs words before and after it; and it
+// says every place passed over, also at the end of a round. Where a round does not repeat whole, the general
+// writer's line is taken if it is shorter and leaves no doubt. A test reads every line back.
 
 import { readPattern, writePattern } from "@roundwright/instructions"
 import {
