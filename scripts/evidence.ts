@@ -6,6 +6,7 @@ import { loadCases } from "../test/evidence/cases.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
 import { mendTrials } from "../test/evidence/shaping-mends.ts"
 import { scoreRecipes } from "../test/evidence/shaping-recipes.ts"
+import { measureSquares } from "../test/evidence/shaping-squares.ts"
 import { squaringTable } from "../test/evidence/shaping-table.ts"
 import { compareSizes } from "../test/evidence/size-error.ts"
 import { judgeOutcomes } from "../test/evidence/verdict-agreement.ts"
@@ -102,6 +103,14 @@ print("\nPublished circle-to-square recipes against our proposal (bow as a share
 for (const { id, theirs, ours, straighter, flatter } of scoreRecipes())
   print(
     `  ${id.padEnd(30)} bow ${(100 * theirs.bow).toFixed(1)} % (${theirs.verdict}), ours ${(100 * ours.bow).toFixed(1)} % (${ours.verdict}), ${straighter && flatter ? "at least as straight and flat" : "NOT as good"}`,
+  )
+
+print("\nPublished squares as squares (bow as a share of the side)")
+for (const { id, roundsRead, rounds, graded, bow, cornerAngleDeg, verdict } of measureSquares())
+  print(
+    `  ${id.padEnd(38)} read ${String(roundsRead).padStart(2)} of ${String(rounds).padStart(2)}  ` +
+      `${bow === null || cornerAngleDeg === null ? "not yet square where reading ends" : `bow ${(100 * bow).toFixed(1)} %, corners ${cornerAngleDeg.toFixed(0)} degrees`}` +
+      `, ${verdict ?? "not laid out"}${graded ? ", graded heights" : ""}`,
   )
 
 const trials = mendTrials(full ? 100 : 20, 31337)

@@ -1,5 +1,8 @@
 // Published squares (handbook and measured motifs) laid out and measured as squares: bow of the sides, corners,
-// verdict, and whether any round grades its heights. Nothing is fitted on these.
+// verdict, and whether any round grades its heights. A piece read only in part is laid out as far as it reads and
+// gets a verdict, but no bow: its square is still to come. So it is with the one handbook square whose frame grades
+// its heights (dillmont-481): its petals are worked in rows of another craft, and reading ends before them.
+// Nothing is fitted on these.
 
 import { readPattern } from "@roundwright/instructions"
 import { countRound } from "@roundwright/motif"
@@ -13,9 +16,9 @@ export interface PublishedSquare {
   readonly id: string
   readonly roundsRead: number
   readonly rounds: number
-  /** Three heights or more in one round. */
+  /** Three heights or more in one of the rounds read. */
   readonly graded: boolean
-  /** Shares of the side; null where it could not be laid out. */
+  /** Shares of the side; null where it could not be laid out, or was read only in part. */
   readonly bow: number | null
   readonly uneven: number | null
   readonly cornerAngleDeg: number | null
@@ -43,6 +46,7 @@ export function measureSquares(): PublishedSquare[] {
         if (motif.rounds.length === 0) return unknown
         try {
           const shape = measureProposal(motif, gaugeFrom(gauge), 4, 0)
+          if (read.roundsRead < read.rounds) return { ...unknown, verdict: shape.judged.verdict }
           return {
             ...read,
             bow: shape.bowMm / shape.sideMm,

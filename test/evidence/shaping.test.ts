@@ -26,4 +26,11 @@ describe("evidence on the inverse", () => {
     expect(square.roundsRead).toBe(square.rounds)
     expect(Math.abs(square.bow!)).toBeLessThan(0.02)
   })
+
+  it("lays the handbook's graded square out as far as it reads, and claims no more", () => {
+    const square = measureSquares().find(({ id }) => id === "dillmont-481-flower-in-square")!
+    expect(square.roundsRead).toBeGreaterThanOrEqual(6)
+    expect(square.verdict).not.toBeNull()
+    if (square.roundsRead < square.rounds) expect(square.bow).toBeNull()
+  })
 })
