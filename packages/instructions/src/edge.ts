@@ -117,8 +117,9 @@ export function roundEdge(round: Round, index: number, turned: boolean): Edge {
     const made = round.elements[element]!
     if (made.type === "chain") {
       // Of a chain worked back along only its tip is left.
-      for (let k = leafFoot(round, index, element); k < made.chains; k++)
-        cells.push({ type: "chain", element, chain: turned ? made.chains - 1 - k : k })
+      const foot = leafFoot(round, index, element)
+      for (let k = 0; k < made.chains - foot; k++)
+        cells.push({ type: "chain", element, chain: turned ? made.chains - 1 - k : foot + k })
       return
     }
     if (made.type === "picot") {

@@ -91,13 +91,13 @@ function ringNamed(steps: readonly Step[]): "adjustable" | "solid" | null {
   return null
 }
 
+/** Which chain from the hook the first stitch goes into; null when it goes elsewhere, or a chain of the round comes before it. */
 function hookChain(steps: readonly Step[]): number | null {
   for (const step of steps) {
-    if ((step.do === "work" || step.do === "group") && step.place?.at === "hook-chain")
-      return step.place.nth
-    const inner = step.do === "repeat" ? step.body : step.do === "group" ? step.steps : null
-    const found = inner ? hookChain(inner) : null
-    if (found !== null) return found
+    if (step.do === "work" || step.do === "group" || step.do === "slip")
+      return step.place?.at === "hook-chain" ? step.place.nth : null
+    if (step.do === "chain") return null
+    if (step.do === "repeat") return hookChain(step.body)
   }
   return null
 }

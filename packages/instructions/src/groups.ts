@@ -39,44 +39,35 @@ export function groupsFor(
   })
 }
 
-/** A chain left over at the tip of a leaf: its own run begins above its foot. */
-function isTip(edge: Edge, index: number): boolean {
-  return edge.startsRun(index) && (edge.cells[index]?.chain ?? 0) > 0 && !edge.reversed
+/** The chain of its own round that a stitch of the edge stands on; -1 for any other cell. */
+function leafUnder(edge: Edge, index: number): number {
+  const element = edge.elements[edge.cells[index]?.element ?? -1]
+  const anchor = element?.type === "stitch" ? element.anchors[0] : undefined
+  return anchor?.at === "chain" && anchor.round === edge.round ? anchor.element : -1
 }
 
 /** Chains worked back along, each a group whose one member is its tip. */
 export function leavesOf(edge: Edge): readonly Group[] {
-  const leaves: Group[] = []
-  edge.cells.forEach((cell, index) => {
-    const element = edge.elements[cell.element]
-    if (cell.type !== "stitch" || element?.type !== "stitch") return
-    const anchor = element.anchors[0]
-    if (anchor?.at !== "chain" || anchor.round !== edge.round) return
-    const before = edge.cells[index - 1]
-    const tip = before?.type === "chain" && before.element === anchor.element ? index - 1 : index
-    const last = leaves[leaves.length - 1]
-    if (last && edge.cells[index - 2] && sameLeaf(edge, index)) {
-      leaves[leaves.length - 1] = { cells: last.cells, all: [...last.all, index] }
-      return
+  return edge.keep("leaves", () => {
+    const leaves = new Map<number, number[]>()
+    edge.cells.forEach((cell, index) => {
+      const leaf = cell.type === "stitch" ? leafUnder(edge, index) : -1
+      if (leaf >= 0) leaves.set(leaf, [...(leaves.get(leaf) ?? []), index])
+    })
+    const groups: Group[] = []
+    for (const [leaf, stitches] of leaves) {
+      const tip = edge.cells.findIndex((cell) => cell.type === "chain" && cell.element === leaf)
+      const first = edge.reversed ? stitches[stitches.length - 1]! : stitches[0]!
+      const all = tip < 0 ? stitches : [...stitches, tip].sort((a, b) => a - b)
+      groups.push({ cells: [tip < 0 ? first : tip], all })
     }
-    leaves.push({ cells: [tip], all: tip === index ? [index] : [tip, index] })
+    return groups
   })
-  return leaves
 }
 
-/** The stitch before this one stands on the same chain. */
-function sameLeaf(edge: Edge, index: number): boolean {
-  const chainOf = (at: number) => {
-    const element = edge.elements[edge.cells[at]?.element ?? -1]
-    const anchor = element?.type === "stitch" ? element.anchors[0] : undefined
-    return anchor?.at === "chain" && anchor.round === edge.round ? anchor.element : -1
-  }
-  const here = chainOf(index)
-  for (let at = index - 1; at >= 0; at--) {
-    if (edge.cells[at]?.type === "gap") continue
-    return edge.cells[at]?.type === "stitch" && chainOf(at) === here
-  }
-  return false
+/** A chain left over at the tip of a leaf. */
+function isTip(edge: Edge, index: number): boolean {
+  return leavesOf(edge).some((leaf) => leaf.cells[0] === index)
 }
 
 /** First cell of the run of chains in the middle of a group; null for a group without chains. */

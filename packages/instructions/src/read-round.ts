@@ -59,7 +59,8 @@ export function workRound(request: RoundRequest): RoundResult {
   )) {
     const other = tryReading(request, forced)
     const supported = other.comparison.agrees === true || other.comparison.inRange === true
-    if (needsTotal(forced) && !supported) continue
+    // An unusual reading needs a total that speaks for it and not for the usual one.
+    if (needsTotal(forced) && (!supported || usual.comparison.agrees === true)) continue
     if (other.score < best.score) {
       best = other
       bestForced = forced

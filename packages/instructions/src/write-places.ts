@@ -13,6 +13,8 @@ export interface Hook {
   readonly index: number
   /** Shared by the hooks of one round: the last place worked into, and the edges of earlier rounds. */
   readonly shared: {
+    /** The chain of this round being worked back along, and which of its chains comes next. */
+    own: { readonly element: number; next: number } | null
     last: Anchor | null
     start: Anchor | null
     readonly earlier: Map<number, Hook>
@@ -32,6 +34,7 @@ export interface PlaceWords {
 export function placeWords(hook: Hook, anchor: Anchor): PlaceWords | null {
   if (anchor.at === "centre" && anchor.chain === undefined)
     return { skip: null, noun: "ring", several: "ring", isNext: false }
+  if (anchor.at === "chain" && anchor.round === hook.index) return alongWords(hook, anchor)
   const { last } = hook.shared
   if (last && anchorKey(last) === anchorKey(anchor)) {
     const space = anchor.at === "space" || anchor.at === "between"
@@ -50,6 +53,21 @@ export function placeWords(hook: Hook, anchor: Anchor): PlaceWords | null {
   hook.at = found + (anchor.at === "space" ? edge.widths[found % edge.size]! : 1)
   hook.shared.last = anchor
   return { ...skipped, isNext: true }
+}
+
+/** Back along a chain of the round itself: "2nd ch from hook", then "next ch"; null when chains are left out. */
+function alongWords(hook: Hook, anchor: Extract<Anchor, { at: "chain" }>): PlaceWords | null {
+  const { own } = hook.shared
+  const chain = hook.rounds[hook.index]?.elements[anchor.element]
+  if (chain?.type !== "chain") return null
+  if (own?.element !== anchor.element) {
+    const nth = chain.chains - anchor.chain
+    hook.shared.own = { element: anchor.element, next: anchor.chain - 1 }
+    return { skip: null, noun: `${ordinal(nth)} ch from hook`, several: "", isNext: false }
+  }
+  if (own.next !== anchor.chain) return null
+  own.next -= 1
+  return { skip: null, noun: "next ch", several: "ch", isNext: true }
 }
 
 /** The same on an earlier round, which is named. */
@@ -186,6 +204,7 @@ export function hookAtStart(rounds: readonly Round[], index: number, edge: Edge)
   const closed =
     before?.closing === "joined" && last?.type === "chain" && last.closedWith !== undefined
   const shared = {
+    own: null,
     last: closed ? edge.anchorAt(0, true) : null,
     start: null,
     earlier: new Map<number, Hook>(),
