@@ -83,7 +83,7 @@ export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {})
     ? mostBesideLeaving
     : mostMends - same.length
   const ranked = varied(made.sort(byRank)).slice(0, most)
-  const judged = net ? byTheNet(ranked, gauge) : ranked
+  const judged = shape ? byTheNet(ranked, gauge, severityOf(shape.verdict)) : ranked
   return [...same, ...judged.map(({ mend }) => mend)]
 }
 
@@ -251,23 +251,25 @@ function hookFactor(gauge: Gauge, toMm: number): number {
   return hookMm === undefined ? 1 : size(toMm) / size(hookMm)
 }
 
-/** The best few laid out, within a budget; what the net finds no better than before falls behind the others. */
-function byTheNet(ranked: readonly Ranked[], gauge: Gauge): Ranked[] {
+/**
+ * The best few laid out, within a budget; what the net finds no better than before falls away, and so does what there
+ * is no budget for, since a verdict of the ledger beside one of the net would compare two judges.
+ */
+function byTheNet(ranked: readonly Ranked[], gauge: Gauge, before: number): Ranked[] {
   let nodes = 0
-  const laid: Ranked[] = []
-  const left: Ranked[] = []
-  for (const one of ranked) {
+  let laid = 0
+  const judged = ranked.flatMap((one): Ranked[] => {
     const { motif } = one.mend
-    if (!motif || laid.length >= mostLaidOut || nodes > mostNodes) {
-      left.push(one)
-      continue
-    }
+    if (!motif || laid === mostLaidOut || nodes > mostNodes) return []
     const shape = layOut(motif, gauge, { inSpace: false })
+    laid++
     nodes += shape.net.nodes.length
+    const severity = severityOf(shape.verdict)
+    if (severity > 0 && severity >= before) return []
     const mend: Mend = { ...one.mend, verdictAfter: shape.verdict, judgedBy: "net" }
-    laid.push({ mend, rank: one.rank, severity: severityOf(shape.verdict) })
-  }
-  return [...laid.sort(byRank), ...left]
+    return [{ mend, rank: one.rank, severity }]
+  })
+  return judged.sort(byRank)
 }
 
 function byRank(a: Bounded | Ranked, b: Bounded | Ranked): number {
