@@ -20,7 +20,7 @@ import { readSkip, readSlip } from "./step-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
 import type { RoundTree, StatedTotal, Step } from "./tree.ts"
 import { passWord } from "./unread-words.ts"
-import { readLeftToMaker } from "./vague-grammar.ts"
+import { readCornerIncrease, readLeftToMaker } from "./vague-grammar.ts"
 import type { Words } from "./words.ts"
 import { readWork } from "./work-grammar.ts"
 
@@ -132,7 +132,7 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
     const total = words.attempt(() => {
       words.accept("=", "-", ":")
       words.accept("=", "-", ">")
-      return readTotal(words, null)
+      return steps.length === 0 || isWorkAhead(words) ? null : readTotal(words, null)
     })
     if (total) {
       totals.push(total)
@@ -147,6 +147,7 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
   return (
     (figure || startsRule.has(text) ? readGrowthRule(words) : null) ??
     (figure ? readEachOf(words) : null) ??
+    readCornerIncrease(words) ??
     readAsRound(words) ??
     readMode(words) ??
     readJoin(words, steps) ??
@@ -283,6 +284,20 @@ function isTotalHere(words: Words, steps: readonly Step[]): boolean {
 
 function closesRound(step: Step | undefined): boolean {
   return step?.do === "join" || (step?.do === "slip" && step.place?.at === "made")
+}
+
+/** "- 6 sc in magic ring": a dash before work, not before a total. */
+function isWorkAhead(words: Words): boolean {
+  for (let ahead = 0; ahead < 8; ahead++) {
+    const text = words.text(ahead)
+    if (/^[.;(]?$/.test(text)) return false
+    if (!/^(?:in|into)$/.test(text)) continue
+    return (
+      /^(?:next|each|every|same|ring|magic|the|first|last|ch|sp|it)$/.test(words.text(ahead + 1)) &&
+      !/^(?:round|rnd|end|total)$/.test(words.text(ahead + 2))
+    )
+  }
+  return false
 }
 
 /** "... join 24 dc": a figure and what it counts, and nothing after. */

@@ -31,7 +31,7 @@ const ordinal = new RegExp(
 const every = /(?:every|each|all)\s+(?:rnds?|rounds?|rows?)/iy
 const colourBefore = /[a-z][a-z ]{1,24}\s*[-:,]\s*(?=r(?:ound|nd|ow|d)s?\b)/iy
 const remark =
-  /\s*(?:\([^()\n]{1,40}\)|,?\s*(?:with|in|using|colou?r)\s+[\w ]{1,20}?(?=\s*[:-]))?/iy
+  /\s*(?:[a-z]+(?: [a-z]+)?(?=\s*:)|\([^()\n]{1,40}\)|,?\s*(?:with|in|using|colou?r)\s+[\w ]{1,20}?(?=\s*[:-]))?/iy
 const separator = /\s*(?:[:.)\]-]+|(?=\s|$))/iy
 const closing = /\s*(?::|-\s|\.\s|\)\s)/iy
 

@@ -163,6 +163,15 @@ export function readAsRound(words: Words): Step[] | null {
       words.at += 1
       return true
     })
+    if (to > round)
+      // "rep Rnds 3-4 twice": the label says how many rounds that is.
+      words.attempt(() => {
+        if (words.accept("twice", "once", "thrice")) return words.accept("more") || true
+        if (!words.isNumber()) return null
+        words.at += 1
+        words.accept("more")
+        return words.accept("times", "time") ? words.accept("more") || true : null
+      })
     return [{ ...words.since(start), do: "as-round", round, to: Math.max(round, to) }]
   })
 }

@@ -33,6 +33,15 @@ export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>
     workByLegs(work, step, step.legs)
     return
   }
+  if (step.corner)
+    work.find({
+      severity: "warning",
+      code: "corner-not-said",
+      start: step.start,
+      end: step.end,
+      message: `How many stitches a corner gets is not said; ${step.count} are taken.`,
+      hint: `Write "${step.count} sc in each corner", or state the round's total.`,
+    })
   const place = step.place
   if (place?.at === "list") {
     for (const part of place.places) performWork(work, { ...step, place: part })

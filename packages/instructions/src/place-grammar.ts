@@ -3,9 +3,11 @@
 
 import { readEach } from "./each-place-grammar.ts"
 import { readNext } from "./next-place-grammar.ts"
+import { readNoun } from "./nouns.ts"
 import { readDip, readPicked } from "./picked-place-grammar.ts"
 import { readMade, readSame } from "./same-place-grammar.ts"
 import type { Place } from "./tree.ts"
+import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
 
 const prepositions = new Set([
@@ -122,6 +124,7 @@ function readBare(
     words.attempt(() => readRing(words, start)) ??
     words.attempt(() => readHookChain(words, start)) ??
     words.attempt(() => readDip(words, start)) ??
+    words.attempt(() => readBesideEach(words, start)) ??
     words.attempt(() => readSame(words, start)) ??
     words.attempt(() => readMade(words, start)) ??
     words.attempt(() => readPicked(words, start)) ??
@@ -145,6 +148,15 @@ function readRing(words: Words, start: number): Place | null {
   if (!words.accept("ring", "mr", "circle", "rings")) return null
   const made = solid ? "solid" : drawn || short ? "adjustable" : undefined
   return { ...words.since(start), at: "ring", ...(made === undefined ? {} : { made }) }
+}
+
+/** "sp before each dc", "space after every st": the gap beside each of them. */
+function readBesideEach(words: Words, start: number): Place | null {
+  words.accept("the")
+  if (!words.accept("sp", "space", "gap") || !words.accept("before", "after", "behind")) return null
+  if (!words.accept("each", "every") || !readNoun(words)) return null
+  const until = readUntil(words) ?? { kind: "around" as const, implied: true as const }
+  return { ...words.since(start), at: "each", nouns: [{ what: "gap" }], until }
 }
 
 function readHookChain(words: Words, start: number): Place | null {

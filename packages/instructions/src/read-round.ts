@@ -84,7 +84,11 @@ export function workRound(request: RoundRequest): RoundResult {
 }
 
 /** Doubts that a stated total which agrees puts at rest. */
-const settledByTotal: ReadonlySet<string> = new Set(["first-place-short", "open-at-join"])
+const settledByTotal: ReadonlySet<string> = new Set([
+  "first-place-short",
+  "open-at-join",
+  "corner-not-said",
+])
 
 /** Choices that leave the text open where nothing in it decides: each reading fits, with other counts. */
 const openChoices: ReadonlySet<ChoiceName> = new Set(["over-earlier", "chains-are-stitches"])

@@ -169,6 +169,8 @@ export type Step =
       readonly countsAs?: CountsAs
       /** Chains between one stitch and the next ("with ch 2 between"). */
       readonly between?: number
+      /** "increasing in each corner": how many go there is not said. */
+      readonly corner?: boolean
       /** "7 sc with 1 increase in the 4th": which of them is doubled. */
       readonly doubled?: number
       /** Legs spelled out: how many in which place. */

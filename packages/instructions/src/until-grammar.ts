@@ -14,7 +14,12 @@ export function readUntil(words: Words): Until | null {
       words.accept("to", "until") && words.accept("end", "join", "beg", "beginning")
       return { kind: "around" }
     }
-    words.accept("along") && words.accept("side", "edge")
+    if (words.accept("along", "on")) {
+      words.accept("each", "every", "the", "all")
+      words.accept("four")
+      if (!words.accept("side", "edge", "sides", "edges")) return null
+      if (!/^(?:to|until|till)$/.test(words.text())) return { kind: "around", implied: true }
+    }
     if (!words.accept("to", "until", "till", "up")) return null
     words.accept("to", "you", "reach", "get")
     words.accept("reach", "the")

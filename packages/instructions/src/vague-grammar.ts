@@ -1,6 +1,7 @@
 // What a text leaves to the maker: "now and then 2 dc in one st as needed to stay flat", "fewer if the
 // strip is thick". No count follows from it, so it is told and not worked.
 
+import type { Step } from "./tree.ts"
 import { isWayToKeep } from "./vocabulary.ts"
 import type { Words } from "./words.ts"
 
@@ -34,6 +35,35 @@ export function readLeftToMaker(words: Words): boolean {
     hint: "Give the number if it is known.",
   })
   return true
+}
+
+/** Stitches an increase at a corner is taken for where their number is not said: common practice, no source. */
+const usualCorner = 3
+
+/** "increasing in each corner", "inc at every corner": how many is not said, so it is told until a total bears it out. */
+export function readCornerIncrease(words: Words): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    const start = words.start()
+    if (!words.accept("increasing", "increase", "inc")) return null
+    if (!words.accept("in", "at") || !words.accept("each", "every", "all", "the")) return null
+    if (!words.accept("corner", "corners")) return null
+    const span = words.since(start)
+    return [
+      {
+        ...span,
+        do: "work",
+        stitch: { kind: { basic: "sc" }, tog: false, shape: "same" },
+        count: usualCorner,
+        corner: true,
+        place: {
+          ...span,
+          at: "each",
+          nouns: [{ what: "corner", corner: true }],
+          until: { kind: "around" },
+        },
+      },
+    ]
+  })
 }
 
 function startsVague(words: Words): boolean {

@@ -4,12 +4,12 @@
 const ignored = new Set(
   (
     "and then now also a an the your with yarn colour color colours colors carefully work working worked make making made do please " +
-    "using use continue continuing be sure keep keeping it as so that this piece same way remaining rem each by turns " +
+    "using use continue continuing be sure keep keeping it as so that this piece same way remaining rem by turns " +
     "fasten finish off end ends cut break weave weaving tie leave leaving long tail change changing drop pick up carry carrying " +
     "thread tight tighten tightly pull close closed closing drawn draw gently place move marker pm mm sm stitch-marker mark " +
     "here there for of is on red blue green yellow white black grey gray pink purple violet orange brown cream beige teal navy " +
     "lilac turquoise gold silver dark light drab ecru natural main contrast contrasting mc cc bo new alternating two " +
-    "rs ws right side wrong facing round rnd row beg beginning start starting first only both too again before total " +
+    "rs ws right side wrong facing round rnd row beg beginning start starting first only both too again total " +
     "through throughout counts next strand hook always usual needed desired optional invisible tapestry loosely firmly " +
     "evenly stretch measure slip-knot knot note nb completed complete done finished finishing if unless wanted"
   ).split(" "),

@@ -1,6 +1,7 @@
 // From a place as named to the places on the edge: which stitches, spaces or gaps the next step
 // goes into, the hook moving on past them.
 
+import { cellUnder } from "./cell-under.ts"
 import { dipSites } from "./dips.ts"
 import { groupsInOnePlace } from "./edge.ts"
 import { meaningOf } from "./meanings.ts"
@@ -8,7 +9,7 @@ import { moveToNth, pickedSite, pickOfRun } from "./picked-places.ts"
 import type { Position, RoundWork } from "./round-work.ts"
 import { noPlace, overrun } from "./shortages.ts"
 import { kindFits, type Site } from "./sites.ts"
-import type { Noun, Place, Span } from "./tree.ts"
+import type { Noun, Place, Span, Step } from "./tree.ts"
 
 export type Next = Extract<Place, { at: "next" }>
 
@@ -73,6 +74,8 @@ function indexOfRound(work: RoundWork, number: number, span: Span): number {
 /** The places of "next", one after the other. @throws CannotWork when there are not enough */
 export function nextSites(work: RoundWork, place: Next): { sites: Site[]; position: Position } {
   const position = positionFor(work, place)
+  const under = place.below === undefined ? null : columnBelow(work, position, place)
+  if (under) return { sites: [under], position }
   if (place.covers) coverNext(work, place.covers, place)
   const sites: Site[] = []
   if (place.startAt !== undefined) moveToNth(work, position, place.startAt)
@@ -164,6 +167,39 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
     sites.push(closing ?? nextSite(work, position, place))
   }
   return { sites, position }
+}
+
+/**
+ * "dc in next st 2 rnds below": the stitch under the next one, which it stands in front of and so takes
+ * up. Where the text says itself what is skipped, the earlier round is gone along on its own.
+ */
+function columnBelow(work: RoundWork, position: Position, place: Next): Site | null {
+  if (
+    position === work.main ||
+    place.count !== 1 ||
+    place.pick !== undefined ||
+    skips(work.allSteps)
+  )
+    return null
+  if (place.noun.what !== "stitch") return null
+  const covered = work.next(work.main, { what: "stitch" }, place)
+  if (!covered) return null
+  const past = cellUnder(work.shared.rounds, position.edge, covered.anchor)
+  const at = past - 1
+  if (position.edge.cells[at]?.type !== "stitch") return null
+  work.use(work.main, covered, "worked")
+  work.main.at = covered.to
+  position.at = past
+  return { from: at, to: at + 1, anchor: position.edge.anchorAt(at, false) }
+}
+
+function skips(steps: readonly Step[]): boolean {
+  return steps.some(
+    (step) =>
+      step.do === "skip" ||
+      (step.do === "repeat" && skips(step.body)) ||
+      (step.do === "group" && skips(step.steps)),
+  )
 }
 
 function plainNext(place: Next): Next {
