@@ -16,7 +16,8 @@ export interface OwnChain {
 export function turnBack(work: RoundWork, skip: number, span: Span): OwnChain {
   const element = work.elements.length - 1
   const last = work.elements[element]
-  if (last?.type !== "chain") throw noPlace(span, "There is no chain just made to work back along.")
+  if (last?.type !== "chain" || skip < 0)
+    throw noPlace(span, "There is no chain just made to work back along.")
   return { element, next: last.chains - 1 - skip }
 }
 
