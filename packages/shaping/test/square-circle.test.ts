@@ -10,6 +10,7 @@ import {
   readStitchList,
   squareCircle,
   squareProposals,
+  squaringTarget,
   writeRounds,
 } from "../src/index.ts"
 
@@ -101,6 +102,39 @@ describe("a circle squared", () => {
     expect(() => squareCircle({ ...motif, rounds: [] }, gauge, { corners: 4, rounds: 1 })).toThrow(
       expect.objectContaining({ code: "no-rounds" }),
     )
+  })
+})
+
+describe("the first proposal", () => {
+  it.each([
+    [sc, 23, 8],
+    [dc, 37, 8],
+    [dc, 20, 6],
+    [sc, 33, 4],
+  ])(
+    "meets the target by its own measure and as checked anew: %o %i to %i",
+    (kind, count, corners) => {
+      const disc = discEndingAt(kind, count, gauge)
+      const text = ["Terms: US", "", ...writeRounds(disc), ""].join("\n")
+      const { motif } = readPattern(text)
+      const [first] = squareProposals(motif, gauge, text, { corners, rounds: 2 }).proposals
+      expect(Math.abs(first!.bowMm) / first!.sideMm).toBeLessThan(squaringTarget.bow)
+      expectClose(first!.cornerAngleDeg, 180 - 360 / corners, 3, "asked: within three degrees")
+      const again = readPattern(first!.text)
+      expect(again.problems.filter(({ severity }) => severity !== "note")).toEqual([])
+      expect(again.rounds.every(({ agrees }) => agrees !== false)).toBe(true)
+      const { outline, verdict } = layOut(again.motif, gauge, { inSpace: false })
+      expect(outline.corners).toBe(corners)
+      const side = 2 * outline.cornerReachMm * Math.sin(Math.PI / corners)
+      expect(Math.abs(outline.bowMm) / side).toBeLessThan(squaringTarget.bow)
+      expect(["flat", "blocks-flat"]).toContain(verdict)
+    },
+  )
+
+  it("is the same to the byte when it is asked for again", () => {
+    const motif = discEndingAt(sc, 18, gauge)
+    const ask = () => JSON.stringify(squareProposals(motif, gauge, "", { corners: 4, rounds: 2 }))
+    expect(ask()).toBe(ask())
   })
 })
 
