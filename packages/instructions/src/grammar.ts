@@ -263,7 +263,7 @@ function isTotalHere(words: Words, steps: readonly Step[]): boolean {
   if (text === "there" && /^(are|should|will)$/.test(words.text(1))) return true
   if (!words.isNumber()) return false
   const before = words.tokens[words.at - 1]?.text
-  if (isFigureAtEnd(words) && closesRound(steps[steps.length - 1])) return true
+  if (closesRound(steps[steps.length - 1]) && isFigureAtEnd(words)) return true
   // "sc in each st, 36 sts.": after a comma only at the very end, and only of stitches.
   const closing =
     before === "," && /^(?:sts|stitches)$/.test(words.text(1)) && /^[.)]?$/.test(words.text(2))
@@ -302,11 +302,13 @@ function isWorkAhead(words: Words): boolean {
 
 /** "... join 24 dc": a figure and what it counts, and nothing after. */
 function isFigureAtEnd(words: Words): boolean {
-  const rest = words.tokens.slice(words.at + 1)
+  const left = words.tokens.length - words.at - 1
   return (
-    rest.length > 0 &&
-    rest.length < 5 &&
-    rest.every((token) => token.text === "." || (token.type === "word" && !isPlaceWord(token.text)))
+    left > 0 &&
+    left < 5 &&
+    words.tokens
+      .slice(words.at + 1)
+      .every((token) => token.text === "." || (token.type === "word" && !isPlaceWord(token.text)))
   )
 }
 

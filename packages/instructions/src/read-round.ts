@@ -39,6 +39,8 @@ export interface RoundResult {
   readonly score: number
   /** What the round is in another reading that fits as well. */
   readonly otherRound?: Round
+  /** Chain spaces below are worked into as spaces. */
+  readonly worksSpaces: boolean
   /** Steps it took to work. */
   readonly steps: number
 }
@@ -102,7 +104,9 @@ function withDoubt(
   if (!round || comparison.agrees === true || comparison.inRange === true) return usual
   for (const [name, { taken, others }] of usual.choices.asked) {
     // Where chains are named in the text ("in each st and ch"), they are meant.
-    if (!openChoices.has(name) || (name === "chains-are-stitches" && taken === "yes")) continue
+    if (!openChoices.has(name)) continue
+    // So they are told apart where spaces are worked into as such.
+    if (name === "chains-are-stitches" && (taken === "yes" || usual.worksSpaces)) continue
     for (const value of others) {
       const other = tryReading(request, new Map([[name, value]]))
       if (other.score > 0 || !other.round || sameCounts(round, other.round)) continue
@@ -158,6 +162,7 @@ function tryReading(
       comparison: stated,
       findings: [...work.findings, stop.finding],
       score: weights.cannot,
+      worksSpaces: false,
       steps: work.steps,
       choices,
     }
@@ -190,7 +195,25 @@ function tryReading(
     (comparison.agrees === false ? weights.total : 0) +
     left.length * weights.left +
     warnings * weights.warning
-  return { round, spans: work.spans, comparison, findings, score, steps: work.steps, choices }
+  return {
+    round,
+    spans: work.spans,
+    comparison,
+    findings,
+    score,
+    worksSpaces: worksSpaces(work),
+    steps: work.steps,
+    choices,
+  }
+}
+
+function worksSpaces(work: RoundWork): boolean {
+  const { edge } = work.main
+  return work.used.some((use) => {
+    const index = ((use.from % edge.size) + edge.size) % edge.size
+    const whole = use.to - use.from > 1 || edge.widths[index] === 1
+    return use.use === "worked" && use.edge === edge && whole && edge.cells[index]?.type === "chain"
+  })
 }
 
 function edgeFor(request: RoundRequest, turned: boolean): Edge {
