@@ -1,23 +1,22 @@
 // One round: its steps worked on the round before, in the usual reading first; when counts do not
 // agree, in others, and the first that agrees best is taken and told.
 
-import { type Centre, countRound, type Round } from "@roundwright/motif"
+import type { Centre, Round } from "@roundwright/motif"
 import { turningChains } from "@roundwright/stitches"
 import { leftOver } from "./accounting.ts"
 import { type ChoiceName, Choices, type ChoiceValue, otherReadings } from "./choices.ts"
-import { sameCounts } from "./doubt.ts"
 import { centreEdge, type Edge, roundEdge } from "./edge.ts"
 import type { Foundation } from "./foundation.ts"
 import { largeReading, mostReadingsOfLarge, mostReadingsTried } from "./limits.ts"
 import { firstBasic } from "./main-stitch.ts"
+import { withDoubt } from "./open-readings.ts"
 import { perform } from "./perform.ts"
 import type { Finding } from "./problem-list.ts"
 import { CannotWork, RoundWork, type Shared } from "./round-work.ts"
-import { choiceWords, toldChoices } from "./told-choices.ts"
+import { toldChoices } from "./told-choices.ts"
 import { totalFindings } from "./total-findings.ts"
 import { type Comparison, compareTotals } from "./totals.ts"
 import type { RoundTree, Span, Step } from "./tree.ts"
-import { plural } from "./wording.ts"
 
 export interface RoundRequest {
   readonly shared: Shared
@@ -52,7 +51,8 @@ const weights = { cannot: 1000, total: 100, left: 10, warning: 3 } as const
 
 export function workRound(request: RoundRequest): RoundResult {
   const usual = tryReading(request, new Map())
-  if (usual.score === 0) return withDoubt(request, usual)
+  if (usual.score === 0)
+    return withDoubt(usual, (forced) => tryReading(request, forced), request.span)
   let best = usual
   let bestForced: ReadonlyMap<ChoiceName, ChoiceValue> | null = null
   for (const forced of otherReadings(
@@ -91,46 +91,6 @@ const settledByTotal: ReadonlySet<string> = new Set([
   "open-at-join",
   "corner-not-said",
 ])
-
-/** Choices that leave the text open where nothing in it decides: each reading fits, with other counts. */
-const openChoices: ReadonlySet<ChoiceName> = new Set(["over-earlier", "chains-are-stitches"])
-
-/** A reading that fits, with a warning where another fits as well and no total decides. */
-function withDoubt(
-  request: RoundRequest,
-  usual: RoundResult & { readonly choices: Choices },
-): RoundResult {
-  const { comparison, round } = usual
-  if (!round || comparison.agrees === true || comparison.inRange === true) return usual
-  for (const [name, { taken, others }] of usual.choices.asked) {
-    // Where chains are named in the text ("in each st and ch"), they are meant.
-    if (!openChoices.has(name)) continue
-    // So they are told apart where spaces are worked into as such.
-    if (name === "chains-are-stitches" && (taken === "yes" || usual.worksSpaces)) continue
-    for (const value of others) {
-      const other = tryReading(request, new Map([[name, value]]))
-      if (other.score > 0 || !other.round || sameCounts(round, other.round)) continue
-      const counts = countRound(round)
-      const otherCounts = countRound(other.round)
-      const finding: Finding = {
-        severity: "warning",
-        code: "two-readings",
-        ...request.span,
-        message: `This round comes to ${countsWords(counts)}; if ${choiceWords(name, value)}, it comes to ${countsWords(otherCounts)}. The text fits both.`,
-        hint: "State the round's total, or say which is meant.",
-      }
-      return { ...usual, findings: [...usual.findings, finding], otherRound: other.round }
-    }
-  }
-  return usual
-}
-
-function countsWords(counts: { stitches: number; chains: number }): string {
-  const stitches = plural(counts.stitches, "stitch", "stitches")
-  return counts.chains === 0
-    ? stitches
-    : `${stitches} and ${plural(counts.chains, "chain", "chains")}`
-}
 
 function tryReading(
   request: RoundRequest,
