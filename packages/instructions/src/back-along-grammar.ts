@@ -2,6 +2,7 @@
 // ch: 1 sc, 1 dc, 2 tr", "a point of ch 3 with (1 sc, 2 dc) back on it", "six points, each: ...".
 
 import { readSteps } from "./grammar.ts"
+import { readPlace } from "./place-grammar.ts"
 import type { Place, Span, Step } from "./tree.ts"
 import type { Words } from "./words.ts"
 import { readCounted } from "./work-grammar.ts"
@@ -89,6 +90,37 @@ export function readEachOf(words: Words): Step[] | null {
         ...words.since(start),
         do: "repeat",
         body: run.steps,
+        last: null,
+        ending: null,
+        times: { kind: "total", count },
+      },
+    ]
+  })
+}
+
+/** "10 groups of (3 dc, ch 1, 3 dc), each in the 3rd of next 6 sc": so many, each in its place. */
+export function readGroupsEach(words: Words): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    const start = words.start()
+    if (!words.isNumber()) return null
+    const count = words.value()
+    words.at += 1
+    if (!/^(?:groups|shells|sets|fans|petals|points)$/.test(words.text())) return null
+    words.at += 1
+    if (!words.accept("of") || !words.accept("(", "[")) return null
+    const run = readSteps(words, () => false)
+    if (!words.accept(")", "]") || run.steps.length === 0) return null
+    words.accept(",", ":")
+    if (!words.accept("each", "one")) return null
+    words.accept("worked")
+    const place = readPlace(words)
+    if (place?.at !== "next") return null
+    const span = words.since(start)
+    return [
+      {
+        ...span,
+        do: "repeat",
+        body: [{ ...span, do: "group", steps: run.steps, place }],
         last: null,
         ending: null,
         times: { kind: "total", count },

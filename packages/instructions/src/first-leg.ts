@@ -14,8 +14,11 @@ export function firstLeg(
   next: Step | undefined,
 ): Extract<Step, { do: "work" }> | null {
   if (next?.do !== "work" || !next.stitch.kind.gathered || next.count !== 1) return null
-  if (step.countsAs) return null
   const { basic, gathered } = next.stitch.kind
+  const said = step.countsAs
+  // "ch 4 (counts as tr), 2-tr cluster", where all others are of three: the chain is the first of them.
+  const asLeg = said?.counts && said.kind?.basic === basic && !said.kind.gathered && !said.chains
+  if (said && !(asLeg && namesGathered(work.allSteps, basic, gathered.legs + 1))) return null
   if (step.chains < 2) return null
   const place = next.place
   if (place && place.at === "next" && place.noun.what !== "stitch") return null

@@ -1,7 +1,7 @@
 // From the words of a round to its steps. A loose recursive descent: what it cannot place is
 // reported word by word, and reading goes on after it.
 
-import { readEachOf } from "./back-along-grammar.ts"
+import { readEachOf, readGroupsEach } from "./back-along-grammar.ts"
 import { readBracket } from "./bracket-grammar.ts"
 import { readChain } from "./chain-grammar.ts"
 import { readCountsNote } from "./counts-grammar.ts"
@@ -147,7 +147,7 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
   const figure = words.isNumber()
   return (
     (figure || startsRule.has(text) ? readGrowthRule(words) : null) ??
-    (figure ? readEachOf(words) : null) ??
+    (figure ? (readEachOf(words) ?? readGroupsEach(words)) : null) ??
     readCornerIncrease(words) ??
     readAsRound(words) ??
     readMode(words) ??

@@ -3,7 +3,7 @@
 
 import { boundaryOf } from "./boundaries.ts"
 import { groupsFor } from "./groups.ts"
-import { fillSite } from "./perform.ts"
+import { fillSite, perform } from "./perform.ts"
 import { performWork } from "./perform-work.ts"
 import { CannotWork, type Position, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
@@ -18,6 +18,14 @@ type Each = Extract<Place, { at: "each" }>
 /** One "each". */
 export function passEach(work: RoundWork, step: Filling): void {
   const place = step.place as Each
+  const [noun] = place.nouns
+  if (place.every && place.every > 1 && noun && work.repeatDepth > 0 && isImplied(place)) {
+    // "*1 dc in every 3rd sc, ch 4; rep around": the 3rd of the next three, each time.
+    const { start, end, every } = place
+    const next: Place = { start, end, at: "next", noun, count: every, pick: every }
+    perform(work, [{ ...step, place: next }])
+    return
+  }
   const position = positionFor(work, place)
   if (place.pick !== undefined) work.picked = true
   if (position.edge.size === 0) {
@@ -53,6 +61,10 @@ export function passEach(work: RoundWork, step: Filling): void {
   })
   if (place.until.kind === "around") position.at = Math.max(position.at, boundary)
   else position.at = Math.max(position.at, Math.min(boundary, position.at))
+}
+
+function isImplied(place: Each): boolean {
+  return place.until.kind === "around" && place.until.implied === true
 }
 
 /** "ch 3 (counts as dc), 2 dc in each st around": the first stitch has only the chain, all others two. */

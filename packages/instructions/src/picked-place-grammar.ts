@@ -7,6 +7,32 @@ import type { Noun, Pick, Place } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
 
+/** "each of the 5 centre sc of next group", "the 3 middle dc". */
+export function readMiddleRun(words: Words, start: number): Place | null {
+  if (words.accept("each", "all")) words.accept("of")
+  words.accept("the", "next")
+  if (!words.isNumber() || !/^(?:center|centre|middle|central)$/.test(words.text(1))) return null
+  const count = words.value()
+  words.at += 2
+  const member = readNoun(words)
+  if (member?.what !== "stitch" || count < 2 || !Number.isInteger(count)) return null
+  words.attempt(() => {
+    if (!words.accept("of", "in", "on")) return null
+    words.accept("the")
+    words.accept("next", "each", "every", "following", "same")
+    return readNoun(words)
+  })
+  return {
+    ...words.since(start),
+    at: "next",
+    noun: { what: "group" },
+    count,
+    pick: "centre",
+    middle: true,
+    each: true,
+  }
+}
+
 /** "the 2 sts in the dip between two petals", "st in next dip". */
 export function readDip(words: Words, start: number): Place | null {
   words.accept("the", "next")

@@ -4,7 +4,7 @@
 import { readEach } from "./each-place-grammar.ts"
 import { readNext } from "./next-place-grammar.ts"
 import { readNoun } from "./nouns.ts"
-import { readDip, readPicked } from "./picked-place-grammar.ts"
+import { readDip, readMiddleRun, readPicked } from "./picked-place-grammar.ts"
 import { readMade, readSame } from "./same-place-grammar.ts"
 import type { Place } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
@@ -124,6 +124,7 @@ function readBare(
     words.attempt(() => readRing(words, start)) ??
     words.attempt(() => readHookChain(words, start)) ??
     words.attempt(() => readDip(words, start)) ??
+    words.attempt(() => readMiddleRun(words, start)) ??
     words.attempt(() => readBesideEach(words, start)) ??
     words.attempt(() => readSame(words, start)) ??
     words.attempt(() => readMade(words, start)) ??

@@ -83,6 +83,8 @@ export type Place = Span & {
         readonly count: number
         readonly pick?: Pick
         readonly pickNoun?: Noun
+        /** "each of the 5 centre sc of next group": so many at its middle. */
+        readonly middle?: boolean
         /** "same and next 2", "st last worked in and next 4". */
         readonly withLast?: boolean
         /** Said to be the first, last or any one of its kind rather than the next. */

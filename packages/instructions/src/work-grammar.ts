@@ -90,6 +90,15 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
       return [
         { ...words.since(start), do: "work", stitch, count, place: null, even: true, between },
       ]
+    const spaced = between !== null && !place && count > 1 ? readPlace(words) : null
+    if (spaced && between !== null) {
+      // "2 dc with ch 2 between in each ch-2 sp": all of it goes there.
+      const span = words.since(start)
+      const one: Step = { ...span, do: "work", stitch, count: 1, place: null }
+      const chain: Step = { ...span, do: "chain", chains: between, place: null }
+      const rest = Array.from({ length: Math.min(count, 50) - 1 }, () => [chain, one]).flat()
+      return [{ ...span, do: "group", steps: [one, ...rest], place: spaced }]
+    }
     // "dc in first sc to join": what it is for is plain from where it goes.
     words.attempt(() =>
       place && words.accept("to") && words.accept("join", "close") && isClauseEnd(words)

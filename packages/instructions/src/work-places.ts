@@ -2,7 +2,7 @@
 // goes into, the hook moving on past them.
 
 import { cellUnder } from "./cell-under.ts"
-import { dipSites } from "./dips.ts"
+import { dipSites, middleRun } from "./dips.ts"
 import { groupsInOnePlace } from "./edge.ts"
 import { meaningOf } from "./meanings.ts"
 import { moveToNth, pickedSite, pickOfRun } from "./picked-places.ts"
@@ -120,6 +120,12 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
     if (!sites) throw overrun(work, position, place.noun, place)
     position.at = sites[sites.length - 1]!.to
     return { sites, position }
+  }
+  if (place.middle) {
+    const run = middleRun(position.edge, position.at, work.limitOf(position), place.count)
+    if (!run) throw overrun(work, position, place.noun, place)
+    position.at = run[run.length - 1]!.to
+    return { sites: run, position }
   }
   const own = work.inPlace?.[0]
   if (
