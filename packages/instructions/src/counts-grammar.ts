@@ -23,14 +23,14 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
       "initial",
       "turning",
     )
-    if (words.isNumber()) {
+    if (isWhole(words)) {
       words.at += 1
       words.accept("-")
     }
     words.accept("skipped", "missed", "first")
     if (words.accept("ch", "chs", "chain", "chains")) {
       words.accept("-")
-      if (words.isNumber()) {
+      if (isWhole(words)) {
         chains = words.value()
         words.at += 1
       }
@@ -66,14 +66,14 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
     if (!named) {
       const space = words.attempt(() => {
         // "counts as ch-3 sp": the tall stitch stands for the end of the last space.
-        if (words.isNumber() && words.text(1) === "-" && /^ch/.test(words.text(2))) {
+        if (isWhole(words) && words.text(1) === "-" && /^ch/.test(words.text(2))) {
           const before = words.value()
           words.at += 3
           return words.accept("sp", "space", "loop") ? before : null
         }
         if (!words.accept("ch", "chain")) return null
         words.accept("-")
-        if (!words.isNumber()) return null
+        if (!isWhole(words)) return null
         const size = words.value()
         words.at += 1
         if (!words.accept("sp", "space", "loop")) return null
@@ -89,14 +89,14 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
       words.accept("st", "stitch")
       if (!words.accept(",", "+", "and", "plus", "&", "with")) return null
       words.accept("a", "first", "one")
-      if (words.isNumber() && /^(ch|chs|chain|chains)$/.test(words.text(1))) {
+      if (isWhole(words) && /^(ch|chs|chain|chains)$/.test(words.text(1))) {
         const count = words.value()
         words.at += 2
         return count
       }
       if (!words.accept("ch", "chain")) return null
       words.accept("-")
-      if (!words.isNumber()) return 1
+      if (!isWhole(words)) return 1
       const count = words.value()
       words.at += 1
       words.accept("sp", "space")
@@ -127,7 +127,7 @@ function readShortCount(words: Words): { countsAs: CountsAs } | null {
     const space = words.attempt(() => {
       if (!words.accept("and", "+", ",", "plus")) return null
       words.accept("a", "first")
-      if (words.isNumber() && /^(ch|chs|chain|chains)$/.test(words.text(1))) {
+      if (isWhole(words) && /^(ch|chs|chain|chains)$/.test(words.text(1))) {
         const before = words.value()
         words.at += 2
         words.accept("sp", "space")
@@ -135,7 +135,7 @@ function readShortCount(words: Words): { countsAs: CountsAs } | null {
       }
       if (!words.accept("ch")) return null
       words.accept("-")
-      if (!words.isNumber()) return null
+      if (!isWhole(words)) return null
       const count = words.value()
       words.at += 1
       words.accept("sp", "space")
@@ -145,6 +145,10 @@ function readShortCount(words: Words): { countsAs: CountsAs } | null {
     if (!/^[)\],;.-]?$/.test(words.text())) return null
     return { countsAs: { counts: true, kind, ...(chains > 0 ? { chains } : {}) } }
   })
+}
+
+function isWhole(words: Words): boolean {
+  return words.isNumber() && Number.isInteger(words.value())
 }
 
 /** "here and throughout", "on every round": the rest of the note; words that mean nothing are told. */

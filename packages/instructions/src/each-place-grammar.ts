@@ -35,7 +35,10 @@ export function readEach(words: Words, start: number, between: boolean): Place |
   words.accept("of")
   words.accept("the")
   words.accept("remaining", "rem", "following")
-  if (words.accept("next", "following")) {
+  if (
+    words.accept("next", "following") ||
+    (/^(?:first|last)$/.test(words.text()) && words.isNumber(1) && words.accept("first", "last"))
+  ) {
     const next = countedNext(words, start, between)
     return next && { ...next, each: true }
   }

@@ -71,8 +71,14 @@ export function readMode(words: Words): Step[] | null {
     if (working && words.accept("in", "into", "through", "only")) {
       words.accept("in", "into")
       words.accept("the")
+      words.accept("unused", "free", "remaining", "unworked")
       const loops = loopsHere(words)
-      if (loops) return [{ ...words.since(start), do: "mode", loops }]
+      if (loops) {
+        const ofRound = readRoundOf(words)
+        return [
+          { ...words.since(start), do: "mode", loops, ...(ofRound === null ? {} : { ofRound }) },
+        ]
+      }
       if (words.accept("front") && words.accept("of")) return passesMode(words, start, "front")
       if (words.accept("rnds", "rounds", "spirals", "a", "continuous")) {
         words.accept("continuous", "spiral", "rnds", "rounds")
@@ -125,12 +131,24 @@ function passesMode(words: Words, start: number, passes: "behind" | "front"): St
   ]
 }
 
-function loopsHere(words: Words): "front" | "back" | "third" | null {
+/** "of Rnd 2" after the loops: the round they are on. */
+function readRoundOf(words: Words): number | null {
+  return words.attempt(() => {
+    if (!words.accept("of", "on", "from")) return null
+    words.accept("the")
+    if (!words.accept("rnd", "round", "row") || !words.isNumber()) return null
+    const round = words.value()
+    words.at += 1
+    return round
+  })
+}
+
+function loopsHere(words: Words): "front" | "back" | "third" | "both" | null {
   const word = words.text()
-  if (/^(front|back|third)$/.test(word) && /^(loop|loops|lp|lps)$/.test(words.text(1))) {
+  if (/^(front|back|third|both)$/.test(word) && /^(loop|loops|lp|lps)$/.test(words.text(1))) {
     words.at += 2
     words.accept("only")
-    return word as "front" | "back" | "third"
+    return word as "front" | "back" | "third" | "both"
   }
   if (/^(blo|bl)$/.test(word)) {
     words.at += 1

@@ -85,7 +85,7 @@ export function countedNext(words: Words, start: number, between: boolean): Plac
   if (
     words.isNumber() &&
     words.text(1) !== "-" &&
-    !(isChainWord(words.text(1)) && /^(sp|sps|loop|loops|lp)$/.test(words.text(2)))
+    !(isChainWord(words.text(1)) && isSpaceWord(words.text(words.text(2) === "-" ? 3 : 2)))
   ) {
     count = words.value()
     words.at += 1
@@ -163,6 +163,10 @@ function acceptOwner(words: Words): void {
     const noun = readNoun(words)
     return noun?.what === "group" ? true : null
   })
+}
+
+function isSpaceWord(text: string): boolean {
+  return /^(?:sp|sps|space|spaces|loop|loops|lp|lps)$/.test(text)
 }
 
 function isChainWord(text: string): boolean {

@@ -63,7 +63,7 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
       makePicot(work, step)
       return
     case "mode":
-      if (step.loops) work.loops = step.loops
+      if (step.loops) work.loops = step.loops === "both" ? undefined : step.loops
       if (step.passes) work.passes = step.passes
       if (step.ofRound !== undefined && step.ofRound > 0) work.modeRound = step.ofRound
       return

@@ -227,7 +227,7 @@ export type Step =
     })
   | (Span & {
       readonly do: "mode"
-      readonly loops?: "front" | "back" | "third"
+      readonly loops?: "front" | "back" | "third" | "both"
       readonly passes?: "behind" | "front"
       readonly ofRound?: number
     })

@@ -4,11 +4,12 @@ import { describe, expect, it } from "vitest"
 import { readPattern } from "../src/index.ts"
 import { doubts } from "./help.ts"
 import { patterns as habits } from "./varied-habits.ts"
+import { patterns as lace } from "./varied-lace.ts"
 import { patterns as ukPatterns } from "./varied-uk.ts"
 import { patterns as usPatterns } from "./varied-us.ts"
 import { patterns as morePatterns } from "./varied-us-more.ts"
 
-const sets = { US: [...usPatterns, ...morePatterns, ...habits], UK: ukPatterns } as const
+const sets = { US: [...usPatterns, ...morePatterns, ...habits, ...lace], UK: ukPatterns } as const
 
 describe.each(["US", "UK"] as const)("patterns in %s terms", (terms) => {
   it.each(sets[terms].map((pattern) => [pattern.name, pattern] as const))("%s", (_, pattern) => {
