@@ -8,12 +8,13 @@ import { atPlace, readPlace } from "./place-grammar.ts"
 import { readEnding } from "./repeat-ending-grammar.ts"
 import { readTimes } from "./repeat-grammar.ts"
 import { readStitch } from "./stitch-grammar.ts"
+import { table } from "./table.ts"
 import { readTotal } from "./total-grammar.ts"
 import type { Place, StatedTotal, Step, Times } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
 
-export const closers: Readonly<Record<string, string>> = { "(": ")", "[": "]", "{": "}" }
+export const closers: Readonly<Record<string, string>> = table({ "(": ")", "[": "]", "{": "}" })
 
 /** A bracket and what belongs to it. */
 export function readBracket(

@@ -2,6 +2,7 @@
 // worked together, clusters, and what the pattern itself defines.
 
 import type { StitchKind } from "@roundwright/stitches"
+import { table } from "./table.ts"
 import type { StitchName } from "./tree.ts"
 import { stitchNamed, type Words } from "./words.ts"
 
@@ -31,7 +32,7 @@ export const stitchRemarks: ReadonlySet<string> = new Set([
 ])
 
 /** Gathered stitches whose legs are not named: the usual number, common practice, no source. */
-const usualGathered: Readonly<Record<string, NonNullable<StitchKind["gathered"]>>> = {
+const usualGathered: Readonly<Record<string, NonNullable<StitchKind["gathered"]>>> = table({
   cluster: { how: "cluster", legs: 3 },
   clusters: { how: "cluster", legs: 3 },
   cl: { how: "cluster", legs: 3 },
@@ -48,7 +49,7 @@ const usualGathered: Readonly<Record<string, NonNullable<StitchKind["gathered"]>
   bobbles: { how: "bobble", legs: 5 },
   tuft: { how: "bobble", legs: 5 },
   tufts: { how: "bobble", legs: 5 },
-}
+})
 
 const notNames = new Set([
   "in",
@@ -83,13 +84,13 @@ function readHeightBetween(words: Words): StitchName | null {
   })
 }
 
-const heightsBetween: Readonly<Record<string, StitchKind["basic"]>> = {
+const heightsBetween: Readonly<Record<string, StitchKind["basic"]>> = table({
   "sc hdc": "esc",
   "sc dc": "hdc",
   "hdc dc": "ehdc",
   "dc tr": "edc",
   "tr dtr": "etr",
-}
+})
 
 function readRemarked(words: Words): StitchName | null {
   let elongated = false

@@ -1,5 +1,6 @@
 // Words, numbers and marks of a round's text, each with its place.
 
+import { table } from "./table.ts"
 export type TokenType = "word" | "number" | "ordinal" | "mark"
 
 export interface Token {
@@ -17,15 +18,15 @@ export interface Token {
 const pattern =
   /(\d+)(st|nd|rd|th|(?<=[23])d(?!\.))(?!\p{L})|(\d+(?:\.\d+)?)|((?:[a-z]\.){2,}(?:[a-z](?!\p{L}))?|(?:h|d|q|tr)\.tr(?!\p{L})|[a-z]\.[a-z](?!\p{L})|\p{L}+(?:\d+(?:tog|together))?(?:'[a-z]+)?)|(\*+)|([\u2020\u2021]+)|(\S)/giuy
 
-const vulgarFractions: Readonly<Record<string, number>> = {
+const vulgarFractions: Readonly<Record<string, number>> = table({
   "\u00bd": 0.5,
   "\u00bc": 0.25,
   "\u00be": 0.75,
   "\u2153": 1 / 3,
   "\u2154": 2 / 3,
-}
+})
 
-const numberWords: Readonly<Record<string, number>> = {
+const numberWords: Readonly<Record<string, number>> = table({
   one: 1,
   two: 2,
   three: 3,
@@ -38,10 +39,10 @@ const numberWords: Readonly<Record<string, number>> = {
   ten: 10,
   eleven: 11,
   twelve: 12,
-}
+})
 
 /** Shortenings of plain words, for the word they shorten. */
-const shortWords: Readonly<Record<string, string>> = {
+const shortWords: Readonly<Record<string, string>> = table({
   ea: "each",
   nxt: "next",
   nx: "next",
@@ -56,9 +57,9 @@ const shortWords: Readonly<Record<string, string>> = {
   ctr: "center",
   crn: "corner",
   prev: "previous",
-}
+})
 
-const ordinalWords: Readonly<Record<string, number>> = {
+const ordinalWords: Readonly<Record<string, number>> = table({
   second: 2,
   third: 3,
   fourth: 4,
@@ -68,7 +69,7 @@ const ordinalWords: Readonly<Record<string, number>> = {
   eighth: 8,
   ninth: 9,
   tenth: 10,
-}
+})
 
 /** Tokens of `text` from `start` to `end`, offsets into `text`. */
 export function tokenise(text: string, start: number, end: number): Token[] {

@@ -137,3 +137,17 @@ describe("headings", () => {
     expect(last(reading)).toBe("9/0/0")
   })
 })
+
+describe("words that are names inside the machine", () => {
+  it.each(["constructor", "toString", "__proto__", "valueOf"])(
+    "are words like others: %s",
+    (word) => {
+      const reading = read(
+        "6 sc in magic ring.",
+        `2 sc in each st, ${word} in next ${word}. (12 sc)`,
+      )
+      expect(doubts(reading)).toContain("error unknown-word")
+      for (const { message } of reading.problems) expect(message).not.toMatch(/function|object/)
+    },
+  )
+})

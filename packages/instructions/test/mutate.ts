@@ -26,7 +26,7 @@ export const soundPatterns: readonly string[] = [
 ]
 
 const spare =
-  "( ) [ ] * ** ; , . : = - + \u2020 0 1 2 3 7 99 1000000000 \u00bd ch sc dc tr hdc dc3tog picot rep from around times twice in next each same last skip 2nd corner sp st sts loop ring join turn as Rnd of to with counts \u00e9 \u{1f9f6} wibble".split(
+  "( ) [ ] * ** ; , . : = - + \u2020 0 1 2 3 7 99 1000000000 \u00bd ch sc dc tr hdc dc3tog picot rep from around times twice in next each same last skip 2nd corner sp st sts loop ring join turn as Rnd of to with counts constructor __proto__ \u00e9 \u{1f9f6} wibble".split(
     " ",
   )
 
