@@ -4,11 +4,12 @@ export * from "./error.ts"
 export * from "./factorisation.ts"
 export * from "./lbfgs.ts"
 export * from "./least-squares.ts"
-export type {
-  DifferentiableFunction,
-  MinimiserEnd,
-  Minimum,
-  TwiceDifferentiableFunction,
+export {
+  type DifferentiableFunction,
+  largestComponent,
+  type MinimiserEnd,
+  type Minimum,
+  type TwiceDifferentiableFunction,
 } from "./minimise.ts"
 export * from "./newton.ts"
 export * from "./ordering.ts"

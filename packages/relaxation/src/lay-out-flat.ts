@@ -1,10 +1,12 @@
 // The flat shape: the net pressed into the plane, as on a blocking board, its edge lightly pulled outward.
 
-import { minimiseByNewton, type NewtonMinimum } from "@roundwright/numerics"
+import { largestComponent, minimiseByNewton, type NewtonMinimum } from "@roundwright/numerics"
 import { NetEnergy } from "./energy.ts"
 import { cornersOfFabric } from "./fabric-corners.ts"
+import { findRepeat } from "./find-repeat.ts"
 import { type Material, usualMaterial } from "./material.ts"
 import type { Net } from "./net.ts"
+import { foldTogether, type Repeat, unfold } from "./repeat.ts"
 
 /**
  * Outward pull of the edge as a strain: enough to open loops of chains, too little to change a size by
@@ -28,6 +30,8 @@ export interface FlatShape {
   readonly xy: Float64Array
   readonly energy: number
   readonly how: HowItEnded
+  /** What the shape was put together from; null when the whole was solved. */
+  readonly repeat: Repeat | null
 }
 
 export interface HowItEnded {
@@ -37,7 +41,7 @@ export interface HowItEnded {
   readonly steps: number
   /** Largest force left over, N. */
   readonly gradientSize: number
-  /** Ways in which the energy still falls off; 0 for a stable shape. */
+  /** Ways in which the energy still falls off, of a shape put together from repeats those alike in all; 0 if stable. */
   readonly unstable: number | null
 }
 
@@ -47,24 +51,41 @@ export interface HowItEnded {
  */
 const uprightLeanShare = 1
 
+/** The flat shape. Where the net turns into itself one repeat is solved, and the whole put together from it. */
 export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
   const material = options.material ?? usualMaterial
   const scale = typicalLength(net)
-  const energy = new NetEnergy(net, {
+  const energyOptions = {
     dimensions: 2,
     material: { ...material, leanShare: Math.max(uprightLeanShare, material.leanShare) },
     table: false,
     pull: options.pull ?? usualPull,
     corners: cornersOfFabric(net, net.start),
-  })
+  } as const
+  const whole = new NetEnergy(net, energyOptions)
   // A saddle is left alone: folds within the plane are what pins are there to prevent.
-  const found = minimiseByNewton(energy, net.start, {
-    gradientTolerance: restShare * material.stiffness * scale,
-    iterations: options.steps ?? mostSteps,
-    longestMove: scale,
-    leaveSaddles: false,
-  })
-  return { xy: found.x, energy: found.value, how: howItEnded(found, material, scale) }
+  const lower = (energy: NetEnergy, start: Float64Array): NewtonMinimum =>
+    minimiseByNewton(energy, start, {
+      gradientTolerance: restShare * material.stiffness * scale,
+      iterations: options.steps ?? mostSteps,
+      longestMove: scale,
+      leaveSaddles: false,
+    })
+  const repeat = findRepeat(net, whole, scale)
+  if (repeat !== null) {
+    const part = lower(
+      new NetEnergy(net, energyOptions, repeat),
+      foldTogether(repeat, net.start, 2),
+    )
+    const xy = unfold(repeat, part.x, 2)
+    const gradient = new Float64Array(whole.size)
+    const energy = whole.gradient(xy, gradient)
+    const found = { ...part, x: xy, gradientSize: largestComponent(gradient) }
+    const how = howItEnded(found, material, scale)
+    if (how.settled) return { xy, energy, how, repeat }
+  }
+  const found = lower(whole, net.start)
+  return { xy: found.x, energy: found.value, how: howItEnded(found, material, scale), repeat: null }
 }
 
 /** Root of the mean square of what strains the flat piece beyond its give: its energy without the pull, as a strain. */

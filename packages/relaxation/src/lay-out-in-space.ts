@@ -1,6 +1,8 @@
-// The shape in space: from every start the energy is lowered a little way, the best are followed to their
-// end, and the lowest is kept. With weight and table on the piece lies as on a table; without, it takes the
-// shape that its lengths ask for.
+// The shape in space. A piece with nothing to gain by leaving the plane is shown to be stable there. Of any other the
+// energy is lowered a little way from every start, the best are followed to their end, and the lowest is kept. Where the
+// piece turns into itself a start of m folds is followed on the repeat it shares with the piece; what comes of it is put
+// together and lowered as a whole, so that no symmetry is forced on the result. With weight and table on the piece lies
+// as on a table; without, it takes the shape that its lengths ask for.
 
 import {
   Factorisation,
@@ -9,6 +11,7 @@ import {
   planElimination,
 } from "@roundwright/numerics"
 import { NetEnergy } from "./energy.ts"
+import type { EnergyOptions } from "./energy-terms.ts"
 import { cornersOfFabric } from "./fabric-corners.ts"
 import {
   type HowItEnded,
@@ -19,7 +22,9 @@ import {
 } from "./lay-out-flat.ts"
 import { type Material, usualMaterial } from "./material.ts"
 import type { Net } from "./net.ts"
+import { foldTogether, greatestDivisor, type Repeat, repeatOf, unfold } from "./repeat.ts"
 import { roundMisfits, type SpaceStart, startsInSpace, wantsOf } from "./starts-in-space.ts"
+import { restingHeightMm } from "./table.ts"
 
 export interface SpaceOptions {
   readonly material?: Material
@@ -31,6 +36,8 @@ export interface SpaceOptions {
   /** More starts of the caller's own. */
   readonly starts?: readonly SpaceStart[]
   readonly steps?: number
+  /** How the net turns into itself, as found with the flat shape; used where a start does so too. */
+  readonly repeat?: Repeat | null
 }
 
 export interface SpaceShape {
@@ -48,7 +55,7 @@ export interface SpaceShape {
 }
 
 /** Steps that every start gets before the best are chosen: by then the order of energies hardly changes. */
-const firstSteps = 12
+const firstSteps = 8
 /** How many starts are followed to their end. */
 const followed = 3
 /** Steps of those: pieces of ordinary fullness need 20 to 100; one that ruffles wildly is reported as not settled. */
@@ -56,17 +63,6 @@ const mostSteps = 150
 
 /** Steps over which the pace of a run is judged. */
 const paceSteps = 15
-
-/** Tells when a run, at its present pace, would not come below `toBeat` in the steps it has left. */
-function hopeless(toBeat: number, steps: number): (step: number, value: number) => boolean {
-  const values: number[] = []
-  return (step, value) => {
-    values[step] = value
-    const before = values[step - paceSteps]
-    if (before === undefined || value <= toBeat) return false
-    return ((before - value) / paceSteps) * (steps - step) < value - toBeat
-  }
-}
 
 /**
  * A piece whose tops and posts all lie within their give has nothing to gain by leaving the plane. If it is stable
@@ -76,68 +72,163 @@ const flatEnoughMm = 0.5
 
 export function layOutInSpace(net: Net, xy: Float64Array, options: SpaceOptions = {}): SpaceShape {
   const material = options.material ?? usualMaterial
-  const energy = new NetEnergy(net, {
-    dimensions: 3,
-    material,
-    table: options.table ?? true,
-    pull: options.pull ?? 0,
-    corners: cornersOfFabric(net, xy),
-  })
-  const scale = typicalLength(net)
-  const factorisation = new Factorisation(planElimination(energy.pattern))
-  const lower = (
-    from: Float64Array,
-    iterations: number,
-    toBeat = Number.POSITIVE_INFINITY,
-  ): NewtonMinimum =>
-    minimiseByNewton(energy, from, {
-      gradientTolerance: restShare * material.stiffness * scale,
-      iterations,
-      longestMove: scale,
-      saddleMove: 0.05 * scale,
-      factorisation,
-      watch: hopeless(toBeat, iterations),
-    })
-  const limit = options.steps ?? mostSteps
+  const solver = new SpaceSolver(net, xy, options, material)
   const misfits = roundMisfits(net, xy, material.give)
   const wants =
     options.waves === undefined ? wantsOf(misfits, heldStrain(net, xy, material)) : "both"
   if (wants === "nothing" && options.starts === undefined) {
-    const flat = stayFlat(startsInSpace(net, xy, misfits, wants, [])[0]!)
+    const flat = solver.stayFlat()
     if (flat !== null) return flat
   }
   const starts = [
     ...startsInSpace(net, xy, misfits, wants, options.waves),
     ...(options.starts ?? []),
   ]
-  const first = starts.map(({ name, xyz }) => ({ name, found: lower(xyz, firstSteps) }))
-  const ranked = [...first].sort((a, b) => a.found.value - b.found.value)
+  const first = starts.map((start) => solver.begin(start))
+  const ranked = [...first].sort((a, b) => a.value - b.value)
   let toBeat = Number.POSITIVE_INFINITY
-  const ends = ranked.slice(0, followed).map(({ name, found }) => {
-    const end = found.ended === "iterations" ? lower(found.x, limit, toBeat) : found
+  const ends = ranked.slice(0, followed).map((run) => {
+    const end = solver.finish(run, toBeat)
     toBeat = Math.min(toBeat, end.value)
-    return { name, found: end }
+    return { name: run.name, found: end }
   })
   const best = ends.reduce((a, b) => (b.found.value < a.found.value ? b : a))
   return {
     xyz: best.found.x,
     energy: best.found.value,
-    how: howItEnded(best.found, material, scale),
+    how: solver.howItEnded(best.found),
     from: best.name,
-    tried: first.map(({ name, found }) => {
+    tried: first.map(({ name, value }) => {
       const end = ends.find((other) => other.name === name)
-      return { name, energy: (end?.found ?? found).value, followed: end !== undefined }
+      return { name, energy: end?.found.value ?? value, followed: end !== undefined }
     }),
+  }
+}
+
+/** A start on its way down: its place among the unknowns of its repeat, and its energy as a whole. */
+interface Run {
+  readonly name: string
+  readonly order: number
+  readonly found: NewtonMinimum
+  readonly value: number
+}
+
+/** An energy, of the whole or of a repeat, with the memory to factor its second derivatives. */
+interface Part {
+  readonly repeat: Repeat | null
+  readonly energy: NetEnergy
+  readonly factorisation: Factorisation
+}
+
+class SpaceSolver {
+  private readonly energyOptions: EnergyOptions
+  private readonly scale: number
+  private readonly limit: number
+  private readonly parts = new Map<number, Part>()
+
+  constructor(
+    private readonly net: Net,
+    private readonly xy: Float64Array,
+    private readonly options: SpaceOptions,
+    private readonly material: Material,
+  ) {
+    this.scale = typicalLength(net)
+    this.limit = options.steps ?? mostSteps
+    this.energyOptions = {
+      dimensions: 3,
+      material,
+      table: options.table ?? true,
+      pull: options.pull ?? 0,
+      corners: cornersOfFabric(net, xy),
+    }
   }
 
   /** The shape close to the plane, if it is a stable one; null otherwise. */
-  function stayFlat({ name, xyz }: SpaceStart): SpaceShape | null {
-    const found = lower(xyz, limit)
-    const how = howItEnded(found, material, scale)
+  stayFlat(): SpaceShape | null {
+    const { net, xy, material } = this
+    const depth = this.energyOptions.table ? restingHeightMm(material.weight) : () => 0
+    const start = Float64Array.from({ length: 3 * net.nodes.length }, (_, k) =>
+      k % 3 === 2 ? depth(net.nodes[(k / 3) | 0]!.areaMm2) : xy[2 * ((k / 3) | 0) + (k % 3)]!,
+    )
+    const order = this.options.repeat?.order ?? 1
+    const run = this.lower(this.part(order), this.fold(order, start), this.limit)
+    const found = this.whole(order, run, Number.POSITIVE_INFINITY)
+    const how = this.howItEnded(found)
     const heights = found.x.filter((_, k) => k % 3 === 2)
     const lift = Math.max(...heights) - Math.min(...heights)
     if (!how.settled || how.unstable !== 0 || lift > flatEnoughMm) return null
-    const tried = [{ name, energy: found.value, followed: true }]
-    return { xyz: found.x, energy: found.value, how, from: name, tried }
+    const tried = [{ name: "flat", energy: found.value, followed: true }]
+    return { xyz: found.x, energy: found.value, how, from: "flat", tried }
+  }
+
+  begin({ name, folds, xyz }: SpaceStart): Run {
+    const most = this.options.repeat?.order ?? 1
+    const order = folds === undefined ? 1 : greatestDivisor(most, folds)
+    const found = this.lower(this.part(order), this.fold(order, xyz), firstSteps)
+    return { name, order, found, value: order * found.value }
+  }
+
+  finish(run: Run, toBeat: number): NewtonMinimum {
+    const { order } = run
+    const part = this.part(order)
+    const found =
+      run.found.ended === "iterations"
+        ? this.lower(part, run.found.x, this.limit, toBeat / order)
+        : run.found
+    return this.whole(order, found, toBeat)
+  }
+
+  howItEnded(found: NewtonMinimum): HowItEnded {
+    return howItEnded(found, this.material, this.scale)
+  }
+
+  /** What was found on a repeat, put together and lowered as a whole. */
+  private whole(order: number, found: NewtonMinimum, toBeat: number): NewtonMinimum {
+    const { repeat } = this.part(order)
+    if (repeat === null) return found
+    return this.lower(this.part(1), unfold(repeat, found.x, 3), this.limit, toBeat)
+  }
+
+  private fold(order: number, xyz: Float64Array): Float64Array {
+    const { repeat } = this.part(order)
+    return repeat === null ? xyz : foldTogether(repeat, xyz, 3)
+  }
+
+  private part(order: number): Part {
+    const known = this.parts.get(order)
+    if (known !== undefined) return known
+    const repeat = order === 1 ? null : repeatOf(this.net, order)
+    const energy = new NetEnergy(this.net, this.energyOptions, repeat)
+    const factorisation = new Factorisation(planElimination(energy.pattern))
+    const part = { repeat, energy, factorisation }
+    this.parts.set(order, part)
+    return part
+  }
+
+  private lower(
+    { energy, factorisation }: Part,
+    from: Float64Array,
+    iterations: number,
+    toBeat = Number.POSITIVE_INFINITY,
+  ): NewtonMinimum {
+    return minimiseByNewton(energy, from, {
+      gradientTolerance: restShare * this.material.stiffness * this.scale,
+      iterations,
+      longestMove: this.scale,
+      saddleMove: 0.05 * this.scale,
+      factorisation,
+      watch: hopeless(toBeat, iterations),
+    })
+  }
+}
+
+/** Tells when a run, at its present pace, would not come below `toBeat` in the steps it has left. */
+function hopeless(toBeat: number, steps: number): (step: number, value: number) => boolean {
+  const values: number[] = []
+  return (step, value) => {
+    values[step] = value
+    const before = values[step - paceSteps]
+    if (before === undefined || value <= toBeat) return false
+    return ((before - value) / paceSteps) * (steps - step) < value - toBeat
   }
 }

@@ -46,7 +46,9 @@ export function layOut(motif: Motif, gauge: Gauge, options: LayOutOptions = {}):
   const net = buildNet(motif, gauge, options)
   const flat = layOutFlat(net, { material })
   const space =
-    options.inSpace === false ? null : layOutInSpace(net, flat.xy, { material, ...options.space })
+    options.inSpace === false
+      ? null
+      : layOutInSpace(net, flat.xy, { material, repeat: flat.repeat, ...options.space })
   const corners = findCorners(motif)
   const outlines = net.edges.map((_, round) =>
     measureOutline(net, flat.xy, 2, round, corners[round]),

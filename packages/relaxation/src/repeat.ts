@@ -88,6 +88,6 @@ export function foldTogether(repeat: Repeat, x: Float64Array, d: 2 | 3): Float64
   return out
 }
 
-function greatestDivisor(a: number, b: number): number {
+export function greatestDivisor(a: number, b: number): number {
   return b === 0 ? a : greatestDivisor(b, a % b)
 }

@@ -2,12 +2,15 @@
 // short for their distance from the centre, waves where they are too long, each as high as the misfit of
 // lengths asks for. Only starts: the minimiser decides.
 
+import { findRoot } from "@roundwright/numerics"
 import { measureStrain } from "./measure-yarn.ts"
-import type { Net } from "./net.ts"
+import type { Net, NetEdge } from "./net.ts"
 
 export interface SpaceStart {
   /** `flat`, `dome`, `bowl`, `waves 2` ... */
   readonly name: string
+  /** The start, and what comes of it, turns into itself by this part of a turn as far as the piece does; 0 for any. */
+  readonly folds?: number
   /** x, y, z of every node, mm. */
   readonly xyz: Float64Array
 }
@@ -57,9 +60,11 @@ export function startsInSpace(
   wants: Wants = "both",
   waves: readonly number[] = wants === "less edge" || wants === "nothing" ? fewWaves : usualWaves,
 ): SpaceStart[] {
-  const starts: SpaceStart[] = [{ name: "dome", xyz: revolve(net, xy, misfits, -1) }]
-  if (wants !== "more room") starts.push({ name: "bowl", xyz: revolve(net, xy, misfits, 1) })
-  for (const m of waves) starts.push({ name: `waves ${m}`, xyz: wave(net, xy, misfits, m) })
+  const starts: SpaceStart[] = [{ name: "dome", folds: 0, xyz: revolve(net, xy, misfits, -1) }]
+  if (wants !== "more room")
+    starts.push({ name: "bowl", folds: 0, xyz: revolve(net, xy, misfits, 1) })
+  for (const m of waves)
+    starts.push({ name: `waves ${m}`, folds: m, xyz: wave(net, xy, misfits, m) })
   return starts
 }
 
@@ -127,22 +132,111 @@ function revolve(
   })
 }
 
-/** A wave of m folds, of the height that takes up the surplus: excess of length = (m a / r)^2 / 4. */
+/**
+ * Waves of m folds that leave lengths alone: each round lies at its slant from the centre, in directions that run along
+ * a curve of latitude a cos(m phi) on the unit sphere, as long as the round is full. Of a constant surplus that is the
+ * developable cone of the literature: J. Guven and others, https://arxiv.org/abs/1107.5008.
+ */
 function wave(
   net: Net,
   xy: Float64Array,
   misfits: readonly RoundMisfit[],
   m: number,
 ): Float64Array {
-  const heights = misfits.map((misfit) => {
-    const surplus = Math.max(0, misfit.fullness - 1)
-    return Math.max(nudge * misfit.radiusMm, (2 * misfit.slantMm * Math.sqrt(surplus)) / m)
+  const [drawn, fullness] = [Float64Array.from(xy), [] as number[]]
+  misfits.forEach((misfit, round) => {
+    fullness.push(misfit.fullness * smoothEdge(net.edges[round]!, drawn))
   })
-  return place(net, xy, (round, x, y) => {
+  const curves = fullness.map((full) => {
+    const height = Math.max(nudge, latitudeOf(full, m))
+    return { height, longitude: longitudes(height, m) }
+  })
+  return place(net, drawn, (round, x, y) => {
+    if (round < 0) return [x, y, 0]
+    const { height, longitude } = curves[round]!
+    const { radiusMm, slantMm } = misfits[round]!
+    const far = (Math.hypot(x, y) / radiusMm) * slantMm
     // Half a degree off every axis of symmetry, so that no fold sits exactly on a line it cannot leave.
-    const angle = Math.atan2(y, x) + 0.0087
-    return [x, y, round < 0 ? 0 : heights[round]! * Math.cos(m * angle)]
+    const share = ((Math.atan2(y, x) + offAxis) / (2 * Math.PI) + 2) % 1
+    const phi = longitude(share)
+    const latitude = height * Math.cos(m * phi)
+    const out = far * Math.cos(latitude)
+    const angle = phi - offAxis
+    return [out * Math.cos(angle), out * Math.sin(angle), far * Math.sin(latitude)]
   })
+}
+
+/**
+ * Pressed flat, an edge much too long lies in small zigzags that hide how long it is: smooths such an edge in place.
+ * @returns length before over length after, 1 where nothing was smoothed
+ */
+function smoothEdge({ nodes, closed }: NetEdge, xy: Float64Array): number {
+  if (!closed || nodes.length < fewestToSmooth) return 1
+  let line = nodes.map((node): [number, number] => [xy[2 * node]!, xy[2 * node + 1]!])
+  const length = (): number =>
+    line.reduce((sum, [x, y], k) => {
+      const [a, b] = line.at(k - 1)!
+      return sum + Math.hypot(x - a, y - b)
+    }, 0)
+  const before = length()
+  for (let pass = 0; pass < smoothings; pass++)
+    line = line.map(([x, y], k) => {
+      const [a, b] = [line.at(k - 1)!, line[(k + 1) % line.length]!]
+      return [(a[0] + 2 * x + b[0]) / 4, (a[1] + 2 * y + b[1]) / 4]
+    })
+  const ratio = before / length()
+  if (ratio < zigzag) return 1
+  nodes.forEach((node, k) => {
+    xy.set(line[k]!, 2 * node)
+  })
+  return ratio
+}
+
+/** Passes of smoothing: three take out zigzags of up to four stitches. */
+const smoothings = 3
+/** A shorter edge has corners rather than zigzags. */
+const fewestToSmooth = 12
+/** Corners and loops lose less than this by smoothing. */
+const zigzag = 1.03
+const offAxis = 0.0087
+/** Steepest latitude of a start: beyond it the folds of a cone would touch. */
+const steepest = 1.2
+/** Steps along the curve: lengths to 1e-4, plenty for a start. */
+const curveSteps = 360
+
+/** Speed along the curve of latitude a cos(m phi) by longitude. */
+function speed(a: number, m: number, phi: number): number {
+  return Math.hypot(Math.cos(a * Math.cos(m * phi)), m * a * Math.sin(m * phi))
+}
+
+/** Latitude at which the curve is `fullness` times a great circle; 0 where there is no surplus. */
+function latitudeOf(fullness: number, m: number): number {
+  if (fullness <= 1) return 0
+  const missing = (a: number): number => {
+    let sum = 0
+    for (let k = 0; k < curveSteps; k++) sum += speed(a, m, (2 * Math.PI * k) / curveSteps)
+    return sum / curveSteps - fullness
+  }
+  return missing(steepest) <= 0 ? steepest : findRoot(missing, 0, steepest).x
+}
+
+/** Longitude by the share of the curve's length from longitude 0. */
+function longitudes(a: number, m: number): (share: number) => number {
+  const lengths = new Float64Array(curveSteps + 1)
+  for (let k = 0; k < curveSteps; k++)
+    lengths[k + 1] = lengths[k]! + speed(a, m, (2 * Math.PI * (k + 0.5)) / curveSteps)
+  const whole = lengths[curveSteps]!
+  return (share) => {
+    const wanted = share * whole
+    let [low, high] = [0, curveSteps]
+    while (high - low > 1) {
+      const middle = (low + high) >> 1
+      if (lengths[middle]! <= wanted) low = middle
+      else high = middle
+    }
+    const part = (wanted - lengths[low]!) / (lengths[high]! - lengths[low]!)
+    return (2 * Math.PI * (low + part)) / curveSteps
+  }
 }
 
 /** Lowest point set to zero. */

@@ -28,3 +28,13 @@ export function contactForce(k: number, z: number): number {
 export function contactStiffness(k: number, z: number): number {
   return k * Math.min(1, -z / restingDepthMm)
 }
+
+/** Height at which a node of an area lies at rest on the table under its own weight, mm, below zero. */
+export function restingHeightMm(weight: number): (areaMm2: number) => number {
+  return (areaMm2) => {
+    if (weight === 0 || areaMm2 === 0) return 0
+    const sunk = (weight * areaMm2) / contactOf(weight, areaMm2)
+    const s = restingDepthMm
+    return sunk > s / 2 ? -(sunk + s / 2) : -Math.sqrt(2 * s * sunk)
+  }
+}
