@@ -12,6 +12,7 @@ const longestSpelling = 60
 
 /** "drop loop ... through": the stitches just worked in one place become one popcorn. */
 export function readDroppedLoop(words: Words, steps: readonly Step[]): Step[] | null {
+  if (/^(?:complete|finish|close)$/.test(words.text())) return readCompleted(words, steps)
   if (!/^(?:drop|remove|withdraw|take)$/.test(words.text())) return null
   return words.attempt((): Step[] | null => {
     if (!words.accept("drop", "remove", "withdraw", "take")) return null
@@ -24,6 +25,20 @@ export function readDroppedLoop(words: Words, steps: readonly Step[]): Step[] | 
     }
     words.accept("it", "st", "stitch", "this", "to")
     words.accept("st", "close", "tighten")
+    const last = steps[steps.length - 1]
+    if (last?.do !== "work" || last.count < 3 || last.stitch.kind.gathered) return null
+    const kind: StitchKind = { ...last.stitch.kind, gathered: { how: "popcorn", legs: last.count } }
+    return [{ ...last, end: words.lastEnd(), stitch: { kind, tog: false }, count: 1 }]
+  })
+}
+
+/** "4 dc in ring, complete as popcorn". */
+function readCompleted(words: Words, steps: readonly Step[]): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    words.at += 1
+    words.accept("as", "into", "to")
+    words.accept("a", "the", "form")
+    if (!words.accept("popcorn", "pc")) return null
     const last = steps[steps.length - 1]
     if (last?.do !== "work" || last.count < 3 || last.stitch.kind.gathered) return null
     const kind: StitchKind = { ...last.stitch.kind, gathered: { how: "popcorn", legs: last.count } }

@@ -29,6 +29,10 @@ export const stitchRemarks: ReadonlySet<string> = new Set([
   "full",
   "starting",
   "initial",
+  // Worked backwards, into a lower place or hooked to its neighbour: as tall as the stitch they are named after.
+  "reverse",
+  "spike",
+  "linked",
 ])
 
 /** Gathered stitches whose legs are not named: the usual number, common practice, no source. */
@@ -92,7 +96,17 @@ const heightsBetween: Readonly<Record<string, StitchKind["basic"]>> = table({
   "tr dtr": "etr",
 })
 
+/** "spike st", "crab st": a single crochet worked lower down, or backwards. */
+function readOtherName(words: Words): StitchName | null {
+  if (!/^(?:spike|crab)$/.test(words.text())) return null
+  if (!/^(?:st|sts|stitch|stitches)$/.test(words.text(1))) return null
+  words.at += 2
+  return { kind: { basic: "sc" }, tog: false }
+}
+
 function readRemarked(words: Words): StitchName | null {
+  const other = readOtherName(words)
+  if (other) return other
   let elongated = false
   while (stitchRemarks.has(words.text()) || isColour(words.text()) || words.text() === "long") {
     if (words.text() === "long") elongated = true

@@ -50,7 +50,7 @@ export function readUntil(words: Words): Until | null {
     if (words.isNumber() && words.text(1) !== "-" && !next) {
       const count = acceptCount(words)
       readNoun(words)
-      return words.accept("remain", "rem", "left", "remaining", "before")
+      return words.accept("remain", "remains", "rem", "left", "remaining", "before")
         ? { kind: "leaving", count, ofGroup: false }
         : null
     }

@@ -5,11 +5,15 @@ import { readPattern } from "../src/index.ts"
 import { doubts } from "./help.ts"
 import { patterns as habits } from "./varied-habits.ts"
 import { patterns as lace } from "./varied-lace.ts"
+import { patterns as textures } from "./varied-textures.ts"
 import { patterns as ukPatterns } from "./varied-uk.ts"
 import { patterns as usPatterns } from "./varied-us.ts"
 import { patterns as morePatterns } from "./varied-us-more.ts"
 
-const sets = { US: [...usPatterns, ...morePatterns, ...habits, ...lace], UK: ukPatterns } as const
+const sets = {
+  US: [...usPatterns, ...morePatterns, ...habits, ...lace, ...textures],
+  UK: ukPatterns,
+} as const
 
 describe.each(["US", "UK"] as const)("patterns in %s terms", (terms) => {
   it.each(sets[terms].map((pattern) => [pattern.name, pattern] as const))("%s", (_, pattern) => {
