@@ -91,7 +91,15 @@ function idealOutline(outline: Outline, piece: FlatPiece): FlatPlace[] {
     c += Math.cos(angle)
     s += Math.sin(angle)
   }
-  return ringOf(k, outline.cornerReachMm, Math.atan2(s, c) / k)
+  // The first corner is the one by the first real corner: which of the k it would be else, rounding would decide.
+  const turn = Math.atan2(s, c) / k
+  const { x, y } = piece.places[piece.corners[0]!]!
+  const step = (2 * Math.PI) / k
+  return ringOf(
+    k,
+    outline.cornerReachMm,
+    turn + step * Math.round((Math.atan2(y, x) - turn) / step),
+  )
 }
 
 function ringOf(count: number, radius: number, turn: number): FlatPlace[] {

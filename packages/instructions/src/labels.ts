@@ -35,9 +35,18 @@ const remark =
 const separator = /\s*(?:[:.)\]-]+|(?=\s|$))/iy
 const closing = /\s*(?::|-\s|\.\s|\)\s)/iy
 
-/** "1) 6 sc in ring", "2. 2 sc in each": a numbered line, where a text labels its rounds in no other way. */
+/** Circled figures 1 to 20, as in diagrams. */
+const firstCircled = 0x2460
+const lastCircled = 0x2473
+
+/** "1) 6 sc in ring", "(2) 2 sc in each", a circled 3: a numbered line, where a text labels its rounds in no other way. */
 export function matchBareNumber(text: string, at: number, end: number): RoundLabel | null {
-  const found = /^(\d{1,3})\s*[.):]\s+(?=\S)/.exec(text.slice(at, Math.min(end, at + 12)))
+  const unit = text.charCodeAt(at)
+  if (unit >= firstCircled && unit <= lastCircled) {
+    const circled = unit - firstCircled + 1
+    return { from: circled, to: circled, row: false, start: at, end: at + 1 }
+  }
+  const found = /^\(?(\d{1,3})\s*[.):]\s+(?=\S)/.exec(text.slice(at, Math.min(end, at + 12)))
   if (!found) return null
   const from = Number(found[1])
   return { from, to: from, row: false, start: at, end: at + found[0].length }

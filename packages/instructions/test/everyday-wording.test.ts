@@ -172,3 +172,21 @@ it("does not walk round and round for a slip stitch of a thousand million spaces
   )
   expect(reading.rounds).toHaveLength(2)
 })
+
+describe("rounds numbered as in diagrams", () => {
+  it.each([
+    ["1) ", "2) ", "3) "],
+    ["1. ", "2. ", "3. "],
+    ["(1) ", "(2) ", "(3) "],
+    ["\u2460 ", "\u2461 ", "\u2462 "],
+  ])("%s%s%s", (first, second, third) => {
+    const reading = readPattern(
+      `Terms: US\n${first}6 sc in magic ring\n${second}2 sc in each st\n${third}*sc in next st, 2 sc in next st; rep from * around`,
+    )
+    expect(reading.rounds.map(({ number, counted }) => [number, counted?.stitches])).toEqual([
+      [1, 6],
+      [2, 12],
+      [3, 18],
+    ])
+  })
+})

@@ -32,5 +32,48 @@ function named(svg: string, description: string): string {
   const inner = svg
     .slice(svg.indexOf(">") + 1)
     .replace(/<g\b[^>]*>/g, (tag) => tag.replace(/ (?:role|aria-[a-z]+)="[^"]*"/g, ""))
-  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="${box}" aria-label="${escapeText(description)}">${inner}`
+  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="${box}" aria-label="${escapeText(description)}">${shortened(inner)}`
 }
+
+/**
+ * The same drawing in fewer letters: a stitch diagram has hundreds of marks. What has no effect is left out,
+ * places are told to a hundredth of a pixel, and what neighbouring marks share is said once for them all.
+ */
+function shortened(svg: string): string {
+  return svg
+    .replace(/ stroke="[^"]*" stroke-width="0"/g, "")
+    .replace(/ opacity="1"(?=[ />])/g, "")
+    .replace(/ (?:d|transform)="[^"]*"/g, (attribute) =>
+      attribute.replace(/-?\d+\.\d{3,}(?:e-?\d+)?/g, (number) => String(hundredths(number))),
+    )
+    .replace(/(?:<path(?: transform="[^"]*")? d="[^"]*"[^>]*\/>)+/g, groupAlike)
+}
+
+function hundredths(number: string): number {
+  const rounded = Math.round(100 * Number(number)) / 100
+  return rounded === 0 ? 0 : rounded
+}
+
+/** Neighbouring marks that look alike, in a group that says how they look. */
+function groupAlike(marks: string): string {
+  const groups: { look: string; shapes: string[] }[] = []
+  for (const [, shape, look] of marks.matchAll(
+    /<path((?: transform="[^"]*")? d="[^"]*")([^>]*)\/>/g,
+  )) {
+    const last = groups.at(-1)
+    if (last !== undefined && last.look === look) last.shapes.push(shape!)
+    else groups.push({ look: look!, shapes: [shape!] })
+  }
+  return groups
+    .map(({ look, shapes }) => {
+      if (shapes.length < fewestAlike) return shapes.map((one) => `<path${one}${look}/>`).join("")
+      // Marks that show through one another must go on doing so: a group is seen through as a whole.
+      const through = / opacity="[^"]*"/.exec(look)?.[0] ?? ""
+      const own = shapes.map((one) => `<path${one}${through}/>`).join("")
+      return `<g${look.replace(through, "")}>${own}</g>`
+    })
+    .join("")
+}
+
+/** From here on a group is shorter than its marks. */
+const fewestAlike = 3
