@@ -8,7 +8,7 @@ import { mendTrials } from "../test/evidence/shaping-mends.ts"
 import { scoreRecipes } from "../test/evidence/shaping-recipes.ts"
 import { measureSquares } from "../test/evidence/shaping-squares.ts"
 import { squaringTable } from "../test/evidence/shaping-table.ts"
-import { compareSizes } from "../test/evidence/size-error.ts"
+import { compareSizes, compareSizesFromOne, type SizeOutcome } from "../test/evidence/size-error.ts"
 import { judgeOutcomes } from "../test/evidence/verdict-agreement.ts"
 
 process.stdout.on("error", () => process.exit())
@@ -53,34 +53,45 @@ for (const [name, some] of [
   )
 }
 
-const sizes = compareSizes(loadCases("measured-motifs"))
-print("\nSizes against measured motifs (ledger only; no constant fitted on these)")
+const measured = loadCases("measured-motifs")
+const sizes = compareSizes(measured)
+print("\nSizes against measured motifs, of the laid-out shape (no constant fitted on these)")
 for (const size of sizes)
   print(
     `  ${size.id.padEnd(28)} round ${String(size.round).padStart(2)}  ` +
       `${(size.statedMm / 10).toFixed(1).padStart(5)} cm stated, ${(size.foundMm / 10).toFixed(1).padStart(5)} cm found  ` +
-      `${signed(size.error)}`,
+      `${signed(size.error).padStart(5)}, ledger ${signed(size.ledgerError)}`,
   )
-const summary = (name: string, some: typeof sizes) => {
+const summary = (name: string, some: typeof sizes, errorOf = (size: SizeOutcome) => size.error) => {
   if (some.length === 0) return
-  const off = some.map((size) => Math.abs(size.error)).sort((a, b) => a - b)
-  const bias = some.reduce((sum, size) => sum + size.error, 0) / some.length
+  const off = some.map((size) => Math.abs(errorOf(size))).sort((a, b) => a - b)
+  const bias = some.reduce((sum, size) => sum + errorOf(size), 0) / some.length
   print(
-    `  ${name.padEnd(24)} n = ${String(some.length).padStart(2)}: median off ${percent(at(off, 0.5))}, ` +
+    `  ${name.padEnd(34)} n = ${String(some.length).padStart(2)}: median off ${percent(at(off, 0.5))}, ` +
       `90th percentile ${percent(at(off, 0.9))}, mean signed ${signed(bias)}`,
   )
 }
 summary("all", sizes)
-for (const weight of [0, 1, 2, 3, 4, 5, 6])
-  summary(
-    `yarn weight ${weight}`,
-    sizes.filter((size) => size.yarnWeight === weight),
-  )
-for (const shape of new Set(sizes.map((size) => size.shape)))
-  summary(
-    shape,
-    sizes.filter((size) => size.shape === shape),
-  )
+summary("all, by the ledger", sizes, (size) => size.ledgerError)
+summary(
+  "yarn and hook alone",
+  sizes.filter((size) => size.gauge !== "swatch"),
+)
+summary(
+  "gauge stated",
+  sizes.filter((size) => size.gauge === "swatch"),
+)
+for (const [name, key] of [
+  ["yarn weight", (size: SizeOutcome) => String(size.yarnWeight ?? "unknown")],
+  ["stitches", (size: SizeOutcome) => size.stitches],
+  ["shape", (size: SizeOutcome) => size.shape],
+] as const)
+  for (const group of [...new Set(sizes.map(key))].sort())
+    summary(
+      `${name} ${group}`,
+      sizes.filter((size) => key(size) === group),
+    )
+summary("the size after one round given", compareSizesFromOne(measured))
 
 print(
   "\nSquaring a disc of N stitches: bow under 2 % of the side, corners within 3 degrees, flat or blocks flat",

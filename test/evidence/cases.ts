@@ -2,6 +2,7 @@
 // each in the project's plain style, with the headings the case knows.
 
 import { readFileSync } from "node:fs"
+import { readThreadSize } from "@roundwright/stitches"
 
 export interface Source {
   readonly title: string
@@ -65,7 +66,13 @@ export function countsText(evidence: EvidenceCase): string {
 
 function headings(evidence: EvidenceCase): string[] {
   const lines = [`# ${evidence.id}`, "Terms: US"]
-  if (evidence.yarn?.cyc !== undefined) lines.push(`Yarn: weight ${evidence.yarn.cyc}`)
+  const { cyc, name } = evidence.yarn ?? {}
+  const thread = name === undefined ? undefined : readThreadSize(name)
+  const yarn = [
+    ...(cyc === undefined ? [] : [`weight ${cyc}`]),
+    ...(thread === undefined ? [] : [`size ${thread} crochet cotton`]),
+  ]
+  if (yarn.length > 0) lines.push(`Yarn: ${yarn.join(", ")}`)
   if (evidence.hook_mm !== undefined) lines.push(`Hook: ${evidence.hook_mm} mm`)
   const gauge = evidence.gauge
   if (gauge?.per_10cm_sts && gauge.per_10cm_rows)

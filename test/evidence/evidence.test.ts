@@ -44,5 +44,9 @@ describe("sizes", () => {
     const sizes = compareSizes(loadCases("measured-motifs"))
     expect(sizes.length).toBeGreaterThanOrEqual(20)
     for (const size of sizes) expect(size.foundMm).toBeGreaterThan(0)
+    // Held where they stand: 11 % and 29 % off, by yarn and hook alone; 10 % is the aim.
+    const off = sizes.map(({ error }) => Math.abs(error)).sort((a, b) => a - b)
+    expect(off[Math.floor(off.length / 2)]).toBeLessThan(0.12)
+    expect(off[Math.floor(0.9 * off.length)]).toBeLessThan(0.31)
   })
 })

@@ -1,7 +1,8 @@
-// Sizes against measured motifs: the size the check gives after a round against the stated one.
+// Sizes against measured motifs: the size found after a round against the stated one, by the ledger and by the laid-out
+// shape; and again with the size after one round given, judged on the other rounds the source measured.
 
-import { checkPattern } from "@roundwright/assessment"
-import type { LedgerRow } from "@roundwright/flatness"
+import { examinePattern, sizeAfter } from "@roundwright/assessment"
+import type { Gauge } from "@roundwright/stitches"
 import { caseText, type EvidenceCase } from "./cases.ts"
 
 export interface SizeOutcome {
@@ -9,41 +10,77 @@ export interface SizeOutcome {
   readonly round: number
   readonly statedMm: number
   readonly foundMm: number
-  /** (found - stated) / stated */
+  /** (found - stated) / stated, by the laid-out shape. */
   readonly error: number
+  /** The same by the ledger. */
+  readonly ledgerError: number
   readonly shape: string
   readonly yarnWeight: number | null
-  /** A swatch is given; else only yarn and hook. */
-  readonly gaugeStated: boolean
+  /** The tallest stitch of the piece so far, and "lace" where it has chain spaces. */
+  readonly stitches: string
+  /** What the sizes rest on. */
+  readonly gauge: Gauge["source"]
 }
 
 /** One outcome for each stated size whose round is read and whose gauge is in mm. */
 export function compareSizes(cases: readonly EvidenceCase[]): SizeOutcome[] {
+  return cases.flatMap((evidence) => sizesOf(evidence, caseText(evidence)))
+}
+
+/** For cases measured after several rounds: the first size is told, the others are judged. */
+export function compareSizesFromOne(cases: readonly EvidenceCase[]): SizeOutcome[] {
   return cases.flatMap((evidence) => {
-    const measured = evidence.measured
-    if (!measured) return []
-    const result = checkPattern(caseText(evidence))
-    if (!result.gauge.absolute) return []
-    return measured.at_rounds.flatMap((round, index) => {
-      const row = result.ledger.find((candidate) => candidate.round === round)
-      if (!row) return []
-      const statedMm = measured.cm[index]! * 10
-      const foundMm = sizeOfRow(row, measured.what)
-      return {
-        id: evidence.id,
-        round,
-        statedMm,
-        foundMm,
-        error: (foundMm - statedMm) / statedMm,
-        shape: evidence.shape,
-        yarnWeight: evidence.yarn?.cyc ?? null,
-        gaugeStated: evidence.gauge !== undefined,
-      }
-    })
+    const { measured } = evidence
+    if (!measured || measured.at_rounds.length < 2) return []
+    const where = measured.what === "corner to corner" ? " corner to corner" : ""
+    const told = `Size: ${measured.cm[0]} cm${where} after Rnd ${measured.at_rounds[0]}\n`
+    const text = caseText(evidence).replace(/^(?=Terms:)/m, told)
+    return sizesOf(evidence, text).filter((size) => size.round !== measured.at_rounds[0])
   })
 }
 
-/** `side` of a square and `across flats` are both twice the side reach. */
-function sizeOfRow(row: LedgerRow, what: NonNullable<EvidenceCase["measured"]>["what"]): number {
-  return what === "corner to corner" ? 2 * row.cornerReachMm : 2 * row.radiusMm
+function sizesOf(evidence: EvidenceCase, text: string): SizeOutcome[] {
+  const { measured } = evidence
+  if (!measured) return []
+  const { ledger, gauge, reading } = examinePattern(text)
+  if (!gauge?.absolute || !ledger) return []
+  const across = measured.what === "corner to corner" ? "corners" : "sides"
+  return measured.at_rounds.flatMap((round, index) => {
+    const row = ledger.rows.find((candidate) => candidate.round === round)
+    if (!row) return []
+    const statedMm = measured.cm[index]! * 10
+    const foundMm = sizeAfter(reading.motif, gauge, { round, across })
+    if (typeof foundMm !== "number") return []
+    const byLedger = 2 * (across === "corners" ? row.cornerReachMm : row.radiusMm)
+    return {
+      id: evidence.id,
+      round,
+      statedMm,
+      foundMm,
+      error: (foundMm - statedMm) / statedMm,
+      ledgerError: (byLedger - statedMm) / statedMm,
+      shape: evidence.shape,
+      yarnWeight: evidence.yarn?.cyc ?? null,
+      stitches: stitchesOf(reading.motif.rounds.filter(({ number }) => number <= round)),
+      gauge: gauge.source,
+    }
+  })
+}
+
+const byHeight = ["sl st", "sc", "hdc", "dc", "tr", "dtr", "trtr"]
+
+function stitchesOf(
+  rounds: ReturnType<typeof examinePattern>["reading"]["motif"]["rounds"],
+): string {
+  const elements = rounds.flatMap((round) => round.elements)
+  const kinds = elements.flatMap((element) =>
+    element.type === "stitch" ? [element.kind.basic] : [],
+  )
+  const tallest = kinds.reduce(
+    (most, kind) => (byHeight.indexOf(kind) > byHeight.indexOf(most) ? kind : most),
+    kinds[0] ?? "none",
+  )
+  return elements.some((element) => element.type === "chain")
+    ? `${tallest}, lace`
+    : `${tallest}, solid`
 }

@@ -7,6 +7,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { findMends } from "@roundwright/shaping"
 import { type Gauge, gaugeFrom, kindName } from "@roundwright/stitches"
+import { gaugeFromPieces } from "./gauge-from-pieces.ts"
 import { laidOutFromLedger } from "./laid-out.ts"
 import { laidOutFromNet, layOutMotif, shapeNotes } from "./net-shape.ts"
 import type { CheckedRound, CheckResult } from "./result.ts"
@@ -41,8 +42,10 @@ export function checkPattern(text: string, options: CheckOptions = {}): CheckRes
 export function examinePattern(text: string, options: CheckOptions = {}): Check {
   const reading = readPattern(text)
   const problems = [...reading.problems]
-  const gauge = usableGauge(reading, problems)
   const motif = reading.motif.rounds.length > 0 ? reading.motif : null
+  const stated = usableGauge(reading, problems)
+  const { gauge, notes } =
+    motif && stated ? gaugeFromPieces(motif, stated) : { gauge: stated, notes: [] }
   const ledger = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
   const laid = options.shape === "net" && motif && gauge ? layOutMotif(motif, gauge) : null
   const shape = laid && !("fault" in laid) ? laid : null
@@ -68,6 +71,7 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     problems,
     ledger: [...(ledger?.rows ?? [])],
     notes: [
+      ...notes,
       ...(ledger?.notes ?? []),
       ...(shape && ledger ? shapeNotes(shape, ledger) : []),
       ...(laid && "fault" in laid ? [laid.fault] : []),

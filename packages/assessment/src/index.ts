@@ -1,4 +1,5 @@
 export * from "./check.ts"
+export * from "./gauge-from-pieces.ts"
 export * from "./laid-out.ts"
 export * from "./net-shape.ts"
 export * from "./result.ts"

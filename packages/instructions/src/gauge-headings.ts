@@ -2,8 +2,11 @@
 
 import {
   type GaugeInput,
+  type PieceSize,
   readGaugeLine,
   readHook,
+  readPieceSizes,
+  readThreadSize,
   readYarnWeight,
   type Swatch,
   type Terms,
@@ -19,19 +22,23 @@ export interface GaugeFound {
 const gaugeNames = /^(gauge|tension)$/
 const yarnNames = /^(yarns?|threads?|wool|materials?|supplies)$/
 /** "crochet thread size 10": numbered thread is of the lace weight (Craft Yarn Council, craftyarncouncil.com/standards/yarn-weight-system). */
-const threadSize = /\b(?:thread|cotton|cord)\b[^.;]*?(?:\bsize|\bno\.?|#)\s?(?:[1-9]0|100)\b/i
+const numberedThread = /\b(?:thread|cotton|cord)\b[^.;]*?(?:\bsize|\bno\.?|#)\s?(?:[1-9]0|100)\b/i
+const sizeNames = /^(sizes?|measurements?)$/
 const hookNames = /^(hooks?|hook size|needles?|materials?|supplies)$/
 
 export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
   const swatches: Swatch[] = []
+  const pieces: PieceSize[] = []
   const findings: Finding[] = []
   let yarnWeight: GaugeInput["yarnWeight"]
+  let threadSize: number | undefined
   let hookMm: number | undefined
   for (const heading of layout.headings) {
     const value = layout.clean.slice(heading.valueStart, heading.end)
     if (gaugeNames.test(heading.name)) {
       const reading = readGaugeLine(value, terms)
       swatches.push(...reading.swatches)
+      pieces.push(...reading.pieces)
       for (const problem of reading.problems) {
         const lead =
           value.slice(problem.start).length - value.slice(problem.start).trimStart().length
@@ -47,8 +54,11 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
         })
       }
     }
-    if (yarnNames.test(heading.name) && yarnWeight === undefined)
-      yarnWeight = readYarnWeight(value)?.weight ?? (threadSize.test(value) ? 0 : undefined)
+    if (yarnNames.test(heading.name)) {
+      yarnWeight ??= readYarnWeight(value)?.weight ?? (numberedThread.test(value) ? 0 : undefined)
+      threadSize ??= readThreadSize(value)
+    }
+    if (sizeNames.test(heading.name)) pieces.push(...readPieceSizes(value))
     if (hookNames.test(heading.name) && hookMm === undefined) {
       hookMm = readHook(value)
       if (hookMm === undefined && /^hook/.test(heading.name) && value.trim() !== "") {
@@ -69,6 +79,8 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
       swatches,
       ...(yarnWeight === undefined ? {} : { yarnWeight }),
       ...(hookMm === undefined ? {} : { hookMm }),
+      ...(threadSize === undefined ? {} : { threadSize }),
+      ...(pieces.length === 0 ? {} : { pieces }),
     },
     findings,
   }

@@ -74,15 +74,36 @@ function ringOf(
 ): { count: number; lengthMm: number } {
   const { centre } = motif
   if (centre.kind === "chain-ring" && centre.chains >= 3)
-    return { count: centre.chains, lengthMm: centre.chains * sizes.chainMm }
+    return {
+      count: workedInChains(motif)
+        ? centre.chains
+        : Math.max(fewestRingNodes, edges[0]?.nodes.length ?? 0),
+      lengthMm: centre.chains * sizes.chainMm,
+    }
   if (centre.kind === "solid-ring") {
     // Unknown: the ring on which round 1 lies flat.
     const first = edges[0]
     const flat = first === undefined ? 0 : first.lengthMm - 2 * Math.PI * first.heightMm
     const lengthMm = centre.diameterMm === undefined ? flat : Math.PI * centre.diameterMm
-    if (lengthMm > 0) return { count: Math.max(6, first?.nodes.length ?? 6), lengthMm }
+    if (lengthMm > 0)
+      return { count: Math.max(fewestRingNodes, first?.nodes.length ?? 0), lengthMm }
   }
   return { count: 1, lengthMm: 1 }
+}
+
+/** A ring of fewer pieces would be a polygon. */
+const fewestRingNodes = 6
+
+/**
+ * Whether round 1 names chains of the ring. Where it is worked round the whole ring its stitches slide along it, and a
+ * ring of five chains must not pull sixteen stitches askew: the ring then has as many pieces as the round.
+ */
+function workedInChains(motif: Motif): boolean {
+  return motif.rounds[0]!.elements.some(
+    (element) =>
+      element.type === "stitch" &&
+      element.anchors.some((anchor) => anchor.at === "centre" && anchor.chain !== undefined),
+  )
 }
 
 /** How far a round lies from the centre: by its legs on the highest round below, the others only reach down past them. */
@@ -153,7 +174,9 @@ function describeNodes(ground: Ground, legs: readonly Leg[][], sizes: Sizes): Ne
     areaMm2: area[node]!,
   }))
   ground.edges.forEach((edge, round) => {
+    const picots = picotsOf(ground.motif, round, sizes)
     edge.nodes.forEach((node, k) => {
+      const picotMm = node.isChain ? undefined : picots.get(node.element)
       // A chain weighs about as much as the top half of an sc of its length.
       const chain = node.isChain ? (node.widthMm * sizes.scWidthMm) / 2 : 0
       nodes.push({
@@ -162,10 +185,22 @@ function describeNodes(ground: Ground, legs: readonly Leg[][], sizes: Sizes): Ne
         element: node.element,
         widthMm: node.widthMm,
         areaMm2: area[ground.firstNode[round]! + k]! + chain,
+        ...(picotMm === undefined ? {} : { picotMm }),
       })
     })
   })
   return nodes
+}
+
+/** For each stitch with a picot on it how far that stands out. */
+function picotsOf(motif: Motif, round: number, sizes: Sizes): Map<number, number> {
+  const found = new Map<number, number>()
+  let top = -1
+  motif.rounds[round]!.elements.forEach((element, k) => {
+    if (element.type === "stitch") top = k
+    else if (element.type === "picot" && top >= 0) found.set(top, sizes.picotMm(element.chains))
+  })
+  return found
 }
 
 function describeEdge(edge: EdgePlan, first: number): NetEdge {

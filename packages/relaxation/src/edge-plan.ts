@@ -3,7 +3,7 @@
 
 import type { Motif, StitchElement } from "@roundwright/motif"
 import { RoundwrightError, requirePositive } from "@roundwright/numerics"
-import { chainSize, type Gauge, sizeOf } from "@roundwright/stitches"
+import { chainSize, type Gauge, picotSize, sizeOf } from "@roundwright/stitches"
 import { assumedScWidthMm } from "./material.ts"
 
 /** One node of an edge. `along` is the distance of its middle from the edge's start, mm. */
@@ -32,6 +32,8 @@ export interface Sizes {
   readonly mmPerUnit: number
   readonly chainMm: number
   readonly scWidthMm: number
+  /** How far a picot of so many chains stands out. */
+  picotMm(chains: number): number
   stitch(element: StitchElement, turned: boolean): { heightMm: number; widthMm: number }
 }
 
@@ -47,6 +49,7 @@ export function sizesIn(gauge: Gauge): Sizes {
     mmPerUnit,
     chainMm: requirePositive(chainSize(gauge).lengthMm, "The length of a chain") * mmPerUnit,
     scWidthMm: gauge.scWidthMm * mmPerUnit,
+    picotMm: (chains) => picotSize(chains, gauge).heightMm * mmPerUnit,
     stitch: (element, turned) => {
       const key = `${JSON.stringify(element.kind)}${turned}`
       const found = known.get(key)

@@ -13,6 +13,14 @@ import { foldTogether, type Repeat, unfold } from "./repeat.ts"
  * more than a fifth of a per cent.
  */
 export const usualPull = 0.002
+/**
+ * The edge is pinned out this hard first, and let go to the usual pull then: pulled taut every leg points outward and
+ * the shape is the only one, while from a slack start an over-full or open round may settle in folds.
+ */
+export const pinningPull = 0.1
+/** Pinning only finds a start: its forces need not be gone, as a share like restShare, nor in more steps than this. */
+const pinningRest = 1e-3
+const pinningSteps = 150
 /** Gradient at which a shape counts as found, as a share of the force that strains one stitch to double. */
 export const restShare = 1e-8
 /** A flat shape settles in 10 to 60 steps; a tangle that needs more is reported as not settled. */
@@ -64,19 +72,26 @@ export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
   } as const
   const whole = new NetEnergy(net, energyOptions)
   // A saddle is left alone: folds within the plane are what pins are there to prevent.
-  const lower = (energy: NetEnergy, start: Float64Array): NewtonMinimum =>
-    minimiseByNewton(energy, start, {
-      gradientTolerance: restShare * material.stiffness * scale,
-      iterations: options.steps ?? mostSteps,
-      longestMove: scale,
-      leaveSaddles: false,
-    })
+  const newton = { longestMove: scale, leaveSaddles: false }
+  const lower = (start: Float64Array, repeat: Repeat | null): NewtonMinimum =>
+    minimiseByNewton(
+      repeat === null ? whole : new NetEnergy(net, energyOptions, repeat),
+      energyOptions.pull > 0 ? pinnedOut(start, repeat) : start,
+      {
+        ...newton,
+        gradientTolerance: restShare * material.stiffness * scale,
+        iterations: options.steps ?? mostSteps,
+      },
+    )
+  const pinnedOut = (start: Float64Array, repeat: Repeat | null): Float64Array =>
+    minimiseByNewton(new NetEnergy(net, { ...energyOptions, pull: pinningPull }, repeat), start, {
+      ...newton,
+      gradientTolerance: pinningRest * material.stiffness * scale,
+      iterations: pinningSteps,
+    }).x
   const repeat = findRepeat(net, whole, scale)
   if (repeat !== null) {
-    const part = lower(
-      new NetEnergy(net, energyOptions, repeat),
-      foldTogether(repeat, net.start, 2),
-    )
+    const part = lower(foldTogether(repeat, net.start, 2), repeat)
     const xy = unfold(repeat, part.x, 2)
     const gradient = new Float64Array(whole.size)
     const energy = whole.gradient(xy, gradient)
@@ -84,7 +99,7 @@ export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
     const how = howItEnded(found, material, scale)
     if (how.settled) return { xy, energy, how, repeat }
   }
-  const found = lower(whole, net.start)
+  const found = lower(net.start, null)
   return { xy: found.x, energy: found.value, how: howItEnded(found, material, scale), repeat: null }
 }
 

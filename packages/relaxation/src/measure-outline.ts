@@ -1,7 +1,10 @@
 // The outline of a laid-out round: how far sides and corners reach, how bent the sides are. Lengths mm (of the net).
 
 import type { RoundCorners } from "@roundwright/motif"
+import { hullOf, type PlanePoint, polygonArea } from "./hull.ts"
+import { usualGive } from "./material.ts"
 import type { Net } from "./net.ts"
+import { roundMisfits } from "./starts-in-space.ts"
 
 export interface Outline {
   /** Corners the outline is read with; 0 for a round one. */
@@ -10,8 +13,9 @@ export interface Outline {
   readonly sideReachMm: number
   readonly cornerReachMm: number
   /**
-   * As a maker lays the ruler: from side to side through the centre for up to six corners (twice the reach of a side where
-   * no side lies opposite), from tip to tip for anything rounder.
+   * The size as a maker states it, of the piece patted or pinned into its figure: up to six corners, from side to side of
+   * the regular polygon that holds as much as a band laid round the edge does (twice the reach of a side where no side
+   * lies opposite); for anything rounder from tip to tip. Picots count.
    */
   readonly acrossMm: number
   /** How far the middle of a side lies outside (positive) the straight line between its corners. */
@@ -47,17 +51,11 @@ export function measureOutline(
           corners,
           points.map((p) => p.r),
         )
-  if (at.length < 3) return roundOutline(points)
+  const acrossMm = sizeAcross(net, positions, stride, round, at.length)
+  if (at.length < 3) return roundOutline(points, acrossMm)
   const sides = at.map((from, i) => sideBetween(points, from, at[(i + 1) % at.length]!))
   const cornerReachMm = mean(at.map((k) => points[k]!.r))
   const sideReachMm = mean(sides.map((side) => side.reach))
-  const half = sides.length / 2
-  const acrossMm =
-    sides.length > mostSides
-      ? 2 * outerReach(points)
-      : sides.length % 2 === 0
-        ? mean(sides.slice(0, half).map((side, i) => side.reach + sides[i + half]!.reach))
-        : 2 * sideReachMm
   return {
     corners: at.length,
     sideReachMm,
@@ -81,27 +79,69 @@ interface Planar {
 
 /** Polygons of more sides are measured like circles. */
 const mostSides = 6
+
+/**
+ * From tip to tip of a round outline, picots and scallops included; across the polygon of the area that a band laid
+ * round the outline holds, 2 sqrt(area / (k tan(pi / k))). What rounds too full have won by stretching their legs when
+ * pressed into the plane is taken off again: on a table they rise instead.
+ */
+function sizeAcross(
+  net: Net,
+  positions: Float64Array,
+  stride: 2 | 3,
+  round: number,
+  corners: number,
+): number {
+  const [cx, cy] = middle(net, positions, stride)
+  const tips = net.edges[round]!.nodes.map((node): [number, number] => {
+    const [x, y] = [positions[stride * node]! - cx, positions[stride * node + 1]! - cy]
+    const r = Math.hypot(x, y)
+    const out = r > 0 ? 1 + (net.nodes[node]!.picotMm ?? 0) / r : 1
+    return [x * out, y * out]
+  })
+  const cornered = corners >= 3 && corners <= mostSides
+  const across = cornered
+    ? 2 * Math.sqrt(polygonArea(hullOf(tips)) / (corners * Math.tan(Math.PI / corners)))
+    : 2 * outerReach(tips)
+  if (stride === 3) return across
+  const { slantMm, radiusMm } = roundMisfits(net, positions)[round]!
+  const reach = slantMm - ringSurplus(net, positions)
+  return across * Math.min(1, ((1 + usualGive) * reach) / radiusMm)
+}
+
 /** Parts of a turn in each of which the farthest node is taken: points and scallops are measured at their tips. */
 const sectors = 12
 
 /** Mean over the sectors of the farthest reach in each. */
-function outerReach(points: readonly Planar[]): number {
+function outerReach(points: readonly PlanePoint[]): number {
   const farthest = new Array<number>(sectors).fill(0)
-  for (const { r, angle } of points) {
-    const sector = Math.floor(((angle / (2 * Math.PI) + 1) % 1) * sectors) % sectors
-    farthest[sector] = Math.max(farthest[sector]!, r)
+  for (const [x, y] of points) {
+    const part = Math.atan2(y, x) / (2 * Math.PI) + 1
+    const sector = Math.floor((part % 1) * sectors) % sectors
+    farthest[sector] = Math.max(farthest[sector]!, Math.hypot(x, y))
   }
   return mean(farthest.filter((r) => r > 0))
 }
 
+/** How much wider the ring at the centre lies than its chains are long, mm; 0 without one. */
+function ringSurplus(net: Net, xy: Float64Array): number {
+  if (net.centre.length < 2) return 0
+  const [cx, cy] = middle(net, xy, 2)
+  const lies = mean(
+    net.centre.map((node) => Math.hypot(xy[2 * node]! - cx, xy[2 * node + 1]! - cy)),
+  )
+  const rest = net.springs.reduce((sum, { round, restMm }) => sum + (round < 0 ? restMm : 0), 0)
+  return Math.max(0, lies - rest / (2 * Math.PI))
+}
+
 /** Without corners: mean reach as it lies. */
-function roundOutline(points: readonly Planar[]): Outline {
+function roundOutline(points: readonly Planar[], acrossMm: number): Outline {
   const reach = mean(points.map((p) => p.r))
   return {
     corners: 0,
     sideReachMm: reach,
     cornerReachMm: reach,
-    acrossMm: 2 * outerReach(points),
+    acrossMm,
     bowMm: 0,
     cornerAngleDeg: null,
   }

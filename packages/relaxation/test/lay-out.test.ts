@@ -1,4 +1,4 @@
-import { buildDisc, buildPolygon, findCorners } from "@roundwright/motif"
+import { buildDisc, buildPolygon, findCorners, type Motif } from "@roundwright/motif"
 import { gaugeFrom, kind } from "@roundwright/stitches"
 import { describe, expect, it } from "vitest"
 import { expectClose, expectRelative } from "../../../test/support/close.ts"
@@ -88,10 +88,7 @@ describe("laying out", () => {
 describe("skew", () => {
   it("turns the corners in the direction of work, and none when rounds are turned", () => {
     const motif = grannySquare(5)
-    const turned = {
-      ...motif,
-      rounds: motif.rounds.map((one) => ({ ...one, turned: one.number > 1 })),
-    }
+    const turned = turnedEachRound(motif)
     const options = { inSpace: false, skewShare: 0.2 }
     const skew = layOut(motif, gauge, options).skewDeg!
     expect(Math.abs(skew)).toBeGreaterThan(1)
@@ -167,3 +164,34 @@ describe("long stitches", () => {
     )
   })
 })
+
+/** The same piece with the work turned before every round: each then meets the one below from its other end. */
+function turnedEachRound(motif: Motif): Motif {
+  const mirrored = motif.rounds.map(({ elements }) => {
+    const n = elements.length
+    const alike = (a: number, b: number): boolean =>
+      JSON.stringify({ ...elements[a]!, anchors: 0 }) ===
+      JSON.stringify({ ...elements[b]!, anchors: 0 })
+    const axis = elements.findIndex((_, s) => elements.every((_, k) => alike(k, (s - k + n) % n)))
+    return (k: number): number => (axis - k + n) % n
+  })
+  return {
+    ...motif,
+    rounds: motif.rounds.map((round, r) => ({
+      ...round,
+      turned: r > 0,
+      elements: round.elements.map((element) =>
+        element.type !== "stitch"
+          ? element
+          : {
+              ...element,
+              anchors: element.anchors.map((anchor) =>
+                anchor.at === "centre"
+                  ? anchor
+                  : { ...anchor, element: mirrored[anchor.round]!(anchor.element) },
+              ),
+            },
+      ),
+    })),
+  }
+}

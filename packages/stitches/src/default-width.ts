@@ -10,12 +10,12 @@
 // narrower, mostly because the hooks are smaller than recommended); the measured ones are used.
 
 import type { YarnWeight } from "./gauge.ts"
+import { hookExponent } from "./hook-exponent.ts"
+import { threadScWidth, threadWidth } from "./thread-size.ts"
 import { recommendedHookMm, yarnWeights } from "./yarn-weights.ts"
 
 /** Median stitch width over hook in 56 gauges of sc, hdc and dc. */
 export const widthPerHook = 1.435
-/** Width goes with hook to this power on one yarn: between 0.53 (gauges) and 0.45 (experiment). */
-export const hookExponent = 0.5
 /** Fewer gauges than this do not outweigh the trade's table. */
 const enoughGauges = 3
 
@@ -36,6 +36,8 @@ export const measuredWidths: Readonly<Partial<Record<YarnWeight, WidthAnchor>>> 
 
 /** Width and hook to scale from: measured where there are enough gauges, else the table's middle. */
 export function widthAnchor(weight: YarnWeight): WidthAnchor {
+  // The table itself names 10-count thread for weight 0.
+  if (weight === 0) return threadWidth
   const measured = measuredWidths[weight]
   if (measured !== undefined && measured.gauges >= enoughGauges) return measured
   const hookMm = recommendedHookMm(weight)
@@ -52,7 +54,12 @@ export interface DefaultWidth {
 }
 
 /** One sc's width in mm from what is known, 1 when nothing is (source `none`). */
-export function defaultScWidth(weight: YarnWeight | undefined, hookMm?: number): DefaultWidth {
+export function defaultScWidth(
+  weight: YarnWeight | undefined,
+  hookMm?: number,
+  threadSize?: number,
+): DefaultWidth {
+  if (threadSize !== undefined) return threadDefault(threadSize, hookMm)
   if (weight === undefined && hookMm === undefined) {
     const note =
       "Neither swatch nor yarn nor hook is known: lengths are in widths of one sc, not mm."
@@ -72,6 +79,19 @@ export function defaultScWidth(weight: YarnWeight | undefined, hookMm?: number):
     source: "yarn-and-hook",
     widthMm,
     note: `Size from yarn and hook: ${from}, scaled by the square root of the hook.`,
+  }
+}
+
+function threadDefault(size: number, hookMm: number | undefined): DefaultWidth {
+  const from = `${threadWidth.gauges} published gauges of size ${threadWidth.size} cotton, ${threadWidth.widthMm} mm a stitch at a ${threadWidth.hookMm} mm hook`
+  const finer =
+    size === threadWidth.size
+      ? ""
+      : `, brought to size ${size} as filet meshes of three sizes let expect`
+  return {
+    source: hookMm === undefined ? "yarn" : "yarn-and-hook",
+    widthMm: threadScWidth(size, hookMm),
+    note: `Size from thread${hookMm === undefined ? "" : " and hook"}: ${from}${finer}.`,
   }
 }
 

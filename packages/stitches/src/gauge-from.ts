@@ -1,5 +1,5 @@
 // Makes a gauge from swatches, yarn weight and hook, any or none of them, and refuses what no hand
-// can have worked. Swatches come first; then yarn and hook; then either; then nothing, in which
+// can have worked. A measured piece comes first; then swatches; then yarn and hook; then either; then nothing, in which
 // case lengths are in widths of one sc.
 
 import { RoundwrightError, requirePositive } from "@roundwright/numerics"
@@ -28,7 +28,7 @@ const oddFactor = 1.3
 
 /**
  * A gauge from all that is known.
- * @throws RoundwrightError `absurd-swatch`, `absurd-hook`, `unknown-yarn-weight`, `not-finite`,
+ * @throws RoundwrightError `absurd-swatch`, `absurd-piece`, `absurd-hook`, `unknown-yarn-weight`, `not-finite`,
  * `not-positive`
  */
 export function gaugeFrom(input: GaugeInput): Gauge {
@@ -42,9 +42,23 @@ export function gaugeFrom(input: GaugeInput): Gauge {
       notes.push(`The swatch of ${kindName(swatch.kind)} gives no size and was not used.`)
     }
   }
+  if (input.scWidthMm !== undefined) {
+    const note = `Sizes come from the piece as measured: one sc is ${input.scWidthMm.toFixed(2)} mm wide in it.`
+    const notesOfPiece = [note, ...remarkOddSize("piece", input.scWidthMm, input), ...notes]
+    return {
+      source: "piece",
+      absolute: true,
+      scWidthMm: input.scWidthMm,
+      input,
+      notes: notesOfPiece,
+    }
+  }
   const fromSwatch = scWidthFromSwatches(measured)
   if (fromSwatch !== undefined) {
-    notes.push(...remarkOddSize(fromSwatch.widthMm, input), ...remarkUnlikeWidths(measured))
+    notes.push(
+      ...remarkOddSize("swatch", fromSwatch.widthMm, input),
+      ...remarkUnlikeWidths(measured),
+    )
     return {
       source: "swatch",
       absolute: true,
@@ -53,7 +67,7 @@ export function gaugeFrom(input: GaugeInput): Gauge {
       notes: [fromSwatch.note, ...notes],
     }
   }
-  const { source, widthMm, note } = defaultScWidth(input.yarnWeight, input.hookMm)
+  const { source, widthMm, note } = defaultScWidth(input.yarnWeight, input.hookMm, input.threadSize)
   return { source, absolute: source !== "none", scWidthMm: widthMm, input, notes: [note, ...notes] }
 }
 
@@ -66,7 +80,10 @@ export function describeGauge(gauge: Gauge): string[] {
 }
 
 function checkYarnAndHook(input: GaugeInput): void {
-  const { yarnWeight, hookMm } = input
+  const { yarnWeight, hookMm, scWidthMm } = input
+  if (scWidthMm !== undefined) checkWidthOfPiece(scWidthMm)
+  if (input.threadSize !== undefined) requirePositive(input.threadSize, "The size of a thread")
+  for (const { mm } of input.pieces ?? []) requirePositive(mm, "The size of a piece")
   if (yarnWeight !== undefined && yarnWeights[yarnWeight] === undefined) {
     throw new RoundwrightError("unknown-yarn-weight", `There is no yarn weight ${yarnWeight}.`, {
       hint: "Yarn weights run from 0 (lace) to 7 (jumbo).",
@@ -80,6 +97,19 @@ function checkYarnAndHook(input: GaugeInput): void {
       numbers: { hookMm },
     })
   }
+}
+
+function checkWidthOfPiece(scWidthMm: number): void {
+  requirePositive(scWidthMm, "The width of one sc")
+  if (scWidthMm >= believableMm.least && scWidthMm <= believableMm.most) return
+  throw new RoundwrightError(
+    "absurd-piece",
+    `A piece of this size would have stitches ${Number(scWidthMm.toPrecision(2))} mm wide.`,
+    {
+      hint: "Check the size of the piece, its unit and the round it was measured after.",
+      numbers: { scWidthMm },
+    },
+  )
 }
 
 function checkSwatch(swatch: Swatch): void {
@@ -139,13 +169,13 @@ function remarkOddRatio(one: MeasuredKind, swatches: readonly Swatch[]): string[
  */
 const oddSizeFactor = 1.5
 
-function remarkOddSize(scWidthMm: number, input: GaugeInput): string[] {
-  const expected = defaultScWidth(input.yarnWeight, input.hookMm)
+function remarkOddSize(what: "swatch" | "piece", scWidthMm: number, input: GaugeInput): string[] {
+  const expected = defaultScWidth(input.yarnWeight, input.hookMm, input.threadSize)
   if (expected.source === "none") return []
   const off = scWidthMm / expected.widthMm
   if (off <= oddSizeFactor && off >= 1 / oddSizeFactor) return []
   return [
-    `The swatch is ${off.toFixed(1)} times as wide as the yarn or hook named lets expect: check that they belong to it, and the terms (US or UK). The swatch is used.`,
+    `The ${what} is ${off.toFixed(1)} times as wide as the yarn or hook named lets expect: check that they belong to it, and the terms (US or UK). The ${what} is used.`,
   ]
 }
 

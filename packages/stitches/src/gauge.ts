@@ -19,11 +19,29 @@ export interface GaugeInput {
   readonly swatches: readonly Swatch[]
   readonly yarnWeight?: YarnWeight
   readonly hookMm?: number
+  /** Number of the crochet cotton, 10 for "size 10 thread". */
+  readonly threadSize?: number
+  /** Sizes stated or measured of the piece itself after some of its rounds. */
+  readonly pieces?: readonly PieceSize[]
+  /**
+   * Width of one sc in mm where measured pieces tell it (a shape must be laid out for that, see
+   * `gaugeFromPieces` of the package assessment); it goes before swatch, yarn and hook, which then tell proportions.
+   */
+  readonly scWidthMm?: number
+}
+
+/** How large a piece is after its first rounds. */
+export interface PieceSize {
+  /** Number of the round after which it was measured. */
+  readonly round: number
+  readonly mm: number
+  /** Edge to edge (side to side, or the diameter), or from corner to corner. */
+  readonly across: "sides" | "corners"
 }
 
 /** A gauge ready to be asked for sizes. Plain data, so it can be stored and shown. */
 export interface Gauge {
-  readonly source: "swatch" | "yarn-and-hook" | "yarn" | "hook" | "none"
+  readonly source: "piece" | "swatch" | "yarn-and-hook" | "yarn" | "hook" | "none"
   /** False when nothing is known: then lengths are in widths of one sc, not mm. */
   readonly absolute: boolean
   /** Width of one sc in mm (1 when not absolute): the unit all defaults are scaled by. */

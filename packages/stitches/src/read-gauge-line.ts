@@ -8,11 +8,12 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { cutStatements, shareUnits } from "./cut-statements.ts"
-import type { Swatch } from "./gauge.ts"
+import type { PieceSize, Swatch } from "./gauge.ts"
 import { gaugeFrom } from "./gauge-from.ts"
 import { cutGaugeLine, type GaugeToken } from "./gauge-tokens.ts"
 import { sameKind } from "./kind.ts"
 import type { StitchKind, Terms } from "./kinds.ts"
+import { readPieceSizes } from "./piece-size.ts"
 import { type GaugeLine, howToWrite, readStatement, tell } from "./read-statement.ts"
 import { readStitchName } from "./read-stitch-name.ts"
 
@@ -26,6 +27,8 @@ export interface GaugeLineProblem {
 
 export interface GaugeLineReading {
   readonly swatches: readonly Swatch[]
+  /** Sizes of the piece after some rounds, where the line gives its gauge so. */
+  readonly pieces: readonly PieceSize[]
   readonly problems: readonly GaugeLineProblem[]
 }
 
@@ -40,6 +43,7 @@ export function readGaugeLine(text: string, terms: Terms, unnamed?: StitchKind):
   if (text.length > longestLine) {
     return {
       swatches: [],
+      pieces: [],
       problems: [
         {
           message: "This gauge line is too long to be one.",
@@ -53,9 +57,16 @@ export function readGaugeLine(text: string, terms: Terms, unnamed?: StitchKind):
   const problems: GaugeLineProblem[] = []
   const tokens = shareUnits(cutGaugeLine(text, terms))
   if (isPieceMeasure(text, tokens)) {
+    const pieces = readPieceSizes(text)
+    if (pieces.length > 0) return { swatches: [], pieces, problems: [] }
     const message = "This measures the piece after some rounds, not one stitch, and was not used."
-    const hint = "Count stitches and rows over a length, such as: 14 sc x 16 rows = 10 cm."
-    return { swatches: [], problems: [{ message, hint, start: 0, length: text.length }] }
+    const hint =
+      "Say after which round, such as: Rnds 1-3 = 9 cm; or count stitches: 14 sc x 16 rows = 10 cm."
+    return {
+      swatches: [],
+      pieces: [],
+      problems: [{ message, hint, start: 0, length: text.length }],
+    }
   }
   const line: GaugeLine = {
     text,
@@ -78,7 +89,7 @@ export function readGaugeLine(text: string, terms: Terms, unnamed?: StitchKind):
       length: text.length,
     })
   }
-  return { swatches, problems }
+  return { swatches, pieces: [], problems }
 }
 
 function remark(token: GaugeToken, line: GaugeLine, terms: Terms): void {

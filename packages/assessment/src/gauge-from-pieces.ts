@@ -1,0 +1,78 @@
+// A gauge from sizes of the piece itself: the motif is laid out flat after the round measured, and all sizes are brought
+// to the one that was measured. Proportions (height over width) stay as swatch, yarn and hook have them.
+
+import type { Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
+import { layOut } from "@roundwright/relaxation"
+import { type Gauge, gaugeFrom, type PieceSize } from "@roundwright/stitches"
+
+/** Measured sizes that ask for widths further apart than this are told of: a ruler read to half a cm on a small piece. */
+const apart = 1.1
+
+/**
+ * The gauge with its sizes from `gauge.input.pieces`; the gauge itself where there are none or none can be laid out.
+ * Several are met in the middle (geometric mean).
+ */
+export function gaugeFromPieces(motif: Motif, gauge: Gauge): { gauge: Gauge; notes: string[] } {
+  const notes: string[] = []
+  const factors = (gauge.input.pieces ?? []).flatMap((piece) => {
+    const found = sizeAfter(motif, gauge, piece)
+    if (typeof found === "number") return [piece.mm / found]
+    notes.push(found.fault)
+    return []
+  })
+  if (factors.length === 0) return { gauge, notes }
+  const factor = Math.exp(factors.reduce((sum, one) => sum + Math.log(one), 0) / factors.length)
+  const [least, most] = [Math.min(...factors), Math.max(...factors)]
+  if (most / least > apart)
+    notes.push(
+      `The sizes given after several rounds differ by ${Math.round(100 * (most / least - 1))} % in the width of a stitch they ask for; the middle is used.`,
+    )
+  try {
+    return { gauge: scaledBy(factor, gauge), notes }
+  } catch (error) {
+    if (!(error instanceof RoundwrightError)) throw error
+    return { gauge, notes: [...notes, `${error.message} It was not used.`] }
+  }
+}
+
+/** Everything measured drawn to the piece's size; proportions stay. */
+function scaledBy(factor: number, gauge: Gauge): Gauge {
+  const { input } = gauge
+  const scaled = (mm: number | undefined) => (mm === undefined ? undefined : factor * mm)
+  return gaugeFrom({
+    ...input,
+    swatches: input.swatches.map((swatch) => {
+      const [widthMm, heightMm] = [scaled(swatch.widthMm), scaled(swatch.heightMm)]
+      return {
+        ...swatch,
+        ...(widthMm === undefined ? {} : { widthMm }),
+        ...(heightMm === undefined ? {} : { heightMm }),
+      }
+    }),
+    scWidthMm: factor * gauge.scWidthMm,
+  })
+}
+
+/** Size of the motif after a round, pressed flat, in the unit of the gauge; or why there is none. */
+export function sizeAfter(
+  motif: Motif,
+  gauge: Gauge,
+  piece: Pick<PieceSize, "round" | "across">,
+): number | { readonly fault: string } {
+  const last = motif.rounds.findIndex((round) => round.number === piece.round)
+  if (last < 0)
+    return {
+      fault: `The size after round ${piece.round} was not used: that round is not there or not read.`,
+    }
+  try {
+    const part = { ...motif, rounds: motif.rounds.slice(0, last + 1) }
+    const { outline } = layOut(part, gauge, { inSpace: false })
+    return piece.across === "corners" && outline.corners > 0
+      ? 2 * outline.cornerReachMm
+      : outline.acrossMm
+  } catch (error) {
+    if (!(error instanceof RoundwrightError)) throw error
+    return { fault: `The size after round ${piece.round} was not used: ${error.message}` }
+  }
+}
