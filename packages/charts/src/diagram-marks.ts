@@ -12,7 +12,7 @@ import {
   unitVector,
 } from "./diagram-geometry.ts"
 import { endsOf } from "./diagram-starts.ts"
-import type { FlatPiece } from "./laid-out-piece.ts"
+import type { FlatPiece, FlatPlace } from "./laid-out-piece.ts"
 import {
   chainSymbol,
   closingSymbol,
@@ -132,15 +132,27 @@ function joinMark(piece: FlatPiece, round: number, elements: readonly Element[])
 /** The box of a join's dot against the width of a stitch. */
 const joinShare = 0.3
 
+/** The chains of the ring, evenly along it: the net may hold it in more pieces. */
+function ringChains(chains: number, ring: readonly FlatPlace[]): DiagramMark[] {
+  const at = (share: number): FlatPlace => {
+    const along = share * ring.length
+    const k = Math.floor(along)
+    const [a, b] = [ring[k % ring.length]!, ring[(k + 1) % ring.length]!]
+    return { x: a.x + (along - k) * (b.x - a.x), y: a.y + (along - k) * (b.y - a.y) }
+  }
+  return Array.from({ length: chains }, (_, k) => {
+    const [before, after] = [at((k - 0.5 + chains) / chains), at((k + 0.5) / chains)]
+    return { ...between(chainSymbol, before, after, -1), ...at(k / chains) }
+  })
+}
+
 function centreMarks(motif: Motif, piece: FlatPiece, posts: Posts): DiagramMark[] {
   const { net, places } = piece
   if (net.centre.length >= 3 && motif.centre.kind === "chain-ring")
-    return net.centre.map((node, k) => {
-      const n = net.centre.length
-      const [before, after] = [net.centre[(k - 1 + n) % n]!, net.centre[(k + 1) % n]!]
-      const mark = between(chainSymbol, places[before]!, places[after]!, -1)
-      return { ...mark, ...places[node]!, length: mark.length / 2 }
-    })
+    return ringChains(
+      motif.centre.chains,
+      net.centre.map((node) => places[node]!),
+    )
   const ring = net.centre.map((node) => distance(places[node]!, { x: 0, y: 0 }))
   const radius = Math.max(0, ...ring)
   const depth = Math.min(

@@ -22,7 +22,8 @@ export function distanceFromTarget(proposal: Proposal): 0 | 1 | 2 | 3 {
     asChecked.corners === proposal.corners &&
     asChecked.cornerAngleDeg !== null &&
     meets(proposal, asChecked.bow, asChecked.cornerAngleDeg) &&
-    severityOf(proposal.ledger.verdict) <= blocksFlat
+    severityOf(proposal.ledger.verdict) <= blocksFlat &&
+    proposal.ledger.rows.at(-1)?.outline.corners === proposal.corners
   return agreed ? 0 : 1
 }
 
