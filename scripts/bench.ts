@@ -1,4 +1,4 @@
-// `pnpm bench`: how long a check takes, in this process once warm and as a whole process. Figures are
+// `pnpm bench [--full] [--export FILE]`: how long a check takes, in this process once warm and as a whole process. Figures are
 // medians of one run on one machine: compare them within a run, not across machines.
 
 import { execFileSync } from "node:child_process"
@@ -7,6 +7,7 @@ import { tmpdir } from "node:os"
 import { join, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import { readPattern } from "@roundwright/instructions"
+import { benchNet, exportNet } from "./bench-net.ts"
 
 const twelveRounds = discText(12)
 const root = resolve(import.meta.dirname, "..")
@@ -36,6 +37,17 @@ report(
       },
     ),
   ),
+)
+
+const exported = process.argv.indexOf("--export")
+if (exported >= 0) {
+  const name = process.argv[exported + 1]
+  if (name === undefined) throw new Error("Say which file to write: --export FILE")
+  exportNet(resolve(name))
+}
+benchNet(
+  (line) => process.stdout.write(`${line}\n`),
+  process.argv.includes("--full") ? [800, 3000, 10_000] : [800, 3000],
 )
 
 function report(what: string, ms: number): void {

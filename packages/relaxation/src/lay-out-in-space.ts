@@ -80,29 +80,39 @@ export function layOutInSpace(net: Net, xy: Float64Array, options: SpaceOptions 
     const flat = solver.stayFlat()
     if (flat !== null) return flat
   }
+  const order = options.repeat?.order ?? 1
   const starts = [
-    ...startsInSpace(net, xy, misfits, wants, options.waves),
+    ...startsInSpace(net, xy, misfits, wants, options.waves).filter(
+      ({ folds }) => options.waves !== undefined || sitsWell(order, folds ?? 0),
+    ),
     ...(options.starts ?? []),
   ]
   const first = starts.map((start) => solver.begin(start))
   const ranked = [...first].sort((a, b) => a.value - b.value)
   let toBeat = Number.POSITIVE_INFINITY
   const ends = ranked.slice(0, followed).map((run) => {
-    const end = solver.finish(run, toBeat)
+    const end = solver.follow(run, toBeat)
     toBeat = Math.min(toBeat, end.value)
-    return { name: run.name, found: end }
+    return end
   })
-  const best = ends.reduce((a, b) => (b.found.value < a.found.value ? b : a))
+  const lowest = ends.reduce((a, b) => (b.value < a.value ? b : a))
+  const best = solver.whole(lowest)
   return {
-    xyz: best.found.x,
-    energy: best.found.value,
-    how: solver.howItEnded(best.found),
-    from: best.name,
+    xyz: best.x,
+    energy: best.value,
+    how: solver.howItEnded(best),
+    from: lowest.name,
     tried: first.map(({ name, value }) => {
       const end = ends.find((other) => other.name === name)
-      return { name, energy: end?.found.value ?? value, followed: end !== undefined }
+      const energy = end === lowest ? best.value : (end?.value ?? value)
+      return { name, energy, followed: end !== undefined }
     }),
   }
+}
+
+/** Whether so many folds repeat with the piece; a few folds are tried whatever the piece. */
+function sitsWell(order: number, folds: number): boolean {
+  return order === 1 || folds <= 3 || greatestDivisor(order, folds) > 1
 }
 
 /** A start on its way down: its place among the unknowns of its repeat, and its energy as a whole. */
@@ -152,7 +162,7 @@ class SpaceSolver {
     )
     const order = this.options.repeat?.order ?? 1
     const run = this.lower(this.part(order), this.fold(order, start), this.limit)
-    const found = this.whole(order, run, Number.POSITIVE_INFINITY)
+    const found = this.whole({ order, found: run })
     const how = this.howItEnded(found)
     const heights = found.x.filter((_, k) => k % 3 === 2)
     const lift = Math.max(...heights) - Math.min(...heights)
@@ -168,25 +178,24 @@ class SpaceSolver {
     return { name, order, found, value: order * found.value }
   }
 
-  finish(run: Run, toBeat: number): NewtonMinimum {
-    const { order } = run
-    const part = this.part(order)
-    const found =
-      run.found.ended === "iterations"
-        ? this.lower(part, run.found.x, this.limit, toBeat / order)
-        : run.found
-    return this.whole(order, found, toBeat)
+  /** A run to its end on its repeat. */
+  follow(run: Run, toBeat: number): Run {
+    if (run.found.ended !== "iterations") return run
+    const { name, order } = run
+    const found = this.lower(this.part(order), run.found.x, this.limit, toBeat / order)
+    return { name, order, found, value: order * found.value }
+  }
+
+  /** What was found on a repeat, put together and lowered as a whole. */
+  whole({ order, found }: Pick<Run, "order" | "found">): NewtonMinimum {
+    const { repeat } = this.part(order)
+    return repeat === null
+      ? found
+      : this.lower(this.part(1), unfold(repeat, found.x, 3), this.limit)
   }
 
   howItEnded(found: NewtonMinimum): HowItEnded {
     return howItEnded(found, this.material, this.scale)
-  }
-
-  /** What was found on a repeat, put together and lowered as a whole. */
-  private whole(order: number, found: NewtonMinimum, toBeat: number): NewtonMinimum {
-    const { repeat } = this.part(order)
-    if (repeat === null) return found
-    return this.lower(this.part(1), unfold(repeat, found.x, 3), this.limit, toBeat)
   }
 
   private fold(order: number, xyz: Float64Array): Float64Array {

@@ -10,7 +10,8 @@
 //   "rods":    [{ nodes, share }],
 //   "corners": [{ at, first, second, areaMm2 }] }
 //
-// The formulas of the terms stand in terms.ts, strain-law.ts, hinge-term.ts, corner-term.ts and energy.ts.
+// The formulas of the terms stand in spring-group.ts (with strain-law.ts), lean-group.ts, hinge-group.ts, corner-group.ts,
+// plain-groups.ts, table.ts and energy.ts; which strengths they get in energy-terms.ts.
 
 import { cornersOfFabric } from "./fabric-corners.ts"
 import type { Material } from "./material.ts"
