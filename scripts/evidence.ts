@@ -37,7 +37,7 @@ for (const outcome of outcomes) {
     outcome.beyondEveryHand ? "beyond every published hand" : "",
   ].filter((mark) => mark !== "")
   print(
-    `  ${outcome.id.padEnd(34)} ${String(outcome.verdict).padEnd(12)} ${fullness.padStart(6)}  ` +
+    `  ${outcome.id.padEnd(34)} ${String(outcome.verdict).padEnd(12)} ${fullness.padStart(6)}, laid out ${String(outcome.netVerdict).padEnd(12)} ` +
       `reported: ${outcome.accept.join(" or ")}${marks.length > 0 ? `  [${marks.join(", ")}]` : ""}`,
   )
 }
@@ -49,7 +49,8 @@ for (const [name, some] of [
   const agree = some.filter((outcome) => outcome.agrees).length
   const opposite = some.filter((outcome) => outcome.opposite).length
   print(
-    `  ${name}: ${agree} of ${some.length} agree (${percent(agree / some.length)}), ${opposite} opposite`,
+    `  ${name}: ${agree} of ${some.length} agree (${percent(agree / some.length)}), ${opposite} opposite; ` +
+      `laid out ${some.filter((outcome) => outcome.netAgrees).length} agree, ${some.filter((outcome) => outcome.netOpposite).length} opposite`,
   )
 }
 

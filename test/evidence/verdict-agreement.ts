@@ -1,7 +1,7 @@
 // Verdicts against reported outcomes: of the cases that list the verdicts agreeing with their report,
 // how many does the check meet, and does any come out as the opposite.
 
-import { examinePattern } from "@roundwright/assessment"
+import { examinePattern, layOutMotif } from "@roundwright/assessment"
 import { keepLedger, type Verdict } from "@roundwright/flatness"
 import { caseText, countsText, type EvidenceCase } from "./cases.ts"
 
@@ -17,6 +17,10 @@ export interface VerdictOutcome {
   readonly verdict: Verdict | null
   readonly fullness: number | null
   readonly agrees: boolean
+  /** Verdict of the laid-out shape; null where it could not be laid out. */
+  readonly netVerdict: Verdict | null
+  readonly netAgrees: boolean
+  readonly netOpposite: boolean
   /** Cups where only ruffles is accepted, or the reverse. */
   readonly opposite: boolean
   readonly fitted: boolean
@@ -46,18 +50,28 @@ function judgeOutcome(evidence: EvidenceCase): VerdictOutcome {
   const read = check.reading.motif.rounds.length
   if (evidence.counts && read < evidence.counts.length) check = examinePattern(countsText(evidence))
   const verdict = check.ledger?.verdict ?? null
+  const laid = check.gauge && layOutMotif(check.reading.motif, check.gauge)
+  const netVerdict = laid && !("fault" in laid) ? laid.verdict : null
   return {
     id: evidence.id,
     accept,
     verdict,
     fullness: check.ledger?.rows.at(-1)?.accumulatedFullness ?? null,
     agrees: verdict !== null && accept.includes(verdict),
-    opposite:
-      (verdict === "cups" && !accept.includes("cups") && accept.includes("ruffles")) ||
-      (verdict === "ruffles" && !accept.includes("ruffles") && accept.includes("cups")),
+    netVerdict,
+    netAgrees: netVerdict !== null && accept.includes(netVerdict),
+    netOpposite: isOpposite(netVerdict, accept),
+    opposite: isOpposite(verdict, accept),
     fitted: fittingCases.test(evidence.id),
     beyondEveryHand: !someHandAgrees(check, evidence.stitch ?? "sc", accept),
   }
+}
+
+function isOpposite(verdict: Verdict | null, accept: readonly string[]): boolean {
+  return (
+    (verdict === "cups" && !accept.includes("cups") && accept.includes("ruffles")) ||
+    (verdict === "ruffles" && !accept.includes("ruffles") && accept.includes("cups"))
+  )
 }
 
 function someHandAgrees(

@@ -1,6 +1,7 @@
 // A motif laid out: the flat shape, the shape on the table, and what a maker wants to know of both.
 
 import { findCorners, type Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
 import { buildNet, type NetOptions } from "./build-net.ts"
 import { type FlatShape, heldStrain, layOutFlat } from "./lay-out-flat.ts"
@@ -40,7 +41,10 @@ export interface LaidOutShape extends ShapeVerdict {
   readonly mmPerUnit: number
 }
 
-/** @throws RoundwrightError `broken-motif`, `empty-round`, `net-too-large`, `not-positive` */
+/** Rounds that double reach stretches of ten; where more is asked for the rounds lie across one another. */
+const tangledStretch = 30
+
+/** @throws RoundwrightError `broken-motif`, `empty-round`, `net-too-large`, `not-positive`, `tangled` */
 export function layOut(motif: Motif, gauge: Gauge, options: LayOutOptions = {}): LaidOutShape {
   const material = options.material ?? usualMaterial
   const net = buildNet(motif, gauge, options)
@@ -57,15 +61,11 @@ export function layOut(motif: Motif, gauge: Gauge, options: LayOutOptions = {}):
   const misfits = roundMisfits(net, flat.xy)
   const unit = net.mmPerUnit
   const last = outlines.at(-1)!
+  const held = heldStrain(net, flat.xy, material)
+  const judged = judgeShape(motif, misfits, gatheredFullness(net, corners), lift, material, held)
+  requireUntangled(outlines, judged)
   return {
-    ...judgeShape(
-      motif,
-      misfits,
-      gatheredFullness(net, corners),
-      lift,
-      material,
-      heldStrain(net, flat.xy, material),
-    ),
+    ...judged,
     net,
     outline: inUnits(last, unit),
     acrossAfterRound: outlines.map((outline) => outline.acrossMm / unit),
@@ -76,6 +76,15 @@ export function layOut(motif: Motif, gauge: Gauge, options: LayOutOptions = {}):
     space,
     mmPerUnit: unit,
   }
+}
+
+function requireUntangled(outlines: readonly Outline[], judged: ShapeVerdict): void {
+  const turnedOver = outlines.findIndex(({ acrossMm }) => !(acrossMm > 0))
+  if (turnedOver < 0 && judged.blockingStretch <= tangledStretch) return
+  throw new RoundwrightError("tangled", "The rounds come to lie across one another.", {
+    hint: "Check that every round goes around the one before: the counts of some round may be far off.",
+    numbers: { round: turnedOver < 0 ? judged.blockingRound : turnedOver + 1 },
+  })
 }
 
 function inUnits(outline: Outline, unit: number): Outline {
