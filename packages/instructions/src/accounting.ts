@@ -13,6 +13,8 @@ export function leftOver(work: RoundWork, span: Span): Finding[] {
   if (edge.round < 0 || edge.size === 0) return []
   const state = usage(work)
   if (!state.any || state.complete) return []
+  const few = nearlyAllLeft(work, span)
+  if (few) return [few]
   const findings: Finding[] = []
   const runs = skipRuns(edge, state)
   const stitches = work.picked ? null : stitchesLeft(edge, state)
@@ -25,6 +27,29 @@ export function leftOver(work: RoundWork, span: Span): Finding[] {
     if (uneven) findings.push(uneven)
   }
   return findings
+}
+
+/** Fewest stitches below that make a round of one place an unfinished one. */
+const fewestForUnfinished = 6
+
+/** The whole round is worked into one place or two neighbours of many: its text stops short. */
+function nearlyAllLeft(work: RoundWork, span: Span): Finding | null {
+  const { edge } = work.main
+  const there = edge.cells.filter((cell) => cell.type === "stitch").length
+  if (there < fewestForUnfinished || work.others.size > 0 || work.joined) return null
+  const worked = new Set(
+    work.used
+      .filter((use) => use.edge === edge && use.use === "worked")
+      .map((use) => use.from % edge.size),
+  )
+  if (worked.size > 1) return null
+  return {
+    severity: "warning",
+    code: "stitches-left-over",
+    ...span,
+    message: `The round before has ${there} stitches; this round works into one place only and leaves the rest.`,
+    hint: "Look whether the text of the round is cut short.",
+  }
 }
 
 function leftFinding(work: RoundWork, span: Span, left: Left, what: "stitch" | "space"): Finding {

@@ -102,7 +102,10 @@ function afterGroup(words: Words, inner: readonly Step[], start: number): Step[]
     if (shared) return shared
     const place = atPlace(words) && words.text() !== "to" ? readPlace(words) : null
     if (place)
-      return [{ ...words.since(start), do: "group", steps: [{ ...repeat, body: inner }], place }]
+      return [
+        { ...words.since(start), do: "group", steps: [repeat], place },
+        ...furtherGroups(words, [repeat]),
+      ]
     words.attempt(() => readUntil(words))
     const ended = readBracketEnding(words, inner)
     return [ended ? { ...repeat, ...ended, end: words.lastEnd() } : repeat]

@@ -13,6 +13,7 @@ export type ChoiceName =
   | "several-in-several"
   | "skipped-chains"
   | "next-after-start"
+  | "bare-list"
 
 export type ChoiceValue = string
 

@@ -9,6 +9,7 @@ import type { Words } from "./words.ts"
 export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: number } | null {
   return words.attempt(() => {
     let chains: number | undefined
+    words.accept("to", "which", "that")
     const short = readShortCount(words)
     if (short) return short
     words.accept(
@@ -52,7 +53,8 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
       return withChains({ counts: false })
     }
     words.accept("always", "now", "also")
-    if (!words.accept("count", "counts", "counted", "counting", "stands", "equals", "is", "are"))
+    if (!words.accept("count", "counts", "counted", "counting", "stands", "equals", "is", "are") &&
+      !words.accept("stand", "represents", "acts"))
       return null
     words.accept("counted", "considered")
     words.accept("as", "for", "=")
@@ -116,8 +118,12 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
 /** "(first dc and ch-1)", "(= dc, ch 2)": what the chain stands for, without a verb. */
 function readShortCount(words: Words): { countsAs: CountsAs } | null {
   return words.attempt(() => {
-    if (!words.accept("first", "1st", "=", "equals", "stands", "for")) return null
-    words.accept("for")
+    if (
+      !words.accept("first", "1st", "=", "equals", "stands", "stand", "standing", "for", "serves") &&
+      !words.accept("represents", "represent", "replaces", "replace", "forms", "instead", "making")
+    )
+      return null
+    words.accept("for", "as", "of")
     words.accept("the")
     if (words.peek()?.type === "ordinal") words.at += 1
     words.accept("first", "1", "one", "a")

@@ -2,7 +2,7 @@
 
 import { gapIf } from "./gap-sides.ts"
 import { countedNext } from "./next-place-grammar.ts"
-import { readNoun } from "./nouns.ts"
+import { chainOfSize, readNoun } from "./nouns.ts"
 import type { Noun, Place } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
@@ -89,7 +89,7 @@ export function readEach(words: Words, start: number, between: boolean): Place |
     if (words.accept("rem", "remaining")) rest = true
     const noun = readNoun(words)
     if (!noun) break
-    nouns.push(gapIf(noun, between))
+    nouns.push(gapIf(chainOfSize(words, noun), between))
     const more = words.attempt(() => {
       if (!words.accept("and", "&", "or", "/")) return null
       words.accept("in")

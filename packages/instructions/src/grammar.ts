@@ -94,9 +94,11 @@ export function readSteps(words: Words, stops: (words: Words) => boolean): StepR
 /** "sc 1, inc 1; repeat around": all that was said, the start of the round left out. */
 function repeatAll(words: Words, steps: readonly Step[]): Step[] | null {
   return words.attempt(() => {
+    const opening = words.peek()
     words.at += 1
     words.accept("this", "these", "the")
     words.accept("sequence", "pattern", "steps")
+    const unmarked = acceptMissingMark(words)
     if (words.accept("[", "(", "{")) words.accept("]", ")", "}")
     const times = readTimes(words, true)
     if (!times || (times.kind === "until" && times.until.kind !== "around")) return null
@@ -107,11 +109,36 @@ function repeatAll(words: Words, steps: readonly Step[]): Step[] | null {
     if (first < 0) return null
     const body = steps.slice(first)
     const span = { start: body[0]!.start, end: words.lastEnd() }
+    if (unmarked && opening)
+      words.report({
+        severity: "warning",
+        code: "repeat-start-missing",
+        start: opening.start,
+        end: words.lastEnd(),
+        message:
+          "Where this repeat begins is not marked; it is taken from the first stitch of the round.",
+        hint: 'Put a "*" where the repeat begins.',
+      })
     return [
       ...steps.slice(0, first),
       { ...span, do: "repeat" as const, body, last: null, ending: null, times },
     ]
   })
+}
+
+/** "rep from *" where no asterisk stands before. */
+function acceptMissingMark(words: Words): boolean {
+  return (
+    words.attempt(() => {
+      if (!words.accept("from")) return null
+      const mark = words.text()
+      if (!/^\*+$/.test(mark)) return null
+      const open = words.tokens.slice(0, words.at - 1).some((token) => token.text === mark)
+      if (open) return null
+      words.at += 1
+      return true
+    }) !== null
+  )
 }
 
 /** First words of rules and fans, so that they are not looked for at every step. */
@@ -165,7 +192,7 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
 /** "ch 2, does not count as a stitch, ...", "ch 3 = first dc", "ch 3 to count as first dc": no bracket. */
 function readBareCount(words: Words): Step[] | null {
   if (
-    !/^(does|do|doesn't|don't|not|counts|count|counted|counting|=|for|to|-|as|is|will)$/.test(
+    !/^(does|do|doesn't|don't|not|counts|count|counted|counting|=|for|to|-|as|is|will|which|that|instead|standing)$/.test(
       words.text(),
     )
   )
@@ -203,8 +230,25 @@ function readPlaceFirst(words: Words, totals: StatedTotal[]): Step[] | null {
     )
     if (run.steps.length === 0) return null
     totals.push(...run.totals)
-    return [{ ...words.since(start), do: "group", steps: run.steps, place }]
+    let inside = run.steps.length
+    while (inside > 0 && closesRound(run.steps[inside - 1]!)) inside -= 1
+    if (inside === 0) return null
+    const group: Step = {
+      ...words.since(start),
+      do: "group",
+      steps: run.steps.slice(0, inside),
+      place,
+    }
+    return [group, ...run.steps.slice(inside)]
   })
+}
+
+/** The join after what goes into the ring is no part of it. */
+function closesRound(step: Step): boolean {
+  if (step.do === "join" || step.do === "turn") return true
+  if (step.do !== "slip") return false
+  const { place } = step
+  return place?.at === "made" || (place?.at === "next" && place.order === "first")
 }
 
 function startsClause(words: Words): boolean {

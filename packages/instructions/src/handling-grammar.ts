@@ -33,9 +33,9 @@ export function acceptClauseOf(words: Words): true | null {
 
 /** "mark first st", "place a marker in the last st", "move marker up as you go": to the end of the clause. */
 function acceptMarker(words: Words): boolean {
-  const verb = /^(place|put|use|move|mark|pm|insert|attach)$/.test(words.text())
+  const verb = /^(?:(?:plac|putt|us|mov|mark|insert|attach)ing|place|put|use|move|mark|pm|insert|attach)$/.test(words.text())
   if (!verb) return false
-  let marker = words.text() === "mark" || words.text() === "pm"
+  let marker = /^(?:mark|marking|pm)$/.test(words.text())
   for (let ahead = 1; ahead < 16; ahead++) {
     const text = words.text(ahead)
     if (/^(marker|markers|mark|pin)$/.test(text)) marker = true
@@ -105,6 +105,16 @@ function acceptTail(words: Words): boolean {
   )
 }
 
+/** "stuff the head firmly", "sew to body", "embroider a smile", "insert the eyes": to the end of the sentence. */
+function acceptSewing(words: Words): boolean {
+  const verb = words.text()
+  if (!/^(?:stuff|sew|sewing|embroider|block|press|steam|insert)$/.test(verb)) return false
+  if (verb === "insert" && /^(?:hook|the|your)$/.test(words.text(1)) && words.text(2) !== "eyes")
+    if (words.text(1) === "hook" || words.text(2) === "hook") return false
+  while (!words.done() && !/^[.;([]$/.test(words.text())) words.at += 1
+  return true
+}
+
 /** "using a 4 mm hook", "with a 5.5 mm (I) hook": the tool, told in passing. */
 function acceptTool(words: Words): true | null {
   if (!words.accept("with", "using", "use")) return null
@@ -124,6 +134,7 @@ function acceptTool(words: Words): true | null {
 
 /** "make a slip knot", "pull the ring closed", "draw the loop up tightly". */
 export function acceptHandling(words: Words): true | null {
+  if (acceptSewing(words)) return true
   if (acceptMeasure(words) || acceptTail(words) || acceptFold(words)) return true
   if (acceptMarker(words) || words.attempt(() => acceptTool(words))) return true
   words.accept("make", "start", "begin")

@@ -209,6 +209,7 @@ function blankMarkdown(source: SourceText): string {
   if (/[_`\\<>|#~-]/.test(text)) {
     text = text
       .replace(/^[ \t]*(?:```|~~~)[^\n\r]*$/gm, blank)
+      .replace(tableRow, tableRowAsRound)
       .replace(/[_`|]/g, " ")
       .replace(/\\(?=[*_#[\](){}.-])/g, " ")
       .replace(/^[ \t]*(?:>[ \t]?)+/gm, blank)
@@ -237,6 +238,18 @@ function blankMarkdown(source: SourceText): string {
       )
       .replace(/^[ \t]*\*{3,}[ \t]*$/gm, blank)
   return text
+}
+
+/** A row of a table of rounds: "| 3 | (1 sc, inc) x 6 | 18 |". */
+const tableRow = /^([ \t]*)\|([ \t]*\d{1,3}[ \t]*)\|([^\n\r]*)$/gm
+
+/** The number becomes a label, a last cell that is only a number the total. */
+function tableRowAsRound(_: string, lead: string, number: string, rest: string): string {
+  const total = rest.replace(
+    /\|([ \t]*\d{1,5}[ \t]*)\|([ \t]*)$/,
+    (_whole, count: string, tail: string) => `(${count})${tail}`,
+  )
+  return `${lead} ${number}:${total}`
 }
 
 function blank(found: string): string {

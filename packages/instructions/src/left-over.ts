@@ -79,7 +79,10 @@ export function unevenClose(work: RoundWork, runs: SkipRuns, span: Span): Findin
 
 /** Spaces of the sizes worked into that were left. */
 export function spacesLeft(edge: Edge, state: Usage): Left | null {
-  const runs = new Map<number, { size: number; used: boolean; tail: boolean }>()
+  const runs = new Map<
+    number,
+    { size: number; used: boolean; skipped: boolean; tail: boolean }
+  >()
   state.walk.forEach((index, k) => {
     const cell = edge.cells[index]
     const element = edge.elementAt(index)
@@ -87,14 +90,30 @@ export function spacesLeft(edge: Edge, state: Usage): Left | null {
     const entry = runs.get(cell.element) ?? {
       size: element.chains,
       used: false,
+      skipped: false,
       tail: k >= state.tailFrom,
     }
     if (state.marks[index] !== 0) entry.used = true
+    if (state.marks[index] === 2) entry.skipped = true
     runs.set(cell.element, entry)
   })
-  const sizes = new Map<number, { worked: number; tail: number; inside: number }>()
+  const sizes = new Map<
+    number,
+    { worked: number; tail: number; inside: number; skips: Set<number>; skipped: number }
+  >()
   for (const run of runs.values()) {
-    const entry = sizes.get(run.size) ?? { worked: 0, tail: 0, inside: 0 }
+    const entry = sizes.get(run.size) ?? {
+      worked: 0,
+      tail: 0,
+      inside: 0,
+      skips: new Set<number>(),
+      skipped: 0,
+    }
+    if (run.skipped) entry.skipped += 1
+    else if (run.used && entry.worked > 0) {
+      entry.skips.add(entry.skipped)
+      entry.skipped = 0
+    }
     if (run.used) entry.worked += 1
     else if (run.tail) entry.tail += 1
     else entry.inside += 1
@@ -102,6 +121,8 @@ export function spacesLeft(edge: Edge, state: Usage): Left | null {
   }
   for (const [size, entry] of sizes) {
     if (entry.worked < 2 || entry.tail === 0 || entry.inside > 0) continue
+    // "*ch 12, skip next loop, sc in next loop; ... ch 12; join": the last skip goes without saying.
+    if (entry.skips.size === 1 && entry.skips.has(entry.tail) && entry.skipped === 0) continue
     const there = entry.worked + entry.tail
     return { used: entry.worked, there, left: entry.tail, inside: false, name: `ch-${size} space` }
   }

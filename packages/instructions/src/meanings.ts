@@ -1,6 +1,6 @@
 // What a noun means on an edge that has nothing of that very name: the nearest that is there.
 
-import type { Edge } from "./edge.ts"
+import { type Edge, groupsInOnePlace } from "./edge.ts"
 import { findSite } from "./sites.ts"
 import type { Noun } from "./tree.ts"
 
@@ -32,6 +32,8 @@ export function meaningOf(edge: Edge, noun: Noun): Meaning {
       for (const wider of widerSpaces(noun))
         if (fits(edge, wider))
           return { noun: wider, stretched: sizeChanged(noun, wider) ? "size" : null, exists: true }
+      if (noun.size === undefined && allInGroups(edge))
+        return { noun: { what: "gap", betweenGroups: true }, stretched: null, exists: true }
       if (noun.size === undefined && fits(edge, { what: "gap" }))
         return { noun: { what: "gap" }, stretched: null, exists: true }
     }
@@ -59,6 +61,20 @@ export function meaningOf(edge: Edge, noun: Noun): Meaning {
       return { noun: { what: "space" }, stretched: null, exists: true }
     return { noun, stretched: null, exists: false }
   })
+}
+
+/** Fewest stitches of a group whose neighbours it is parted from by spaces. */
+const fewestInGroup = 3
+
+/** No chains, and every stitch one of several in its place: the only spaces are those between groups. */
+function allInGroups(edge: Edge): boolean {
+  if (edge.round < 0 || edge.cells.some((cell) => cell.type === "chain")) return false
+  const groups = groupsInOnePlace(edge, true)
+  return (
+    groups.length > 1 &&
+    groups.every((group) => group.cells.length >= fewestInGroup) &&
+    fits(edge, { what: "gap", betweenGroups: true })
+  )
 }
 
 function widerSpaces(noun: Noun): Noun[] {

@@ -1,7 +1,7 @@
 // "In next": "in next 2 sts", "in next ch-3 sp", "in any corner", "in last sc", "in next sc and hdc".
 
 import { gapIf } from "./gap-sides.ts"
-import { readNoun } from "./nouns.ts"
+import { chainOfSize, readNoun } from "./nouns.ts"
 import { readPicked } from "./picked-place-grammar.ts"
 import { readKind } from "./stitch-grammar.ts"
 import type { Noun, Place } from "./tree.ts"
@@ -91,7 +91,8 @@ export function countedNext(words: Words, start: number, between: boolean): Plac
     words.at += 1
   }
   words.accept("consecutive", "adjacent", "more")
-  const noun = readNoun(words)
+  const named = readNoun(words)
+  const noun = named && count === 1 ? chainOfSize(words, named) : named
   if (!noun) {
     if (count > 1) return { ...words.since(start), at: "next", noun: { what: "stitch" }, count }
     // "in next" alone: the next stitch.

@@ -72,6 +72,10 @@ function readPlainNoun(words: Words): Noun | null {
   }
   if (word === "v" && words.text(1) === "-" && stitchWord.test(words.text(2))) {
     words.at += 3
+    if (isChain(words.text())) {
+      const inner = readChainNoun(words)
+      if (inner?.what === "space") return { ...inner, middle: true }
+    }
     if (spaceWords.test(words.text())) {
       words.at += 1
       return { what: "space" }
@@ -174,8 +178,8 @@ function readSizeAfter(words: Words): number | null {
 function afterSpace(words: Words): Noun {
   const found = words.attempt((): Noun | null => {
     if (words.accept("between", "betw")) {
-      words.accept("the")
-      words.accept("next")
+      words.accept("the", "any", "each", "every")
+      words.accept("next", "two", "of")
       if (words.isNumber() && words.text(1) !== "-") words.at += 1
       const first = readPlainNoun(words)
       if (!first) return null
@@ -216,6 +220,18 @@ function afterSpace(words: Words): Noun {
   if (middle) return { what: "space", middle: true }
   const size = readSizeAfter(words)
   return size === null ? { what: "space" } : { what: "space", size }
+}
+
+/** "every chain of 3": the space, where no place inside it is asked for. */
+export function chainOfSize(words: Words, noun: Noun): Noun {
+  if (noun.what !== "chain") return noun
+  const size = words.attempt(() => {
+    if (!words.accept("of") || !words.isNumber()) return null
+    const count = words.value()
+    words.at += 1
+    return /^[,;.:*)\]]?$/.test(words.text()) ? count : null
+  })
+  return size === null ? noun : { what: "space", size }
 }
 
 /** "3-dc group", "9-dc scallop", "petal", "group of 3 dc". */

@@ -78,35 +78,81 @@ function withChainsBetween(steps: readonly Step[]): Step[] {
   return result
 }
 
-/** "3 dc, ch 2, 3 dc in next sp": alike before and after the chains, so all of it goes there. */
+/**
+ * "3 dc, ch 2, 3 dc in next sp", "sc, hdc, dc, hdc, sc in next sp": the same forwards and backwards, so all of
+ * it goes there; "1 dc, 3 tr, 1 dc in every loop": what goes into each of several is the whole list.
+ */
 function withBareGroups(steps: readonly Step[]): Step[] {
   const result: Step[] = []
   for (const step of steps) {
-    const chain = result[result.length - 1]
-    const first = result[result.length - 2]
-    if (
-      step.do === "work" &&
-      step.place &&
-      isOnePlace(step.place) &&
-      chain?.do === "chain" &&
-      first?.do === "work" &&
-      !first.place &&
-      !first.even &&
-      first.count === step.count &&
-      first.stitch.kind.basic === step.stitch.kind.basic &&
-      !first.legs
-    ) {
-      const last: Step = { ...step, place: null }
-      result.splice(-2, 2, {
-        start: first.start,
-        end: step.end,
-        do: "group",
-        steps: [first, chain, last],
-        place: step.place,
-      })
-    } else result.push(step)
+    const from = step.do === "work" && step.place ? listBefore(result, step) : null
+    const first = from === null ? undefined : result[from]
+    if (step.do !== "work" || !step.place || from === null || !first) {
+      result.push(step)
+      continue
+    }
+    const inner = [...result.slice(from), { ...step, place: null }]
+    result.splice(from, result.length - from, {
+      start: first.start,
+      end: step.end,
+      do: "group",
+      steps: inner,
+      place: step.place,
+      loose: true,
+    })
   }
   return result
+}
+
+/** Where the list that ends in a placed stitch begins; null when that stitch stands alone. */
+function listBefore(before: readonly Step[], last: Extract<Step, { do: "work" }>): number | null {
+  const { place } = last
+  if (!place || !isOnePlace(place)) return null
+  let from = before.length
+  while (from > 0 && isListed(before[from - 1]!)) from -= 1
+  const inEach =
+    place.at === "each" &&
+    place.every === undefined &&
+    place.pick === undefined &&
+    place.nouns.every((noun) => noun.what === "space" || noun.what === "corner")
+  if (inEach) {
+    while (from < before.length && before[from]!.do === "chain") from += 1
+    return from < before.length ? from : null
+  }
+  // The longest stretch that reads the same both ways.
+  for (let start = from; start < before.length; start++)
+    if (before[start]!.do === "work" && isPalindrome([...before.slice(start), last])) return start
+  return null
+}
+
+/** A stitch or a run of chains with no place of its own. */
+function isListed(step: Step): boolean {
+  if (step.do === "chain") return !step.place && !step.between && !step.countsAs
+  return (
+    step.do === "work" &&
+    !step.place &&
+    !step.even &&
+    !step.legs &&
+    !step.stitch.tog &&
+    step.doubled === undefined &&
+    step.between === undefined
+  )
+}
+
+function isPalindrome(steps: readonly Step[]): boolean {
+  if (steps.length < 3) return false
+  return steps.every((step, i) => alikeInList(step, steps[steps.length - 1 - i]!))
+}
+
+function alikeInList(a: Step, b: Step): boolean {
+  if (a.do === "chain") return b.do === "chain" && a.chains === b.chains
+  return (
+    a.do === "work" &&
+    b.do === "work" &&
+    a.count === b.count &&
+    a.stitch.kind.basic === b.stitch.kind.basic &&
+    a.stitch.shape === b.stitch.shape
+  )
 }
 
 function isOnePlace(place: Place): boolean {

@@ -65,7 +65,20 @@ export function closesSpace(work: RoundWork, step: Extract<Step, { do: "work" }>
     work.startPassed &&
     meaningOf(work.main.edge, place.noun).stretched !== null
   if (!onSlip && !onStart && !onFirst && !onClosing) return false
+  if (onFirst && !onSlip && (mostlyUnused(work) || beginsRepeat(work.allSteps, step))) return false
   return closeWith(work, step)
+}
+
+/** "*dc in first st, ch 3, miss 1; rep": what begins a repeat closes nothing. */
+function beginsRepeat(steps: readonly Step[], step: Step): boolean {
+  return steps.some(
+    (one) => one.do === "repeat" && (one.body[0] === step || beginsRepeat(one.body, step)),
+  )
+}
+
+/** More than half of the round before is still to be worked into. */
+function mostlyUnused(work: RoundWork): boolean {
+  return work.end - work.main.at > work.main.edge.size / 2
 }
 
 function closeWith(work: RoundWork, step: Extract<Step, { do: "work" }>): boolean {

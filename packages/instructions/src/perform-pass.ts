@@ -4,6 +4,7 @@
 import { boundaryOf } from "./boundaries.ts"
 import { groupsFor } from "./groups.ts"
 import { fillSite, perform } from "./perform.ts"
+import { fits } from "./meanings.ts"
 import { performWork } from "./perform-work.ts"
 import { CannotWork, type Position, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
@@ -102,6 +103,7 @@ export function passAround(work: RoundWork, cases: readonly Filling[]): void {
   for (const step of cases) {
     const place = step.place as Each
     const one = alone(step)
+    if (isSideOfNone(position, place)) continue
     const all = sitesOf(work, position, place, boundary, place)
     if (all.length === 0) throw nothingLeft(place)
     const every = place.every ?? 1
@@ -118,6 +120,17 @@ export function passAround(work: RoundWork, cases: readonly Filling[]): void {
     fill(work, step, site, position)
   }
   position.at = Math.max(position.at, boundary)
+}
+
+/** "3 dc in each side sp" where all spaces are corners yet: there are none to fill. */
+function isSideOfNone(position: Position, place: Each): boolean {
+  const { edge } = position
+  return (
+    edge.round >= 0 &&
+    place.nouns.every((noun) => noun.what === "space" && noun.side === true) &&
+    !place.nouns.some((noun) => fits(edge, noun)) &&
+    fits(edge, { what: "space", corner: true })
+  )
 }
 
 /** The step as worked into one place found for it. */

@@ -40,7 +40,9 @@ export function workStartChain(
     work.addChains(step.chains, step)
     return
   }
-  const known = step.countsAs ?? statedForAll(work, step)
+  const even = startsEvenRound(steps.slice(i + 1))
+  const known =
+    step.countsAs ?? statedForAll(work, step) ?? (even ? undefined : saidBefore(work, step))
   const gathered = following?.do === "work" && following.stitch.kind.gathered !== undefined
   if (known?.tog && gathered) {
     workFirstLeg(work, step)
@@ -58,7 +60,7 @@ export function workStartChain(
     standsFor(work, step, known)
     return
   }
-  const usual = startsEvenRound(steps.slice(i + 1))
+  const usual = even
     ? "does-not-count"
     : usualMeaning(work, step, steps[i + 1])
   const meanings = (["counts", "does-not-count", "edge"] as const).filter((meaning) =>
@@ -80,6 +82,17 @@ function statedForAll(work: RoundWork, step: ChainStep): CountsAs | undefined {
   const stated = work.shared.startCounts.get(step.chains) ?? work.shared.startCounts.get(0)
   if (!stated || basic === null) return stated
   return stated
+}
+
+/** What an earlier round said of as many chains, where this round's stitch and join do not speak against it. */
+function saidBefore(work: RoundWork, step: ChainStep): CountsAs | undefined {
+  const said = work.shared.saidCounts.get(step.chains)
+  if (!said || step.chains < 2) return undefined
+  const join = joinIn(work.allSteps)
+  if (!said.counts) return join === "chain" ? undefined : said
+  if (join === "stitch" || said.kind?.basic !== mainAfter(work, step)) return undefined
+  if (said.chains !== undefined && !makesChains(work.allSteps, said.chains)) return undefined
+  return said
 }
 
 function possible(step: ChainStep, meaning: string): boolean {

@@ -177,6 +177,17 @@ function samePlace(work: RoundWork, place: Extract<Place, { at: "same" }>): Anch
   return site.anchor
 }
 
+/** The hook stands in a space it was led to, and nothing has been made yet. */
+function startsInSpace(work: RoundWork): boolean {
+  return (
+    work.used.some((use) => use.use === "slipped") &&
+    work.elements.length === 0 &&
+    work.repeatDepth === 0 &&
+    !work.startTaken &&
+    work.startSite?.anchor.at === "space"
+  )
+}
+
 /** Stitches with no place said: into the group's place, the ring, or one in each of the next. */
 function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): void {
   if (work.own && work.own.next >= 0) {
@@ -189,6 +200,14 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
   }
   if (work.main.edge.round < 0) {
     makeAt(work, step, [[{ at: "centre" }]], null)
+    return
+  }
+  if (startsInSpace(work)) {
+    // "Join in any ch-1 sp. Beg cluster, ch 2, ...": into the space the yarn was joined in.
+    work.use(work.main, work.startSite!, "worked")
+    work.main.at = Math.max(work.main.at, work.startSite!.to)
+    work.current = work.startSite
+    makeAt(work, step, [[work.startSite!.anchor]], null)
     return
   }
   const { stitch } = step

@@ -44,7 +44,7 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
       performSkip(work, step)
       return
     case "slip":
-      performSlip(work, step, i === steps.length - 1)
+      performSlip(work, step, steps.slice(i + 1).every(saysNoWork))
       return
     case "attach":
       if (work.elements.length === 0 && step.place) move(work, step.place, true)
@@ -73,6 +73,11 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
     default:
       return
   }
+}
+
+/** What may follow the slip stitch that joins a round. */
+function saysNoWork(step: Step): boolean {
+  return step.do === "turn" || step.do === "mode" || step.do === "note-counts" || step.do === "join"
 }
 
 function makeChains(
@@ -158,6 +163,12 @@ function makePicot(work: RoundWork, step: Extract<Step, { do: "picot" }>): void 
 
 function performGroup(work: RoundWork, step: Extract<Step, { do: "group" }>): void {
   const { place } = step
+  if (step.loose && work.choices.take("bare-list", ["together", "apart"]) === "apart") {
+    const last = step.steps[step.steps.length - 1]
+    perform(work, step.steps.slice(0, -1))
+    if (last?.do === "work") performWork(work, { ...last, place })
+    return
+  }
   if (place.at === "own-chain") {
     work.own = turnBack(work, place.skip, place)
     perform(work, step.steps)

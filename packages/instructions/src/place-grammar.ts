@@ -58,6 +58,7 @@ type Details = {
 /** A place whose preposition has been read or is implied. */
 export function readTarget(words: Words, start: number, preposition: string): Place | null {
   const details: Details = {}
+  acceptTopOf(words)
   readLoopWords(words, details)
   if (words.acceptAll("post", "of") || words.acceptAll("the", "post", "of"))
     details.post = details.post ?? "front"
@@ -69,6 +70,16 @@ export function readTarget(words: Words, start: number, preposition: string): Pl
     return null
   }
   return { ...bare, ...details }
+}
+
+/** "in top of next puff": every stitch is worked into its top. */
+function acceptTopOf(words: Words): void {
+  words.attempt(() => {
+    words.accept("the")
+    if (!words.accept("top", "tops") || !words.accept("of")) return null
+    words.accept("the")
+    return /^(?:next|each|every|any|same|following|both)$/.test(words.text()) ? true : null
+  })
 }
 
 function readLoopWords(words: Words, details: Details): void {

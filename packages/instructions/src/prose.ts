@@ -31,6 +31,10 @@ const ringSentence =
 const closedChains =
   /^\s*(?:make\s+|work\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)\b[^.\n]{0,60}\b(?:join|sl\s*st|ss|slip)\b/i
 
+/** A line of nothing but chains: what the first round is worked on. */
+const onlyChains =
+  /^\s*(?:(?:with|using|in)\s+[\w ]{1,24}[,:]\s*)?(?:make\s+|work\s+|begin\s+with\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)(?:\s+(?:loosely|sts?|stitches))*\s*\.?\s*$/i
+
 export function readProse(layout: PatternText, terms: Terms): ProseFound {
   const startCounts = new Map<number, CountsAs>()
   const locals = new Map<string, LocalStitch>()
@@ -47,7 +51,7 @@ export function readProse(layout: PatternText, terms: Terms): ProseFound {
     const text = layout.clean.slice(line.start, line.end)
     if (text.trim() === "" || text.length > 4000) continue
     if (readStartCounts(text, line.start, layout.clean, terms, startCounts)) continue
-    if (line.start < firstRound && (ringSentence.test(text) || closedChains.test(text))) {
+    if (line.start < firstRound && (ringSentence.test(text) || closedChains.test(text) || onlyChains.test(text))) {
       const steps = stepsOf(layout.clean, line, terms, locals)
       if (steps.some((step) => step.do === "ring" || step.do === "join" || step.do === "chain")) {
         foundation = [...foundation, ...steps]

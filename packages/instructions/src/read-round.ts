@@ -138,6 +138,7 @@ function tryReading(
     round,
     { count: work.mainRepeats, after: work.madeBeforeRepeat },
     tree.totals,
+    shared.rounds[index - 1],
   )
   const left = leftOver(work, request.span)
   const own =

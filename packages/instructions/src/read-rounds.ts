@@ -51,6 +51,7 @@ export function readRounds(
     centre: null,
     stepsLeft: mostStepsPerText,
     startCounts: prose.startCounts,
+    saidCounts: new Map(),
   }
   const trees = new Map<number, RoundTree>()
   const progress: Progress = { centre: { kind: "adjustable-ring" }, motif: [], readings: [] }
@@ -218,6 +219,7 @@ export function readRounds(
         })
       } else lost = true
     }
+    rememberCounts(tree.steps, shared)
     findings.push(...own)
     const counts = round ? countRound(round) : null
     const troubled = own.some((finding) => finding.severity !== "note")
@@ -236,6 +238,16 @@ export function readRounds(
     })
   }
   return progress
+}
+
+/** "Ch 3 (counts as dc)" said once holds for a later start of as many chains. */
+function rememberCounts(steps: readonly Step[], shared: Shared): void {
+  const first = steps.find(
+    (step) => step.do === "chain" || step.do === "group" || step.do === "work" || step.do === "repeat",
+  )
+  if (first?.do === "group") return rememberCounts(first.steps, shared)
+  if (first?.do !== "chain" || !first.countsAs || first.countsAs.tog) return
+  if (first.countsAs.space === undefined) shared.saidCounts.set(first.chains, first.countsAs)
 }
 
 /** What counts come to with words left out says nothing: the words are the problem. */

@@ -1,8 +1,8 @@
 // Repeats marked by asterisks or daggers: "*...; rep from * around", "*...* 5 times", "ending last
 // rep at **", "omitting last sc", "ending last rep with ch 2, dc in first sc".
 
-import { isRepeatWord, readSteps } from "./grammar.ts"
-import { readEnding } from "./repeat-ending-grammar.ts"
+import { isRepeatWord, readSteps, type StepRun } from "./grammar.ts"
+import { type Ending, readEnding } from "./repeat-ending-grammar.ts"
 import type { StatedTotal, Step, Times } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
@@ -24,9 +24,12 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
     words.at += 1
     words.accept(",", ";", ".")
   }
+  let said: "reference" | "word" | null = null
+  let upToMark = false
   if (isRepeatWord(words.text())) {
     words.at += 1
-    acceptBackReference(words)
+    said = acceptBackReference(words) ? "reference" : "word"
+    upToMark = acceptUpToMark(words)
   } else if (!closedByMark) {
     const span = { start: opening.start, end: opening.end }
     words.report({
@@ -39,7 +42,7 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
     return [...run.steps]
   }
   const times =
-    readTimes(words, !closedByMark) ??
+    readRepeatTimes(words, closedByMark, said) ??
     (closedByMark && run.steps.length > 0
       ? null
       : { kind: "until" as const, until: { kind: "around" as const } })
@@ -56,7 +59,8 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
       },
     ]
   }
-  const ending = readEnding(words, run)
+  if (upToMark && run.markAt !== null) return upTo(words, run, start, times)
+  const ending = readOnceMore(words, run) ?? readEnding(words, run)
   const closing = ending.last ? ending.last[ending.last.length - 1] : undefined
   if (
     ending.last &&
@@ -94,6 +98,65 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
   ]
 }
 
+/** How often, after the closing mark or "rep from *"; said of a stretch just closed, "5 times" may count it. */
+function readRepeatTimes(
+  words: Words,
+  closedByMark: boolean,
+  said: "reference" | "word" | null,
+): Times | null {
+  if (!closedByMark || said === "reference") return readTimes(words, true)
+  if (said === null) return readTimes(words, false)
+  const times = readTimes(words, true)
+  return times?.kind === "more" && times.plain ? { ...times, ofBracket: true } : times
+}
+
+/** "rep from * to ** twice more": what stands before the second mark, so often again. */
+function upTo(words: Words, run: StepRun, start: number, times: Times): Step[] {
+  const span = words.since(start)
+  const marked = run.steps.slice(0, run.markAt ?? run.steps.length)
+  if (marked.length === run.steps.length || times.kind === "until")
+    return [{ ...span, do: "repeat", body: run.steps, last: null, ending: null, times }]
+  const again: Times = { kind: "total", count: times.count }
+  return [
+    ...run.steps,
+    { ...span, do: "repeat", body: marked, last: null, ending: null, times: again },
+  ]
+}
+
+function acceptUpToMark(words: Words): boolean {
+  return (
+    words.attempt(() => {
+      if (!words.accept("to", "until", "and")) return null
+      if (!isMark(words.text())) return null
+      words.at += 1
+      return true
+    }) !== null
+  )
+}
+
+/** "rep from * twice more, then from * to ** once": the last time goes only so far. */
+function readOnceMore(words: Words, run: StepRun): Ending | null {
+  if (run.markAt === null) return null
+  return words.attempt((): Ending | null => {
+    words.accept(",", ";", ".")
+    words.accept("and", "ending", "end")
+    words.accept("then", "with", "by")
+    if (isRepeatWord(words.text()) || /^(?:work|working|repeating)$/.test(words.text()))
+      words.at += 1
+    words.accept("from", "between")
+    if (!isMark(words.text())) return null
+    words.at += 1
+    if (!acceptUpToMark(words)) return null
+    words.accept("once", "again")
+    words.accept("more", "again")
+    return { last: run.steps.slice(0, run.markAt ?? 0), how: "follows" }
+  })
+}
+
+function isMark(text: string): boolean {
+  return /^\*+$/.test(text) || /^[\u2020\u2021]+$/.test(text)
+}
+
 function endsHere(words: Words, mark: string): boolean {
   if (words.text() === mark) return true
   if (!isRepeatWord(words.text())) return false
@@ -110,7 +173,9 @@ function endsHere(words: Words, mark: string): boolean {
   )
 }
 
-function acceptBackReference(words: Words): void {
+/** "from *", "from * to *", "between *'s"; true when a mark is named. */
+function acceptBackReference(words: Words): boolean {
+  let named = false
   words.accept("instructions", "the", "section", "directions", "pattern", "sequence")
   words.accept("between", "from", "within")
   words.accept("the", "first")
@@ -122,11 +187,13 @@ function acceptBackReference(words: Words): void {
   ) {
     // "from * to *" and "between * and *" name the marks again; "to **" may be an end mark, read below.
     if ((words.text() === "to" || words.text() === "and") && words.text(1) !== "*") break
+    named = true
     words.at += 1
     // "between *'s"
     if (words.text() === "'" && words.text(1) === "s") words.at += 2
     else words.accept("s")
   }
+  return named
 }
 
 /** "5 more times", "3 times", "twice", "x 4", "around", "to last 2 sts"; null when nothing is said. */

@@ -35,6 +35,8 @@ export interface Shared {
   stepsLeft: number
   /** Said once for the whole pattern: whether starting chains count, by their chains (0 for all). */
   readonly startCounts: ReadonlyMap<number, CountsAs>
+  /** What earlier rounds said of their own starting chain, by its number of chains. */
+  readonly saidCounts: Map<number, CountsAs>
 }
 
 export interface Mark {

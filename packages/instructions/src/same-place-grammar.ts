@@ -62,6 +62,8 @@ export function readSame(words: Words, start: number): Place | null {
     words.accept("join", "joined", "joining", "sl", "slip", "beg", "previous", "prev")
     words.accept("st", "stitch", "ch", "chain", "sts")
     readNoun(words)
+    words.accept("just", "last")
+    words.accept("made", "worked", "completed")
     return true
   })
   if (

@@ -1,11 +1,16 @@
-// "Sl st to corner sp; ch 3, 2 dc, ch 3, 3 dc in same sp": without brackets, and all of it goes into the
-// space the slip stitch led to.
+// "Sl st to corner sp; ch 3, 2 dc, ch 3, 3 dc in same sp", "join in any ch-3 sp, ch 3, 2 dc, ch 3, 3 dc in
+// same sp": without brackets, and all of it goes into the space the slip stitch or the join led to.
 
 import type { Place, Step } from "./tree.ts"
 
 /** Stitches between the starting chain and the "in same sp" that follows them, gathered into that space. */
 export function intoSameSpace(steps: readonly Step[]): readonly Step[] {
-  const slip = steps.findIndex((step) => step.do === "slip" && leadsToSpace(step.place))
+  const start = steps.findIndex((step) => step.do === "chain")
+  const leading = steps[start - 1]
+  const slip =
+    (leading?.do === "slip" || leading?.do === "attach") && leadsToSpace(leading.place)
+      ? start - 1
+      : -1
   const first = slip + 2
   if (slip < 0 || steps[slip + 1]?.do !== "chain") return steps
   let end = first
@@ -25,7 +30,7 @@ export function intoSameSpace(steps: readonly Step[]): readonly Step[] {
 }
 
 function leadsToSpace(place: Place | null): boolean {
-  return place?.at === "next" && (place.noun.what === "space" || place.noun.what === "corner")
+  return place?.at === "next" && /^(?:space|corner|gap)$/.test(place.noun.what)
 }
 
 function isUnplaced(step: Step | undefined): boolean {

@@ -2,6 +2,7 @@
 // multiplication signs become their plain forms, one unit for one, so that offsets stay the same.
 
 import type { Place } from "@roundwright/numerics"
+import { table } from "./table.ts"
 
 export interface SourceText {
   readonly original: string
@@ -53,10 +54,53 @@ const plainForms: Readonly<Record<string, string>> = {
   "\uff0c": ",",
 }
 
+/** Characters that saved web pages write as names; others by number. */
+const entities: Readonly<Record<string, string>> = table({
+  nbsp: " ",
+  ensp: " ",
+  emsp: " ",
+  thinsp: " ",
+  amp: "&",
+  quot: '"',
+  apos: "'",
+  lsquo: "'",
+  rsquo: "'",
+  ldquo: '"',
+  rdquo: '"',
+  ndash: "-",
+  mdash: "-",
+  minus: "-",
+  shy: " ",
+  times: "x",
+  hellip: ".",
+  bull: "-",
+  middot: "-",
+  ast: "*",
+  dagger: "\u2020",
+  Dagger: "\u2021",
+  frac12: "\u00bd",
+  frac14: "\u00bc",
+  frac34: "\u00be",
+  lt: "<",
+  gt: ">",
+})
+
+/** The character an entity stands for and blanks after it, so that it takes up as much room. */
+function plainEntity(found: string, name: string): string {
+  let plain = entities[name]
+  if (name.startsWith("#")) {
+    const code = /^#x/i.test(name) ? Number.parseInt(name.slice(2), 16) : Number(name.slice(1))
+    const character = code >= 32 && code < 0xd800 ? String.fromCharCode(code) : " "
+    plain = plainForms[character] ?? character
+  }
+  return plain === undefined ? found : plain.padEnd(found.length)
+}
+
 const toReplace = new RegExp(`[${Object.keys(plainForms).join("")}]`, "g")
 
 export function readSource(original: string): SourceText {
   const plain = original
+    .replace(/&(#\d{1,5}|#x[\da-f]{1,4}|[a-z]{2,6}\d{0,2});/gi, plainEntity)
     .replace(toReplace, (found) => plainForms[found] ?? found)
     .replace(/(?<=[a-z])\(s\)/g, "   ")
   const lineStarts = [0]

@@ -16,7 +16,7 @@ export interface Token {
 }
 
 const pattern =
-  /(\d+)(st|nd|rd|th|(?<=[23])d(?!\.))(?!\p{L})|(\d+(?:\.\d+)?)|((?:[a-z]\.){2,}(?:[a-z](?!\p{L}))?|(?:h|d|q|tr)\.tr(?!\p{L})|[a-z]\.[a-z](?!\p{L})|\p{L}+(?:\d+(?:tog|together))?(?:'[a-z]+)?)|(\*+)|([\u2020\u2021]+)|(\S)/giuy
+  /(\d+)(st|nd|rd|th|(?<=[23])d(?!\.))(?!\p{L})|(\d+(?:\.\d+)?)|((?:[sdht]\. ){1,2}c(?!\p{L})\.?|s\. s(?!\p{L})\.?|(?:[a-z]\.){2,}(?:[a-z](?!\p{L}))?|(?:h|d|q|tr)\.tr(?!\p{L})|[a-z]\.[a-z](?!\p{L})|\p{L}+(?:\d+(?:tog|together))?(?:'[a-z]+)?)|(\*+)|([\u2020\u2021]+)|(\S)/giuy
 
 const vulgarFractions: Readonly<Record<string, number>> = table({
   "\u00bd": 0.5,
@@ -87,6 +87,19 @@ export function tokenise(text: string, start: number, end: number): Token[] {
       at += 1
       continue
     }
+    if (/^w\/(?!\p{L}{0,1}o\b)/iu.test(found.input.slice(at, at + 4))) {
+      // "join w/ sl st"
+      tokens.push({
+        type: "word",
+        text: "with",
+        value: Number.NaN,
+        start: at,
+        end: Math.min(end, at + 2),
+        spaced: true,
+      })
+      at += 2
+      continue
+    }
     const spaced = at > start && /\s/.test(text.charAt(at - 1))
     const stop = Math.min(end, at + found[0].length)
     const token = tokenOf(found, at, stop, spaced)
@@ -138,7 +151,7 @@ function tokenOf(found: RegExpExecArray, start: number, end: number, spaced: boo
   if (found[3] !== undefined)
     return { type: "number", text: found[3], value: Number(found[3]), ...base }
   if (found[4] !== undefined) {
-    const said = found[4].toLowerCase().replaceAll(".", "")
+    const said = found[4].toLowerCase().replace(/[. ]/g, "")
     const text = shortWords[said] ?? said
     const number = numberWords[text]
     if (number !== undefined) return { type: "number", text, value: number, ...base }

@@ -21,6 +21,8 @@ const wordsOf: Readonly<Record<string, string>> = {
   "chains-are-stitches:no": "chains are passed over",
   "over-earlier:below": '"over" means the stitches of the round before',
   "over-earlier:earlier": '"over" means the stitches under the round before',
+  "bare-list:apart": "the stitches before the last go one into each",
+  "bare-list:together": "the whole list goes into one place",
   "several-in-several:one-each": "one stitch goes into each of the places",
   "skipped-chains:count": "the chains skipped at the start count as a stitch",
   "skipped-chains:do-not-count": "the chains skipped at the start do not count as a stitch",

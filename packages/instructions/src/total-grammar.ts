@@ -51,6 +51,7 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
     let firm = true
     let range: "between" | "or" | undefined
     let ranged = true
+    let more = false
     while (
       words.accept(
         "you",
@@ -80,7 +81,10 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
     while (!words.done() && words.text() !== close) {
       if (close === null && (words.text() === "." || words.text() === ";") && items.length > 0)
         break
-      if (words.text() === "+" && items.length === 0) firm = false
+      if (words.text() === "+" && items.length === 0) {
+        firm = false
+        more = true
+      }
       if (separators.has(words.text())) {
         words.at += 1
         continue
@@ -107,7 +111,13 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
       words.at += 1
     }
     if (items.length === 0) return null
-    return { ...words.since(start), items, firm, ...(range && items.length === 2 ? { range } : {}) }
+    return {
+      ...words.since(start),
+      items,
+      firm,
+      ...(range && items.length === 2 ? { range } : {}),
+      ...(more && items.length === 1 ? { more: true as const } : {}),
+    }
   })
 }
 

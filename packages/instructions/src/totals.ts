@@ -42,10 +42,12 @@ export function compareTotals(
   round: Round,
   mainRepeats: Repeats,
   totals: readonly StatedTotal[],
+  before?: Round,
 ): Comparison {
   const firm = totals.filter((total) => total.firm)
   if (firm.length === 0) {
     const soft = totals[0]
+    if (soft?.more && before) return compareGrowth(round, before, soft)
     const outside = soft?.range ? outsideRange(round, mainRepeats, soft) : null
     if (outside) return { stated: null, agrees: false, differing: [outside], findings: [] }
     const findings: Finding[] = soft
@@ -101,6 +103,16 @@ export function compareTotals(
     } else differing.push({ item, stated, ours: ours.count })
   }
   return { stated: mainFigure(items), agrees: differing.length === 0, differing, findings }
+}
+
+/** "(+12 dc)": the round against the one before. */
+function compareGrowth(round: Round, before: Round, total: StatedTotal): Comparison {
+  const item = total.items[0]!
+  const below = countsOf(before).stitches
+  const wanted = below + item.count
+  const ours = countsOf(round).stitches
+  if (ours === wanted) return { stated: wanted, agrees: true, differing: [], findings: [] }
+  return { stated: wanted, agrees: false, differing: [{ item, stated: wanted, ours }], findings: [] }
 }
 
 /** Our count, when it is neither of two figures nor between them. */

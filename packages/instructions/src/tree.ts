@@ -178,7 +178,13 @@ export type Step =
       /** Legs spelled out: how many in which place. */
       readonly legs?: readonly { readonly count: number; readonly place: Place }[]
     })
-  | (Span & { readonly do: "group"; readonly steps: readonly Step[]; readonly place: Place })
+  | (Span & {
+      readonly do: "group"
+      readonly steps: readonly Step[]
+      readonly place: Place
+      /** No bracket holds it together: its steps before the last may go one by one instead. */
+      readonly loose?: true
+    })
   | (Span & {
       readonly do: "chain"
       readonly chains: number
@@ -264,6 +270,8 @@ export interface StatedTotal extends Span {
   readonly firm: boolean
   /** "between 96 and 104", "14 or 15": not firm, but ours must be one of these. */
   readonly range?: "between" | "or"
+  /** "+12 dc": so many more than the round before. */
+  readonly more?: true
 }
 
 export interface RoundTree {

@@ -11,8 +11,15 @@ export function readUntil(words: Words): Until | null {
     words.accept("the")
     words.accept("way")
     if (words.accept("around", "round", "across")) {
-      words.accept("to", "until") && words.accept("end", "join", "beg", "beginning")
-      return { kind: "around" }
+      const whole = words.attempt(() => {
+        if (!words.accept("to", "until")) return null
+        words.accept("the")
+        return words.accept("end", "join", "beg", "beginning") ? true : null
+      })
+      if (whole || !/^(?:to|until|till)$/.test(words.text())) {
+        words.accept("to", "until")
+        return { kind: "around" }
+      }
     }
     if (words.accept("along", "on")) {
       words.accept("each", "every", "the", "all")

@@ -11,7 +11,8 @@ const ignored = new Set(
     "lilac turquoise gold silver dark light drab ecru natural main contrast contrasting mc cc bo new alternating two " +
     "rs ws right side wrong facing round rnd row beg beginning start starting first only both too again total " +
     "through throughout counts next strand hook always usual needed desired optional invisible tapestry loosely firmly " +
-    "evenly stretch measure slip-knot knot note nb completed complete done finished finishing if unless wanted"
+    "evenly stretch measure slip-knot knot note nb completed complete done finished finishing if unless wanted " +
+    "stuff stuffing stuffed fiberfill fibrefill polyfill filling lightly well fo"
   ).split(" "),
 )
 

@@ -1,13 +1,14 @@
 // Stitches: "3 dc in next st", "dc in next 3 sts", "2 sc in each st around", "dc3tog over next 3 dc",
 // "36 sc evenly, increasing 6", "1 dark sc and 1 light sc in next sc".
 
+import { readBracket } from "./bracket-grammar.ts"
 import { readEven, readGrowth, readWholeRound } from "./even-grammar.ts"
 import { readPlace, readTarget } from "./place-grammar.ts"
 import { readLocal } from "./shell-grammar.ts"
 import { readStitch } from "./stitch-grammar.ts"
 import type { Place, Step, StitchName } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
-import type { Words } from "./words.ts"
+import { stitchNamed, type Words } from "./words.ts"
 import {
   readBetween,
   readDoubled,
@@ -20,6 +21,8 @@ import {
 export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
   return words.attempt((): Step[] | null => {
     const start = words.start()
+    const spelled = readBeginning(words)
+    if (spelled) return spelled
     const shared = readShared(words, start)
     if (shared) return shared
     const local = readLocal(words, start)
@@ -117,6 +120,21 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
   })
 }
 
+/** "beg cl (ch 2, 2-dc cl) in same sp": the bracket says how the first one is made. */
+function readBeginning(words: Words): Step[] | null {
+  if (!/^(?:beg|beginning|starting|first)$/.test(words.text())) return null
+  return words.attempt((): Step[] | null => {
+    words.at += 1
+    if (!readStitch(words) && !words.accept("shell", "corner", "v", "group")) return null
+    words.accept("-", ":", "=")
+    words.accept("st", "stitch")
+    const chained =
+      /^(?:ch|chain)$/.test(words.text(1)) ||
+      (words.isNumber(1) && /^(?:ch|chain)$/.test(words.text(2)))
+    return /^[([]$/.test(words.text()) && chained ? readBracket(words, [], []) : null
+  })
+}
+
 function isClauseEnd(words: Words): boolean {
   words.accept("rnd", "round")
   return /^[,;.()]?$/.test(words.text())
@@ -125,9 +143,15 @@ function isClauseEnd(words: Words): boolean {
 /** "around the ring", "around next dc": a place, not an end. */
 function aroundThing(words: Words): boolean {
   if (!/^(around|round|across|all)$/.test(words.text())) return false
-  return /^(the|a|each|next|post|front|back|cord|ring|same|every|this|plastic|entire)$/.test(
-    words.text(1),
+  if (
+    /^(the|a|each|next|post|front|back|cord|ring|same|every|this|plastic|entire)$/.test(
+      words.text(1),
+    )
   )
+    return true
+  // "FPdc around FPdc": the post of that one.
+  const word = words.peek(1)
+  return word?.type === "word" && stitchNamed(word.text, words.terms) !== null
 }
 
 /** "in back loop of", "around post of": the place says how the stitch is worked. */
