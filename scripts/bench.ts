@@ -8,6 +8,7 @@ import { join, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import { readPattern } from "@roundwright/instructions"
 import { benchNet, exportNet } from "./bench-net.ts"
+import { benchPages } from "./bench-pages.ts"
 
 const twelveRounds = discText(12)
 const root = resolve(import.meta.dirname, "..")
@@ -49,6 +50,7 @@ benchNet(
   (line) => process.stdout.write(`${line}\n`),
   process.argv.includes("--full") ? [800, 3000, 10_000] : [800, 3000],
 )
+await benchPages((line) => process.stdout.write(`${line}\n`))
 
 function report(what: string, ms: number): void {
   process.stdout.write(`${what.padEnd(44)} ${ms.toFixed(ms < 10 ? 2 : 0).padStart(8)} ms\n`)

@@ -53,13 +53,20 @@ export interface OpenOptions extends BrowserContextOptions {
   readonly withoutWorkers?: boolean
   /** True: searches that are asked of a worker never end. */
   readonly endlessSearches?: boolean
+  /** True: the moment the page has its first answer is marked, as `page-live` among the page's performance marks. */
+  readonly markLive?: boolean
 }
 
 /** Opens a page's text from a file of its own. Close `context` when done. */
 export async function openPage(
   browser: Browser,
   html: string,
-  { withoutWorkers = false, endlessSearches = false, ...options }: OpenOptions = {},
+  {
+    withoutWorkers = false,
+    endlessSearches = false,
+    markLive = false,
+    ...options
+  }: OpenOptions = {},
 ): Promise<OpenPage> {
   const folder = mkdtempSync(join(tmpdir(), "page-"))
   const file = join(folder, "page.html")
@@ -83,6 +90,15 @@ export async function openPage(
       Worker.prototype.postMessage = function (this: Worker, question: object) {
         if (!("request" in question)) post.call(this, question)
       }
+    })
+  if (markLive)
+    await context.addInitScript(() => {
+      new MutationObserver((_, observer) => {
+        const { classList } = document.body ?? {}
+        if (!classList?.contains("live") || classList.contains("waiting")) return
+        observer.disconnect()
+        performance.mark("page-live")
+      }).observe(document, { subtree: true, attributes: true, attributeFilter: ["class"] })
     })
   const page = await context.newPage()
   page.on("console", (message) => {
