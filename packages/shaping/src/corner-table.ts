@@ -61,7 +61,7 @@ export function cornerTable(proposal: Proposal, gauge: Gauge): HeightRow[] {
       rows.push({
         round: number,
         place,
-        stitch: kindName(palette.kinds[round.heights[top]!]!),
+        stitch: kindName(palette.kinds[round.heights[top]!]!, palette.terms),
         angleDeg: (angle * 180) / Math.PI,
         fromMm,
         toMm,

@@ -1,6 +1,7 @@
 // The plans that are laid out as a net and judged by it, each once, within a budget of nodes.
 
 import type { Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
 import type { Beginning } from "./base-edge.ts"
 import { feetOf } from "./feet.ts"
@@ -9,11 +10,13 @@ import { neighboursOf } from "./neighbours.ts"
 import type { Palette } from "./palette.ts"
 import { type HalfShape, shapeAfter } from "./plan.ts"
 import type { SearchCount } from "./plan-score.ts"
-import { evenedWords, type Proposal, propose, workPlan } from "./proposal.ts"
+import { type Proposal, propose, workPlan } from "./proposal.ts"
+import { evenedWords } from "./proposal-words.ts"
 import { compareScores } from "./score.ts"
 import { type FoundPlan, searchLastRound } from "./search.ts"
 import type { Start } from "./square-starts.ts"
 import { distanceFromTarget } from "./target.ts"
+import type { Ground } from "./work-plan.ts"
 
 /** A plan to judge, with what it is worked onto. */
 export interface Case {
@@ -77,18 +80,26 @@ export class Jury {
     if (this.#judged.has(key) || !fits(plan, beginning)) return null
     const { gauge, palette } = this
     const ground = workPlan(base, gauge, plan, beginning.start, beginning.sides, palette)
-    const words = [...changes, ...evenedWords(beginning.sides, base.rounds.at(-1)!.number + 1)]
-    const proposal = propose(ground, this.motif.rounds.length, gauge, plan, palette, words, {
-      base,
-      start: beginning.start,
-      sides: beginning.sides,
-    })
-    if (!Number.isFinite(proposal.score)) return null
+    const words = [...changes, ...evenedWords(beginning, base.rounds.at(-1)!.number)]
+    const proposal = this.#laidOut(ground, words, { plan, beginning, start })
+    if (!proposal || !Number.isFinite(proposal.score)) return null
     const distance = distanceFromTarget(proposal)
     const judged = { plan, beginning, start, key, proposal, distance }
     this.#judged.set(key, judged)
     this.nodes += proposal.shape.net.nodes.length
     return judged
+  }
+
+  /** Null for a plan whose rounds come to lie across one another: it is none. */
+  #laidOut(ground: Ground, words: readonly string[], { plan, beginning, start }: Case) {
+    const { gauge, palette, motif } = this
+    const onto = { base: start.base, start: beginning.start, sides: beginning.sides }
+    try {
+      return propose(ground, motif.rounds.length, gauge, plan, palette, words, onto)
+    } catch (error) {
+      if (error instanceof RoundwrightError && error.code === "tangled") return null
+      throw error
+    }
   }
 
   /**

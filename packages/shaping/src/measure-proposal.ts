@@ -14,6 +14,9 @@ export interface ProposalShape {
   readonly unevenMm: number
   /** Angle between neighbouring sides' best lines, degrees; the corner furthest off the polygon's. */
   readonly cornerAngleDeg: number
+  /** Each side's length and bow, and each corner, in working order from the first corner. */
+  readonly sides: readonly { readonly lengthMm: number; readonly bowMm: number }[]
+  readonly cornerAnglesDeg: readonly number[]
   readonly sideReachMm: number
   readonly cornerReachMm: number
   /**
@@ -30,7 +33,7 @@ export interface ProposalShape {
   /** Mean of half the squared strains of the fabric from round `from` on. */
   readonly strainEnergy: number
   readonly settled: boolean
-  /** Verdict and blocking stretch from the misfits of the flat shape, as the net's own judge has them. */
+  /** Verdict and blocking stretch as the net's own judge has them: of the flat shape, or in space where that was asked for. */
   readonly judged: Pick<ShapeVerdict, "verdict" | "fromRound" | "blockingStretch" | "blockingRound">
   /** The net and where its nodes lie, for whoever goes on from here. */
   readonly net: Net
@@ -80,6 +83,8 @@ export function measureProposal(
     bowMm: furthest(sides.map((side) => side.bowMm)) / unit,
     unevenMm: Math.max(...sides.map((side) => side.unevenMm)) / unit,
     cornerAngleDeg: polygonDeg + furthest(angles.map((angle) => angle - polygonDeg)),
+    sides: sides.map(({ lengthMm, bowMm }) => ({ lengthMm: lengthMm / unit, bowMm: bowMm / unit })),
+    cornerAnglesDeg: angles,
     sideReachMm: mean(sides.map((side) => side.reachMm)) / unit,
     cornerReachMm: mean(tips.map((tip) => Math.hypot(spots[tip]!.x, spots[tip]!.y))) / unit,
     asChecked: {

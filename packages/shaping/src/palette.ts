@@ -1,7 +1,14 @@
 // The stitches a search may use, lowest first, with their sizes as plain arrays for its inner loop.
 
 import { RoundwrightError } from "@roundwright/numerics"
-import { chainSize, type Gauge, kindName, type StitchKind, sizeOf } from "@roundwright/stitches"
+import {
+  chainSize,
+  type Gauge,
+  kindName,
+  type StitchKind,
+  sizeOf,
+  type Terms,
+} from "@roundwright/stitches"
 
 export interface Palette {
   /** From the lowest to the tallest. */
@@ -9,8 +16,10 @@ export interface Palette {
   readonly heightMm: Float64Array
   readonly widthMm: Float64Array
   readonly chainMm: number
-  /** Names of those whose size is extrapolated. */
-  readonly extrapolated: readonly string[]
+  /** Whether the size of each is extrapolated. */
+  readonly extrapolated: readonly boolean[]
+  /** Terms in which its stitches are told of. */
+  readonly terms: Terms
 }
 
 /** The stitches most makers know by heart; taller ones on request. */
@@ -23,23 +32,12 @@ export const usualStitches: readonly StitchKind[] = [
 
 /** @throws RoundwrightError `no-stitches` when the list is empty, `slip-stitch` or `decrease-in-list` when
  *   it holds one */
-export function paletteOf(stitches: readonly StitchKind[], gauge: Gauge): Palette {
-  if (stitches.length === 0)
-    throw new RoundwrightError("no-stitches", "No stitch is allowed.", {
-      hint: "Name at least one stitch, such as sc, hdc, dc and tr.",
-    })
-  const slip = stitches.find((kind) => kind.basic === "sl st")
-  if (slip)
-    throw new RoundwrightError("slip-stitch", "A slip stitch cannot shape a round.", {
-      hint: "Take sc as the lowest stitch.",
-    })
-  const gathered = stitches.find((kind) => kind.gathered?.how === "together")
-  if (gathered)
-    throw new RoundwrightError(
-      "decrease-in-list",
-      `${kindName(gathered)} takes several places and cannot be one of the stitches to choose from.`,
-      { hint: "Name plain stitches; places are worked together only to even out a count." },
-    )
+export function paletteOf(
+  stitches: readonly StitchKind[],
+  gauge: Gauge,
+  terms: Terms = "US",
+): Palette {
+  checkStitches(stitches)
   const names = new Set<string>()
   const unique = stitches.filter((kind) => {
     const name = kindName(kind)
@@ -53,8 +51,31 @@ export function paletteOf(stitches: readonly StitchKind[], gauge: Gauge): Palett
     heightMm: Float64Array.from(sized, ({ size }) => size.heightMm),
     widthMm: Float64Array.from(sized, ({ size }) => size.widthMm),
     chainMm: chainSize(gauge).lengthMm,
-    extrapolated: sized
-      .filter(({ size }) => size.provenance === "extrapolated")
-      .map(({ kind }) => kindName(kind)),
+    extrapolated: sized.map(({ size }) => size.provenance === "extrapolated"),
+    terms,
   }
+}
+
+/** Stitches that can make a round. @throws RoundwrightError `no-stitches`, `slip-stitch`, `decrease-in-list` */
+export function checkStitches(stitches: readonly StitchKind[]): void {
+  if (stitches.length === 0)
+    throw new RoundwrightError("no-stitches", "No stitch is allowed.", {
+      hint: "Name at least one stitch, such as sc, hdc, dc and tr.",
+    })
+  const slip = stitches.find((kind) => kind.basic === "sl st")
+  if (slip)
+    throw new RoundwrightError(
+      "slip-stitch",
+      "Slip stitches have no height to shape a round with.",
+      {
+        hint: "Take sc as the lowest stitch.",
+      },
+    )
+  const gathered = stitches.find((kind) => kind.gathered?.how === "together")
+  if (gathered)
+    throw new RoundwrightError(
+      "decrease-in-list",
+      `${kindName(gathered)} takes several places and cannot be one of the stitches to choose from.`,
+      { hint: "Name plain stitches; places are worked together only to even out a count." },
+    )
 }

@@ -2,7 +2,7 @@
 // stitches are added or left so that the count lies flat and divides.
 
 import type { Anchor, Element, Motif } from "@roundwright/motif"
-import { type Gauge, kindName, type StitchKind, sizeOf } from "@roundwright/stitches"
+import { type Gauge, kindName, type StitchKind, sizeOf, type Terms } from "@roundwright/stitches"
 import type { LaidFoot } from "./base-edge.ts"
 import { feetOf } from "./feet.ts"
 
@@ -13,19 +13,25 @@ export interface PlainRound {
   readonly laid: readonly LaidFoot[]
 }
 
+/** More stitches than this do not fit side by side in one place; a chain of a space holds as many as a place. */
+const mostInPlace = 7
+
+/** Null where so many stitches would have to crowd into so few places that nobody could work them. */
 export function plainRound(
   motif: Motif,
   feet: readonly LaidFoot[],
   gauge: Gauge,
   corners: number,
   kind: StitchKind,
-): PlainRound {
+  terms: Terms,
+): PlainRound | null {
   const { heightMm, widthMm } = sizeOf(kind, gauge, { turned: false })
   const reach = feet.reduce((sum, foot) => sum + foot.reachMm, 0) / feet.length
   const flat = (2 * Math.PI * (reach + heightMm)) / widthMm
   const count = Math.max(corners, Math.round(flat / corners) * corners)
   const rooms = feet.map((foot) => Math.max(1, foot.chains))
   const room = rooms.reduce((sum, own) => sum + own, 0)
+  if (count > mostInPlace * room) return null
   const elements: Element[] = []
   let before = 0
   feet.forEach((foot, i) => {
@@ -43,6 +49,6 @@ export function plainRound(
   return {
     motif: made,
     laid: feetOf(made, gauge).map((foot) => ({ ...foot, reachMm: reach + heightMm, angle: 0 })),
-    words: `Round ${number}: a plain round of ${count} ${kindName(kind)} first, since the ${feet.length} places below cannot be shared out evenly over ${corners} sides.`,
+    words: `Round ${number}: a plain round of ${count} ${kindName(kind, terms)} first, since the ${feet.length} places below cannot be shared out evenly over ${corners} sides.`,
   }
 }

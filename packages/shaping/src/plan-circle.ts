@@ -5,12 +5,15 @@
 // error never adds up: where the flat increase is fractional, some rounds take a repeat more or none
 // ("every n-th round"). A steady plan takes the same increase every round, where one lies flat.
 
-import { bands, keepLedger, type Ledger, polygonFactor, type Verdict } from "@roundwright/flatness"
-import { type Centre, findCorners, type Motif } from "@roundwright/motif"
+import { bands, keepLedger, type Ledger, type Verdict } from "@roundwright/flatness"
+import type { Centre, Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { assumedScWidthMm } from "@roundwright/relaxation"
-import { chainSize, type Gauge, kindName, type StitchKind, sizeOf } from "@roundwright/stitches"
+import { chainSize, type Gauge, type StitchKind, sizeOf, type Terms } from "@roundwright/stitches"
 import { flatCount, flatIncrease } from "./flat-count.ts"
+import { gaugeHeadings } from "./gauge-headings.ts"
+import { checkStitches } from "./palette.ts"
+import { planWords } from "./plan-words.ts"
 import { polygonRound } from "./polygon-round.ts"
 import { type Increases, spreadRound } from "./spread.ts"
 import { writeRounds } from "./write-rounds.ts"
@@ -29,6 +32,8 @@ export interface CircleOptions {
   /** Repeats every round keeps; chosen when absent. */
   readonly repeats?: number
   readonly centre?: Centre
+  /** Terms of the text and the words; US when absent. */
+  readonly terms?: Terms
 }
 
 export interface CirclePlan {
@@ -51,9 +56,12 @@ const mostRounds = 120
 /** Repeats a maker counts along easily. */
 const easyRepeats = [6, 8, 12, 10, 9, 7, 5, 11, 13, 14, 16, 4, 15, 18, 20] as const
 
-/** @throws RoundwrightError `no-stitches`, `no-size`, `bad-rounds`, `bad-corners` */
+/**
+ * @throws RoundwrightError `no-stitches`, `slip-stitch`, `decrease-in-list`, `no-size`, `two-sizes`, `bad-rounds`,
+ *   `bad-corners`, `bad-repeats`
+ */
 export function planCircle(options: CircleOptions): CirclePlan {
-  const { gauge, stitches } = options
+  const { gauge, stitches, terms = "US", increases = "staggered" } = options
   const corners = options.corners ?? 0
   checkOptions(options)
   const centre = options.centre ?? { kind: "adjustable-ring" }
@@ -80,7 +88,7 @@ export function planCircle(options: CircleOptions): CirclePlan {
             kind,
             countFor(flatCounts[i]!, repeats, before, stitches.length === 1 ? kind : null, gauge),
             repeats,
-            options.increases ?? "staggered",
+            increases,
           )
     motif = { ...motif, rounds: [...motif.rounds, round] }
   })
@@ -93,21 +101,55 @@ export function planCircle(options: CircleOptions): CirclePlan {
     added,
     flatCounts,
     repeats,
-    text: [...headings(gauge), ...writeRounds(motif)].join("\n").concat("\n"),
+    text: `${[...gaugeHeadings(gauge, terms), "", ...writeRounds(motif, 0, terms)].join("\n")}\n`,
     ledger,
     verdict: ledger.verdict,
-    words: wordsOn(options, kinds, added, flatCounts, counts, motif),
+    words: planWords({
+      stitches,
+      gauge,
+      terms,
+      corners,
+      increases,
+      acrossMm: options.acrossMm,
+      motif,
+      counts,
+      added,
+      flatCounts,
+      radiusMm: radii.at(-1)!,
+      unitMm: unitMm(gauge),
+    }),
   }
 }
 
-function checkOptions({ stitches, acrossMm, rounds, corners }: CircleOptions): void {
-  if (stitches.length === 0)
-    throw new RoundwrightError("no-stitches", "No stitch is named.", {
-      hint: "Name one, such as dc.",
+/** More repeats than this are no rhythm to count along. */
+const mostRepeats = 60
+
+function checkOptions({ stitches, acrossMm, rounds, corners, repeats }: CircleOptions): void {
+  checkStitches(stitches)
+  if (acrossMm === undefined && rounds === undefined)
+    throw new RoundwrightError("no-size", "Neither the size across nor the rounds are given.", {
+      hint: "Say how wide it shall be, such as 200 mm across, or how many rounds it shall have.",
     })
-  if ((acrossMm === undefined) === (rounds === undefined))
-    throw new RoundwrightError("no-size", "Give either the size across or the number of rounds.", {
-      hint: "Such as 200 mm across, or 8 rounds.",
+  if (acrossMm !== undefined && rounds !== undefined)
+    throw new RoundwrightError(
+      "two-sizes",
+      "Both a size across and a number of rounds are given.",
+      {
+        hint: "The one follows from the other: leave one of them out.",
+      },
+    )
+  if (
+    repeats !== undefined &&
+    !(Number.isInteger(repeats) && repeats > 0 && repeats <= mostRepeats)
+  )
+    throw new RoundwrightError("bad-repeats", `A round cannot be planned in ${repeats} repeats.`, {
+      hint: `Give a whole number from 1 to ${mostRepeats}.`,
+      numbers: { repeats },
+    })
+  if (repeats !== undefined && (corners ?? 0) > 0 && repeats !== corners)
+    throw new RoundwrightError("bad-repeats", "A polygon has as many repeats as corners.", {
+      hint: "Leave the repeats out.",
+      numbers: { repeats, corners: corners ?? 0 },
     })
   if (rounds !== undefined && (!Number.isInteger(rounds) || rounds < 1 || rounds > mostRounds))
     throw new RoundwrightError("bad-rounds", `${rounds} rounds cannot be planned.`, {
@@ -206,67 +248,4 @@ function steadyCorner(
   const most = flatIncrease(stitches[0]!, gauge, corners) * (1 + bands.flat)
   const each = 2 * Math.floor(most / corners / 2)
   return each > 0 && each * corners >= least ? each : null
-}
-
-function headings(gauge: Gauge): string[] {
-  const { yarnWeight, hookMm, swatches } = gauge.input
-  const lines = ["Terms: US"]
-  if (yarnWeight !== undefined) lines.push(`Yarn: weight ${yarnWeight}`)
-  if (hookMm !== undefined) lines.push(`Hook: ${hookMm} mm`)
-  for (const { kind, widthMm, heightMm } of swatches)
-    if (widthMm !== undefined && heightMm !== undefined)
-      lines.push(
-        `Gauge: ${(100 / widthMm).toFixed(2)} ${kindName(kind)} x ${(100 / heightMm).toFixed(2)} rows = 10 cm`,
-      )
-  return lines
-}
-
-function wordsOn(
-  options: CircleOptions,
-  kinds: readonly StitchKind[],
-  added: readonly number[],
-  flatCounts: readonly number[],
-  counts: readonly number[],
-  motif: Motif,
-): string[] {
-  const corners = options.corners ?? 0
-  const words: string[] = []
-  if (options.acrossMm !== undefined && !options.gauge.absolute)
-    words.push(
-      `No yarn, hook or swatch is known: one sc is taken ${assumedScWidthMm} mm wide, as in worsted yarn. Give them for a size to rely on.`,
-    )
-  if (options.stitches.length === 1) {
-    const rate = flatIncrease(kinds[0]!, options.gauge, corners)
-    const usual = mostFrequent(added.slice(1).length > 0 ? added.slice(1) : added)
-    words.push(
-      `Exactly flat would be ${rate.toFixed(2)} ${kindName(kinds[0]!)} more in each round; the plan adds ${usual}.`,
-    )
-    const other = added.flatMap((count, i) => (i > 0 && count !== usual ? [i + 1] : []))
-    if (other.length > 0)
-      words.push(
-        `Rounds ${other.join(", ")} add ${other.map((round) => added[round - 1]).join(", ")} instead, so that the difference never adds up.`,
-      )
-  }
-  const last = counts.length - 1
-  const off = counts[last]! / flatCounts[last]! - 1
-  if (corners > 0) {
-    const roundCount = (flatCounts[last]! * 2 * Math.PI) / polygonFactor(corners)
-    words.push(
-      `The last round has ${counts[last]}; sharp corners would take ${flatCounts[last]!.toFixed(1)}, a circle as far across ${roundCount.toFixed(1)}, and what lies between lies flat with corners that much rounded.`,
-    )
-    return words
-  }
-  words.push(
-    `The last round has ${counts[last]} where ${flatCounts[last]!.toFixed(1)} would be exactly flat (${off >= 0 ? "+" : ""}${(100 * off).toFixed(1)} %).`,
-  )
-  const found = findCorners(motif).at(-1)
-  if (corners === 0 && (found?.stacked ?? 0) >= 3)
-    words.push("The increases stand over one another: the outline will show them as corners.")
-  return words
-}
-
-function mostFrequent(values: readonly number[]): number {
-  const counts = new Map<number, number>()
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1)
-  return [...counts].reduce((best, entry) => (entry[1] > best[1] ? entry : best))[0]
 }

@@ -13,9 +13,13 @@ import {
   kindName,
   type StitchKind,
   sizeOf,
+  type Terms,
   turningChains,
 } from "@roundwright/stitches"
 import { flatIncrease } from "./flat-count.ts"
+import { gaugeHeadings } from "./gauge-headings.ts"
+import { checkStitches } from "./palette.ts"
+import { ordinal } from "./plan-words.ts"
 import { writeRounds } from "./write-rounds.ts"
 
 export interface OvalOptions {
@@ -25,6 +29,8 @@ export interface OvalOptions {
   /** Foundation chains, the turning chain not counted; or the length less the width of the finished oval. */
   readonly chains?: number
   readonly longerByMm?: number
+  /** Terms of the text; US when absent. */
+  readonly terms?: Terms
 }
 
 export interface OvalPlan {
@@ -44,9 +50,10 @@ export interface OvalPlan {
 const fewestChains = 3
 const mostRounds = 60
 
-/** @throws RoundwrightError `bad-rounds`, `bad-oval`, `no-gauge` */
+/** @throws RoundwrightError `no-stitches`, `slip-stitch`, `decrease-in-list`, `bad-rounds`, `bad-oval`, `no-gauge` */
 export function planOval(options: OvalOptions): OvalPlan {
-  const { stitch, gauge, rounds } = options
+  const { stitch, gauge, rounds, terms = "US" } = options
+  checkStitches([stitch])
   const { heightMm, widthMm } = sizeOf(stitch, gauge, { turned: false })
   const chainMm = chainSize(gauge).lengthMm
   const chains = chainsFor(options, chainMm)
@@ -78,7 +85,7 @@ export function planOval(options: OvalOptions): OvalPlan {
     counts,
     flatCounts,
     chains,
-    text: `${["Terms: US", firstLine(stitch, chains, ends[0]!), ...writeRounds(motif, 1)].join("\n")}\n`,
+    text: `${[...gaugeHeadings(gauge, terms), "", firstLine(stitch, chains, ends[0]!, terms), ...writeRounds(motif, 1, terms)].join("\n")}\n`,
     verdict: verdictOf(fullness.at(-1)!),
     fullness,
     lengthMm: straight * widthMm + 2 * rounds * heightMm,
@@ -143,21 +150,9 @@ function laterRound(
   return { number: round + 1, elements, turned: false, closing: "joined" }
 }
 
-function firstLine(kind: StitchKind, chains: number, end: number): string {
-  const name = kindName(kind)
+function firstLine(kind: StitchKind, chains: number, end: number, terms: Terms): string {
+  const name = kindName(kind, terms)
   const turning = turningChains(kind.basic)
   const straight = chains - 2
   return `Rnd 1: ch ${chains + turning}; ${end} ${name} in ${ordinal(turning + 1)} ch from hook, ${name} in next ${straight} ch, ${end} ${name} in last ch, working along the other side of the chain ${name} in next ${straight} ch; join. (${2 * (straight + end)} ${name})`
-}
-
-function ordinal(n: number): string {
-  const tail =
-    n % 10 === 1 && n !== 11
-      ? "st"
-      : n % 10 === 2 && n !== 12
-        ? "nd"
-        : n % 10 === 3 && n !== 13
-          ? "rd"
-          : "th"
-  return `${n}${tail}`
 }

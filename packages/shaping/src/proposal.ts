@@ -2,12 +2,13 @@
 
 import { keepLedger, type Ledger, type Verdict } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
-import { type Gauge, kindName } from "@roundwright/stitches"
+import type { Gauge } from "@roundwright/stitches"
 import { feetOf } from "./feet.ts"
 import { measureProposal, type ProposalShape } from "./measure-proposal.ts"
 import type { Palette } from "./palette.ts"
-import { type HalfPlan, type HalfShape, shapeAfter } from "./plan.ts"
+import { type HalfShape, shapeAfter } from "./plan.ts"
 import { easeOf } from "./plan-score.ts"
+import { costWords, kindsUsed, notesOn } from "./proposal-words.ts"
 import { scoreOf } from "./score.ts"
 import type { FoundPlan } from "./search.ts"
 import { type Ground, type SidePlan, workRound } from "./work-plan.ts"
@@ -101,41 +102,13 @@ export function propose(
     plan,
     onto,
     palette,
-    notes: notesOn(plan, palette),
+    notes: notesOn(
+      plan.rounds,
+      palette,
+      { ...motif, rounds: motif.rounds.slice(0, from) },
+      corners,
+      shape,
+      shape.judged.verdict,
+    ),
   }
-}
-
-/** What evening out costs, beside a count that divides: there every corner and side is alike. */
-function costWords(shape: ProposalShape, corners: number): string {
-  const off = Math.abs(shape.cornerAngleDeg - (180 - 360 / corners))
-  const uneven = (100 * shape.unevenMm) / shape.sideMm
-  return `What that costs: the corner furthest off is ${off.toFixed(1)} degrees off, the side furthest off ${uneven.toFixed(1)} % of its length uneven.`
-}
-
-function kindsUsed(rounds: readonly HalfPlan[], palette: Palette): string[] {
-  const used = new Set(rounds.flatMap((round) => round.heights))
-  return palette.kinds.flatMap((kind, i) => (used.has(i) ? [kindName(kind)] : []))
-}
-
-function notesOn(plan: FoundPlan, palette: Palette): string[] {
-  const guessed = kindsUsed(plan.rounds, palette).filter((name) =>
-    palette.extrapolated.includes(name),
-  )
-  return guessed.length > 0
-    ? [`The size of ${guessed.join(", ")} is extrapolated: a swatch of it would settle the corner.`]
-    : []
-}
-
-/** How sides of unequal counts are evened out; nothing where all are alike. */
-export function evenedWords(sides: readonly SidePlan[], round: number): string[] {
-  const odd = sides.filter((side) => side.evening !== "none")
-  if (odd.length === 0) return []
-  const where = `in the middle of ${odd.length} of the ${sides.length} sides`
-  const words: Record<SidePlan["evening"], string> = {
-    none: "",
-    add: `Round ${round}: add a stitch ${where} (two into one place).`,
-    skip: `Round ${round}: skip a place ${where}.`,
-    together: `Round ${round}: work two places together ${where}.`,
-  }
-  return [words[odd[0]!.evening]]
 }

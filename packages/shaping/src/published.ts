@@ -24,6 +24,9 @@ export interface PublishedProposal {
   readonly verdict: Verdict
   readonly stitchKinds: readonly string[]
   readonly unevenMm: number
+  /** What pinning out flat asks of the yarn, as a share, and the round that asks it; null where nothing does. */
+  readonly blockingStretch: number | null
+  readonly blockingRound: number | null
   readonly fullness: number
   readonly score: number
   readonly changes: readonly string[]
@@ -62,12 +65,18 @@ export function publishProposal(proposal: Proposal, text: string, gauge: Gauge):
     cornerAngleDeg: rounded(shape.cornerAngleDeg, publishedDigits.degrees),
     verdict: proposal.verdict,
     stitchKinds: proposal.stitchKinds,
+    blockingStretch:
+      shape.judged.blockingStretch === null
+        ? null
+        : rounded(shape.judged.blockingStretch, publishedDigits.share),
+    blockingRound: shape.judged.blockingRound,
     unevenMm: rounded(shape.unevenMm * mmPerUnit, publishedDigits.mm),
     fullness: rounded(shape.fullness, publishedDigits.share),
     score: rounded(proposal.score, publishedDigits.score),
     changes: proposal.changes,
     notes: [
       ...proposal.notes,
+      beginNote,
       ...(gauge.absolute ? [] : [assumedNote]),
       ...unreadNotes(reading, motif.rounds[from - 1]!.number),
     ],
@@ -75,13 +84,17 @@ export function publishProposal(proposal: Proposal, text: string, gauge: Gauge):
 }
 
 /** Decimals given: finer than any hand, coarser than the solver's last bits, so that the same input prints the same bytes. */
-const publishedDigits = { mm: 3, degrees: 2, share: 4, score: 2 } as const
+const publishedDigits = { mm: 3, degrees: 2, share: 4, score: 2, count: 3 } as const
 
 function rounded(value: number, digits: number): number {
   return Number(value.toFixed(digits)) + 0
 }
 
 const assumedNote = `No yarn, hook or swatch is known: lengths are for sc ${assumedScWidthMm} mm wide, as in worsted yarn.`
+
+/** How a maker begins is hers to choose; the text counts what stands in the round. */
+const beginNote =
+  "Begin each added round with a standing stitch, or with chains as high as its first stitch, which then stand for it."
 
 function unreadNotes(reading: PatternReading | null, number: number): string[] {
   if (!reading?.rounds.some((round) => round.number > number)) return []
@@ -118,26 +131,43 @@ export function circlePlan(options: CircleOptions): {
   /** Side to side; null where the gauge knows no mm. */
   acrossMm: number | null
 } {
-  const { counts, text, verdict, flatCounts, added, repeats, words, ledger } = planCircle(options)
+  const { counts, text, verdict, added, repeats, words, ledger, ...plan } = planCircle(options)
   const { radiusMm } = ledger.rows.at(-1)!
+  const flatCounts = plan.flatCounts.map((count) => rounded(count, publishedDigits.count))
   const acrossMm = options.gauge.absolute ? rounded(2 * radiusMm, publishedDigits.mm) : null
   return { counts, text, verdict, flatCounts, added, repeats, words, acrossMm }
 }
 
 /**
- * A list of stitches as a user types it: `sc,hdc,dc,tr`.
+ * A list of stitches as a user types it: `sc,hdc,dc,tr`. A list with names that only the other terms have is read in
+ * those: `sc` is no UK stitch.
  * @throws RoundwrightError `unknown-stitch`
  */
 export function readStitchList(list: string, terms: Terms = "US"): StitchKind[] {
+  const own = termsOfStitchList(list, terms)
+  return wordsOf(list).map((word) => {
+    const kind = readStitchName(word, own)
+    if (kind) return kind
+    throw new RoundwrightError(
+      "unknown-stitch",
+      `"${word.slice(0, 40)}" is no stitch known here.`,
+      {
+        hint: `Use trade names such as ${own === "UK" ? "dc, htr, tr, dtr" : "sc, hdc, dc, tr"}, separated by commas.`,
+      },
+    )
+  })
+}
+
+/** The terms a list of stitches is in: those given, unless only the other ones have all its names. */
+export function termsOfStitchList(list: string, terms: Terms): Terms {
+  const fits = (own: Terms) => wordsOf(list).every((word) => readStitchName(word, own))
+  const other: Terms = terms === "US" ? "UK" : "US"
+  return !fits(terms) && fits(other) ? other : terms
+}
+
+function wordsOf(list: string): string[] {
   return list
     .split(",")
     .map((word) => word.trim())
     .filter((word) => word !== "")
-    .map((word) => {
-      const kind = readStitchName(word, terms)
-      if (kind) return kind
-      throw new RoundwrightError("unknown-stitch", `"${word}" is no stitch known here.`, {
-        hint: "Use trade names such as sc, hdc, dc, tr, separated by commas.",
-      })
-    })
 }

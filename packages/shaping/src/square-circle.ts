@@ -8,6 +8,7 @@ import { type Palette, paletteOf, usualStitches } from "./palette.ts"
 import type { SearchCount } from "./plan-score.ts"
 import type { Proposal } from "./proposal.ts"
 import { searchPlans } from "./search.ts"
+import { settleInSpace } from "./settle-in-space.ts"
 import { checkOptions, rulesFor, type SquareOptions } from "./square-options.ts"
 import { plainStarts, type Start, startsFor } from "./square-starts.ts"
 
@@ -37,18 +38,18 @@ export function squareCircle(
   count: SearchCount = { bounded: 0 },
 ): Proposal[] {
   checkOptions(options)
-  const last = options.lastStraightRound
+  const { lastStraightRound: last, terms = "US" } = options
   const allowed = options.stitches ?? usualStitches
-  const palette = paletteOf(last ? [...allowed, last] : allowed, gauge)
+  const palette = paletteOf(last ? [...allowed, last] : allowed, gauge, terms)
   const rules = rulesFor(options, palette, allowed)
   const jury = new Jury(motif, gauge, palette, count)
-  const starts = startsFor(motif, gauge, options.corners, rules, allowed)
+  const starts = startsFor(motif, gauge, options.corners, rules, allowed, terms)
   const found = casesOf(starts, palette, count)
   judgeFirst(jury, found)
   aim(jury, mostAimed, mostNodesInAll)
   if (!jury.targetMet) aim(jury, mostAimedIfPoor - mostAimed, mostNodesInAll)
   if (!jury.targetMet) {
-    const others = plainStarts(motif, gauge, options.corners, rules, allowed, starts)
+    const others = plainStarts(motif, gauge, options.corners, rules, allowed, terms, starts)
     judgeMore(jury, [...found, ...casesOf(others, palette, count)])
     jury.climb(mostNodesIfPoor)
   }
@@ -57,10 +58,11 @@ export function squareCircle(
       hint: "Allow more stitches, another corner style or more rounds.",
       numbers: { corners: options.corners, rounds: options.rounds },
     })
-  return jury
-    .best()
-    .slice(0, options.proposals ?? usualProposals)
-    .map(({ proposal }) => proposal)
+  const best = jury.best().slice(0, options.proposals ?? usualProposals)
+  return settleInSpace(
+    best.map(({ proposal }) => proposal),
+    gauge,
+  )
 }
 
 /** The best plans by the fast model for every way to begin, best first. */

@@ -1,7 +1,7 @@
 // What can be asked of a squaring, checked, and as rules for each round.
 
 import { RoundwrightError } from "@roundwright/numerics"
-import { kindName, type StitchKind } from "@roundwright/stitches"
+import { kindName, type StitchKind, type Terms } from "@roundwright/stitches"
 import type { RoundRules } from "./candidates.ts"
 import type { Palette } from "./palette.ts"
 
@@ -20,6 +20,8 @@ export interface SquareOptions {
   readonly lastStraightRound?: StitchKind
   /** How many proposals to give; 5 when absent. */
   readonly proposals?: number
+  /** Terms in which stitches are told of in words; US when absent. */
+  readonly terms?: Terms
 }
 
 const fewestCorners = 3

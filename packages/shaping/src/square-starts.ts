@@ -1,7 +1,7 @@
 // What a squaring can start from: the last round as it is, or with a plain round first that divides.
 
 import type { Motif } from "@roundwright/motif"
-import type { Gauge, StitchKind } from "@roundwright/stitches"
+import type { Gauge, StitchKind, Terms } from "@roundwright/stitches"
 import { type Beginning, beginningsOf, type LaidFoot, layFeet } from "./base-edge.ts"
 import type { RoundRules } from "./candidates.ts"
 import { plainRound } from "./plain-round.ts"
@@ -30,6 +30,7 @@ export function startsFor(
   corners: number,
   rules: readonly RoundRules[],
   allowed: readonly StitchKind[],
+  terms: Terms,
 ): Start[] {
   const laid = layFeet(motif, gauge)
   const places = laid.length
@@ -41,7 +42,10 @@ export function startsFor(
   }
   const scarce = places < evenedOutUnseen * corners
   if (starts.length > 0 && !(uneven && rules.length > (scarce ? 1 : 2))) return starts
-  return [...starts, ...withPlainRound(motif, laid, gauge, corners, rules, allowed)]
+  const found = [...starts, ...withPlainRound(motif, laid, gauge, corners, rules, allowed, terms)]
+  // With nothing to offer, beginningsOf says what is missing.
+  if (found.length === 0) beginningsOf(laid, corners)
+  return found
 }
 
 /** For a round whose proposals fall short: with a plain round first, where rounds allow it and it was not tried. */
@@ -51,10 +55,11 @@ export function plainStarts(
   corners: number,
   rules: readonly RoundRules[],
   allowed: readonly StitchKind[],
+  terms: Terms,
   tried: readonly Start[],
 ): Start[] {
   if (rules.length < 2 || tried.some(({ base }) => base !== motif)) return []
-  return withPlainRound(motif, layFeet(motif, gauge), gauge, corners, rules, allowed)
+  return withPlainRound(motif, layFeet(motif, gauge), gauge, corners, rules, allowed, terms)
 }
 
 function withPlainRound(
@@ -64,15 +69,19 @@ function withPlainRound(
   corners: number,
   rules: readonly RoundRules[],
   allowed: readonly StitchKind[],
+  terms: Terms,
 ): Start[] {
   const left = rules.length > 1 ? rules.slice(1) : rules
-  return allowed.map((kind) => {
-    const plain = plainRound(motif, laid, gauge, corners, kind)
-    return {
-      base: plain.motif,
-      beginnings: beginningsOf(plain.laid, corners),
-      rules: left,
-      changes: rules.length > 1 ? [plain.words] : [plain.words, oneMore],
-    }
+  return allowed.flatMap((kind): Start[] => {
+    const plain = plainRound(motif, laid, gauge, corners, kind, terms)
+    if (!plain) return []
+    return [
+      {
+        base: plain.motif,
+        beginnings: beginningsOf(plain.laid, corners),
+        rules: left,
+        changes: rules.length > 1 ? [plain.words] : [plain.words, oneMore],
+      },
+    ]
   })
 }

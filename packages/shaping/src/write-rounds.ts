@@ -45,7 +45,7 @@ function inPartRepeats(motif: Motif, index: number, terms: Terms): string | null
       (problem) => problem.round === number && problem.severity !== "note",
     )
     if (doubtful) return null
-    return text.trimEnd().split("\n").at(-1) ?? null
+    return text.trimEnd().split("\n").at(-1)?.replace(" sts + ", " sts, ") ?? null
   } catch (error) {
     if (error instanceof RoundwrightError) return null
     throw error
@@ -55,8 +55,10 @@ function inPartRepeats(motif: Motif, index: number, terms: Terms): string | null
 /** Everything worked into one place, or the places passed over. */
 interface Step {
   readonly text: string
-  /** For runs: the same stitch once into each of several places. */
+  /** The same stitch once into one place: runs of it are told together. */
   readonly single: string | null
+  /** What is worked into one place; null for places passed over or taken together, and for chains. */
+  readonly work: string | null
   readonly place: string
   readonly skipped: number
 }
@@ -104,8 +106,7 @@ function laterRound(motif: Motif, index: number, terms: Terms): string[] {
   const period = smallestPeriod(steps.map((step) => `${step.text}|${step.place}|${step.skipped}`))
   const times = steps.length / period
   const only = steps[0]!
-  if (period === 1 && only.single !== null && only.place === "st")
-    return [`${only.single} in each st around`]
+  if (period === 1 && only.work !== null) return [`${only.work} in each ${only.place} around`]
   const phrases = mergeRuns(steps.slice(0, period))
   if (times === 1) return phrases
   return [`*${phrases.join(", ")}; rep from * ${times - 1} more time${times === 2 ? "" : "s"}`]
@@ -128,7 +129,7 @@ function stepsOf(motif: Motif, index: number, terms: Terms): Step[] {
     steps.push(workStep(motif, group, terms))
     for (const element of group.after)
       if (element.type !== "stitch")
-        steps.push({ text: chainText(element), single: null, place: "", skipped: 0 })
+        steps.push({ text: chainText(element), single: null, work: null, place: "", skipped: 0 })
     next = (last + 1) % places.length
   }
   const tail = (places.length - next) % places.length
@@ -188,7 +189,7 @@ function workStep(motif: Motif, group: Group, terms: Terms): Step {
       ? kindName(only.kind, terms)
       : null
   const link = together ? " over " : " in "
-  return { text: `${what}${link}${into}`, single, place, skipped: 0 }
+  return { text: `${what}${link}${into}`, single, work: together ? null : what, place, skipped: 0 }
 }
 
 function skipStep(
@@ -206,18 +207,18 @@ function skipStep(
   const text = mergeCounts(kinds)
     .map((kind) => (/^\d/.test(kind) ? `${skip} next ${kind}s` : `${skip} next ${kind}`))
     .join(", ")
-  return { text, single: null, place: "", skipped: gap }
+  return { text, single: null, work: null, place: "", skipped: gap }
 }
 
-/** The same stitch once into each of several places: "dc in next 5 sts". */
+/** The same in each of several places: "dc in next 5 sts", "2 dc in each of next 3 sts". */
 function mergeRuns(steps: readonly Step[]): string[] {
   const out: string[] = []
   for (let i = 0; i < steps.length; ) {
-    const { single, place, text } = steps[i]!
+    const { single, work, place, text } = steps[i]!
     let run = 1
-    while (single !== null && steps[i + run]?.single === single && steps[i + run]!.place === place)
-      run++
-    out.push(run > 1 ? `${single} in next ${run} ${place}s` : text)
+    while (work !== null && steps[i + run]?.work === work && steps[i + run]!.place === place) run++
+    const each = single === null ? `in each of next ${run} ${place}s` : `in next ${run} ${place}s`
+    out.push(run > 1 ? `${work} ${each}` : text)
     i += run
   }
   return out

@@ -111,7 +111,7 @@ describe("flat discs", () => {
     for (const [options, code] of [
       [{ stitches: [], gauge, rounds: 3 }, "no-stitches"],
       [{ stitches, gauge }, "no-size"],
-      [{ stitches, gauge, rounds: 3, acrossMm: 100 }, "no-size"],
+      [{ stitches, gauge, rounds: 3, acrossMm: 100 }, "two-sizes"],
       [{ stitches, gauge, rounds: 0 }, "bad-rounds"],
       [{ stitches, gauge: tradeHand("dc", 12), acrossMm: Number.NaN }, "no-size"],
       [{ stitches, gauge: tradeHand("dc", 12), acrossMm: 1e9 }, "bad-rounds"],

@@ -1,0 +1,107 @@
+// A proposal in words: how sides of unequal counts are evened out, where, and what that costs; what else to know.
+
+import { severityOf, type Verdict } from "@roundwright/flatness"
+import { findCorners, type Motif } from "@roundwright/motif"
+import { kindName } from "@roundwright/stitches"
+import type { Beginning } from "./base-edge.ts"
+import type { ProposalShape } from "./measure-proposal.ts"
+import type { Palette } from "./palette.ts"
+import type { HalfPlan } from "./plan.ts"
+import { squaringTarget } from "./target.ts"
+import type { Evening } from "./work-plan.ts"
+
+/** How sides of unequal counts are evened out over round `below`, and at which of its stitches; nothing where all are alike. */
+export function evenedWords({ sides, start }: Beginning, below: number): string[] {
+  const places = sides.reduce((sum, side) => sum + side.feet, 0)
+  const at: number[] = []
+  let foot = start
+  let evening: Evening = "none"
+  for (const side of sides) {
+    if (side.evening !== "none") {
+      at.push((foot % places) + 1)
+      evening = side.evening
+    }
+    foot += side.feet
+  }
+  if (at.length === 0) return []
+  at.sort((a, b) => a - b)
+  const which = `${at.length === 1 ? "stitch" : "stitches"} ${listed(at.map(String))} of round ${below}`
+  const where = `in the middle of ${at.length} of the ${sides.length} sides`
+  const pairs = listed(at.map((one) => `${one} and ${(one % places) + 1}`))
+  const words: Record<Evening, string> = {
+    none: "",
+    add: `add a stitch ${where}: what two places would take goes into ${which}.`,
+    skip: `skip ${which}, ${where}.`,
+    together: `work two places together ${where}: stitches ${pairs} of round ${below}.`,
+  }
+  return [`Round ${below + 1}: ${words[evening]}`]
+}
+
+/** What evening out costs: after a count that divides, every side and corner would be alike. */
+export function costWords(shape: ProposalShape, corners: number): string {
+  const spread = (values: readonly number[]) => Math.max(...values) - Math.min(...values)
+  const length = (100 * spread(shape.sides.map((side) => side.lengthMm))) / shape.sideMm
+  const bow = (100 * spread(shape.sides.map((side) => side.bowMm))) / shape.sideMm
+  const angle = spread(shape.cornerAnglesDeg)
+  return `What that costs: sides differ by up to ${length.toFixed(1)} % in length and ${bow.toFixed(1)} % in bow, corners by up to ${angle.toFixed(1)}°; after a count that ${corners} divides all would be alike.`
+}
+
+/** Names of the stitches the rounds use, lowest first. */
+export function kindsUsed(rounds: readonly HalfPlan[], palette: Palette): string[] {
+  const used = new Set(rounds.flatMap((round) => round.heights))
+  return palette.kinds.flatMap((kind, i) => (used.has(i) ? [kindName(kind, palette.terms)] : []))
+}
+
+export function notesOn(
+  rounds: readonly HalfPlan[],
+  palette: Palette,
+  base: Motif,
+  corners: number,
+  shape: ProposalShape,
+  verdict: Verdict,
+): string[] {
+  return [
+    ...missedWords(shape, corners, verdict),
+    ...guessedWords(rounds, palette),
+    ...corneredWords(base, corners),
+  ]
+}
+
+function missedWords(shape: ProposalShape, corners: number, verdict: Verdict): string[] {
+  const bow = Math.abs(shape.bowMm) / shape.sideMm
+  const off = Math.abs(shape.cornerAngleDeg - (180 - 360 / corners))
+  const falls = [
+    ...(bow >= squaringTarget.bow ? [`its sides bow by ${(100 * bow).toFixed(1)} %`] : []),
+    ...(off > squaringTarget.angleDeg ? [`a corner is ${off.toFixed(1)}° off`] : []),
+    ...(severityOf(verdict) > severityOf("blocks-flat") ? ["it cannot be pinned flat"] : []),
+  ]
+  if (falls.length === 0) return []
+  return [
+    `Not straight enough to be called true (${listed(falls)}): one round more, or a taller stitch, gives the corners further to go.`,
+  ]
+}
+
+function guessedWords(rounds: readonly HalfPlan[], palette: Palette): string[] {
+  const used = new Set(rounds.flatMap((round) => round.heights))
+  const guessed = palette.kinds.flatMap((kind, i) =>
+    used.has(i) && palette.extrapolated[i] ? [kindName(kind, palette.terms)] : [],
+  )
+  return guessed.length > 0
+    ? [`The size of ${listed(guessed)} is extrapolated: a swatch of it would settle the corner.`]
+    : []
+}
+
+/** A piece that has corners already is no circle; that is worth a word before it is worked on. */
+function corneredWords(base: Motif, corners: number): string[] {
+  const found = findCorners(base).at(-1)?.count ?? 0
+  if (found === 0) return []
+  return [
+    found === corners
+      ? `The piece has ${found} corners already: these rounds keep them.`
+      : `The piece has ${found} corners already, not a circle's edge: these rounds make ${corners} of it.`,
+  ]
+}
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`
+}
