@@ -3,7 +3,7 @@
 import type { Motif } from "@roundwright/motif"
 import { kindName, type StitchKind, type Terms } from "@roundwright/stitches"
 import { strainGreys } from "./diagram-patches.ts"
-import { type DiagramView, sizeOfLength } from "./diagram-view.ts"
+import { type DiagramView, inPixels, sizeOfLength } from "./diagram-view.ts"
 import { type ChartLayer, ink, type SpecValue } from "./spec.ts"
 import {
   arrowSymbol,
@@ -151,12 +151,6 @@ function legendSymbolLayer(
     },
   }
 }
-
-/** Places given in pixels of the plot. */
-const inPixels = {
-  x: { field: "left", type: "quantitative", scale: null, axis: null },
-  y: { field: "top", type: "quantitative", scale: null, axis: null },
-} as const
 
 function textLayer(texts: readonly { text: string; x: number; y: number }[]): ChartLayer {
   return {

@@ -2,6 +2,7 @@
 // a point whose shape is the symbol, whose size is its length and whose angle is its direction.
 
 import type { DiagramMark } from "./diagram-geometry.ts"
+import type { FlatPlace } from "./laid-out-piece.ts"
 import type { SpecValue } from "./spec.ts"
 
 /** How the piece is placed in the plot. */
@@ -14,6 +15,8 @@ export interface DiagramView {
   /** Rounds a coordinate to a hundredth of a pixel or so, to keep the data short. */
   readonly tidy: (value: number) => number
   readonly strokePx: number
+  /** Where a place of the piece comes to lie in the plot, px from its upper left corner. */
+  readonly inPx: (place: FlatPlace) => FlatPlace
 }
 
 /** Room for every mark, both axes in one scale. */
@@ -37,6 +40,7 @@ export function fitView(marks: readonly DiagramMark[], widthPx: number): Diagram
       scale: { domain: [middle - half, middle + half], nice: false, zero: false },
     }
   }
+  const [middleX, middleY] = [(left + right) / 2, (low + high) / 2]
   const typical = median(marks.map(({ length }) => length)) * pxPerUnit
   return {
     widthPx,
@@ -46,6 +50,10 @@ export function fitView(marks: readonly DiagramMark[], widthPx: number): Diagram
     y: axis(low, high, heightPx),
     tidy: (value) => Number(value.toFixed(digits)),
     strokePx: Math.min(1.4, Math.max(0.65, 0.055 * typical)),
+    inPx: ({ x, y }) => ({
+      x: widthPx / 2 + (x - middleX) * pxPerUnit,
+      y: heightPx / 2 - (y - middleY) * pxPerUnit,
+    }),
   }
 }
 
@@ -56,6 +64,12 @@ function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b)
   return sorted[Math.floor(sorted.length / 2)] ?? 0
 }
+
+/** Places given in pixels of the plot. */
+export const inPixels = {
+  x: { field: "left", type: "quantitative", scale: null, axis: null },
+  y: { field: "top", type: "quantitative", scale: null, axis: null },
+} as const
 
 export type Row = Readonly<Record<string, SpecValue>>
 

@@ -66,9 +66,12 @@ export function tellRounds(rows: readonly LedgerRow[], tell: (row: LedgerRow) =>
   return `${told.join("; ")}${rest > 0 ? `; and ${countRounds(rest)} more` : ""}.`
 }
 
-/** A length with its unit, to a tenth. */
+/** From here on a tenth of a millimetre says more than a tape can. */
+const wholeFromMm = 20
+
+/** A length with its unit: long ones in whole mm, all else to a tenth. */
 export function lengthWords(length: number, unit: string): string {
-  return `${tidy(length, 1)} ${unit}`
+  return `${tidy(length, unit === "mm" && Math.abs(length) >= wholeFromMm ? 0 : 1)} ${unit}`
 }
 
 /** Rounded to `digits` decimals, without a minus before zero. */

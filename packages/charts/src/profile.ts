@@ -3,10 +3,11 @@
 // chart says how many.
 
 import type { Motif } from "@roundwright/motif"
-import { RoundwrightError, requireFinite, requirePositive } from "@roundwright/numerics"
-import { type LaidOutShape, middle } from "@roundwright/relaxation"
+import { requirePositive } from "@roundwright/numerics"
+import type { LaidOutShape } from "@roundwright/relaxation"
 import { tidy } from "./findings.ts"
-import { requireSamePiece, unitOf } from "./laid-out-piece.ts"
+import { unitOf } from "./laid-out-piece.ts"
+import { heightsByRound, type RoundHeight } from "./round-heights.ts"
 import { profileFinding } from "./shape-findings.ts"
 import {
   type ChartLayer,
@@ -17,16 +18,6 @@ import {
   plotWidth,
   type SpecValue,
 } from "./spec.ts"
-
-/** The height of one round over the table; the centre is told as round 0. */
-export interface RoundHeight {
-  readonly round: number
-  /** Mean distance from the centre, as seen from above. */
-  readonly distance: number
-  readonly mean: number
-  readonly lowest: number
-  readonly highest: number
-}
 
 /** Half a figure may stand out at the right. */
 const rightPx = 16
@@ -74,6 +65,7 @@ export function profileChart(
       ...height,
       order,
       label: height.round === 0 ? "" : String(height.round),
+      way: wayAt(heights, order, view.stretch),
     })),
     profileLayers(
       {
@@ -96,41 +88,6 @@ export function profileChart(
 
 /** The axis ends a little beyond the edge of the piece. */
 const reachRoom = 1.04
-
-/** @throws RoundwrightError `needs-shape`, `not-finite`, `not-positive`, `shape-of-another-motif` */
-export function heightsByRound(motif: Motif, shape: LaidOutShape): RoundHeight[] {
-  const { net, space } = shape
-  requireSamePiece(motif, net)
-  if (space === null)
-    throw new RoundwrightError("needs-shape", "The piece was laid out flat only.", {
-      hint: "Lay it out in space as well to see its profile.",
-    })
-  const { xyz } = space
-  const unit = requirePositive(shape.mmPerUnit, "The length of a unit")
-  for (const value of xyz) requireFinite(value, "A coordinate of the shape in space")
-  const [cx, cy] = middle(net, xyz, 3)
-  let lowest = Number.POSITIVE_INFINITY
-  for (let k = 2; k < xyz.length; k += 3) lowest = Math.min(lowest, xyz[k]!)
-  const measure = (round: number, nodes: readonly number[]): RoundHeight => {
-    const height = nodes.map((node) => (xyz[3 * node + 2]! - lowest) / unit)
-    const away = nodes.map((node) => Math.hypot(xyz[3 * node]! - cx, xyz[3 * node + 1]! - cy))
-    return {
-      round,
-      distance: mean(away) / unit,
-      mean: mean(height),
-      lowest: Math.min(...height),
-      highest: Math.max(...height),
-    }
-  }
-  return [
-    measure(0, net.centre),
-    ...net.edges.map(({ nodes }, round) => measure(motif.rounds[round]!.number, nodes)),
-  ]
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length
-}
 
 /** A lift of less than this share of the reach is flat, and is not drawn up into something else. */
 const flatShare = 1e-3
@@ -176,13 +133,38 @@ function profileLayers(
       mark: { type: "point", shape: "circle", size: 40, fill: ink, stroke: ink, opacity: 1 },
       encoding: { x, y: { ...y, field: "mean" } },
     },
-    {
-      mark: { type: "text", dy: -12, baseline: "bottom" },
+    ...Object.entries(besideLine).map(([way, place]) => ({
+      transform: [{ filter: { field: "way", equal: way } }],
+      mark: { type: "text", ...place },
       encoding: {
         x,
         y: { ...y, field: "mean" },
         text: { field: "label", type: "nominal" },
       },
-    },
+    })),
   ]
+}
+
+/** Where the number of a round stands: off the line, on its upper side. */
+const besideLine = {
+  up: { align: "right", baseline: "bottom", dx: -9, dy: -1 },
+  level: { align: "center", baseline: "bottom", dy: -10 },
+  down: { align: "left", baseline: "bottom", dx: 9, dy: -1 },
+} as const
+
+/** A line that climbs or falls less than this is level to the eye. */
+const levelSlope = 0.35
+
+/** Which way the drawn line runs at a round, from the one before to the one after. */
+function wayAt(
+  heights: readonly RoundHeight[],
+  k: number,
+  stretch: number,
+): keyof typeof besideLine {
+  const before = heights[Math.max(0, k - 1)]!
+  const after = heights[Math.min(heights.length - 1, k + 1)]!
+  const out = Math.abs(after.distance - before.distance)
+  const slope = (stretch * (after.mean - before.mean)) / (out || Number.MIN_VALUE)
+  if (Math.abs(slope) < levelSlope) return "level"
+  return slope > 0 ? "up" : "down"
 }

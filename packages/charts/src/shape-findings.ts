@@ -52,9 +52,10 @@ export function strainFinding(rounds: readonly RoundStrain[]): string {
   return `Pressed flat, round ${worst.round} is strained most: ${worst.what} ${how} by ${percent(worst.strain)}`
 }
 
-/** `4.2 %`, without its sign. */
+/** `4.2 %` or `14 %`, without its sign. */
 export function percent(share: number): string {
-  return `${tidy(100 * Math.abs(share), 1)} %`
+  const value = 100 * Math.abs(share)
+  return `${tidy(value, value < 9.95 ? 1 : 0)} %`
 }
 
 /** `stretched 4.2 %`, `squeezed 1.0 %`. */

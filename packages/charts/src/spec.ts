@@ -15,6 +15,7 @@ export type SpecValue =
   | { readonly [key: string]: SpecValue }
 
 export interface ChartLayer {
+  readonly transform?: readonly Readonly<Record<string, SpecValue>>[]
   readonly data?: { readonly values: readonly Readonly<Record<string, SpecValue>>[] }
   readonly mark: Readonly<Record<string, SpecValue>>
   readonly encoding?: Readonly<Record<string, SpecValue>>

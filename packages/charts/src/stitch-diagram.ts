@@ -13,9 +13,16 @@ import { postsOf } from "./diagram-geometry.ts"
 import { diagramLegend, legendSymbols } from "./diagram-legend.ts"
 import { diagramMarks } from "./diagram-marks.ts"
 import { numberRounds } from "./diagram-numbers.ts"
-import { type ShadedPatch, shadedPatches } from "./diagram-patches.ts"
+import { type StrainShade, strainShades } from "./diagram-patches.ts"
 import { startOf } from "./diagram-starts.ts"
-import { type DiagramView, fitView, type Row, rowOf, symbolEncoding } from "./diagram-view.ts"
+import {
+  type DiagramView,
+  fitView,
+  inPixels,
+  type Row,
+  rowOf,
+  symbolEncoding,
+} from "./diagram-view.ts"
 import { placeFlat } from "./laid-out-piece.ts"
 import { strainByRound, strainFinding, strainWords } from "./shape-findings.ts"
 import {
@@ -63,10 +70,10 @@ export function stitchDiagram(
   const numbers = numberRounds(starts, marks, view, motif)
   const terms = options.terms ?? "US"
   const legend = diagramLegend(motif, view, terms, numbers.arrows.length > 0)
-  const patches = shadedPatches(piece, posts, measureStrain(piece.net, shape.flat.xy, 2))
+  const shades = strainShades(piece, posts, measureStrain(piece.net, shape.flat.xy, 2))
   const symbols = symbolScale([
     ...marks.map(({ symbol }) => symbol),
-    ...patches.map(({ mark }) => mark.symbol),
+    ...shades.map((shade) => shadeSymbol(shade, view)),
     ...legendSymbols(motif),
   ])
   const rows = marks.map((mark) => rowOf(mark, view, numbers.faded.has(mark)))
@@ -83,7 +90,7 @@ export function stitchDiagram(
     null,
     rows.filter((_, k) => !marks[k]!.filled),
     [
-      patchLayer(patches, view, symbols),
+      shadeLayer(shades, symbols),
       symbolLayer(view, symbols, false, null),
       symbolLayer(view, symbols, true, [
         ...rows.filter((_, k) => marks[k]!.filled),
@@ -127,19 +134,40 @@ function symbolLayer(
   }
 }
 
-function patchLayer(
-  patches: readonly ShadedPatch[],
-  view: DiagramView,
-  symbols: SpecValue,
-): ChartLayer {
+/** Every shade as one shape: where its patches lie over one another nothing gets darker. */
+function shadeSymbol({ beyond, patches }: StrainShade, view: DiagramView): StitchSymbol {
+  const tenth = (px: number) => Math.round(10 * px) / 10
+  const path = patches
+    .map((corners) => corners.map(view.inPx).map(({ x, y }) => `${tenth(x)},${tenth(y)}`))
+    .map((places) => `M${places.join("L")}Z`)
+    .join("")
+  return { key: shadeKey(beyond), path }
+}
+
+function shadeKey(beyond: number): string {
+  return `strained by more than ${beyond}`
+}
+
+function shadeLayer(shades: readonly StrainShade[], symbols: SpecValue): ChartLayer {
   return {
     data: {
-      values: patches.map(({ mark, opacity }) => ({ ...rowOf(mark, view, false), opacity })),
+      values: shades.map(({ beyond, opacity }) => ({
+        ...{ left: 0, top: 0, size: unitBoxPx, opacity: Number(opacity.toFixed(4)) },
+        symbol: shadeKey(beyond),
+      })),
     },
     mark: { type: "point", fill: ink, strokeWidth: 0 },
-    encoding: symbolEncoding(view, symbols),
+    encoding: {
+      ...inPixels,
+      shape: { field: "symbol", type: "nominal", scale: symbols, legend: null },
+      size: { field: "size", type: "quantitative", scale: null, legend: null },
+      opacity: { field: "opacity", type: "quantitative", scale: null, legend: null },
+    },
   }
 }
+
+/** A point of this size, px2, is drawn with a path whose unit is a pixel. */
+const unitBoxPx = 4
 
 /** `Round 3, turned: 36 dc, 12 ch-2 spaces`. */
 function tellRound(motif: Motif, index: number, terms: Terms): string {

@@ -75,23 +75,6 @@ export const coilSymbol: StitchSymbol = {
 /** Points along the work in rounds worked the other way; filled. */
 export const arrowSymbol: StitchSymbol = { key: "turned", path: "M-0.8,0.8L0,-0.9L0.8,0.8Z" }
 
-/**
- * The fabric that a post or a chain stands for, to the left and right of it at its foot and at its top, in
- * half lengths of it. Widths go by tenths, so that a drawing needs few of these.
- */
-export function patchSymbol(widths: {
-  readonly foot: readonly [left: number, right: number]
-  readonly top: readonly [left: number, right: number]
-}): StitchSymbol {
-  const [footLeft, footRight, topLeft, topRight] = [...widths.foot, ...widths.top].map((wide) =>
-    tidy(Math.min(3, Math.max(0, wide)), 10),
-  ) as [number, number, number, number]
-  return {
-    key: `patch ${footLeft} ${footRight} ${topLeft} ${topRight}`,
-    path: `M${-footLeft},1L${-topLeft},-1H${topRight}L${footRight},1Z`,
-  }
-}
-
 function named(name: string, { post: round, loops }: StitchKind): string {
   return [name, round && `${round} post`, loops && `${loops} loop`].filter(Boolean).join(", ")
 }
@@ -171,6 +154,6 @@ function oval(x: number, y: number, halfWide: number, halfHigh: number): string 
   return `M${tidy(x - halfWide)},${y}${arc}${tidy(x + halfWide)},${y}${arc}${tidy(x - halfWide)},${y}Z`
 }
 
-function tidy(value: number, parts = 1000): number {
-  return Math.round(parts * value) / parts
+function tidy(value: number): number {
+  return Math.round(1000 * value) / 1000
 }

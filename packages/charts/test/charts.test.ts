@@ -39,15 +39,15 @@ describe("what a chart says", () => {
     [curvatureChart(ruffled), "Round 3 is furthest from flat: 288 degrees towards ruffling"],
     [curvatureChart(cupped), "Round 2 is furthest from flat: 180 degrees towards cupping"],
     [curvatureChart(even), "Every round is flat to the degree"],
-    [reachChart(even), "After round 4 the edge is 40.0 mm from the centre"],
-    [reachChart(rowsWith([80, 80], 4)), "After round 2 a side is 20.0 mm out and a corner 28.3 mm"],
+    [reachChart(even), "After round 4 the edge is 40 mm from the centre"],
+    [reachChart(rowsWith([80, 80], 4)), "After round 2 a side is 20 mm out and a corner 28 mm"],
   ])("finding %#", (spec, said) => {
     expect(title(spec)).toBe(said)
     expect(spec.description.startsWith(`${said}.`)).toBe(true)
   })
 
   it("tells every round in the description, and how many are left out of a long one", () => {
-    expect(growthChart(ruffled).description).toContain("round 3: 113.1 mm, flat needs 62.8 mm")
+    expect(growthChart(ruffled).description).toContain("round 3: 113 mm, flat needs 63 mm")
     const long = rowsWith(Array.from({ length: 90 }, () => flat))
     expect(fullnessChart(long).description).toContain("and 30 rounds more.")
   })

@@ -16,6 +16,7 @@ import {
   stitchDiagram,
   strainByRound,
   strainChart,
+  strainGreys,
 } from "../src/index.ts"
 import { anyPiece, disc, laidOut, moved, type Piece, sampler, square } from "./shapes.ts"
 
@@ -24,6 +25,15 @@ const title = (spec: ChartSpec) => (spec.title.text as string[]).join(" ")
 const domain = (spec: ChartSpec, layer: number, axis: "x" | "y") =>
   (spec.layer[layer]!.encoding![axis] as { scale: { domain: [number, number] } }).scale.domain
 const span = ([from, to]: [number, number]) => to - from
+/** The shades of a stitch diagram, light to dark, and how many patches each has. */
+const shadesOf = (spec: ChartSpec) => {
+  const { data, encoding } = spec.layer[0]!
+  const { scale } = encoding!.shape as { scale: Record<"domain" | "range", string[]> }
+  return data!.values.map(({ symbol, opacity }) => ({
+    opacity: Number(opacity),
+    patches: scale.range[scale.domain.indexOf(String(symbol))]!.split("M").length - 1,
+  }))
+}
 const flat = laidOut(disc(12, 4), true)
 const cup = laidOut(disc(8, 4), true)
 const ruffle = laidOut(disc(18, 4), true)
@@ -125,10 +135,22 @@ describe("the stitch diagram", () => {
   })
 
   it("shades what is strained beyond the give, and nothing else", () => {
-    expect(draw(flat).layer[0]!.data!.values.length).toBeLessThan(30)
-    const shades = draw(cup).layer[0]!.data!.values.map(({ opacity }) => Number(opacity))
-    expect(shades.length).toBeGreaterThan(60)
-    expect(Math.max(...shades)).toBe(0.48)
+    const shades = (piece: Piece) => shadesOf(draw(piece))
+    expect(Math.max(0, ...shades(flat).map(({ patches }) => patches))).toBeLessThan(30)
+    const ofCup = shades(cup)
+    expect(ofCup[0]!.patches).toBeGreaterThan(60)
+    // Whatever is strained beyond a bound is strained beyond every lower one.
+    const counts = ofCup.map(({ patches }) => patches)
+    expect(counts).toEqual([...counts].sort((a, b) => b - a))
+  })
+
+  it("lays shades over one another to the greys of the legend", () => {
+    let light = 1
+    shadesOf(draw(cup)).forEach(({ opacity }, k) => {
+      light *= 1 - opacity
+      expectClose(1 - light, strainGreys[k]!.opacity, 1e-3, "opacities are given to four digits")
+    })
+    expect(shadesOf(draw(cup))).toHaveLength(strainGreys.length)
   })
 })
 

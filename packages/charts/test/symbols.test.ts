@@ -1,12 +1,6 @@
 import { basicStitches, kind, yarnOvers } from "@roundwright/stitches"
 import { describe, expect, it } from "vitest"
-import {
-  closingSymbol,
-  legSymbol,
-  patchSymbol,
-  stitchSymbol,
-  togetherSymbol,
-} from "../src/symbols.ts"
+import { closingSymbol, legSymbol, stitchSymbol, togetherSymbol } from "../src/symbols.ts"
 
 const slantedBars = (path: string) => path.match(/L/g)?.length ?? 0
 
@@ -53,10 +47,5 @@ describe("symbols of stitches", () => {
         for (const number of path.match(/-?\d*\.?\d+/g)!)
           expect(Math.abs(Number(number))).toBeLessThanOrEqual(1.3)
       }
-  })
-
-  it("patches take widths by tenths, whatever they are given", () => {
-    const odd = patchSymbol({ foot: [0.123, 1e9], top: [Number.POSITIVE_INFINITY, 0] })
-    expect(odd.key).toBe("patch 0.1 3 3 0")
   })
 })
