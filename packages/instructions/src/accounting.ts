@@ -12,9 +12,11 @@ export function leftOver(work: RoundWork, span: Span): Finding[] {
   const { edge } = work.main
   if (edge.round < 0 || edge.size === 0) return []
   const state = usage(work)
-  if (!state.any || state.complete) return []
+  if (state.complete) return []
+  if (!state.any && work.used.some((use) => use.use !== "slipped")) return []
   const few = nearlyAllLeft(work, span)
   if (few) return [few]
+  if (!state.any) return []
   const findings: Finding[] = []
   const runs = skipRuns(edge, state)
   const stitches = work.picked ? null : stitchesLeft(edge, state)
@@ -47,7 +49,7 @@ function nearlyAllLeft(work: RoundWork, span: Span): Finding | null {
     severity: "warning",
     code: "stitches-left-over",
     ...span,
-    message: `The round before has ${there} stitches; this round works into one place only and leaves the rest.`,
+    message: `The round before has ${there} stitches; this round works into ${worked.size === 0 ? "none of them" : "one place only and leaves the rest"}.`,
     hint: "Look whether the text of the round is cut short.",
   }
 }

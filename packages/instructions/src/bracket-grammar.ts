@@ -29,6 +29,7 @@ export function readBracket(
   const counts = words.attempt(() => {
     words.at += 1
     const note = readCountsNote(words)
+    words.accept(".")
     if (!note || !words.accept(close)) return null
     return note
   })
@@ -198,10 +199,10 @@ function readBracketEnding(
 /** "(2 sc, inc) repeat 6 times", "(2 sc, inc) * 6": said of the bracket just closed. */
 function readBracketTimes(words: Words): Times | null {
   return words.attempt((): Times | null => {
-    if (isRepeatWord(words.text())) {
+    if (isRepeatWord(words.text()) || words.text() === "repeated") {
       words.at += 1
       const times = readTimes(words, true)
-      if (times?.kind !== "more") return null
+      if (times?.kind !== "more") return times?.kind === "until" ? times : null
       return times.plain ? { ...times, ofBracket: true } : times
     }
     if (words.text() !== "*" || !words.isNumber(1) || !endsTimes(words)) return null

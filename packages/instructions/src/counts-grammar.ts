@@ -53,8 +53,10 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
       return withChains({ counts: false })
     }
     words.accept("always", "now", "also")
-    if (!words.accept("count", "counts", "counted", "counting", "stands", "equals", "is", "are") &&
-      !words.accept("stand", "represents", "acts"))
+    if (
+      !words.accept("count", "counts", "counted", "counting", "stands", "equals", "is", "are") &&
+      !words.accept("stand", "represents", "acts")
+    )
       return null
     words.accept("counted", "considered")
     words.accept("as", "for", "=")
@@ -119,7 +121,17 @@ export function readCountsNote(words: Words): { countsAs: CountsAs; chains?: num
 function readShortCount(words: Words): { countsAs: CountsAs } | null {
   return words.attempt(() => {
     if (
-      !words.accept("first", "1st", "=", "equals", "stands", "stand", "standing", "for", "serves") &&
+      !words.accept(
+        "first",
+        "1st",
+        "=",
+        "equals",
+        "stands",
+        "stand",
+        "standing",
+        "for",
+        "serves",
+      ) &&
       !words.accept("represents", "represent", "replaces", "replace", "forms", "instead", "making")
     )
       return null

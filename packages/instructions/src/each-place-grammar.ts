@@ -42,7 +42,7 @@ export function readEach(words: Words, start: number, between: boolean): Place |
     const next = countedNext(words, start, between)
     return next && { ...next, each: true }
   }
-  if (words.isNumber() && words.text(1) !== "-") {
+  if (words.isNumber() && words.text(1) !== "-" && !isSizedSpace(words)) {
     const total = words.value()
     const at = words.at
     words.at += 1
@@ -57,8 +57,9 @@ export function readEach(words: Words, start: number, between: boolean): Place |
         each: true,
       }
     if (noun) {
-      if (words.accept("of")) {
-        words.accept("next", "each", "the", "this")
+      if (words.accept("of", "in", "on")) {
+        words.accept("the", "this", "same")
+        words.accept("next", "each", "first", "following", "same")
         readNoun(words)
         return { ...words.since(start), at: "next", noun, count: total, each: true }
       }
@@ -103,8 +104,8 @@ export function readEach(words: Words, start: number, between: boolean): Place |
     })
     if (!more) break
   }
-  if (nouns.length === 0 && every === undefined && /^[,;.(]?$/.test(words.text()))
-    // "2 sc in each.": in each stitch there is.
+  if (nouns.length === 0 && every === undefined && /^(?:[,;.(]?|around|round)$/.test(words.text()))
+    // "2 sc in each.", "2 sc in each around": in each stitch there is.
     nouns.push({ what: "stitch" })
   if (nouns.length === 0) return null
   if (words.accept("of")) {
@@ -129,6 +130,15 @@ export function readEach(words: Words, start: number, between: boolean): Place |
     until,
     ...(every === undefined ? {} : { every }),
   }
+}
+
+/** "each 2ch sp": the size of the spaces, not how many. */
+function isSizedSpace(words: Words): boolean {
+  const after = words.text(2) === "-" ? words.text(3) : words.text(2)
+  return (
+    /^(?:ch|chain)$/.test(words.text(1)) &&
+    /^(?:sp|sps|space|spaces|loop|loops|lp|lps|arch|arches)$/.test(after)
+  )
 }
 
 /** "starting at the 5th of a group". */

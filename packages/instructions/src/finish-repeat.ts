@@ -125,7 +125,7 @@ function endWithPart(work: RoundWork, step: Repeat): void {
     tail.count === 1 &&
     first?.type === "stitch" &&
     first.kind.basic === tail.stitch.kind.basic
-  if (alike && work.startTaken) {
+  if (alike && work.startTaken && !endsInWords(work, step)) {
     if (!tryOnce(work, step.body.slice(0, -1)) && nothingLeft(work)) {
       work.openRepeat = null
       work.find({
@@ -149,6 +149,12 @@ function endWithPart(work: RoundWork, step: Repeat): void {
     work.backTo(before)
     return
   }
+}
+
+/** "*ch 3, sk 1, sc in next; rep from * around, ch 3, join": how the last time goes is said after it. */
+function endsInWords(work: RoundWork, step: Repeat): boolean {
+  const at = work.allSteps.indexOf(step)
+  return at >= 0 && work.allSteps.slice(at + 1).some((after) => after.do === "chain")
 }
 
 /** "ch 5, sc in next loop": nothing is passed over on purpose. */

@@ -14,7 +14,7 @@ import { withoutOtherSizes } from "./other-sizes.ts"
 import { asPasses } from "./passes.ts"
 import { atPlace, readPlace } from "./place-grammar.ts"
 import { readStarred, readTimes } from "./repeat-grammar.ts"
-import { intoSameSpace } from "./same-space.ts"
+import { intoSameSpace, ledByGroup } from "./same-space.ts"
 import { readDroppedLoop, readSpelledCluster } from "./spelled-grammar.ts"
 import { readSkip, readSlip } from "./step-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
@@ -38,7 +38,7 @@ export function readRound(given: Words): RoundTree {
   const words = withoutOtherSizes(given)
   const run = readSteps(words, () => false)
   if (words !== given) given.findings.splice(0, given.findings.length, ...words.findings)
-  return { steps: intoSameSpace(run.steps), totals: run.totals }
+  return { steps: intoSameSpace(ledByGroup(run.steps)), totals: run.totals }
 }
 
 /** Reads steps until `stops` says so, a closing bracket or the end. */
@@ -71,7 +71,12 @@ export function readSteps(words: Words, stops: (words: Words) => boolean): StepR
       continue
     }
     if (readLeftToMaker(words)) continue
-    const whole = isRepeatWord(text) && steps.length > 0 ? repeatAll(words, steps) : null
+    const whole =
+      steps.length > 0
+        ? isRepeatWord(text)
+          ? repeatAll(words, steps)
+          : listTimes(words, steps, totals)
+        : null
     if (whole) {
       steps.splice(0, steps.length, ...whole)
       continue
@@ -139,6 +144,39 @@ function acceptMissingMark(words: Words): boolean {
       return true
     }) !== null
   )
+}
+
+/** "1sc, 1inc x6" with no bracket: the whole list, where nothing but a total follows. */
+function listTimes(
+  words: Words,
+  steps: readonly Step[],
+  totals: readonly StatedTotal[],
+): Step[] | null {
+  if (words.text() !== "x" || !words.isNumber(1) || totals.length > 0 || words.stars > 0)
+    return null
+  return words.attempt(() => {
+    words.at += 1
+    const count = words.value()
+    words.at += 1
+    words.accept("times")
+    if (!/^[.;([={]?$/.test(words.text())) return null
+    const first = steps.findIndex((step) => step.do === "work")
+    const body = steps.slice(first)
+    if (first < 0 || body.length < 2 || !body.every((step) => step.do === "work" && !step.even))
+      return null
+    return [
+      ...steps.slice(0, first),
+      {
+        start: body[0]!.start,
+        end: words.lastEnd(),
+        do: "repeat" as const,
+        body,
+        last: null,
+        ending: null,
+        times: { kind: "total" as const, count },
+      },
+    ]
+  })
 }
 
 /** First words of rules and fans, so that they are not looked for at every step. */

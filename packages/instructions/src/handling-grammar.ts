@@ -33,7 +33,10 @@ export function acceptClauseOf(words: Words): true | null {
 
 /** "mark first st", "place a marker in the last st", "move marker up as you go": to the end of the clause. */
 function acceptMarker(words: Words): boolean {
-  const verb = /^(?:(?:plac|putt|us|mov|mark|insert|attach)ing|place|put|use|move|mark|pm|insert|attach)$/.test(words.text())
+  const verb =
+    /^(?:(?:plac|putt|us|mov|mark|insert|attach)ing|place|put|use|move|mark|pm|insert|attach)$/.test(
+      words.text(),
+    )
   if (!verb) return false
   let marker = /^(?:mark|marking|pm)$/.test(words.text())
   for (let ahead = 1; ahead < 16; ahead++) {
@@ -185,7 +188,8 @@ export function acceptColourChange(words: Words): true | null {
 }
 
 export function isColourWords(words: Words): boolean {
-  words.accept("a", "the", "new", "main", "contrasting", "contrast")
+  const letter = words.text() === "a" && /^[,;.)]?$/.test(words.text(1))
+  if (!letter) words.accept("a", "the", "new", "main", "contrasting", "contrast")
   if (words.accept("right", "wrong") && words.accept("side")) {
     words.accept("facing", "up")
     words.accept("you")

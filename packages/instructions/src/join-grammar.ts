@@ -2,8 +2,8 @@
 
 import { readNoun } from "./nouns.ts"
 import { readPlace, readTarget } from "./place-grammar.ts"
-import { isColour, readKind } from "./stitch-grammar.ts"
-import type { Place, Step } from "./tree.ts"
+import { isColour, readKind, readStitch } from "./stitch-grammar.ts"
+import type { Place, Step, StitchName } from "./tree.ts"
 import type { Words } from "./words.ts"
 
 const joinWords = new Set(["join", "joining", "attach", "rejoin", "connect"])
@@ -21,7 +21,7 @@ export function readJoin(words: Words, steps: readonly Step[]): Step[] | null {
       const word = words.text()
       if (
         isColour(word) ||
-        /^(yarn|color|colour|thread|mc|cc|rnd|round|it|last|leaf|petal|together|and|a|b|c|d)$/.test(
+        /^(yarn|color|colour|thread|mc|cc|rnd|round|it|last|leaf|petal|together|evenly|neatly|and|a|b|c|d)$/.test(
           word,
         )
       ) {
@@ -30,6 +30,17 @@ export function readJoin(words: Words, steps: readonly Step[]): Step[] | null {
         continue
       }
       break
+    }
+    const tall = words.attempt(() => readStandingStitch(words))
+    if (tall) {
+      const place = readPlace(words)
+      const work = { ...words.since(start), do: "work" as const, stitch: tall, count: 1 }
+      if (hasWork(steps)) return [{ ...work, place }]
+      const same: Place = { ...words.since(start), at: "same", noun: { what: "any" } }
+      return [
+        { ...words.since(start), do: "attach", place },
+        { ...work, place: place?.at === "next" ? same : place },
+      ]
     }
     words.attempt(() => readMeans(words))
     if (words.accept("to", "into") || words.text() === "in") {
@@ -74,6 +85,16 @@ export function readJoin(words: Words, steps: readonly Step[]): Step[] | null {
   })
 }
 
+/** "with dc", "with a standing sc": a stitch that is the first of the round, or stands for its last space. */
+function readStandingStitch(words: Words): StitchName | null {
+  if (!words.accept("with", "by", "using")) return null
+  words.accept("a", "an")
+  if (words.isNumber()) words.at += 1
+  const stitch = readStitch(words)
+  if (!stitch || stitch.kind.basic === "sl st" || stitch.kind.gathered) return null
+  return /^(?:in|into|to|around|between)$/.test(words.text()) ? stitch : null
+}
+
 function isRing(text: string): boolean {
   return text === "ring" || text === "circle" || text === "loop"
 }
@@ -103,15 +124,22 @@ export function joinTarget(words: Words, start: number): { place: Place | null; 
     const token = words.peek()
     if (token?.type !== "ordinal") return null
     words.at += 1
-    if (!words.accept("ch", "chain", "st") && words.text() !== "of") return null
+    if (!words.accept("ch", "chain", "st", "stitch") && words.text() !== "of") return null
     words.attempt(() => {
       if (!words.accept("of", "in")) return null
       words.accept("the", "these", "first", "beg", "beginning", "starting", "initial", "turning")
       words.accept("beg", "first", "starting")
-      const counted = words.isNumber()
+      const counted = words.isNumber() && words.text(1) !== "-"
       if (counted) words.at += 1
       const noun = readNoun(words)
       if (noun?.what === "chain" && words.isNumber()) words.at += 1
+      words.attempt(() => {
+        // "third stitch of chain with which the round commenced"
+        if (!words.acceptAll("with", "which")) return null
+        words.accept("the", "this")
+        words.accept("rnd", "round", "row")
+        return words.accept("commenced", "began", "begun", "started", "commences") ? true : null
+      })
       // "3rd ch of 5": the chain is plain.
       return noun ?? (counted && /^[,;.()]?$/.test(words.text()) ? true : null)
     })

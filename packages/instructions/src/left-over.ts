@@ -79,10 +79,7 @@ export function unevenClose(work: RoundWork, runs: SkipRuns, span: Span): Findin
 
 /** Spaces of the sizes worked into that were left. */
 export function spacesLeft(edge: Edge, state: Usage): Left | null {
-  const runs = new Map<
-    number,
-    { size: number; used: boolean; skipped: boolean; tail: boolean }
-  >()
+  const runs = new Map<number, { size: number; used: boolean; skipped: boolean; tail: boolean }>()
   state.walk.forEach((index, k) => {
     const cell = edge.cells[index]
     const element = edge.elementAt(index)

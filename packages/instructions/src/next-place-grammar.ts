@@ -127,7 +127,7 @@ export function countedNext(words: Words, start: number, between: boolean): Plac
       if (!words.accept("and", "&")) return null
       if (words.accept("in") || words.accept("next")) return null
       if (words.isNumber() && words.text(1) === "-" && !isChainWord(words.text(2))) return null
-      if (words.isNumber() && (readKind(words) || isChainWord(words.text(1)))) return null
+      if (words.isNumber() && (readKind(words) || isBareChains(words))) return null
       const from = words.start()
       const other = readNoun(words)
       return other ? { ...words.since(from), at: "next", noun: other, count: 1 } : null
@@ -164,6 +164,11 @@ function acceptOwner(words: Words): void {
     const noun = readNoun(words)
     return noun?.what === "group" ? true : null
   })
+}
+
+/** "... and 2 ch": chains to make; "... and 2ch sp" is a place. */
+function isBareChains(words: Words): boolean {
+  return isChainWord(words.text(1)) && !isSpaceWord(words.text(words.text(2) === "-" ? 3 : 2))
 }
 
 function isSpaceWord(text: string): boolean {

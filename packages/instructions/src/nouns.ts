@@ -179,7 +179,7 @@ function afterSpace(words: Words): Noun {
   const found = words.attempt((): Noun | null => {
     if (words.accept("between", "betw")) {
       words.accept("the", "any", "each", "every")
-      words.accept("next", "two", "of")
+      words.accept("next", "last", "first", "same", "of")
       if (words.isNumber() && words.text(1) !== "-") words.at += 1
       const first = readPlainNoun(words)
       if (!first) return null

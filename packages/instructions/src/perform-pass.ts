@@ -3,8 +3,8 @@
 
 import { boundaryOf } from "./boundaries.ts"
 import { groupsFor } from "./groups.ts"
-import { fillSite, perform } from "./perform.ts"
 import { fits } from "./meanings.ts"
+import { fillSite, perform } from "./perform.ts"
 import { performWork } from "./perform-work.ts"
 import { CannotWork, type Position, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"

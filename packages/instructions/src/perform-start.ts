@@ -60,9 +60,7 @@ export function workStartChain(
     standsFor(work, step, known)
     return
   }
-  const usual = even
-    ? "does-not-count"
-    : usualMeaning(work, step, steps[i + 1])
+  const usual = even ? "does-not-count" : usualMeaning(work, step, steps[i + 1])
   const meanings = (["counts", "does-not-count", "edge"] as const).filter((meaning) =>
     possible(step, meaning),
   )

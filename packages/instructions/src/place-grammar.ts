@@ -31,13 +31,19 @@ const prepositions = new Set([
 
 /** True when a place may start here. */
 export function atPlace(words: Words): boolean {
-  return prepositions.has(words.text())
+  return prepositions.has(words.text()) || saysAllIn(words)
+}
+
+/** "... all in same sp": of everything just named. */
+function saysAllIn(words: Words): boolean {
+  return words.text() === "all" && /^(?:in|into)$/.test(words.text(1))
 }
 
 /** A place with its preposition, stepped over; null when none is here. */
 export function readPlace(words: Words): Place | null {
   return words.attempt(() => {
     const start = words.start()
+    if (saysAllIn(words)) words.at += 1
     if (!prepositions.has(words.text())) return null
     const preposition = words.text()
     words.at += 1
@@ -157,7 +163,8 @@ function readRing(words: Words, start: number): Place | null {
   const drawn = words.accept("magic", "adjustable", "sliding")
   words.accept("foundation", "starting")
   const short = words.text() === "mr"
-  if (!words.accept("ring", "mr", "circle", "rings")) return null
+  const loop = drawn && words.accept("loop")
+  if (!loop && !words.accept("ring", "mr", "circle", "rings")) return null
   const made = solid ? "solid" : drawn || short ? "adjustable" : undefined
   return { ...words.since(start), at: "ring", ...(made === undefined ? {} : { made }) }
 }

@@ -51,7 +51,10 @@ export function readProse(layout: PatternText, terms: Terms): ProseFound {
     const text = layout.clean.slice(line.start, line.end)
     if (text.trim() === "" || text.length > 4000) continue
     if (readStartCounts(text, line.start, layout.clean, terms, startCounts)) continue
-    if (line.start < firstRound && (ringSentence.test(text) || closedChains.test(text) || onlyChains.test(text))) {
+    if (
+      line.start < firstRound &&
+      (ringSentence.test(text) || closedChains.test(text) || onlyChains.test(text))
+    ) {
       const steps = stepsOf(layout.clean, line, terms, locals)
       if (steps.some((step) => step.do === "ring" || step.do === "join" || step.do === "chain")) {
         foundation = [...foundation, ...steps]

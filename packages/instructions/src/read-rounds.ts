@@ -72,6 +72,19 @@ export function readRounds(
     const said = one.nth === 0 ? read.findings : []
     const own: Located[] = said.map((finding) => ({ ...finding, round: one.number }))
     const tree = resolved(read.tree, one, trees, own, text)
+    if (beginsAnew(one, tree, rounds)) {
+      // The motif is the first piece; what follows is read on its own.
+      tellSecondPiece(findings, text)
+      rounds.length = 0
+      trees.clear()
+      shared.saidCounts.clear()
+      broken = true
+      lost = false
+      turnNext = false
+      earlier = null
+      doubt = null
+      carried = []
+    }
     trees.set(one.number, tree)
     const turned = turnNext || leadsWithTurn(tree.steps)
     turnNext = endsWithTurn(tree.steps)
@@ -99,7 +112,7 @@ export function readRounds(
           hint: "Look at the number.",
         })
       carried = []
-      progress.centre = foundation.centre
+      if (!broken) progress.centre = foundation.centre
       if (foundation.steps.length === 0) {
         // A round that only makes the ring: what follows is worked into it.
         carried = [...tree.steps]
@@ -240,10 +253,37 @@ export function readRounds(
   return progress
 }
 
+/** A round 1 with a centre of its own after other rounds: another piece in the same text. */
+function beginsAnew(one: OneRound, tree: RoundTree, rounds: readonly Round[]): boolean {
+  return (
+    one.number === 1 &&
+    one.nth === 0 &&
+    rounds.length > 0 &&
+    readFoundation(tree.steps, false).stated
+  )
+}
+
+function tellSecondPiece(findings: Located[], text: RoundText): void {
+  const known = findings.findIndex(
+    (finding) => finding.code === "round-number-again" && finding.start === text.label.start,
+  )
+  if (known >= 0) findings.splice(known, 1)
+  findings.push({
+    severity: "warning",
+    code: "second-piece",
+    start: text.label.start,
+    end: Math.min(text.label.end, text.end),
+    round: null,
+    message: "A second piece begins here; the motif holds the rounds of the first.",
+    hint: "Put each piece in a text of its own.",
+  })
+}
+
 /** "Ch 3 (counts as dc)" said once holds for a later start of as many chains. */
 function rememberCounts(steps: readonly Step[], shared: Shared): void {
   const first = steps.find(
-    (step) => step.do === "chain" || step.do === "group" || step.do === "work" || step.do === "repeat",
+    (step) =>
+      step.do === "chain" || step.do === "group" || step.do === "work" || step.do === "repeat",
   )
   if (first?.do === "group") return rememberCounts(first.steps, shared)
   if (first?.do !== "chain" || !first.countsAs || first.countsAs.tog) return

@@ -79,10 +79,26 @@ function readOmitted(words: Words): readonly Step[] | null {
       w.text() === ";" ||
       w.text() === "." ||
       isJoin(w.text()) ||
+      atLastRepeat(w) ||
       (close === null && w.text() === ","),
   )
   if (close) words.accept(close)
+  if (atLastRepeat(words)) {
+    words.at += 1
+    words.accept("the")
+    words.at += 2
+  }
   return run.steps.length > 0 ? run.steps : null
+}
+
+/** "omitting last sc of last rep", "on the final repeat". */
+function atLastRepeat(words: Words): boolean {
+  if (!/^(?:of|on|in|from|at)$/.test(words.text())) return false
+  const ahead = words.text(1) === "the" ? 2 : 1
+  return (
+    /^(?:last|final)$/.test(words.text(ahead)) &&
+    /^(?:rep|repeat|repetition|time)$/.test(words.text(ahead + 1))
+  )
 }
 
 /** The body without its last stitches and chains. */

@@ -2,8 +2,9 @@
 // rep at **", "omitting last sc", "ending last rep with ch 2, dc in first sc".
 
 import { isRepeatWord, readSteps, type StepRun } from "./grammar.ts"
+import { readPlace } from "./place-grammar.ts"
 import { type Ending, readEnding } from "./repeat-ending-grammar.ts"
-import type { StatedTotal, Step, Times } from "./tree.ts"
+import type { Place, StatedTotal, Step, Times } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
 
@@ -59,6 +60,18 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
       },
     ]
   }
+  const inOne = times.kind === "until" ? null : words.attempt(() => readPlaceOfAll(words))
+  if (inOne)
+    return [
+      {
+        ...words.since(start),
+        do: "group",
+        steps: [
+          { ...words.since(start), do: "repeat", body: run.steps, last: null, ending: null, times },
+        ],
+        place: inOne,
+      },
+    ]
   if (upToMark && run.markAt !== null) return upTo(words, run, start, times)
   const ending = readOnceMore(words, run) ?? readEnding(words, run)
   const closing = ending.last ? ending.last[ending.last.length - 1] : undefined
@@ -96,6 +109,13 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
       times,
     },
   ]
+}
+
+/** "*1 dc, ch 1*, rep between *s 11 times in ring": where all of it goes. */
+function readPlaceOfAll(words: Words): Place | null {
+  if (!/^(?:in|into)$/.test(words.text())) return null
+  const place = readPlace(words)
+  return place?.at === "ring" || place?.at === "same" ? place : null
 }
 
 /** How often, after the closing mark or "rep from *"; said of a stretch just closed, "5 times" may count it. */

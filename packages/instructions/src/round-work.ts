@@ -337,6 +337,14 @@ export class RoundWork {
     }
   }
 
+  private gapsNamed: boolean | null = null
+
+  /** The round speaks of spaces between groups somewhere. */
+  namesGaps(): boolean {
+    this.gapsNamed ??= namesGapsIn(this.allSteps)
+    return this.gapsNamed
+  }
+
   private anyUsed(): boolean {
     for (const use of this.used)
       if (use.edge === this.main.edge && use.use === "worked") return true
@@ -385,6 +393,15 @@ export class RoundWork {
     })
     return cells
   }
+}
+
+function namesGapsIn(steps: readonly Step[]): boolean {
+  return steps.some((step) => {
+    if (step.do === "repeat") return namesGapsIn(step.body)
+    if (step.do === "pass") return namesGapsIn(step.cases)
+    if (step.do !== "work" && step.do !== "group") return false
+    return step.place?.at === "next" && step.place.noun.betweenGroups === true
+  })
 }
 
 function sizesThere(edge: Edge): string {

@@ -3,6 +3,27 @@
 
 import type { Place, Step } from "./tree.ts"
 
+/** "(Slip st, ch 1, sc) in first ch-3 sp" at the start: the slip stitch leads there, the rest goes into it. */
+export function ledByGroup(steps: readonly Step[]): readonly Step[] {
+  const at = steps.findIndex((step) => step.do !== "mode" && step.do !== "turn")
+  const group = steps[at]
+  if (group?.do !== "group" || group.place.at !== "next" || group.place.count !== 1) return steps
+  const [slip, ...rest] = group.steps
+  if (slip?.do !== "slip" || slip.place || rest[0]?.do !== "chain") return steps
+  const same: Place = {
+    start: group.place.start,
+    end: group.place.end,
+    at: "same",
+    noun: group.place.noun,
+  }
+  return [
+    ...steps.slice(0, at),
+    { ...slip, place: group.place },
+    { ...group, steps: rest, place: same },
+    ...steps.slice(at + 1),
+  ]
+}
+
 /** Stitches between the starting chain and the "in same sp" that follows them, gathered into that space. */
 export function intoSameSpace(steps: readonly Step[]): readonly Step[] {
   const start = steps.findIndex((step) => step.do === "chain")
@@ -11,7 +32,7 @@ export function intoSameSpace(steps: readonly Step[]): readonly Step[] {
     (leading?.do === "slip" || leading?.do === "attach") && leadsToSpace(leading.place)
       ? start - 1
       : -1
-  const first = slip + 2
+  const first = steps[slip + 2]?.do === "note-counts" ? slip + 3 : slip + 2
   if (slip < 0 || steps[slip + 1]?.do !== "chain") return steps
   let end = first
   while (isUnplaced(steps[end])) end += 1
@@ -38,5 +59,7 @@ function isUnplaced(step: Step | undefined): boolean {
 }
 
 function isSameSpace(place: Place | null): place is Place {
-  return place?.at === "same" && (place.noun.what === "space" || place.noun.what === "corner")
+  if (place?.at === "next")
+    return place.bare === true && place.count === 1 && place.noun.corner === true
+  return place?.at === "same" && /^(?:space|corner|any)$/.test(place.noun.what)
 }

@@ -39,6 +39,21 @@ const numberWords: Readonly<Record<string, number>> = table({
   ten: 10,
   eleven: 11,
   twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
 })
 
 /** Shortenings of plain words, for the word they shorten. */
@@ -87,6 +102,12 @@ export function tokenise(text: string, start: number, end: number): Token[] {
       at += 1
       continue
     }
+    const tens = tensAndOnes(text, at, end)
+    if (tens) {
+      tokens.push(tens)
+      at = tens.end
+      continue
+    }
     if (/^w\/(?!\p{L}{0,1}o\b)/iu.test(found.input.slice(at, at + 4))) {
       // "join w/ sl st"
       tokens.push({
@@ -118,6 +139,28 @@ export function tokenise(text: string, start: number, end: number): Token[] {
   return tokens
 }
 
+const compound =
+  /(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)[- ](one|two|three|four|five|six|seven|eight|nine)(?![a-z])/iy
+
+/** "twenty-four": one number. */
+function tensAndOnes(text: string, at: number, end: number): Token | null {
+  const unit = text.charCodeAt(at) | 32
+  if (unit < 101 || unit > 116) return null
+  compound.lastIndex = at
+  const found = compound.exec(text)
+  if (!found || at + found[0].length > end || /[a-z]/i.test(text.charAt(at - 1))) return null
+  const value =
+    (numberWords[found[1]!.toLowerCase()] ?? 0) + (numberWords[found[2]!.toLowerCase()] ?? 0)
+  return {
+    type: "number",
+    text: found[0].toLowerCase(),
+    value,
+    start: at,
+    end: at + found[0].length,
+    spaced: at > 0 && /\s/.test(text.charAt(at - 1)),
+  }
+}
+
 const shortened = new Set(
   "ch chs sl sk rep rnd rnds beg cont approx tog sp sps inc dec yo lp lps cl".split(" "),
 )
@@ -146,6 +189,7 @@ function stopBelongs(text: string, at: number, word: string): boolean {
 
 function tokenOf(found: RegExpExecArray, start: number, end: number, spaced: boolean): Token {
   const base = { start, end, spaced }
+  if (found[1] === "1") return { type: "word", text: "first", value: Number.NaN, ...base }
   if (found[1] !== undefined)
     return { type: "ordinal", text: found[0].toLowerCase(), value: Number(found[1]), ...base }
   if (found[3] !== undefined)

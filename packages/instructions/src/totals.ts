@@ -112,7 +112,12 @@ function compareGrowth(round: Round, before: Round, total: StatedTotal): Compari
   const wanted = below + item.count
   const ours = countsOf(round).stitches
   if (ours === wanted) return { stated: wanted, agrees: true, differing: [], findings: [] }
-  return { stated: wanted, agrees: false, differing: [{ item, stated: wanted, ours }], findings: [] }
+  return {
+    stated: wanted,
+    agrees: false,
+    differing: [{ item, stated: wanted, ours }],
+    findings: [],
+  }
 }
 
 /** Our count, when it is neither of two figures nor between them. */

@@ -35,7 +35,7 @@ export function readUntil(words: Words): Until | null {
       words.attempt(() =>
         words.accept("of") && acceptThe(words) && words.accept("rnd", "round", "row") ? true : null,
       )
-      return { kind: "around" }
+      return { kind: "around", rest: true }
     }
     if (words.accept("within")) {
       words.accept("the")

@@ -116,7 +116,7 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
       place,
       ...(between === null ? {} : { between }),
     }
-    return [step, ...furtherPlaces(words, stitch, place)]
+    return [step, ...furtherPlaces(words, stitch, count, place)]
   })
 }
 
@@ -183,7 +183,12 @@ export function readWorkPlace(words: Words): Place | null {
 }
 
 /** "... and in next 2 dc", "..., and in each ch-1 sp". */
-function furtherPlaces(words: Words, stitch: StitchName, first: Place | null): Step[] {
+function furtherPlaces(
+  words: Words,
+  stitch: StitchName,
+  count: number,
+  first: Place | null,
+): Step[] {
   const steps: Step[] = []
   if (!first) return steps
   for (;;) {
@@ -195,7 +200,7 @@ function furtherPlaces(words: Words, stitch: StitchName, first: Place | null): S
       return readPlace(words) ?? readTarget(words, words.start(), "in")
     })
     if (!place) return steps
-    steps.push({ ...words.since(start), do: "work", stitch, count: 1, place })
+    steps.push({ ...words.since(start), do: "work", stitch, count, place })
   }
 }
 

@@ -279,10 +279,20 @@ function nextSite(work: RoundWork, position: Position, place: Next): Site {
   const site =
     place.pick !== undefined
       ? pickedSite(work, position, place, place.pick)
-      : work.next(position, noun, place)
+      : (gapMeant(work, position, place) ?? work.next(position, noun, place))
   if (!site) throw overrun(work, position, noun, place)
   position.at = site.past ?? site.to
   return site
+}
+
+/** "3 dc in last sp" where the round has named its spaces "sp between groups" before: the nearest of either. */
+function gapMeant(work: RoundWork, position: Position, place: Next): Site | null {
+  const { noun } = place
+  if (noun.what !== "space" || noun.size !== undefined || position !== work.main) return null
+  if (noun.corner || noun.side || noun.middle || noun.small || !work.namesGaps()) return null
+  const gap = work.next(position, { what: "gap", betweenGroups: true }, place)
+  const space = work.next(position, noun, place)
+  return gap && (!space || gap.from < space.from) ? gap : null
 }
 
 /** "in skipped st": the last one skipped in this round that is still without a stitch. */
