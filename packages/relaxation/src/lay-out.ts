@@ -61,8 +61,9 @@ export function layOut(motif: Motif, gauge: Gauge, options: LayOutOptions = {}):
   const misfits = roundMisfits(net, flat.xy)
   const unit = net.mmPerUnit
   const last = outlines.at(-1)!
+  const gathered = gatheredFullness(net, corners)
   const held = heldStrain(net, flat.xy, material)
-  const judged = judgeShape(motif, misfits, gatheredFullness(net, corners), lift, material, held)
+  const judged = judgeShape(motif, net, { misfits, gathered, lift, heldStrain: held }, material)
   requireUntangled(outlines, judged)
   return {
     ...judged,

@@ -2,20 +2,24 @@
 // gathered up, are longer than its outline at its distance from the centre cannot lie flat without pleats.
 
 import type { RoundCorners } from "@roundwright/motif"
-import type { Net } from "./net.ts"
+import type { Net, Point } from "./net.ts"
 
 /** A loop gathered up still takes the room of the yarn: a fifth of its chains' length (estimate). */
 const gatheredShare = 0.2
 
+/** A round with fewer tops than this, as a share of its edge, is a net of loops that leaves room for scallops below. */
+const closedShare = 0.5
+
 /**
  * For each round the gathered edge over the edge of its outline (circle or polygon) when the rounds lie as deep
- * as their stitches are high. 0 for rounds that prove nothing: a last round of fans may stand in scallops.
+ * as their stitches are high. 0 for rounds that prove nothing: fans may stand in scallops where they do not stand side
+ * by side on every top below and have no closed fabric above them.
  */
 export function gatheredFullness(net: Net, corners: readonly RoundCorners[]): number[] {
   const depth = depthsFromCentre(net)
   return net.edges.map((edge, round) => {
-    if (!edge.closed || (round === net.edges.length - 1 && round > 0 && !isSolid(net, round)))
-      return 0
+    const smooth = standsOnEveryTop(net, round) || isClosedFabric(net, round + 1)
+    if (!edge.closed || (round > 0 && !smooth)) return 0
     const gathered = edge.nodes.reduce((sum, node) => {
       const { kind, widthMm } = net.nodes[node]!
       return sum + widthMm * (kind === "chain" ? gatheredShare : 1)
@@ -40,12 +44,30 @@ function depthsFromCentre(net: Net): number[] {
   })
 }
 
-/** Whether every leg of the round stands on a top of the round below. */
-function isSolid(net: Net, round: number): boolean {
-  return net.springs.every(
-    ({ role, round: own, from }) =>
-      role !== "post" ||
-      own !== round ||
-      (from.nodes.length === 1 && net.nodes[from.nodes[0]!]!.kind === "top"),
+function isClosedFabric(net: Net, round: number): boolean {
+  const edge = net.edges[round]
+  if (edge === undefined) return false
+  const tops = edge.nodes.reduce((sum, node) => {
+    const { kind, widthMm } = net.nodes[node]!
+    return sum + (kind === "top" ? widthMm : 0)
+  }, 0)
+  return tops >= closedShare * edge.lengthMm
+}
+
+/** Whether the legs of the round stand on all tops of the round below, every leg on one of them. */
+function standsOnEveryTop(net: Net, round: number): boolean {
+  const below = net.edges[round - 1]
+  if (below === undefined || net.edges[round] === undefined) return false
+  const bases = net.springs.flatMap(({ role, round: own, from }) =>
+    role === "post" && own === round ? [topUnder(net, from)] : [],
   )
+  const worked = new Set(bases)
+  const tops = below.nodes.filter((node) => net.nodes[node]!.kind === "top")
+  return !worked.has(null) && tops.every((node) => worked.has(node))
+}
+
+/** The one top that a leg stands on; null for a leg on chains, a post or the centre. */
+function topUnder(net: Net, { nodes }: Point): number | null {
+  const only = nodes.length === 1 ? nodes[0]! : -1
+  return net.nodes[only]?.kind === "top" ? only : null
 }

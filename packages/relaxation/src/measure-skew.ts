@@ -1,4 +1,5 @@
-// Skew: how far the corners of the last round have turned against those of the first that has corners.
+// Skew: how far the corners of the last round have turned against those of the first that has corners. Corners set over
+// the middles of the sides below, as some squares do on purpose, are not turned by that.
 
 import type { RoundCorners } from "@roundwright/motif"
 import { cornerNodes, middle, tipAt } from "./measure-outline.ts"
@@ -18,13 +19,13 @@ export function measureSkew(
   )
   if (cornered.length < 2) return null
   const turn = (round: number): number => cornerTurn(net, xy, round, corners[round]!)
-  const step = (2 * Math.PI) / count
+  const halfSide = Math.PI / count
   let skew = 0
   // Round by round, so that a turn of more than half a side is followed.
   cornered.forEach((round, k) => {
     if (k === 0) return
     const change = turn(round) - turn(cornered[k - 1]!)
-    skew += change - step * Math.round(change / step)
+    skew += change - halfSide * Math.round(change / halfSide)
   })
   return (skew * 180) / Math.PI
 }

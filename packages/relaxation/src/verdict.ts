@@ -4,18 +4,21 @@
 import type { Motif } from "@roundwright/motif"
 import type { Lift } from "./lift-and-waves.ts"
 import type { Material } from "./material.ts"
+import type { Net } from "./net.ts"
 import type { RoundMisfit } from "./starts-in-space.ts"
 
 export interface ShapeVerdict {
   readonly verdict: "flat" | "blocks-flat" | "cups" | "ruffles"
   /** Number of the round, as the text gives it, from which the misfit stays beyond the give; null when it never does. */
   readonly fromRound: number | null
-  /** Stretch needed to pin the piece flat: of the tops where it cups, of the posts where it ruffles. 0.1 = a tenth. */
+  /** Largest stretch of a round that pins the piece flat: of tops where it cups, of posts where it ruffles. 0.1 = a tenth. */
   readonly blockingStretch: number
-  /** Mean strain (root of the mean square) left in the flat piece beyond the give: what pins would have to hold. */
-  readonly heldStrain: number
   /** Number of the round where that stretch is largest. */
   readonly blockingRound: number
+  /** The same over the whole piece, by area (root of the mean square), and of the edge where it ruffles: it judges. */
+  readonly meanStretch: number
+  /** Mean strain (root of the mean square) left in the flat piece beyond the give: what pins would have to hold. */
+  readonly heldStrain: number
 }
 
 /** A lift that a piece may have and still be called flat: the thickness of worsted fabric, mm. */
@@ -32,47 +35,70 @@ export const blockableStretch = 0.2
 /** Without a shape in space, a misfit up to twice the give of tops and posts counts as flat. */
 const giveTimes = 2
 
+/** What a shape is judged by: its rounds' misfits in the plane, its lift, and what strains it pressed flat. */
+export interface ShapeFindings {
+  readonly misfits: readonly RoundMisfit[]
+  /** See gatheredFullness. */
+  readonly gathered: readonly number[]
+  readonly lift: Lift | null
+  readonly heldStrain: number
+}
+
 export function judgeShape(
   motif: Motif,
-  misfits: readonly RoundMisfit[],
-  gathered: readonly number[],
-  lift: Lift | null,
+  net: Net,
+  { misfits, gathered, lift, heldStrain }: ShapeFindings,
   material: Material,
-  heldStrain: number,
 ): ShapeVerdict {
   const number = (round: number): number => motif.rounds[round]!.number
   const reach = misfits.at(-1)!.radiusMm
   // The first round is a few stitches round a hole: its misfit disappears in the middle of a larger piece.
   const from = misfits.length > 1 ? 1 : 0
+  const last = misfits.length - 1
   const fullness = misfits.map((misfit, round) => Math.max(misfit.fullness, gathered[round] ?? 0))
   const stretch = fullness.map((full) => Math.max(full, 1 / Math.max(full, 1e-9)) - 1)
-  let worst = from
-  for (let round = from; round < stretch.length; round++)
+  const areas = areaOfRounds(net)
+  let [worst, weightiest, area, sum] = [from, from, 0, 0]
+  for (let round = from; round <= last; round++) {
+    const weight = areas[round]! * stretch[round]! ** 2
     if (stretch[round]! > stretch[worst]!) worst = round
+    if (weight > areas[weightiest]! * stretch[weightiest]! ** 2) weightiest = round
+    area += areas[round]!
+    sum += weight
+  }
   const give = giveTimes * material.give
   let first: number | null = null
-  for (let round = misfits.length - 1; round >= from && stretch[round]! > give; round--)
-    first = round
-  const liesFlat =
-    lift === null
-      ? stretch[worst]! <= give
-      : lift.liftMm <= Math.max(flatLiftMm, flatLiftShare * reach)
+  for (let round = last; round >= from && stretch[round]! > give; round--) first = round
   // In lace a misfit may hide: groups turn and loops fold instead of tops and posts straining. It then shows in the
-  // strain left over, of which tops and posts each take half.
-  const blockingStretch = Math.max(stretch[worst]!, 2 * heldStrain)
+  // strain left over, of which tops and posts each take half. An edge that is too long is held by no round after it.
+  const meanStretch = Math.max(
+    area > 0 ? Math.sqrt(sum / area) : 0,
+    2 * heldStrain,
+    fullness[last]! > 1 ? stretch[last]! : 0,
+  )
+  const liesFlat =
+    lift === null ? meanStretch <= give : lift.liftMm <= Math.max(flatLiftMm, flatLiftShare * reach)
   const verdict =
-    liesFlat && blockingStretch <= blockableStretch
-      ? "flat"
-      : blockingStretch <= blockableStretch
-        ? "blocks-flat"
-        : fullness[worst]! < 1
-          ? "cups"
-          : "ruffles"
+    meanStretch > blockableStretch
+      ? fullness[weightiest]! < 1
+        ? "cups"
+        : "ruffles"
+      : liesFlat
+        ? "flat"
+        : "blocks-flat"
   return {
     verdict,
     fromRound: verdict === "flat" || first === null ? null : number(first),
-    blockingStretch,
-    heldStrain,
+    blockingStretch: Math.max(stretch[worst]!, 2 * heldStrain),
     blockingRound: number(worst),
+    meanStretch,
+    heldStrain,
   }
+}
+
+/** Area of fabric of each round, mm2. */
+function areaOfRounds(net: Net): number[] {
+  const areas = net.edges.map(() => 0)
+  for (const { role, round, areaMm2 } of net.springs) if (role === "post") areas[round]! += areaMm2
+  return areas
 }
