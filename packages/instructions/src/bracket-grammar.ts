@@ -2,7 +2,7 @@
 // an aside. What follows the bracket decides, then what is in it.
 
 import { isTotalBracket, readAside } from "./bracket-kinds.ts"
-import { readCountsNote } from "./counts-grammar.ts"
+import { readCountsNote, readSumNote } from "./counts-grammar.ts"
 import { isRepeatWord, readSteps } from "./grammar.ts"
 import { atPlace, readPlace } from "./place-grammar.ts"
 import { readEnding } from "./repeat-ending-grammar.ts"
@@ -28,7 +28,8 @@ export function readBracket(
   const start = opening.start
   const counts = words.attempt(() => {
     words.at += 1
-    const note = readCountsNote(words)
+    const afterChain = steps[steps.length - 1]?.do === "chain"
+    const note = readCountsNote(words) ?? (afterChain ? readSumNote(words) : null)
     words.accept(".")
     if (!note || !words.accept(close)) return null
     return note

@@ -125,6 +125,7 @@ export function readAside(words: Words, close: string): true | null {
   if (!words.accept(close)) return null
   // "(picot made)", "(5-dc shell made)" tells what has just been done.
   if (/^(?:made|formed|completed|complete)$/.test(inner[inner.length - 1] ?? "")) return true
+  if (tellsFirst(inner)) return true
   const numbers = inner.filter((text) => /^\d+$/.test(text)).length
   const first = inner[0] ?? ""
   if (
@@ -147,6 +148,16 @@ export function readAside(words: Words, close: string): true | null {
     return null
   if (inner.some((text) => /^(dc|sc|hdc|tr)\d/.test(text))) return null
   return asideStarts.has(first) ? true : null
+}
+
+/** "(first dc is ch 3)": how the first of the stitches just counted is made. */
+function tellsFirst(inner: readonly string[]): boolean {
+  const at = inner[0] === "the" ? 1 : 0
+  return (
+    /^(?:first|beg|beginning)$/.test(inner[at] ?? "") &&
+    /^(?:is|are|being|equals|=)$/.test(inner[at + 2] ?? "") &&
+    inner.length <= at + 8
+  )
 }
 
 function isColourOnly(inner: readonly string[]): boolean {

@@ -165,6 +165,28 @@ function readShortCount(words: Words): { countsAs: CountsAs } | null {
   })
 }
 
+/** "ch 4 (dc plus ch 1)": a stitch and chains added up, in a bracket behind a chain. */
+export function readSumNote(words: Words): { countsAs: CountsAs } | null {
+  return words.attempt(() => {
+    const kind = readKind(words)
+    if (!kind || kind.gathered || !words.accept("plus", "+")) return null
+    words.accept("a", "first")
+    if (isWhole(words) && /^(?:ch|chs|chain|chains)$/.test(words.text(1))) {
+      const chains = words.value()
+      words.at += 2
+      words.accept("sp", "space")
+      return { countsAs: { counts: true, kind, chains } }
+    }
+    if (!words.accept("ch", "chain")) return null
+    words.accept("-")
+    if (!isWhole(words)) return null
+    const chains = words.value()
+    words.at += 1
+    words.accept("sp", "space")
+    return { countsAs: { counts: true, kind, chains } }
+  })
+}
+
 function isWhole(words: Words): boolean {
   return words.isNumber() && Number.isInteger(words.value())
 }

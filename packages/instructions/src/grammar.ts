@@ -15,7 +15,7 @@ import { asPasses } from "./passes.ts"
 import { atPlace, readPlace } from "./place-grammar.ts"
 import { readStarred, readTimes } from "./repeat-grammar.ts"
 import { intoSameSpace, ledByGroup } from "./same-space.ts"
-import { readDroppedLoop, readSpelledCluster } from "./spelled-grammar.ts"
+import { readDroppedLoop, readHeldBack, readSpelledCluster } from "./spelled-grammar.ts"
 import { readSkip, readSlip } from "./step-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
 import { isTotalHere, isWorkAhead } from "./total-here.ts"
@@ -183,6 +183,14 @@ function listTimes(
 const startsRule = new Set(
   "as same rep repeat like work continue cont continuing proceed carry in with a an and".split(" "),
 )
+/** First words of clusters whose last loops are held back. */
+const startsHolding = new Set(
+  "work make leaving leave holding hold keeping keep retaining".split(" "),
+)
+/** First words of stitches and chains, which begin nothing else. */
+const startsMaking = new Set(
+  "ch chain sc hdc dc tr dtr trtr htr edc esc single half treble".split(" "),
+)
 const startsFan = new Set("a one fan shell petal scallop group".split(" "))
 
 function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): Step[] | null {
@@ -210,15 +218,19 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
     }
   }
   const figure = words.isNumber()
+  const held = figure || startsHolding.has(text) ? readHeldBack(words) : null
+  if (held) return held
+  const making = figure || startsMaking.has(text)
   return (
     (figure || startsRule.has(text) ? readGrowthRule(words) : null) ??
     (figure ? (readEachOf(words) ?? readGroupsEach(words)) : null) ??
-    readCornerIncrease(words) ??
-    readAsRound(words) ??
-    readMode(words) ??
-    readJoin(words, steps) ??
-    readSlip(words, steps) ??
-    readSkip(words) ??
+    (making
+      ? null
+      : (readCornerIncrease(words) ??
+        readAsRound(words) ??
+        readMode(words) ??
+        readJoin(words, steps))) ??
+    (making && !figure ? null : (readSlip(words, steps) ?? readSkip(words))) ??
     readChain(words, steps) ??
     (figure ? readLinked(words) : null) ??
     (figure || startsFan.has(text) ? readFan(words) : null) ??

@@ -32,7 +32,7 @@ const every = /(?:every|each|all)\s+(?:rnds?|rounds?|rows?)/iy
 const colourBefore = /[a-z][a-z ]{1,24}\s*[-:,]\s*(?=r(?:ound|nd|ow|d)s?\b)/iy
 const remark =
   /\s*(?:[a-z]+(?: [a-z]+)?(?=\s*:)|\([^()\n]{1,40}\)|,?\s*(?:with|in|using|colou?r)\s+[\w ]{1,20}?(?=\s*[:-]))?/iy
-const separator = /\s*(?:[:.)\]-]+|(?=\s|$))/iy
+const separator = /["']?\s*(?:[:.)\]-]+["']?|(?=\s|$))/iy
 const closing = /\s*(?::|-\s|\.\s|\)\s)/iy
 
 /** Circled figures 1 to 20, as in diagrams. */
@@ -61,9 +61,11 @@ export function matchLabel(
 ): RoundLabel | null {
   let start = at
   if (lineStart) {
-    colourBefore.lastIndex = at
+    // A label set in quotation marks.
+    while (/["']/.test(text.charAt(start)) && start < end) start += 1
+    colourBefore.lastIndex = start
     const colour = colourBefore.exec(text)
-    if (colour && at + colour[0].length < end) start = at + colour[0].length
+    if (colour && start + colour[0].length < end) start += colour[0].length
   }
   const found =
     numberedLabel(text, start) ??

@@ -9,6 +9,7 @@ import {
 } from "@roundwright/stitches"
 import { firstLeg, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
+import { move } from "./move-start.ts"
 import type { RoundWork } from "./round-work.ts"
 import { startAnchors } from "./start-places.ts"
 import type { CountsAs, Step } from "./tree.ts"
@@ -35,6 +36,7 @@ export function workStartChain(
   if (step.place?.at === "same" && work.current === null && work.index > 0)
     work.current = work.startSite
   const following = steps[i + 1]
+  moveToSameSpace(work, following)
   if (turnsBack(following)) {
     // A leaf or point right at the start of the round.
     work.addChains(step.chains, step)
@@ -72,6 +74,25 @@ export function workStartChain(
     work.addChains(step.chains, step)
     work.startChain = undefined
   } else doesNotCount(work, step)
+}
+
+/** "Join to 3rd ch. Ch 3, 2 dc in same sp": nothing led to a space, yet the round begins in the next one. */
+function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
+  if (following?.do !== "work" && following?.do !== "group") return
+  const { place } = following
+  const { edge } = work.main
+  if (place?.at !== "same" || !/^(?:space|corner)$/.test(place.noun.what)) return
+  if (work.startSite?.anchor.at !== "stitch" || work.inPlace || work.startPassed) return
+  if (work.used.length > 0 || !edge.cells.some((cell) => cell.type === "chain")) return
+  move(work, { ...place, at: "next", count: 1 }, false)
+  work.find({
+    severity: "note",
+    code: "begins-in-space",
+    start: place.start,
+    end: place.end,
+    message: 'Nothing leads to a space before "same sp"; the round is begun in the next one.',
+    hint: 'Write "sl st to next sp" first.',
+  })
 }
 
 function statedForAll(work: RoundWork, step: ChainStep): CountsAs | undefined {

@@ -285,7 +285,10 @@ function rememberCounts(steps: readonly Step[], shared: Shared): void {
     (step) =>
       step.do === "chain" || step.do === "group" || step.do === "work" || step.do === "repeat",
   )
-  if (first?.do === "group") return rememberCounts(first.steps, shared)
+  if (first?.do === "group") {
+    rememberCounts(first.steps, shared)
+    return
+  }
   if (first?.do !== "chain" || !first.countsAs || first.countsAs.tog) return
   if (first.countsAs.space === undefined) shared.saidCounts.set(first.chains, first.countsAs)
 }

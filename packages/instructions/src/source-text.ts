@@ -52,6 +52,13 @@ const plainForms: Readonly<Record<string, string>> = {
   "\uff09": ")",
   "\uff1a": ":",
   "\uff0c": ",",
+  "\uff1b": ";",
+  "\uff0e": ".",
+  "\u00ab": '"',
+  "\u00bb": '"',
+  "\u2039": '"',
+  "\u203a": '"',
+  "\u201f": '"',
 }
 
 /** Characters that saved web pages write as names; others by number. */

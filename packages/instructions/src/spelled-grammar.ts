@@ -4,6 +4,7 @@
 
 import type { BasicStitch, StitchKind } from "@roundwright/stitches"
 import { readPlace } from "./place-grammar.ts"
+import { readKind } from "./stitch-grammar.ts"
 import type { Place, Step } from "./tree.ts"
 import type { Words } from "./words.ts"
 
@@ -55,7 +56,7 @@ export function readSpelledCluster(words: Words): Step[] | null {
     if (!close) return null
     words.at += 1
     let wraps = 0
-    while (words.accept("yo", "yoh", "wrap", "yarn")) {
+    while (words.accept("yo", "yoh", "yrh", "wrap", "yarn")) {
       if (words.tokens[words.at - 1]?.text === "yarn") words.accept("over", "round")
       wraps += 1
       words.accept("hook")
@@ -100,18 +101,77 @@ export function readSpelledCluster(words: Words): Step[] | null {
   })
 }
 
+/**
+ * "3 tr in next sp leaving last loop of each on hook, yo and draw through all loops", and with what is said of
+ * the loops before the stitches.
+ */
+export function readHeldBack(words: Words): Step[] | null {
+  return words.attempt((): Step[] | null => {
+    const start = words.start()
+    const before = acceptHoldingBack(words)
+    words.accept(",")
+    words.accept("work", "make", "and")
+    if (!words.isNumber()) return null
+    const legs = words.value()
+    words.at += 1
+    const kind = readKind(words)
+    if (!kind || kind.gathered || !Number.isInteger(legs) || legs < 2) return null
+    const place = readPlace(words)
+    if (!before) {
+      words.accept(",")
+      if (!acceptHoldingBack(words)) return null
+    }
+    const after = place ?? readPlace(words)
+    if (!acceptDrawThroughAll(words)) return null
+    const spread = after?.at === "next" && after.count === legs
+    const gathered: StitchKind = { ...kind, gathered: { how: "cluster", legs } }
+    return [
+      {
+        ...words.since(start),
+        do: "work",
+        stitch: { kind: gathered, tog: spread },
+        count: 1,
+        place: after,
+      },
+    ]
+  })
+}
+
+/** Words between "leaving" and "on hook", at most. */
+const longestHolding = 12
+
+/** "leaving last loop of each on hook", "holding back the last loop of each tr", "keeping last loop on hook". */
+function acceptHoldingBack(words: Words): boolean {
+  return (
+    words.attempt(() => {
+      if (!words.accept("leaving", "leave", "holding", "hold", "keeping", "keep", "retaining"))
+        return null
+      words.accept("back", "on")
+      words.accept("the")
+      if (!words.accept("last") || !words.accept("loop", "lp", "loops")) return null
+      for (let i = 0; i < longestHolding && !/^[,;.(]?$/.test(words.text()); i++) {
+        words.at += 1
+        if (words.tokens[words.at - 1]?.text === "hook") break
+      }
+      return true
+    }) !== null
+  )
+}
+
 /** ", yo and draw through all loops on hook, ch 1 to close". */
 function acceptDrawThroughAll(words: Words): boolean {
   words.accept(",", ";")
   words.accept("then", "and")
-  if (!words.accept("yo", "yoh", "yarn")) return false
-  words.accept("over", "hook")
+  if (!words.accept("yo", "yoh", "yrh", "yarn", "wrap", "thread", "w")) return false
+  words.accept("over", "round", "around", "yarn", "hook")
+  words.accept("the")
+  words.accept("hook")
   words.accept(",", "and")
   if (!words.accept("draw", "pull")) return false
-  words.accept("yarn", "loop", "it")
+  words.accept("yarn", "loop", "it", "thread")
   if (!words.accept("through", "thru")) return false
   for (let i = 0; i < 8; i++) {
-    if (/^(?:[,;.)*\]]|ch)?$/.test(words.text())) break
+    if (/^(?:[,;.()*[\]]|ch)?$/.test(words.text())) break
     words.at += 1
   }
   return true

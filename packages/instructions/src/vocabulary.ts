@@ -44,6 +44,19 @@ export function isKnownWord(text: string): boolean {
 /** The known word nearest to a slip, or null when none is near. */
 export function nearestWord(text: string): string | null {
   if (text.length < 3 || text.length > 14) return null
+  const before = nearest.get(text)
+  if (before !== undefined) return before
+  if (nearest.size > mostRemembered) nearest.clear()
+  const found = searchNearest(text)
+  nearest.set(text, found)
+  return found
+}
+
+/** Slips looked up before: the same unread word comes again in round after round. */
+const nearest = new Map<string, string | null>()
+const mostRemembered = 2000
+
+function searchNearest(text: string): string | null {
   const allowed = text.length <= 4 ? 1 : 2
   let best: string | null = null
   let bestDistance = allowed + 1

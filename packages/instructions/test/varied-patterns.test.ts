@@ -3,16 +3,28 @@
 import { describe, expect, it } from "vitest"
 import { readPattern } from "../src/index.ts"
 import { doubts } from "./help.ts"
+import * as discs from "./varied-discs.ts"
+import * as doilies from "./varied-doilies.ts"
 import { patterns as habits } from "./varied-habits.ts"
 import { patterns as lace } from "./varied-lace.ts"
+import * as squares from "./varied-squares.ts"
 import { patterns as textures } from "./varied-textures.ts"
 import { patterns as ukPatterns } from "./varied-uk.ts"
 import { patterns as usPatterns } from "./varied-us.ts"
 import { patterns as morePatterns } from "./varied-us-more.ts"
 
 const sets = {
-  US: [...usPatterns, ...morePatterns, ...habits, ...lace, ...textures],
-  UK: ukPatterns,
+  US: [
+    ...usPatterns,
+    ...morePatterns,
+    ...habits,
+    ...lace,
+    ...textures,
+    ...squares.us,
+    ...discs.us,
+    ...doilies.us,
+  ],
+  UK: [...ukPatterns, ...squares.uk, ...discs.uk, ...doilies.uk],
 } as const
 
 describe.each(["US", "UK"] as const)("patterns in %s terms", (terms) => {

@@ -1,0 +1,325 @@
+// Discs, crowns and balls in wordings of many hands, our own text throughout; stitches and chains were
+// counted by hand before the reader saw them.
+
+import type { VariedPattern } from "./help.ts"
+
+export const us: readonly VariedPattern[] = [
+  {
+    name: "amigurumi sphere",
+    text: `Ball (make 2)
+R1: 6 sc in MR [6]
+R2: inc x 6 [12]
+R3: (sc, inc) x 6 [18]
+R4: (2 sc, inc) x 6 [24]
+R5: (3 sc, inc) x 6 [30]
+R6-8: sc around [30]
+R9: sc in each st [30]
+R10: (3 sc, dec) x 6 [24]
+R11: (2 sc, dec) x 6 [18]
+R12: (sc, dec) x 6 [12]. Stuff firmly.
+R13: dec x 6 [6]
+Fasten off, leaving a long tail.`,
+    counts: [
+      "6/0/0",
+      "12/0/0",
+      "18/0/0",
+      "24/0/0",
+      "30/0/0",
+      "30/0/0",
+      "30/0/0",
+      "30/0/0",
+      "30/0/0",
+      "24/0/0",
+      "18/0/0",
+      "12/0/0",
+      "6/0/0",
+    ],
+  },
+  {
+    name: "hat crown dc",
+    text: `Hat Crown, sizes Small (Medium, Large)
+Gauge: 14 dc and 8 rows = 4".
+Rnd 1: Ch 4, 11 dc in 4th ch from hook; join with sl st in top of beg ch-4. 12 dc
+Rnd 2: Ch 3, dc in base of ch-3, 2 dc in ea dc around; join. 24 dc
+Rnd 3: Ch 3, 2 dc in next dc, (dc in next dc, 2 dc in next dc) around; join. 36 dc
+Rnd 4: Ch 3, dc in next dc, 2 dc in next dc, (dc in next 2 dc, 2 dc in next dc) around; join. 48 dc
+Rnd 5: Ch 3, dc in ea dc around; join. 48 dc`,
+    counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0", "48/0/0"],
+  },
+  {
+    name: "front post",
+    text: `Abbreviations: FPdc = front post double crochet, BPdc = back post double crochet
+Rnd 1: MR, ch 2 (does not count as a stitch throughout), 12 dc in ring. Join in first dc. (12)
+Rnd 2: Ch 2, *FPdc around next dc, dc in same st as FPdc just made; rep from * around. Join. (24)
+Rnd 3: Ch 2, *FPdc around FPdc, 2 dc in next dc; rep from * around. Join. (36)
+Rnd 4: Ch 2, *FPdc around FPdc, dc in next dc, 2 dc in next dc; rep from * around. Join. (48)`,
+    counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0"],
+  },
+  {
+    name: "turning rounds",
+    text: `Worked in rounds that are turned; ch 1 at start of each rnd does not count.
+Rnd 1 (RS): 8 sc in magic ring, sl st in first sc, turn. (8 sc)
+Rnd 2 (WS): Ch 1, 2 sc in each sc around, sl st in first sc, turn. (16 sc)
+Rnd 3 (RS): Ch 1, (sc in next sc, 2 sc in next sc) 8 times, sl st in first sc, turn. (24 sc)
+Rnd 4 (WS): Ch 1, (sc in next 2 sc, 2 sc in next sc) 8 times, sl st in first sc. Do not turn. (32 sc)`,
+    counts: ["8/0/0", "16/0/0", "24/0/0", "32/0/0"],
+  },
+  {
+    name: "html entities",
+    text: `<p><strong>Rnd&nbsp;1:</strong> Ch&nbsp;2, 6&nbsp;sc in 2nd ch from hook&mdash;6 sc.</p>
+<p><strong>Rnd&nbsp;2:</strong> 2&nbsp;sc in each sc around&mdash;12 sc.</p>
+<p><strong>Rnd&nbsp;3:</strong> *Sc in next sc, 2&nbsp;sc in next sc; rep from * around&mdash;18 sc.</p>
+<p><strong>Rnd&nbsp;4:</strong> *Sc in next 2&nbsp;sc, 2&nbsp;sc in next sc; rep from * around&mdash;24 sc.</p>`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
+  },
+  {
+    name: "table markdown",
+    text: `| Round | Instruction | Stitches |
+|---|---|---|
+| 1 | 6 sc in magic ring | 6 |
+| 2 | 2 sc in each stitch | 12 |
+| 3 | (1 sc, inc) × 6 | 18 |
+| 4 | (2 sc, inc) × 6 | 24 |`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
+  },
+  {
+    name: "coaster with crab",
+    text: `Ch 2.
+Rnd 1: 10 hdc in second ch from hook, sl st to first hdc. (10 hdc)
+Rnd 2: ch 1 (not counted as st), 2 hdc in each st, sl st to first hdc. (20 hdc)
+Rnd 3: ch 1, *hdc in next, 2 hdc in next* around, join (30 hdc)
+Rnd 4: ch 1, *hdc in next 2, 2 hdc in next* around, join (40 hdc)
+Rnd 5: ch 1, reverse sc in each st around, join. FO (40 sc)`,
+    counts: ["10/0/0", "20/0/0", "30/0/0", "40/0/0", "40/0/0"],
+  },
+  {
+    name: "amigurumi dec invisible",
+    text: `Head
+1) 6sc in magic ring (6)
+2) inc in every st (12)
+3) *1sc, inc* repeat 6 times (18)
+4) sc in every st (18)
+5) *1sc, invdec* x6 (12)
+stuff the head
+6) invdec x6 (6)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "18/0/0", "12/0/0", "6/0/0"],
+  },
+  {
+    name: "crown",
+    text: `sp 1: 6 sc in ring
+Rnd 1: 6 sc in magic circle. Do not join; work in continuous rounds, marking first st. (6 sts)
+Rnd 2: (2 sc in next st) 6 times. (12 sts)
+Rnd 3: (Sc in next st, 2 sc in next st) 6 times. (18 sts)
+Rnd 4: (Sc in next 2 sts, 2 sc in next st) 6 times. (24 sts)
+Rnd 5: Sc in each st around. (24 sts)
+Rnd 6: (Sc in next 3 sts, 2 sc in next st) 6 times. (30 sts)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0", "24/0/0", "30/0/0"],
+  },
+  {
+    name: "total styles",
+    text: `Rnd 1: ch 1, 8 sc in ring; join. You should have 8 sc.
+Rnd 2: ch 1, 2 sc in each sc; join ...16 sc
+Rnd 3: ch 1, *sc in next sc, 2 sc in next sc; rep from * to end; join. {24}
+Rnd 4: ch 1, *sc in next 2 sc, 2 sc in next sc; rep from * to end; join. There are now 32 sc.
+Rnd 5: ch 1, *sc in next 3 sc, 2 sc in next sc; rep from * to end; join. Total: 40 sts.`,
+    counts: ["8/0/0", "16/0/0", "24/0/0", "32/0/0", "40/0/0"],
+  },
+  {
+    name: "spiral tote base",
+    text: `Bag Base (worked in a continuous spiral — use a stitch marker!)
+Rd 1 – 8 sc into magic ring (8)
+Rd 2 – 2 sc in each st around (16)
+Rd 3 – [1 sc, 2 sc in next st] x 8 (24)
+Rd 4 – [2 sc, 2 sc in next st] x 8 (32)
+Rd 5 – [3 sc, 2 sc in next st] x 8 (40)`,
+    counts: ["8/0/0", "16/0/0", "24/0/0", "32/0/0", "40/0/0"],
+  },
+  {
+    name: "amigurumi egg shorthand",
+    text: `R1: mr, 6sc [6]
+R2: 6inc [12]
+R3: 1sc, 1inc x6 [18]
+R4: (2sc, inc)*6 [24]
+R5-R6: 24sc [24]
+R7: (2sc, dec)*6 [18]
+R8: (1sc, dec)*6 [12]
+R9: 6dec [6]`,
+    counts: [
+      "6/0/0",
+      "12/0/0",
+      "18/0/0",
+      "24/0/0",
+      "24/0/0",
+      "24/0/0",
+      "18/0/0",
+      "12/0/0",
+      "6/0/0",
+    ],
+  },
+  {
+    name: "potholder magic circle",
+    text: `Magic Potholder. With A, ch 3, sl st in 1st ch to form ring.
+Rnd 1: Ch 1, 8 sc into ring. Sl st in 1st sc. [8 sts]
+Rnd 2: Ch 3 (counts as 1 dc here and throughout), 2 dc in same st, 3 dc in each st around. Sl st in top of ch 3. [24 sts]
+Rnd 3: Ch 3, 1 dc in same st, 2 dc in each st around. Sl st in top of ch 3. [48 sts]
+Rnd 4: Ch 3, 1 dc in same st, 1 dc in next st, *2 dc in next st, 1 dc in next st. Repeat from * around. Sl st in top of ch 3. [72 sts]`,
+    counts: ["8/0/0", "24/0/0", "48/0/0", "72/0/0"],
+  },
+  {
+    name: "counted",
+    text: `Ch 4, sl st to form ring.
+Rnd 1: Ch 3 (counts as sc + ch 2), *sc in ring, ch 2*, rep 2 more times...`,
+    counts: ["4/8/4"],
+  },
+  {
+    name: "waffle pot hdc",
+    text: `Chain 2
+Round 1: Work 10 hdc in the second chain from the hook. Join with a slip stitch to the first hdc. (10 hdc)
+Round 2: Chain 1. Work 2 hdc in the same stitch as the join and in each stitch around. Join. (20 hdc)
+Round 3: Chain 1. Hdc in the same stitch. 2 hdc in the next stitch. *Hdc in the next stitch, 2 hdc in the next.* Repeat from * to * to the end of the round. Join. (30 hdc)
+Round 4: Chain 1. Hdc in the same stitch and in the next stitch. 2 hdc in the next stitch. [Hdc in the next two stitches, 2 hdc in the next] around. Join. (40 hdc)`,
+    counts: ["10/0/0", "20/0/0", "30/0/0", "40/0/0"],
+  },
+  {
+    name: "amish puzzle colours",
+    text: `COLORS: A - red, B - white
+Rnd 1 (A): With A, 8 sc in magic ring, sl st in first sc changing to B. [8]
+Rnd 2 (B): With B, ch 1, 2 sc in each st around, sl st in first sc, changing to A. [16]
+Rnd 3 (A): ch 1, (1 sc in next st, 2 sc in next st) around, sl st in first sc. Cut A. [24]
+Rnd 4 (B): Pick up B, ch 1, (1 sc in each of next 2 sts, 2 sc in next st) around, sl st in first sc. [32]`,
+    counts: ["8/0/0", "16/0/0", "24/0/0", "32/0/0"],
+  },
+  {
+    name: "hdc ch-2 start ambiguous",
+    text: `Rnd 1: Ch 2, 8 hdc in 2nd ch from hook, sl st in first hdc. (8)
+Rnd 2: Ch 2, 2 hdc in each st around, sl st in first hdc. (16)
+Rnd 3: Ch 2, *hdc in next st, 2 hdc in next st; rep from * around, sl st in first hdc. (24)`,
+    counts: ["8/0/0", "16/0/0", "24/0/0"],
+  },
+  {
+    name: "dash style",
+    text: `RND 1- MR 6sc (6)
+RND 2- INC around (12)
+RND 3- *SC, INC* around (18)
+RND 4- *2SC, INC* around (24)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
+  },
+  {
+    name: "crossed dc",
+    text: `Rnd 1: ch 3, 11 dc in ring, join.
+Rnd 2: ch 3, dc in same st, 2 dc in each st around, join.
+Rnd 3: ch 1, sc in each st around, join. 
+Rnd 4: ch 3, 2 dc in next st, *dc in next st, 2 dc in next st; rep from * around, join.`,
+    counts: ["12/0/0", "24/0/0", "24/0/0", "36/0/0"],
+  },
+  {
+    name: "sc join",
+    text: `Rnd 1: Ch 2, 10 sc in 2nd ch from hook; join with slip st to first sc, finish off: 10 sc.
+Rnd 2: Join next color with sc in same st as joining (see Joining with Sc); sc in same st, 2 sc in next sc and in each sc around; join with slip st to first sc: 20 sc.
+Rnd 3: Ch 1, sc in same st, 2 sc in next sc, (sc in next sc, 2 sc in next sc) around; join with slip st to first sc: 30 sc.`,
+    counts: ["10/0/0", "20/0/0", "30/0/0"],
+  },
+  {
+    name: "Mile-a-minute circle UK magic ring",
+    text: `Using 4mm hook and yarn A, make a magic ring.
+Round 1: 1ch (does not count as st), 6dc into ring, ss to 1st dc. [6dc]
+Round 2: 1ch, 2dc in each st around, ss to 1st dc. [12dc]
+Round 3: 1ch, [1dc in next st, 2dc in next st] 6 times, ss to 1st dc. [18dc]
+Round 4: 1ch, [1dc in each of next 2 sts, 2dc in next st] 6 times, ss to 1st dc. [24dc]`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
+  },
+  {
+    name: "sock-yarn mandala w/ FP",
+    text: `Round 1: 12dc in magic ring. sl st to close. {12}
+Round 2: [1dc, 1FPdc around the same stitch] x12. {24}
+Round 3: [1FPdc around FPdc, 1dc in dc] around {24}
+Round 4: [2dc in next st, 1FPdc around next FPdc] x12 {36}
+Round 5: [1dc in next, 2dc in next, 1FPdc around next FPdc] x12 {48}`,
+    counts: ["12/0/0", "24/0/0", "24/0/0", "36/0/0", "48/0/0"],
+  },
+  {
+    name: "coaster w/ bpsc",
+    text: `Rnd 1: 12 dc in MR, sl st in first dc (12)
+Rnd 2: ch 3 (counts as dc), dc in same, 2 dc in each around, sl st in top of ch 3 (24)
+Rnd 3: ch 1, BPsc around each st around, sl st in first (24)
+Rnd 4: ch 1, *sc in next st, ch 1* around, sl st in first (24 sc, 24 ch-1)`,
+    counts: ["12/0/0", "24/0/0", "24/0/0", "24/24/24"],
+  },
+  {
+    name: "rounds in range with totals",
+    text: `Rnd 1: 6 sc in MR
+Rnd 2: 2 sc in each sc [12 sc]
+Rnds 3-6: Continue increasing 6 sts evenly each rnd. [18, 24, 30, 36 sc]`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0", "30/0/0", "36/0/0"],
+  },
+  {
+    name: "hex flat dc",
+    text: `rd 1: ch 4, join. ch 3, dc in ring, ch 1, (2 dc in ring, ch 1) 5 times, join to top ch 3
+rd 2: ch 3, dc in next dc, (dc, ch 1, dc) in ch 1 sp, *dc in next 2 dc, (dc, ch 1, dc) in ch 1 sp* repeat around, join
+rd 3: ch 3, dc in next 2 dc, (dc, ch 1, dc) in ch 1 sp, *dc in next 4 dc, (dc, ch 1, dc) in ch 1 sp* repeat around, dc in last dc, join
+rd 4: ch 3, dc in next 3 dc, (dc, ch 1, dc) in ch 1 sp, *dc in next 6 dc, (dc, ch 1, dc) in ch 1 sp* repeat around, dc in last 2 dc, join`,
+    counts: ["12/6/6", "24/6/6", "36/6/6", "48/6/6"],
+  },
+  {
+    name: "chunky spiral rug",
+    text: `R1. ch2, 8sc in second ch from hook.
+R2. 2sc in every sc (16)
+R3. *sc, 2sc in next*, repeat (24)
+R4. *sc in next 2, 2sc in next*, repeat (32)
+R5. *sc in next 3, 2sc in next*, repeat (40)
+R6. *sc in next 4, 2sc in next*, repeat (48)`,
+    counts: ["8/0/0", "16/0/0", "24/0/0", "32/0/0", "40/0/0", "48/0/0"],
+  },
+  {
+    name: "cut",
+    text: `Rnd 1: Ch 4, sl st to form ring. Ch 3, 2 dc in ring, ch 3, *3 dc in ring, ch 3, repeat from * twice more; sl st in 3rd chain of starting chain. (12 dc)
+Rnd 2: Ch 1, sc in same st, ch 2, sk 1 dc, sc in next dc, ch 4, *sc in next dc, ch 2, sk 1 dc, sc in next dc, ch 4; rep from * 2 times...`,
+    counts: ["12/12/4", "8/24/8"],
+  },
+  {
+    name: "squircle",
+    text: `R1: 12 dc in MC, ss to join.
+R2: ch2 (not a stitch), 2 dc in ea st around, ss in first st.
+R3: ch2 (not a stitch), *dc in next 5 sts, 5 dc in next st; rep from * 3 more times, ss in first st.`,
+    counts: ["12/0/0", "24/0/0", "40/0/0"],
+  },
+  {
+    name: "heart-free coaster with hdc blo",
+    text: `R1: Work 11 hdc into a magic ring, join (11)
+R2: Ch 1, working in BLO, 2 hdc in each st around, join (22)
+R3: Ch 1, working in BLO, *1 hdc, 2 hdc in next st* repeat around, join (33)
+R4: Ch 1, hdc blo in each of the next 2 sts, 2 hdc blo in the next st; repeat around; join (44)`,
+    counts: ["11/0/0", "22/0/0", "33/0/0", "44/0/0"],
+  },
+  {
+    name: "dc in same st as join, spanish marks",
+    text: `«Rnd 1»: 6 sc in magic ring … (6)
+„Rnd 2“: 2 sc in each st – (12)
+Rnd 3： ＊1 sc, 2 sc in next st； rep from ＊ 6× (18)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0"],
+  },
+]
+
+export const uk: readonly VariedPattern[] = [
+  {
+    name: "UK blog circle",
+    text: `Flat Circle Coaster
+UK terms
+Make a magic ring.
+Round 1: 3ch (counts as 1tr throughout), 11tr into ring, ss to top of 3ch to join. (12tr)
+Round 2: 3ch, 1tr at base of 3ch, *2tr in next st; rep from * to end, ss to top of 3ch. (24tr)
+Round 3: 3ch, 2tr in next st, *1tr in next st, 2tr in next st; rep from * to end, ss in top of 3ch to join. (36tr)
+Round 4: 3ch, 1tr in next st, 2tr in next st, *1tr in each of next 2 sts, 2tr in next st; rep from * to end, ss to join. 48 sts.`,
+    counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0"],
+  },
+  {
+    name: "uk tabard coaster",
+    text: `Abbreviations: ch, chain; dc, double crochet; tr, treble; ss, slip stitch (British terms)
+Work 5ch, ss in first ch to form a ring.
+1st round: 3ch, 13tr in ring, ss in 3rd of 3ch. 14 sts.
+2nd round: 3ch, 1tr in st at base of 3ch, 2tr in each tr to end, ss in 3rd of 3ch. 28 sts.
+3rd round: 3ch, 2tr in next tr, [1tr in next tr, 2tr in next tr] 13 times, ss in 3rd of 3ch. 42 sts.
+4th round: [1dc in next tr, 3ch, miss 2tr] to end, ss in first dc.`,
+    counts: ["14/0/0", "28/0/0", "42/0/0", "14/42/14"],
+  },
+]

@@ -1,0 +1,295 @@
+// Doilies and other lace in wordings of many hands, our own text throughout; stitches and chains were
+// counted by hand before the reader saw them.
+
+import type { VariedPattern } from "./help.ts"
+
+export const us: readonly VariedPattern[] = [
+  {
+    name: "puff spiral coaster",
+    text: `Puff = (yo, insert hook, pull up a loop) 3 times in same st, yo, draw through all loops on hook.
+Start: magic ring
+Rnd 1: (Puff, ch 1) 8 times in ring; join with sl st to top of first puff. (8 puffs, 8 ch-1 sps)
+Rnd 2: Sl st in next ch-1 sp, ch 2, (puff, ch 1) twice in same sp and in each ch-1 sp around; join. (16 puffs)
+Rnd 3: Ch 1, *sc in top of next puff, 2 sc in next ch-1 sp; rep from * around, join to first sc. — 48 sc`,
+    counts: ["8/8/8", "16/16/16", "48/0/0"],
+  },
+  {
+    name: "v-stitch",
+    text: `V-st: (dc, ch 1, dc) in same st or space.
+Ch 4; join.
+Rnd 1: Ch 4 (counts as dc and ch 1), (dc in ring, ch 1) 9 times; join in 3rd ch of beg ch-4: 10 dc and 10 ch-1 sps.
+Rnd 2: Sl st in ch-1 sp, ch 4, dc in same sp (beg V-st made), V-st in each ch-1 sp around; join to 3rd ch: 10 V-sts.
+Rnd 3: Sl st in ch-1 sp; ch 3, 5 dc in same sp; 6 dc in each V-st ch-1 sp around; join: 60 dc.`,
+    counts: ["10/10/10", "20/10/10", "60/0/0"],
+  },
+  {
+    name: "twice more **",
+    text: `Ch 6, join with sl st to form ring.
+Rnd 1: Ch 3 (counts as dc), 15 dc in ring, join with sl st to 3rd ch of beg ch-3. [16 dc]
+Rnd 2: Ch 5 (counts as dc, ch 2), sk next dc, *dc in next dc, ch 2, sk next dc; rep from * around, join with sl st to 3rd ch of beg ch-5. [8 dc, 8 ch-2 sps]
+Rnd 3: Sl st in first ch-2 sp, ch 3, 2 dc in same sp, *(3 dc, ch 2, 3 dc) in next ch-2 sp, 3 dc in next ch-2 sp**; rep from * to ** twice more, (3 dc, ch 2, 3 dc) in last sp, join with sl st to 3rd ch of beg ch-3. [36 dc, 4 ch-2 sps]`,
+    counts: ["16/0/0", "8/16/8", "36/8/4"],
+  },
+  {
+    name: "joins-as-you-go",
+    text: `Rnd 1: Ch 4, sl st to form ring, ch 3, 2 dc in ring, (ch 3, 3 dc in ring) 3 times, ch 3, join to top of ch-3.
+Rnd 2: Sl st to next ch-3 sp, ch 3, 2 dc in same sp, ch 3, 3 dc in same sp, ch 2, *(3 dc, ch 3, 3 dc) in next ch-3 sp, ch 2*, rep from * to * 2 times, join.`,
+    counts: ["12/12/4", "24/20/8"],
+  },
+  {
+    name: "cluster doily",
+    text: `Cluster (cl): (yo, insert hook in ring or sp, yo and pull up a loop, yo and draw through 2 loops) 3 times in same place, yo and draw through all 4 loops on hook.
+Beg cl: ch 2, (yo, insert hook, yo and pull up a loop, yo and draw through 2 loops) 2 times, yo and draw through all 3 loops.
+Ch 6, join with sl st to form ring.
+Rnd 1: Beg cl in ring, ch 3, (cl in ring, ch 3) 7 times, join with sl st to top of beg cl. (8 cl, 8 ch-3 sps)
+Rnd 2: Ch 1, 6 sc in each ch-3 sp around, join with sl st to first sc. (48 sc)
+Rnd 3: Ch 1, sc in same st, ch 3, sk next sc, *sc in next sc, ch 3, sk next sc; rep from * around, join with sl st to first sc. (24 ch-3 lps)
+Rnd 4: Sl st in first ch-3 lp, ch 1, sc in same lp, ch 5, *sc in next ch-3 lp, ch 5; rep from * around, join with sl st to first sc. (24 ch-5 lps)`,
+    counts: ["8/24/8", "48/0/0", "24/72/24", "24/120/24"],
+  },
+  {
+    name: "picot edging",
+    text: `Terms: US
+Picot: ch 3, sl st in 3rd ch from hook.
+1. Magic ring, 12 dc into the ring, sl st to first dc. [12]
+2. Ch 3, 1 dc in same st, 2 dc in each st to end, sl st. [24]
+3. Ch 3, 2 dc in next st, (1 dc in next st, 2 dc in next st) to end, sl st. [36]
+4. Ch 1, (sc in next 3 sts, picot) 12 times, sl st to first sc.`,
+    counts: ["12/0/0", "24/0/0", "36/0/0", "36/0/0"],
+  },
+  {
+    name: "spaces between groups",
+    text: `Ch 5, sl st to join.
+Rnd 1: ch 3, 23 dc in ring, join. 24 dc.
+Rnd 2: ch 3, dc in next 2 dc, ch 1, (dc in next 3 dc, ch 1) around, join. 24 dc, 8 ch-1 sps
+Rnd 3: sl st in next dc, ch 3, dc in next dc, 2 dc in next ch-1 sp, ch 1, sk next dc, (dc in next 2 dc, 2 dc in next ch-1 sp, ch 1, sk next dc) around, join. 32 dc`,
+    counts: ["24/0/0", "24/8/8", "32/8/8"],
+  },
+  {
+    name: "vintage doily US",
+    text: `PINEAPPLE TRAY MAT
+Materials: 1 ball crochet cotton, size 30. Steel crochet hook No. 12.
+Starting at center, ch 8, join with sl st to form ring. 1st rnd: Ch 3, 11 dc in ring, sl st in top of ch-3. 2nd rnd: Ch 4, (dc in next space between dc, ch 1, dc in next dc, ch 1) 11 times, dc in last space, ch 1, join to 3rd ch of ch-4. 3rd rnd: Ch 1, sc in same place as sl st, * ch 3, skip ch-1 sp, sc in next dc. Repeat from * around, ending with ch 3, join to first sc. 4th rnd: Sl st in next loop, sc in same loop, * ch 5, sc in next loop. Repeat from * around, ending with ch 5, join to first sc. 5th rnd: Sl st in next 2 ch, sc in loop, * ch 12, skip next loop, sc in next loop. Rep from * around, ending with ch 12, sl st in first sc.`,
+    counts: ["12/0/0", "24/24/24", "24/72/24", "24/120/24", "12/144/12"],
+  },
+  {
+    name: "wheel doily beeton",
+    text: `No. 3 Round
+Make a chain of 8 stitches, and join it into a circle.
+1st round: Work 8 double crochet stitches into the circle.
+2nd round: Work 2 double crochet into every stitch of preceding round.
+3rd round: 1 double crochet on the first double crochet of last round, *3 chain, 1 double crochet on the next; repeat from * to the end of the round, 3 chain, and join.
+4th round: 1 double crochet, 3 treble, 1 double crochet in every chain of 3.`,
+    counts: ["8/0/0", "16/0/0", "16/48/16", "80/0/0"],
+  },
+  {
+    name: "flower petals behind",
+    text: `Make ring.
+Rnd 1: Ch 1, 12 sc in ring, join with sl st in first sc. (12 sc)
+Rnd 2: Ch 1, sc in first sc, ch 3, sk next sc, (sc in next sc, ch 3, sk next sc) 5 times, join with sl st in first sc. (6 ch-3 loops)
+Rnd 3: Sl st in first ch-3 loop, (sc, hdc, 4 dc, hdc, sc) in each ch-3 loop around, join with sl st in first sc. (6 petals)
+Rnd 4: Ch 1, working behind petals, (BPsc around next sc of Rnd 2, ch 5) 6 times, join with sl st in first sc. (6 ch-5 loops)`,
+    counts: ["12/0/0", "6/18/6", "48/0/0", "6/30/6"],
+  },
+  {
+    name: "sizes in parens",
+    text: `Round placemat in 2 sizes: Small (Large).
+Rnd 1: Ch 4, 9 (11) dc in 4th ch from hook, join. 10 (12) dc
+Rnd 2: Ch 3, dc in same st, 2 dc in each dc around, join. 20 (24) dc
+Rnd 3: Ch 3, 2 dc in next dc, *dc in next dc, 2 dc in next dc; rep from * around, join. 30 (36) dc`,
+    counts: ["10/0/0", "20/0/0", "30/0/0"],
+  },
+  {
+    name: "join as you go",
+    text: `First Motif
+Rnd 1: Ch 5, join with sl st to form a ring; ch 3, 2 dc in ring, ch 3, (3 dc in ring, ch 3) 3 times; join with a sl st in 3rd ch of beg ch-3.
+Rnd 2: Sl st in next 2 dc and in next ch-3 sp, ch 3, (2 dc, ch 3, 3 dc) in same sp, ch 3, *(3 dc, ch 3, 3 dc) in next ch-3 sp, ch 3; rep from * twice; join with a sl st in 3rd ch of beg ch-3. Fasten off.`,
+    counts: ["12/12/4", "24/24/8"],
+  },
+  {
+    name: "rosette bullion lace",
+    text: `Irish Rose
+Ch 6; join in ring.
+Row 1: 16 s. c. in ring; join.
+Row 2: * Ch 3, skip 1 s. c., 1 s. c. in next; repeat from * 7 times. 
+Row 3: In each loop make 1 s. c., 5 d. c., 1 s. c.
+Row 4: * Ch 6, 1 s. c. in back of next s. c. of row 2; repeat from * 7 times.`,
+    counts: ["16/0/0", "8/24/8", "56/0/0", "8/48/8"],
+  },
+  {
+    name: "doily 1940s hdg rounds",
+    text: `DOILY No. 7710
+Use steel hook No. 9. Begin at center. Ch 6, join with sl st, forming ring.
+1st rnd—Ch 3 (to count as 1 dc), 15 dc in ring. Join with sl st to top st of starting chain.
+2nd rnd—Ch 5 (to count as dc and ch 2), * dc in next dc, ch 2; repeat from * around, join to 3rd st of ch-5.
+3rd rnd—3 sc in each ch-2 space around, join.
+4th rnd—* Ch 5, skip next 2 sc, sc in next sc; repeat from * around.
+5th rnd—Sl st in next 2 ch, sc in loop, * ch 7, sc in next loop; repeat from * around, ending with ch 7, sl st in first sc.`,
+    counts: ["16/1/1", "16/32/16", "48/0/0", "16/80/16", "16/112/16"],
+  },
+  {
+    name: "numbers in words",
+    text: `Round one: Make six single crochet in a magic loop. 
+Round two: Work two single crochet in each stitch all the way round. (twelve stitches)
+Round three: *One single crochet in the next stitch, two single crochet in the following stitch. Repeat from * five more times. (eighteen stitches)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0"],
+  },
+  {
+    name: "shell edge",
+    text: `Rnd 1: In MR, 12 dc. (12)
+Rnd 2: 2 dc in each st. (24)
+Rnd 3: *dc in next, 2 dc in next* around. (36)
+Rnd 4: *dc in next 2, 2 dc in next* around. (48)
+Rnd 5: *sc in next st, sk next st, 5 dc in next st, sk next st; rep from * around, join w/sl st to first sc. (12 shells)`,
+    counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0", "72/0/0"],
+  },
+  {
+    name: "shells circle",
+    text: `Rnd 1: Ch 5, sl st to form ring, ch 3, 14 dc in ring, sl st in top of ch-3 (15 dc made).
+Rnd 2: Ch 3, dc in same st, 2 dc in each dc around, sl st in top of ch-3 (30 dc made).
+Rnd 3: Ch 1, sc in same st, ch 2, sk 1 dc, (sc in next dc, ch 2, sk 1 dc) 14 times, sl st in first sc (15 ch-2 sps made).
+Rnd 4: Sl st in first ch-2 sp, ch 3, 4 dc in same sp (beginning shell made), 5 dc in each rem ch-2 sp around (shells made), sl st in top of ch-3 (15 shells made).`,
+    counts: ["15/0/0", "30/0/0", "15/30/15", "75/0/0"],
+  },
+  {
+    name: "ripple hex",
+    text: `Rnd 1: 6 sc in MC.
+Rnd 2: [sc, ch 1, sc] in each sc. (12 sc)
+Rnd 3: Sc in next st, *(sc, ch 1, sc) in ch-1 sp, sc in next 2 sts; repeat from * around, ending with sc in last st. (24 sc)
+Rnd 4: Sc in next 2 sts, *(sc, ch 1, sc) in ch-1 sp, sc in next 4 sts; rep from * around, ending with sc in last 2 sts. (36 sc)`,
+    counts: ["6/0/0", "12/6/6", "24/6/6", "36/6/6"],
+  },
+  {
+    name: "bobble",
+    text: `Bobble: yo, insert hook in st, pull up a loop, yo, pull through 2 loops; (yo, insert hook in same st, pull up a loop, yo, pull through 2 loops) 3 times; yo and pull through all 5 loops.
+Rnd 1: 9 sc in ring. Join.
+Rnd 2: Ch 1, 2 sc in each sc. Join. 18 sc.
+Rnd 3: Ch 1, *bobble in next sc, sc in next sc; rep from * around. Join. 9 bobbles, 9 sc.
+Rnd 4: Ch 1, *2 sc in next bobble, sc in next sc; rep from * around. Join. 27 sc.`,
+    counts: ["9/0/0", "18/0/0", "18/0/0", "27/0/0"],
+  },
+  {
+    name: "catherine",
+    text: `Rnd 1. Ch 4 (counts as 1 dc, ch 1), * 1 dc, ch 1 *, rep between * * 11 times in ring, sl st in 3rd ch of ch-4. 12 dc
+Rnd 2. Ch 1, 1 sc in the first ch-1 sp, * ch 3, 1 sc in next ch-1 sp *, rep between *s to end, ch 3, sl st in first sc. 12 ch-3 loops
+Rnd 3. In every ch-3 loop: 1 sc, 1 hdc, 1 dc, 1 hdc, 1 sc. Sl st.`,
+    counts: ["12/12/12", "12/36/12", "60/0/0"],
+  },
+  {
+    name: "lacy coaster",
+    text: `Terms: US
+Rnd 1: (RS) Ch 4, join with sl st to form a ring; ch 3 (counts as first dc now and throughout), 11 dc in ring; join with sl st to first dc. (12 dc)
+Rnd 2: Ch 3, dc in same dc as joining, 2 dc in each dc around; join with sl st to first dc. (24 dc)
+Rnd 3: Ch 1, sc in same dc as joining, ch 3, skip next dc, *sc in next dc, ch 3, skip next dc; repeat from * around; join with sl st to first sc. (12 sc, 12 ch-3 sps)
+Rnd 4: (Slip st, ch 1, sc) in first ch-3 sp, ch 5, (sc in next ch-3 sp, ch 5) around; join with sl st to first sc. (12 ch-5 sps)
+Rnd 5: (Slip st, ch 1, 5 sc, ch 3, 5 sc) in first ch-5 sp, (5 sc, ch 3, 5 sc) in each ch-5 sp around; join with sl st to first sc; finish off.`,
+    counts: ["12/0/0", "24/0/0", "12/36/12", "12/60/12", "120/36/12"],
+  },
+  {
+    name: "old weldon",
+    text: `A Round for a Cushion
+Commence with 8 chain, unite in a circle.
+1st round—Work 16 d.c. into the circle, join evenly.
+2nd round—Work 5 chain (to stand for 1 tr. and 2 ch.), * 1 tr. on the next d.c., 2 ch., repeat from * to end, and join evenly to the third stitch of chain with which the round commenced.
+3rd round—Work 4 d.c. under each loop of 2 chain. Fasten off.`,
+    counts: ["16/0/0", "16/32/16", "64/0/0"],
+  },
+  {
+    name: "extended totals",
+    text: `Rnd 1: 12 dc in magic ring; sl st in first dc. -- 12 dc
+Rnd 2: ch 2 (does not count), 2 dc in each dc; sl st in first dc -- 24 dc
+Rnd 3: ch 2, *dc in next 3 dc, (dc, ch 1, dc) in next dc*; rep from * to * around; sl st in first dc -- 30 dc and 6 ch-1 sps (36 sts in all)`,
+    counts: ["12/0/0", "24/0/0", "30/6/6"],
+  },
+  {
+    name: "yo spelled puff",
+    text: `Puff stitch: [yarn over, insert hook in st or sp, draw up a long loop] 4 times, yarn over and draw through all 9 loops, ch 1 to close.
+Rnd 1: Ch 4, join; ch 2, (puff stitch in ring, ch 2) 6 times; join to first puff.
+Rnd 2: Sl st in first ch-2 sp, (puff stitch, ch 1, puff stitch, ch 1) in each ch-2 sp around; join to first puff.`,
+    counts: ["6/12/6", "12/12/12"],
+  },
+  {
+    name: "doily fans",
+    text: `Fan Doily
+With size 10 thread and 1.75 mm hook.
+Rnd 1: Ch 6, sl st to form ring; ch 3, 11 dc in ring; sl st to top of ch-3. (12 dc)
+Rnd 2: Ch 3, 1 dc in same place, 2 dc in each of next 11 dc; sl st to top of ch-3. (24 dc)
+Rnd 3: Ch 1, sc in same place, ch 3, skip 1 dc, [sc in next dc, ch 3, skip 1 dc] 11 times; sl st to first sc. (12 ch-3 loops)
+Rnd 4: Sl st to center of ch-3 loop, ch 3, 4 dc in same loop, [5 dc in next loop] 11 times; sl st to top of ch-3. (12 fans of 5 dc)
+Rnd 5: Sl st in next 2 dc, ch 1, sc in same dc, ch 5, [sc in center dc of next fan, ch 5] 11 times; sl st to first sc.
+Rnd 6: Sl st into loop, ch 3, 6 dc in same loop, 7 dc in each ch-5 loop around; sl st to top of ch-3.`,
+    counts: ["12/0/0", "24/0/0", "12/36/12", "60/0/0", "12/60/12", "84/0/0"],
+  },
+  {
+    name: "snowflake",
+    text: `Snowflake
+Ch 6, sl st in first ch to form ring.
+Rnd 1: Ch 5 (counts as first dc, ch 2), [dc in ring, ch 2] 5 times, sl st in third ch of beg ch-5. (6 dc, 6 ch-2 sps)
+Rnd 2: Sl st in ch-2 sp, ch 1, [sc, ch 3, sc, ch 3] in each ch-2 sp around, sl st in first sc. (12 sc, 12 ch-3 sps)
+Rnd 3: Sl st in first ch-3 sp, ch 1, *(2 sc, ch 3, 2 sc) in ch-3 sp, 2 sc in next ch-3 sp; rep from * 5 times, sl st in first sc.`,
+    counts: ["6/12/6", "12/36/12", "36/18/6"],
+  },
+  {
+    name: "eyelet round w/ chain join & joining dc",
+    text: `Ch 5, join with sl st to form a ring.
+Rnd 1: Ch 1, [sc in ring, ch 3] 8 times; join with sl st to first sc. (8 ch-3 sps)
+Rnd 2: Sl st in next ch-3 sp, ch 1, sc in same sp, [ch 3, sc in next ch-3 sp] 7 times, ch 1, join with hdc in first sc. (8 ch-3 sps)
+Rnd 3: Ch 1, 4 sc in same sp, 4 sc in each ch-3 sp around; join to first sc. (32 sc)`,
+    counts: ["8/24/8", "8/24/8", "32/0/0"],
+  },
+  {
+    name: "ch-6 arches",
+    text: `Rnd 1: Ch 8, join, ch 1, 20 sc in ring, join.
+Rnd 2: Ch 1, sc in first sc, *ch 5, sk next sc, sc in next sc; rep from * 8 times, ch 5, sk last sc, join to first sc. (10 ch-5 arches)
+Rnd 3: Ch 1, (sc, hdc, 3 dc, hdc, sc) in each arch around, join. (10 petals)`,
+    counts: ["20/0/0", "10/50/10", "70/0/0"],
+  },
+]
+
+export const uk: readonly VariedPattern[] = [
+  {
+    name: "old book doily",
+    text: `A SMALL MAT.
+
+Commence with 6 chain, join in a ring with a slip stitch.
+UK terms
+1st row - 3 chain to stand for a treble, 11 treble in the ring, join to top of the 3 chain.
+2nd row - 3 chain, 1 treble in the same place, 2 treble in every treble all round, join.
+3rd row - 4 chain, * 1 treble in next treble, 1 chain, repeat from * to end of row, join to third of the 4 chain.
+4th row - 1 chain, * 1 double crochet in the treble, 1 double crochet under the chain, repeat from * all round; join.
+5th row - * 1 double crochet in first stitch, 3 chain, miss 1, repeat from * all round, join with a slip stitch.
+6th row - 4 double crochet under every loop of 3 chain all round, fasten off.`,
+    counts: ["12/0/0", "24/0/0", "24/24/24", "48/0/0", "24/72/24", "96/0/0"],
+  },
+  {
+    name: "beanie FPDC UK",
+    text: `UK terms. 4 ply.
+Magic loop.
+Rnd 1: 2ch (does not count as st throughout), 10htr into loop, ss to first htr. [10 htr]
+Rnd 2: 2ch, 2htr in each htr around, ss to first htr. [20 htr]
+Rnd 3: 2ch, (1htr in next htr, 2htr in next htr) rep to end, ss to first htr. [30 htr]
+Rnd 4: 2ch, (1htr in each of next 2 htr, 2htr in next htr) rep to end, ss to join. [40 htr]`,
+    counts: ["10/0/0", "20/0/0", "30/0/0", "40/0/0"],
+  },
+  {
+    name: "uk mandala",
+    text: `UK terms throughout.
+To make: 4ch, join with ss to make a ring.
+Rnd 1: 3ch (counts as first tr), 11tr in ring, ss to third ch of beginning 3ch. (12 tr)
+Rnd 2: 3ch, tr in same place, 2tr in each st around, ss in third ch of beg 3ch. (24 tr)
+Rnd 3: 1ch, dc in same st, *3ch, miss 1 st, dc in next st; rep from * around, 3ch, ss to first dc. (12 3ch-loops)
+Rnd 4: ss in next 3ch-loop, (3ch, 4tr) in same loop, 5tr in each loop around, ss in top of 3ch. (60 tr)
+Rnd 5: ss to middle tr of group, 1ch, dc in same st, *5ch, dc in middle tr of next group; rep from * around, 5ch, ss to first dc.`,
+    counts: ["12/0/0", "24/0/0", "12/36/12", "60/0/0", "12/60/12"],
+  },
+  {
+    name: "treble clusters uk",
+    text: `UK Terms
+Cluster (CL): work 3 dtr leaving the last loop of each on the hook, yrh and draw through all 4 loops.
+Base ring: 6ch, ss in first ch.
+1st round: 4ch, work 2 dtr leaving last loop of each on hook, yrh and draw through all 3 loops (counts as first CL), 3ch, [CL in ring, 3ch] 7 times, ss in top of first CL. 8 CL.
+2nd round: 1ch, 1dc in same place, *5ch, 1dc in top of next CL; rep from * to end, omitting last dc, ss in first dc. 8 loops
+3rd round: ss into loop, 1ch, 8dc in each 5ch loop, ss in first dc. 64dc`,
+    counts: ["8/24/8", "8/40/8", "64/0/0"],
+  },
+]
