@@ -21,8 +21,10 @@ print("Reading: rounds read with the right totals")
 for (const name of ["handbook-motifs", "measured-motifs", "flatness-outcomes"] as const) {
   const coverage = readingCoverage(loadCases(name))
   print(
-    `  ${name.padEnd(20)} ${coverage.right} of ${coverage.rounds} (${percent(coverage.right / coverage.rounds)}), ` +
-      `flagged ${coverage.flagged}, misread in silence ${coverage.silentMisreads}`,
+    `  ${name.padEnd(20)} ${coverage.completeRight} of ${coverage.complete} complete rounds (${percent(coverage.completeRight / coverage.complete)}), ` +
+      `misread in silence ${coverage.silentMisreads} (totals taken out ${coverage.unaided.silentMisreads}), ` +
+      `printed clashes told ${coverage.clashesTold} of ${coverage.clashes}, ` +
+      `false alarms ${coverage.falseAlarms} of ${coverage.rounds}; ${coverage.rounds - coverage.complete} rounds are no more than a summary`,
   )
 }
 

@@ -102,6 +102,8 @@ export function isSummary(evidence: EvidenceCase, round: { n: number; text: stri
 }
 
 const summaries: Readonly<Record<string, readonly number[]>> = {
+  // "corners, sides grow by 4 dc each": where along a side the four stand is not said.
+  "square-blanket-dc-gauge-31-rounds": Array.from({ length: 31 }, (_, i) => i + 3),
   // Picots "at intervals along each side"; the note: "Placing of the picots is shortened here".
   "dillmont-468-mesh-square": [12],
   // 7: how a Tunisian petal loses stitches and where the next begins; 8: how many sc edge a petal; 9:

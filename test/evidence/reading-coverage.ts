@@ -50,15 +50,15 @@ export function readingCoverage(cases: readonly EvidenceCase[]): ReadingCoverage
   const unaided = { totalsMet: 0, silentMisreads: 0 }
   const missed: string[] = []
   for (const evidence of cases) {
-    const rounds = evidence.rounds.filter((round) => isOneRound(round.text))
-    const reading = readPattern(caseText(evidence, rounds))
+    const texts = evidence.rounds.filter((round) => isNumbered(round.text))
+    const reading = readPattern(caseText(evidence, texts))
     const blind = readPattern(
       caseText(
         evidence,
-        rounds.map((round) => ({ ...round, text: withoutTotal(round.text) })),
+        texts.map((round) => ({ ...round, text: withoutTotal(round.text) })),
       ),
     )
-    for (const round of rounds) {
+    for (const round of texts.flatMap(eachOfRange)) {
       const known = knownTotal(evidence, round)
       const clash = printedClashes[evidence.id]?.includes(round.n) === true
       const seen = judge(reading, round.n)
@@ -105,9 +105,18 @@ function judge(reading: PatternReading, number: number) {
   return { counted: round?.counted ?? null, flagged }
 }
 
-/** A numbered round with its own text, not a rule for every round or a remark. */
-function isOneRound(text: string): boolean {
-  return /^Rnd \d+:/.test(text)
+/** A numbered round or range of rounds with its own text, not a rule for every round or a remark. */
+function isNumbered(text: string): boolean {
+  return /^Rnds? \d+(?:-\d+)?:/.test(text)
+}
+
+/** "Rnds 2-6: ...": each of them a round; what its bracket says of all of them is no total of one. */
+function eachOfRange(round: { n: number; text: string }): { n: number; text: string }[] {
+  const range = /^Rnds (\d+)-(\d+):/.exec(round.text)
+  if (!range) return [round]
+  const [from, to] = [Number(range[1]), Number(range[2])]
+  const text = withoutTotal(round.text)
+  return Array.from({ length: to - from + 1 }, (_, i) => ({ n: from + i, text }))
 }
 
 function withoutTotal(text: string): string {

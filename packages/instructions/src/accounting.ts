@@ -44,7 +44,9 @@ function nearlyAllLeft(work: RoundWork, span: Span): Finding | null {
       .filter((use) => use.edge === edge && use.use === "worked")
       .map((use) => use.from % edge.size),
   )
-  if (worked.size > 1) return null
+  const stands = work.elements.some((element) => element.type === "stitch")
+  // Points worked back along their own chains take nothing of the round before.
+  if (worked.size > 1 || (worked.size === 0 && stands)) return null
   return {
     severity: "warning",
     code: "stitches-left-over",

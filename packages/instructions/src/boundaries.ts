@@ -27,7 +27,8 @@ export function boundaryOf(work: RoundWork, position: Position, until: Until, sp
     : limit
   const stitches: number[] = []
   for (let at = position.at; at < stop; at++)
-    if (edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "stitch") stitches.push(at)
+    if (edge.round < 0 || edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "stitch")
+      stitches.push(at)
   const cut = stitches[stitches.length - until.count]
   if (until.ofGroup)
     for (const at of stitches.slice(-until.count))

@@ -20,6 +20,7 @@ function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
     const start = words.start()
     let chains: number
     while (words.accept("beg", "beginning", "make", "twisted", "work", "starting"));
+    if (words.text() === "a" && chainWord.test(words.text(1))) words.at += 1
     if (words.isNumber()) {
       chains = words.value()
       words.at += 1
@@ -31,12 +32,14 @@ function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
       if (!chainWord.test(words.text())) return null
       words.at += 1
       words.accept("a", "-")
+      if (words.text() === "of" && words.isNumber(1)) words.at += 1
       if (!words.isNumber()) {
         chains = 1
         if (!isBoundary(words.text())) return null
       } else {
         chains = words.value()
         words.at += 1
+        words.accept("sts", "stitches")
       }
       if (
         words.text() === "sp" ||

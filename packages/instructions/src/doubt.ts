@@ -12,6 +12,8 @@ export interface Doubt {
   readonly number: number
   /** What the round just read would be otherwise; null when there is nothing to compare with. */
   readonly other: Round | null
+  /** The round could not be worked, but reading goes on from a stated total of nothing but stitches. */
+  readonly firm?: boolean
 }
 
 export interface After {
@@ -32,7 +34,7 @@ export function doubtAfter(
     return { doubt: null, finding: null }
   if (result.otherRound)
     return { doubt: { number: request.number, other: result.otherRound }, finding: null }
-  if (comparison.agrees === false && before && !before.other) {
+  if (comparison.agrees === false && before && !before.other && !before.firm) {
     // The ground is not known and the total is: reading goes on from it.
     const ground = standIn(request.tree, request.number, request.index)
     if (ground) return { doubt: null, finding: standsOn(before, request), ground }

@@ -87,6 +87,16 @@ export function centreEdge(centre: Centre): Edge {
   return new CentreEdge(cells)
 }
 
+/** Chains of a foundation as they are met one after the other. */
+export function chainEdge(chains: number): Edge {
+  const cells: Cell[] = Array.from({ length: chains }, (_, chain) => ({
+    type: "chain" as const,
+    element: -1,
+    chain,
+  }))
+  return new CentreEdge(cells)
+}
+
 /** Each chain of a ring stands for itself. */
 class CentreEdge extends Edge {
   constructor(cells: readonly Cell[]) {

@@ -2,6 +2,7 @@
 // the hook, or a bought ring; and whether chains skipped at the start stand for a stitch.
 
 import type { Centre } from "@roundwright/motif"
+import { type AlongChain, alongChain, fromFirstChain } from "./along-chain.ts"
 import { mostChains } from "./limits.ts"
 import type { CountsAs, Step } from "./tree.ts"
 
@@ -13,6 +14,8 @@ export interface Foundation {
   readonly steps: readonly Step[]
   /** Chains skipped before the chain worked into; null when not started so. */
   readonly skipped: { readonly chains: number; readonly countsAs: CountsAs | null } | null
+  /** Set when the first round goes along a chain instead of into a centre. */
+  readonly along?: AlongChain
 }
 
 /** @param solid the round speaks of a bought ring or cord */
@@ -31,6 +34,7 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
     return { centre: { kind: "chain-ring", chains }, stated: true, steps: rest, skipped: null }
   }
   if (first?.do === "chain") {
+    for (let i = at + 1; i < rest.length; i++) rest[i] = fromHook(rest[i]!)
     const next = rest[at + 1]
     const chains = Math.min(first.chains, mostChains)
     if (
@@ -46,6 +50,22 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
       return { centre: { kind: "chain-ring", chains }, stated: true, steps: rest, skipped: null }
     }
     const nth = hookChain(rest.slice(at + 1))
+    const along = alongChain(rest.slice(at + 1), chains)
+    if (along) {
+      rest.splice(at, 1)
+      const skipped =
+        nth !== null && nth > 1 ? { chains: nth - 1, countsAs: first.countsAs ?? null } : null
+      return {
+        centre: { kind: "single-chain", chains },
+        stated: true,
+        steps: fromFirstChain(rest),
+        skipped,
+        along,
+      }
+    }
+    if (rest.length === 1)
+      // Nothing but chains: what comes next is worked on them.
+      return { centre: { kind: "single-chain", chains }, stated: true, steps: [], skipped: null }
     if (nth !== null) {
       rest.splice(at, 1)
       const noteAt = rest.findIndex((step) => step.do === "note-counts")
@@ -77,6 +97,18 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
       skipped: { chains: nth - 1, countsAs: null },
     }
   return { centre: { kind: "adjustable-ring" }, stated: false, steps: rest, skipped: null }
+}
+
+/** "6 sc in 2nd st of chain": counted from the hook, the chain being all there is. */
+function fromHook(step: Step): Step {
+  if (step.do !== "work" && step.do !== "group") return step
+  const { place } = step
+  if (place?.at !== "next" || place.noun.what !== "chain" || typeof place.pick !== "number")
+    return step
+  return {
+    ...step,
+    place: { start: place.start, end: place.end, at: "hook-chain", nth: place.pick },
+  }
 }
 
 /** How the ring worked into is made, where its place says so ("in magic ring"). */

@@ -17,6 +17,7 @@ import { readStarred, readTimes } from "./repeat-grammar.ts"
 import { intoSameSpace, ledByGroup } from "./same-space.ts"
 import { readDroppedLoop, readHeldBack, readSpelledCluster } from "./spelled-grammar.ts"
 import { readSkip, readSlip } from "./step-grammar.ts"
+import { readKind } from "./stitch-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
 import { isTotalHere, isWorkAhead } from "./total-here.ts"
 import type { RoundTree, StatedTotal, Step } from "./tree.ts"
@@ -183,6 +184,27 @@ function listTimes(
 const startsRule = new Set(
   "as same rep repeat like work continue cont continuing proceed carry in with a an and".split(" "),
 )
+/** "...; then one sc round": a round told in passing, which has no number and is not worked. */
+function readUnlabelledRound(words: Words): boolean {
+  return (
+    words.attempt(() => {
+      const start = words.start()
+      words.at += 1
+      words.accept("more", "plain", "final", "last")
+      const kind = readKind(words)
+      if (!kind || !words.accept("round", "rounds", "rnd", "rnds", "row", "rows")) return null
+      words.report({
+        severity: "warning",
+        code: "round-without-label",
+        ...words.since(start),
+        message: "A further round is named here without a number of its own; it is not worked.",
+        hint: 'Give it a line of its own, such as "Rnd 11: sc in each st around."',
+      })
+      return true
+    }) !== null
+  )
+}
+
 /** First words of clusters whose last loops are held back. */
 const startsHolding = new Set(
   "work make leaving leave holding hold keeping keep retaining".split(" "),
@@ -218,6 +240,7 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
     }
   }
   const figure = words.isNumber()
+  if ((figure || text === "a" || text === "another") && readUnlabelledRound(words)) return []
   const held = figure || startsHolding.has(text) ? readHeldBack(words) : null
   if (held) return held
   const making = figure || startsMaking.has(text)

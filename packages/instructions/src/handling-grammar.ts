@@ -179,6 +179,11 @@ export function acceptHandling(words: Words): true | null {
 
 /** "change to B", "changing colour", "switch to red". */
 export function acceptColourChange(words: Words): true | null {
+  if (words.accept("alternating", "alternate")) {
+    words.accept("the", "your", "between")
+    if (words.isNumber()) words.at += 1
+    return words.accept("colors", "colours", "color", "colour", "yarns", "shades") ? true : null
+  }
   if (!words.accept("change", "changing", "switch", "drop", "pick")) return null
   words.accept("up")
   words.accept("color", "colour", "colors", "colours", "yarn")

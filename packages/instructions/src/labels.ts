@@ -25,15 +25,17 @@ const numbered = new RegExp(
   "iy",
 )
 const ordinal = new RegExp(
-  `(\\d{1,9}(?:st|nd|rd|th)|(?:${ordinals}))(?:\\s*(?:-|to|and|&)\\s*(\\d{1,9})(?:st|nd|rd|th))?\\s+(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
+  `(\\d{1,9}(?:st|nd|rd|th|d)|(?:${ordinals}))(?:\\s*(?:-|to|and|&)\\s*(\\d{1,9})(?:st|nd|rd|th))?\\s+(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
   "iy",
 )
 const every = /(?:every|each|all)\s+(?:rnds?|rounds?|rows?)/iy
 const colourBefore = /[a-z][a-z ]{1,24}\s*[-:,]\s*(?=r(?:ound|nd|ow|d)s?\b)/iy
 const remark =
   /\s*(?:[a-z]+(?: [a-z]+)?(?=\s*:)|\([^()\n]{1,40}\)|,?\s*(?:with|in|using|colou?r)\s+[\w ]{1,20}?(?=\s*[:-]))?/iy
-const separator = /["']?\s*(?:[:.)\]-]+["']?|(?=\s|$))/iy
+const separator = /["']?\s*(?:[:.,)\]-]+["']?|(?=\s|$))/iy
 const closing = /\s*(?::|-\s|\.\s|\)\s)/iy
+/** "2nd row-2 d c into each", "3d round, 2 single in each": after an ordinal a mark is enough. */
+const closingOrdinal = /\s*[-,:.]/iy
 
 /** Circled figures 1 to 20, as in diagrams. */
 const firstCircled = 0x2460
@@ -78,8 +80,11 @@ export function matchLabel(
   const inner = aside ? aside[0].trim() : ""
   if (aside && inner !== "" && !looksLikeTotalOrWork(inner)) stop += aside[0].length
   if (!lineStart) {
-    closing.lastIndex = stop
-    if (!closing.test(text)) return null
+    const ends =
+      /^\d*[a-z]+\s/i.test(text.slice(at, at + 12)) && !/^r/i.test(text.slice(at, at + 1))
+    const end = ends ? closingOrdinal : closing
+    end.lastIndex = stop
+    if (!end.test(text)) return null
   }
   separator.lastIndex = stop
   const mark = separator.exec(text)
@@ -125,7 +130,7 @@ function ordinalLabel(text: string, at: number) {
   const found = ordinal.exec(text)
   if (!found) return null
   const from = numberOf(
-    (found[1] ?? "").replace(/(st|nd|rd|th)$/i, (_, s: string) =>
+    (found[1] ?? "").replace(/(st|nd|rd|th|d)$/i, (_, s: string) =>
       /^\d/.test(found[1] ?? "") ? "" : s,
     ),
     ordinalList,

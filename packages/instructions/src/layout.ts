@@ -113,6 +113,7 @@ function layOutWith(source: SourceText, clean: string, bare: boolean): PatternTe
     })
     blankSince = false
   }
+  takeFirstRound(clean, rounds, prose)
   return {
     clean,
     title: title ?? plainTitle(clean, headings, rounds, prose),
@@ -120,6 +121,39 @@ function layOutWith(source: SourceText, clean: string, bare: boolean): PatternTe
     rounds,
     prose,
   }
+}
+
+const makesStitches =
+  /\b\d+\s*(?:s\.?\s?c|d\.?\s?c|h\.?d\.?c|tr|htr|single|double|treble)\b|\b(?:sc|dc|tr|hdc)\b[^.]*\b(?:ring|circle|loop)\b/i
+
+/** "Work 8 dc into the ring. 2nd row: ...": the first labelled round is the second, and what stands before it the first. */
+function takeFirstRound(
+  clean: string,
+  rounds: {
+    label: RoundLabel
+    line: number
+    start: number
+    bodyStart: number
+    end: number
+  }[],
+  prose: (Span & { line: number })[],
+): void {
+  const second = rounds[0]
+  if (second?.label.from !== 2) return
+  const at = prose.findLastIndex((part) => part.end <= second.start)
+  const first = prose[at]
+  if (!first || clean.slice(first.end, second.start).trim() !== "") return
+  if (!makesStitches.test(clean.slice(first.start, first.end))) return
+  prose.splice(at, 1)
+  const lead = leading(clean.slice(first.start, first.end))
+  const start = first.start + lead
+  rounds.unshift({
+    label: { from: 1, to: 1, row: second.label.row, start, end: start },
+    line: first.line,
+    start,
+    bodyStart: start,
+    end: first.end,
+  })
 }
 
 /** Longest first line taken for a title. */
@@ -185,13 +219,13 @@ function labelsIn(clean: string, start: number, end: number): RoundLabel[] {
     at = first.end
   }
   const further =
-    /(?:[.;)\]]|\s)\s+(?=(?:rounds?|rnds?|rds?|rows?|r)\b\.?\s*\d|r\d|\d+(?:st|nd|rd|th)\s+(?:round|rnd|row))/gi
+    /(?:[.;)\]]|\s)\s+(?=(?:rounds?|rnds?|rds?|rows?|r)\b\.?\s*\d|r\d|\d+(?:st|nd|rd|th|d)\s+(?:round|rnd|row)|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)\s+(?:round|rnd|row))/gi
   further.lastIndex = Math.max(0, at - start - 1)
   for (let found = further.exec(text); found; found = further.exec(text)) {
     const where = start + found.index + found[0].length
     if (where < at) continue
     if (
-      /\b(?:rep|repeat|as|of|like|to|from|work|in|and|with|by|for|same|than|until|after|on|over|into|through|or|each)\.?\s*$/i.test(
+      /\b(?:rep|repeat|as|of|like|to|from|work|in|and|with|by|for|same|than|until|after|on|over|into|through|or|each|the|this|that|previous|last)\.?\s*$/i.test(
         text.slice(0, where - start),
       )
     )

@@ -147,7 +147,7 @@ export function resolved(
 
 /** "(12, 24, 48, 96)" over rounds 2-5: the figure of this round; a single figure is that of the last; a list of another length is not firm. */
 function ofRange(total: StatedTotal, one: OneRound): StatedTotal | null {
-  if (one.of === 1) return total
+  if (one.of === 1 || total.more) return total
   const bare = total.items.filter((item) => item.unit === "stitches" || item.unit === "kind")
   if (bare.length !== total.items.length || total.items.length < 2) {
     if (total.items.length === 1 && one.nth < one.of - 1) return null

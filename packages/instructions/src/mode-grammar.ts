@@ -37,6 +37,8 @@ export function readMode(words: Words): Step[] | null {
       words.acceptAll("without", "joining")
     )
       return []
+    if (words.attempt(() => readOtherSide(words)))
+      return [{ ...words.since(start), do: "mode", otherSide: true }]
     const cut = words.attempt(() => {
       if (!words.accept("fasten", "finish", "break", "cut", "end")) return null
       if (!words.accept("off", "yarn", "thread", "the")) return null
@@ -103,6 +105,39 @@ export function readMode(words: Words): Step[] | null {
     return null
   })
 }
+
+const leadsToOtherSide =
+  /^(?:working|work|on|along|in|down|across|rotate|rotating|turn|pivot|continue|continuing|now|into|over|to)$/
+/** Longest way of saying it, in words. */
+const longestOtherSide = 16
+
+/** "working along opposite side of foundation ch", "on the other side of the chain", "in the free loops along the bottom". */
+function readOtherSide(words: Words): true | null {
+  if (!leadsToOtherSide.test(words.text())) return null
+  let said = false
+  let at = 0
+  for (; at < longestOtherSide; at++) {
+    const text = words.text(at)
+    if (/^(?:[,;:.(*]|)$/.test(text)) {
+      // "rotate piece, working along the other side": the first comma may only part the two.
+      if (said || text !== ",") break
+      continue
+    }
+    if (/^(?:opposite|other|bottom|underside|second)$/.test(text) && isSide(words, at + 1))
+      said = true
+    else if (words.isNumber(at) || !partOfOtherSide.test(text)) break
+  }
+  if (!said || !/^(?:[,;:.(*]|)$/.test(words.text(at))) return null
+  words.at += at
+  return true
+}
+
+function isSide(words: Words, at: number): boolean {
+  return /^(?:side|sides|edge|loop|loops|lps|of)$/.test(words.text(at)) || words.text(at) === ""
+}
+
+const partOfOtherSide =
+  /^(?:working|work|on|along|in|down|across|rotate|rotating|turn|pivot|continue|continuing|now|into|over|to|the|of|your|piece|so|and|you|are|can|up|back|side|sides|edge|loop|loops|lps|free|remaining|unused|front|foundation|starting|beginning|beg|base|original|initial|ch|chs|chain|chains|row|do|not|clockwise|degrees)$/
 
 function passesMode(words: Words, start: number, passes: "behind" | "front"): Step[] | null {
   words.accept("the")

@@ -66,6 +66,10 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
       if (step.loops) work.loops = step.loops === "both" ? undefined : step.loops
       if (step.passes) work.passes = step.passes
       if (step.ofRound !== undefined && step.ofRound > 0) work.modeRound = step.ofRound
+      if (step.otherSide && work.firstSide !== null) {
+        work.main.at = Math.max(work.main.at, work.firstSide)
+        work.firstSide = null
+      }
       return
     case "turn":
       work.turned = true

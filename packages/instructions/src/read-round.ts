@@ -5,7 +5,7 @@ import type { Centre, Round } from "@roundwright/motif"
 import { turningChains } from "@roundwright/stitches"
 import { leftOver } from "./accounting.ts"
 import { type ChoiceName, Choices, type ChoiceValue, otherReadings } from "./choices.ts"
-import { centreEdge, type Edge, roundEdge } from "./edge.ts"
+import { centreEdge, chainEdge, type Edge, roundEdge } from "./edge.ts"
 import type { Foundation } from "./foundation.ts"
 import { largeReading, mostReadingsOfLarge, mostReadingsTried } from "./limits.ts"
 import { firstBasic } from "./main-stitch.ts"
@@ -102,6 +102,7 @@ function tryReading(
   const steps = foundation ? foundation.steps : tree.steps
   const work = new RoundWork(shared, index, number, edge, choices, steps)
   try {
+    work.firstSide = foundation?.along?.oneSide ?? null
     work.hookChainIsCentre = foundation?.skipped != null
     if (foundation?.skipped) startWithSkipped(work, foundation, steps)
     perform(work, steps)
@@ -182,6 +183,7 @@ function edgeFor(request: RoundRequest, turned: boolean): Edge {
   if (before) {
     return roundEdge(before, request.index - 1, turned)
   }
+  if (request.foundation?.along) return chainEdge(request.foundation.along.all)
   const centre: Centre = request.foundation?.centre ?? { kind: "adjustable-ring" }
   return centreEdge(centre)
 }

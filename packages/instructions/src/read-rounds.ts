@@ -2,6 +2,7 @@
 
 import { type Centre, countRound, type Round } from "@roundwright/motif"
 import type { Terms } from "@roundwright/stitches"
+import { alongChainFinding } from "./along-chain.ts"
 import { attachCounts } from "./counts-notes.ts"
 import { type Doubt, doubtAfter } from "./doubt.ts"
 import { readFoundation } from "./foundation.ts"
@@ -209,13 +210,22 @@ export function readRounds(
         hint: "Mend the first error above.",
       })
     }
+    if (round && foundation?.along) {
+      const both = foundation.along.all > foundation.along.oneSide
+      own.push({
+        ...alongChainFinding({ start: text.start, end: text.label.end }, both),
+        round: one.number,
+      })
+      broken = true
+    }
     if (round) {
       rounds.push(ground ?? round)
       if (!broken) progress.motif.push(round)
     } else if (!lost) {
       broken = true
-      doubt = { number: one.number, other: null }
       const fromTotal = standIn(tree, one.number, index)
+      const firm = fromTotal?.elements.every((element) => element.type === "stitch") === true
+      doubt = { number: one.number, other: null, firm }
       const substitute = fromTotal ?? (unreadWords ? worked : null)
       if (substitute) {
         rounds.push(substitute)

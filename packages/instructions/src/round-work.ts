@@ -83,6 +83,8 @@ export class RoundWork {
   between = 0
   /** "2nd ch from hook" names the chain the piece starts on. */
   hookChainIsCentre = false
+  /** Chains along the first side of a foundation, while that side is being worked; null elsewhere. */
+  firstSide: number | null = null
   /** A chain of this round that is being worked back along. */
   own: OwnChain | null = null
   /** A starting chain that is the first leg of the gathered stitch about to be made. */
@@ -136,6 +138,7 @@ export class RoundWork {
   /** First position that no longer belongs to this round. */
   get end(): number {
     const { base, edge } = this.main
+    if (this.firstSide !== null) return base + this.firstSide
     const width = this.startSite ? this.startSite.to - this.startSite.from : 0
     return base + edge.size + (this.startPassed && !this.startTaken ? width : 0)
   }

@@ -55,9 +55,13 @@ function readShell(words: Words, start: number): Step[] | null {
     if (sized)
       steps = [{ ...span(), do: "work", stitch: sized.stitch, count: sized.count, place: null }]
     else if (words.accept("shell", "fan")) {
-      const of = words.attempt(() => (words.accept("of") ? readCounted(words) : null))
+      const of = words.attempt(() => (words.accept("of") ? readShellList(words) : null))
       if (!of && !/^[([]$/.test(words.text())) return null
-      if (of) steps = [{ ...span(), do: "work", stitch: of.stitch, count: of.count, place: null }]
+      if (of) {
+        steps = of
+        // From here on "shell" is that.
+        if (of.length > 1 && !words.locals.has("shell")) words.locals.set("shell", { steps: of })
+      }
     } else if (
       words.text() === "v" &&
       words.text(1) === "-" &&
@@ -82,6 +86,46 @@ function readShell(words: Words, start: number): Step[] | null {
         : null
     })
     return said ?? steps
+  })
+}
+
+/** "2 dc, ch 2, 2 dc in": a list as far as the place it goes into; else its first stitch alone. */
+function readShellList(words: Words): Step[] | null {
+  const first = readShellPart(words)
+  if (!first) return null
+  const list = words.attempt(() => {
+    const parts = [first]
+    while (words.accept(",", "and")) {
+      words.accept("and")
+      const part = readShellPart(words)
+      if (!part) return null
+      parts.push(part)
+    }
+    return parts.length > 1 && /^(?:in|into)$/.test(words.text()) ? parts : null
+  })
+  return list ?? [first]
+}
+
+function readShellPart(words: Words): Step | null {
+  return words.attempt((): Step | null => {
+    const start = words.start()
+    const before = words.isNumber() && /^(?:ch|chain)$/.test(words.text(1))
+    if (before || /^(?:ch|chain)$/.test(words.text())) {
+      const chains = words.value(before ? 0 : 1)
+      if (!Number.isInteger(chains) || chains < 1) return null
+      words.at += 2
+      return { ...words.since(start), do: "chain", chains, place: null }
+    }
+    const counted = readCounted(words)
+    return (
+      counted && {
+        ...words.since(start),
+        do: "work",
+        stitch: counted.stitch,
+        count: counted.count,
+        place: null,
+      }
+    )
   })
 }
 

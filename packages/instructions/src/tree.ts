@@ -236,6 +236,8 @@ export type Step =
       readonly loops?: "front" | "back" | "third" | "both"
       readonly passes?: "behind" | "front"
       readonly ofRound?: number
+      /** "Working along the opposite side of the chain": from here on. */
+      readonly otherSide?: true
     })
   | (Span & {
       readonly do: "as-round"
