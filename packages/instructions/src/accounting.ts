@@ -44,9 +44,13 @@ function nearlyAllLeft(work: RoundWork, span: Span): Finding | null {
       .filter((use) => use.edge === edge && use.use === "worked")
       .map((use) => use.from % edge.size),
   )
-  const stands = work.elements.some((element) => element.type === "stitch")
-  // Points worked back along their own chains take nothing of the round before.
-  if (worked.size > 1 || (worked.size === 0 && stands)) return null
+  // Points worked back along their own chains, and rounds behind others, take nothing of the round before.
+  const stands = work.elements.some(
+    (element) =>
+      element.type === "stitch" &&
+      element.anchors.some((anchor) => anchor.at !== "centre" && anchor.round === work.index),
+  )
+  if (worked.size > 1 || (worked.size === 0 && (stands || work.passes))) return null
   return {
     severity: "warning",
     code: "stitches-left-over",

@@ -1,6 +1,6 @@
 // Brings what is said in brackets about a chain ("counts as dc, ch 2") to the chain it is said of.
 
-import type { Step } from "./tree.ts"
+import type { CountsAs, Step } from "./tree.ts"
 
 type Note = Extract<Step, { do: "note-counts" }>
 
@@ -65,4 +65,18 @@ function takeUp(result: Step[], note: Note): boolean {
     }
   }
   return false
+}
+
+/** "Ch 3 (counts as dc)" said once holds for a later start of as many chains. */
+export function rememberCounts(steps: readonly Step[], said: Map<number, CountsAs>): void {
+  const first = steps.find(
+    (step) =>
+      step.do === "chain" || step.do === "group" || step.do === "work" || step.do === "repeat",
+  )
+  if (first?.do === "group") {
+    rememberCounts(first.steps, said)
+    return
+  }
+  if (first?.do !== "chain" || !first.countsAs || first.countsAs.tog) return
+  if (first.countsAs.space === undefined) said.set(first.chains, first.countsAs)
 }

@@ -193,6 +193,16 @@ function closeRound(work: RoundWork, step: Repeat): void {
   })
 }
 
+/** The same after a counted repeat that nothing but the join follows. */
+export function finishCounted(work: RoundWork, step: Repeat): void {
+  const at = work.allSteps.indexOf(step)
+  const closesNext = (after: Step) => /^(?:join|slip|turn|mode)$/.test(after.do)
+  if (at < 0 || !work.allSteps.slice(at + 1).every(closesNext) || nothingLeft(work)) return
+  const first = step.body[0]
+  if (first?.do === "work" && first.place?.at === "each" && first.place.until.kind === "to")
+    finishSide(work, step)
+}
+
 /** A round that starts inside a side ends with the rest of that side: "in each" at the start of the repeat takes it. */
 function finishSide(work: RoundWork, step: Repeat): boolean {
   const first = step.body[0]

@@ -11,18 +11,19 @@ import { readJoin } from "./join-grammar.ts"
 import { deepestNesting } from "./limits.ts"
 import { readAsRound, readMode } from "./mode-grammar.ts"
 import { withoutOtherSizes } from "./other-sizes.ts"
+import { readPassage } from "./passage-grammar.ts"
 import { asPasses } from "./passes.ts"
 import { atPlace, readPlace } from "./place-grammar.ts"
-import { readStarred, readTimes } from "./repeat-grammar.ts"
+import { readStarred } from "./repeat-grammar.ts"
 import { intoSameSpace, ledByGroup } from "./same-space.ts"
 import { readDroppedLoop, readHeldBack, readSpelledCluster } from "./spelled-grammar.ts"
 import { readSkip, readSlip } from "./step-grammar.ts"
-import { readKind } from "./stitch-grammar.ts"
 import { readTotal } from "./total-grammar.ts"
 import { isTotalHere, isWorkAhead } from "./total-here.ts"
 import type { RoundTree, StatedTotal, Step } from "./tree.ts"
 import { passWord } from "./unread-words.ts"
-import { readCornerIncrease, readLeftToMaker } from "./vague-grammar.ts"
+import { readCornerIncrease, readLeftToMaker, readUnlabelledRound } from "./vague-grammar.ts"
+import { listTimes, repeatAll, wrapAll } from "./whole-list-grammar.ts"
 import type { Words } from "./words.ts"
 import { readWork } from "./work-grammar.ts"
 
@@ -72,6 +73,16 @@ export function readSteps(words: Words, stops: (words: Words) => boolean): StepR
       continue
     }
     if (readLeftToMaker(words)) continue
+    const passage = readPassage(words)
+    if (passage) {
+      steps.push(...passage)
+      continue
+    }
+    const allIn = text === "all" ? wrapAll(words, steps) : null
+    if (allIn) {
+      steps.splice(0, steps.length, ...allIn)
+      continue
+    }
     const whole =
       steps.length > 0
         ? isRepeatWord(text)
@@ -97,114 +108,10 @@ export function readSteps(words: Words, stops: (words: Words) => boolean): StepR
   return { steps: asPasses(steps), markAt, totals }
 }
 
-/** "sc 1, inc 1; repeat around": all that was said, the start of the round left out. */
-function repeatAll(words: Words, steps: readonly Step[]): Step[] | null {
-  return words.attempt(() => {
-    const opening = words.peek()
-    words.at += 1
-    words.accept("this", "these", "the")
-    words.accept("sequence", "pattern", "steps")
-    const unmarked = acceptMissingMark(words)
-    if (words.accept("[", "(", "{")) words.accept("]", ")", "}")
-    const times = readTimes(words, true)
-    if (!times || (times.kind === "until" && times.until.kind !== "around")) return null
-    const first = steps.findIndex(
-      (step) =>
-        step.do === "work" || step.do === "group" || step.do === "repeat" || step.do === "skip",
-    )
-    if (first < 0) return null
-    const body = steps.slice(first)
-    const span = { start: body[0]!.start, end: words.lastEnd() }
-    if (unmarked && opening)
-      words.report({
-        severity: "warning",
-        code: "repeat-start-missing",
-        start: opening.start,
-        end: words.lastEnd(),
-        message:
-          "Where this repeat begins is not marked; it is taken from the first stitch of the round.",
-        hint: 'Put a "*" where the repeat begins.',
-      })
-    return [
-      ...steps.slice(0, first),
-      { ...span, do: "repeat" as const, body, last: null, ending: null, times },
-    ]
-  })
-}
-
-/** "rep from *" where no asterisk stands before. */
-function acceptMissingMark(words: Words): boolean {
-  return (
-    words.attempt(() => {
-      if (!words.accept("from")) return null
-      const mark = words.text()
-      if (!/^\*+$/.test(mark)) return null
-      const open = words.tokens.slice(0, words.at - 1).some((token) => token.text === mark)
-      if (open) return null
-      words.at += 1
-      return true
-    }) !== null
-  )
-}
-
-/** "1sc, 1inc x6" with no bracket: the whole list, where nothing but a total follows. */
-function listTimes(
-  words: Words,
-  steps: readonly Step[],
-  totals: readonly StatedTotal[],
-): Step[] | null {
-  if (words.text() !== "x" || !words.isNumber(1) || totals.length > 0 || words.stars > 0)
-    return null
-  return words.attempt(() => {
-    words.at += 1
-    const count = words.value()
-    words.at += 1
-    words.accept("times")
-    if (!/^[.;([={]?$/.test(words.text())) return null
-    const first = steps.findIndex((step) => step.do === "work")
-    const body = steps.slice(first)
-    if (first < 0 || body.length < 2 || !body.every((step) => step.do === "work" && !step.even))
-      return null
-    return [
-      ...steps.slice(0, first),
-      {
-        start: body[0]!.start,
-        end: words.lastEnd(),
-        do: "repeat" as const,
-        body,
-        last: null,
-        ending: null,
-        times: { kind: "total" as const, count },
-      },
-    ]
-  })
-}
-
 /** First words of rules and fans, so that they are not looked for at every step. */
 const startsRule = new Set(
   "as same rep repeat like work continue cont continuing proceed carry in with a an and".split(" "),
 )
-/** "...; then one sc round": a round told in passing, which has no number and is not worked. */
-function readUnlabelledRound(words: Words): boolean {
-  return (
-    words.attempt(() => {
-      const start = words.start()
-      words.at += 1
-      words.accept("more", "plain", "final", "last")
-      const kind = readKind(words)
-      if (!kind || !words.accept("round", "rounds", "rnd", "rnds", "row", "rows")) return null
-      words.report({
-        severity: "warning",
-        code: "round-without-label",
-        ...words.since(start),
-        message: "A further round is named here without a number of its own; it is not worked.",
-        hint: 'Give it a line of its own, such as "Rnd 11: sc in each st around."',
-      })
-      return true
-    }) !== null
-  )
-}
-
 /** First words of clusters whose last loops are held back. */
 const startsHolding = new Set(
   "work make leaving leave holding hold keeping keep retaining".split(" "),

@@ -67,6 +67,14 @@ function acceptMeasure(words: Words): boolean {
           "coaster",
           "it",
           "diameter",
+          "crown",
+          "hat",
+          "disc",
+          "disk",
+          "doily",
+          "mat",
+          "base",
+          "bottom",
         )
       )
         return null

@@ -91,6 +91,13 @@ export function countedNext(words: Words, start: number, between: boolean): Plac
     words.at += 1
   }
   words.accept("consecutive", "adjacent", "more")
+  // "in next (corner) sc": an aside that says which it is.
+  if (
+    /^[([]$/.test(words.text()) &&
+    /^(?:corner|center|centre|middle|marked|same)$/.test(words.text(1)) &&
+    /^[)\]]$/.test(words.text(2))
+  )
+    words.at += 3
   const named = readNoun(words)
   const noun = named && count === 1 ? chainOfSize(words, named) : named
   if (!noun) {

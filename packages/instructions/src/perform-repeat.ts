@@ -1,7 +1,7 @@
 // Repeats: so many times, or for as long as the round below lasts.
 
 import { boundaryOf } from "./boundaries.ts"
-import { finishRepeat, tryOnce } from "./finish-repeat.ts"
+import { finishCounted, finishRepeat, tryOnce } from "./finish-repeat.ts"
 import { perform } from "./perform.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import type { Step } from "./tree.ts"
@@ -50,6 +50,7 @@ function repeatCounted(work: RoundWork, step: Repeat, count: number): void {
     else perform(work, step.body)
   }
   if (step.last && step.ending === "follows") perform(work, step.last)
+  if (top && !step.last) finishCounted(work, step)
   if (top) work.mainRepeats = Math.max(work.mainRepeats, count)
 }
 

@@ -3,7 +3,7 @@
 import { type Centre, countRound, type Round } from "@roundwright/motif"
 import type { Terms } from "@roundwright/stitches"
 import { alongChainFinding } from "./along-chain.ts"
-import { attachCounts } from "./counts-notes.ts"
+import { attachCounts, rememberCounts } from "./counts-notes.ts"
 import { type Doubt, doubtAfter } from "./doubt.ts"
 import { readFoundation } from "./foundation.ts"
 import { readRound } from "./grammar.ts"
@@ -16,6 +16,7 @@ import { type RoundRequest, workRound } from "./read-round.ts"
 import type { RoundReading } from "./reading.ts"
 import { type Earlier, type Reconsidered, reconsider } from "./reconsider.ts"
 import type { Shared } from "./round-work.ts"
+import { beginsAnew, tellSecondPiece } from "./second-piece.ts"
 import { lineAt, type SourceText } from "./source-text.ts"
 import { standIn } from "./stand-in.ts"
 import { tokenise } from "./tokens.ts"
@@ -242,7 +243,7 @@ export function readRounds(
         })
       } else lost = true
     }
-    rememberCounts(tree.steps, shared)
+    rememberCounts(tree.steps, shared.saidCounts)
     findings.push(...own)
     const counts = round ? countRound(round) : null
     const troubled = own.some((finding) => finding.severity !== "note")
@@ -261,46 +262,6 @@ export function readRounds(
     })
   }
   return progress
-}
-
-/** A round 1 with a centre of its own after other rounds: another piece in the same text. */
-function beginsAnew(one: OneRound, tree: RoundTree, rounds: readonly Round[]): boolean {
-  return (
-    one.number === 1 &&
-    one.nth === 0 &&
-    rounds.length > 0 &&
-    readFoundation(tree.steps, false).stated
-  )
-}
-
-function tellSecondPiece(findings: Located[], text: RoundText): void {
-  const known = findings.findIndex(
-    (finding) => finding.code === "round-number-again" && finding.start === text.label.start,
-  )
-  if (known >= 0) findings.splice(known, 1)
-  findings.push({
-    severity: "warning",
-    code: "second-piece",
-    start: text.label.start,
-    end: Math.min(text.label.end, text.end),
-    round: null,
-    message: "A second piece begins here; the motif holds the rounds of the first.",
-    hint: "Put each piece in a text of its own.",
-  })
-}
-
-/** "Ch 3 (counts as dc)" said once holds for a later start of as many chains. */
-function rememberCounts(steps: readonly Step[], shared: Shared): void {
-  const first = steps.find(
-    (step) =>
-      step.do === "chain" || step.do === "group" || step.do === "work" || step.do === "repeat",
-  )
-  if (first?.do === "group") {
-    rememberCounts(first.steps, shared)
-    return
-  }
-  if (first?.do !== "chain" || !first.countsAs || first.countsAs.tog) return
-  if (first.countsAs.space === undefined) shared.saidCounts.set(first.chains, first.countsAs)
 }
 
 /** What counts come to with words left out says nothing: the words are the problem. */

@@ -2,6 +2,7 @@
 // rep at **", "omitting last sc", "ending last rep with ch 2, dc in first sc".
 
 import { isRepeatWord, readSteps, type StepRun } from "./grammar.ts"
+import { namedAgain } from "./passage-grammar.ts"
 import { readPlace } from "./place-grammar.ts"
 import { type Ending, readEnding } from "./repeat-ending-grammar.ts"
 import type { Place, StatedTotal, Step, Times } from "./tree.ts"
@@ -42,24 +43,12 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
     })
     return [...run.steps]
   }
-  const times =
-    readRepeatTimes(words, closedByMark, said) ??
-    (closedByMark && run.steps.length > 0
-      ? null
-      : { kind: "until" as const, until: { kind: "around" as const } })
-  if (!times) {
-    // "*A* B" with nothing said: the marks only set the part off.
-    return [
-      {
-        ...words.since(start),
-        do: "repeat",
-        body: run.steps,
-        last: null,
-        ending: null,
-        times: { kind: "until", until: { kind: "around" } },
-      },
-    ]
+  const stated = readRepeatTimes(words, closedByMark, said)
+  if (!stated && closedByMark && said === null && namedAgain(words, mark)) {
+    words.passages.set(mark, run.steps)
+    return [...run.steps]
   }
+  const times: Times = stated ?? { kind: "until", until: { kind: "around" } }
   const inOne = times.kind === "until" ? null : words.attempt(() => readPlaceOfAll(words))
   if (inOne)
     return [

@@ -11,6 +11,7 @@ import { type Meaning, meaningOf } from "./meanings.ts"
 import type { OwnChain } from "./own-chain.ts"
 import type { Finding } from "./problem-list.ts"
 import { findSite, type Site } from "./sites.ts"
+import { sizesThere } from "./spaces-named.ts"
 import type { CountsAs, Noun, Span, Step } from "./tree.ts"
 
 /** Thrown inside a round only: it cannot be worked on from here. */
@@ -340,14 +341,6 @@ export class RoundWork {
     }
   }
 
-  private gapsNamed: boolean | null = null
-
-  /** The round speaks of spaces between groups somewhere. */
-  namesGaps(): boolean {
-    this.gapsNamed ??= namesGapsIn(this.allSteps)
-    return this.gapsNamed
-  }
-
   private anyUsed(): boolean {
     for (const use of this.used)
       if (use.edge === this.main.edge && use.use === "worked") return true
@@ -396,22 +389,4 @@ export class RoundWork {
     })
     return cells
   }
-}
-
-function namesGapsIn(steps: readonly Step[]): boolean {
-  return steps.some((step) => {
-    if (step.do === "repeat") return namesGapsIn(step.body)
-    if (step.do === "pass") return namesGapsIn(step.cases)
-    if (step.do !== "work" && step.do !== "group") return false
-    return step.place?.at === "next" && step.place.noun.betweenGroups === true
-  })
-}
-
-function sizesThere(edge: Edge): string {
-  const sizes = [
-    ...new Set(edge.elements.map((element) => (element.type === "chain" ? element.chains : 0))),
-  ]
-    .filter((size) => size > 0)
-    .sort((a, b) => a - b)
-  return `spaces of ${sizes.slice(0, 4).join(", ")} chains`
 }

@@ -60,6 +60,6 @@ function isUnplaced(step: Step | undefined): boolean {
 
 function isSameSpace(place: Place | null): place is Place {
   if (place?.at === "next")
-    return place.bare === true && place.count === 1 && place.noun.corner === true
+    return place.bare === true && place.count === 1 && /^(?:space|corner)$/.test(place.noun.what)
   return place?.at === "same" && /^(?:space|corner|any)$/.test(place.noun.what)
 }

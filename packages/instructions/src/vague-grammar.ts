@@ -1,6 +1,7 @@
 // What a text leaves to the maker: "now and then 2 dc in one st as needed to stay flat", "fewer if the
 // strip is thick". No count follows from it, so it is told and not worked.
 
+import { readKind } from "./stitch-grammar.ts"
 import type { Step } from "./tree.ts"
 import { isWayToKeep } from "./vocabulary.ts"
 import type { Words } from "./words.ts"
@@ -86,5 +87,26 @@ function startsVague(words: Words): boolean {
     words.accept("needed", "necessary", "required") &&
     words.accept("to", "for", "so") &&
     isWayToKeep(words.text())
+  )
+}
+
+/** "...; then one sc round": a round told in passing, which has no number and is not worked. */
+export function readUnlabelledRound(words: Words): boolean {
+  return (
+    words.attempt(() => {
+      const start = words.start()
+      words.at += 1
+      words.accept("more", "plain", "final", "last")
+      const kind = readKind(words)
+      if (!kind || !words.accept("round", "rounds", "rnd", "rnds", "row", "rows")) return null
+      words.report({
+        severity: "warning",
+        code: "round-without-label",
+        ...words.since(start),
+        message: "A further round is named here without a number of its own; it is not worked.",
+        hint: 'Give it a line of its own, such as "Rnd 11: sc in each st around."',
+      })
+      return true
+    }) !== null
   )
 }

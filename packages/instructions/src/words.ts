@@ -19,6 +19,8 @@ export class Words {
   /** Repeats opened by a mark and not yet ended. */
   stars = 0
   readonly findings: Finding[] = []
+  /** Stretches between two marks that the round speaks of again: "rep from \u2020 to \u2020 once". */
+  readonly passages = new Map<string, readonly Step[]>()
 
   constructor(
     readonly tokens: readonly Token[],
@@ -33,6 +35,7 @@ export class Words {
   withTokens(tokens: readonly Token[]): Words {
     const other = new Words(tokens, this.terms, this.locals, this.end)
     for (const finding of this.findings) other.findings.push(finding)
+    for (const [mark, steps] of this.passages) other.passages.set(mark, steps)
     return other
   }
 

@@ -9,6 +9,7 @@ import { moveToNth, pickedSite, pickOfRun } from "./picked-places.ts"
 import type { Position, RoundWork } from "./round-work.ts"
 import { noPlace, overrun } from "./shortages.ts"
 import { kindFits, type Site } from "./sites.ts"
+import { namesGaps } from "./spaces-named.ts"
 import type { Noun, Place, Span, Step } from "./tree.ts"
 
 export type Next = Extract<Place, { at: "next" }>
@@ -289,7 +290,8 @@ function nextSite(work: RoundWork, position: Position, place: Next): Site {
 function gapMeant(work: RoundWork, position: Position, place: Next): Site | null {
   const { noun } = place
   if (noun.what !== "space" || noun.size !== undefined || position !== work.main) return null
-  if (noun.corner || noun.side || noun.middle || noun.small || !work.namesGaps()) return null
+  if (noun.corner || noun.side || noun.middle || noun.small || !namesGaps(work.allSteps))
+    return null
   const gap = work.next(position, { what: "gap", betweenGroups: true }, place)
   const space = work.next(position, noun, place)
   return gap && (!space || gap.from < space.from) ? gap : null

@@ -1,60 +1,9 @@
-// Discs, crowns and balls in wordings of many hands, our own text throughout; stitches and chains were
+// Discs in wordings of many hands, our own text throughout; stitches and chains were
 // counted by hand before the reader saw them.
 
 import type { VariedPattern } from "./help.ts"
 
 export const us: readonly VariedPattern[] = [
-  {
-    name: "amigurumi sphere",
-    text: `Ball (make 2)
-R1: 6 sc in MR [6]
-R2: inc x 6 [12]
-R3: (sc, inc) x 6 [18]
-R4: (2 sc, inc) x 6 [24]
-R5: (3 sc, inc) x 6 [30]
-R6-8: sc around [30]
-R9: sc in each st [30]
-R10: (3 sc, dec) x 6 [24]
-R11: (2 sc, dec) x 6 [18]
-R12: (sc, dec) x 6 [12]. Stuff firmly.
-R13: dec x 6 [6]
-Fasten off, leaving a long tail.`,
-    counts: [
-      "6/0/0",
-      "12/0/0",
-      "18/0/0",
-      "24/0/0",
-      "30/0/0",
-      "30/0/0",
-      "30/0/0",
-      "30/0/0",
-      "30/0/0",
-      "24/0/0",
-      "18/0/0",
-      "12/0/0",
-      "6/0/0",
-    ],
-  },
-  {
-    name: "hat crown dc",
-    text: `Hat Crown, sizes Small (Medium, Large)
-Gauge: 14 dc and 8 rows = 4".
-Rnd 1: Ch 4, 11 dc in 4th ch from hook; join with sl st in top of beg ch-4. 12 dc
-Rnd 2: Ch 3, dc in base of ch-3, 2 dc in ea dc around; join. 24 dc
-Rnd 3: Ch 3, 2 dc in next dc, (dc in next dc, 2 dc in next dc) around; join. 36 dc
-Rnd 4: Ch 3, dc in next dc, 2 dc in next dc, (dc in next 2 dc, 2 dc in next dc) around; join. 48 dc
-Rnd 5: Ch 3, dc in ea dc around; join. 48 dc`,
-    counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0", "48/0/0"],
-  },
-  {
-    name: "front post",
-    text: `Abbreviations: FPdc = front post double crochet, BPdc = back post double crochet
-Rnd 1: MR, ch 2 (does not count as a stitch throughout), 12 dc in ring. Join in first dc. (12)
-Rnd 2: Ch 2, *FPdc around next dc, dc in same st as FPdc just made; rep from * around. Join. (24)
-Rnd 3: Ch 2, *FPdc around FPdc, 2 dc in next dc; rep from * around. Join. (36)
-Rnd 4: Ch 2, *FPdc around FPdc, dc in next dc, 2 dc in next dc; rep from * around. Join. (48)`,
-    counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0"],
-  },
   {
     name: "turning rounds",
     text: `Worked in rounds that are turned; ch 1 at start of each rnd does not count.
@@ -73,16 +22,6 @@ Rnd 4 (WS): Ch 1, (sc in next 2 sc, 2 sc in next sc) 8 times, sl st in first sc.
     counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
   },
   {
-    name: "table markdown",
-    text: `| Round | Instruction | Stitches |
-|---|---|---|
-| 1 | 6 sc in magic ring | 6 |
-| 2 | 2 sc in each stitch | 12 |
-| 3 | (1 sc, inc) × 6 | 18 |
-| 4 | (2 sc, inc) × 6 | 24 |`,
-    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
-  },
-  {
     name: "coaster with crab",
     text: `Ch 2.
 Rnd 1: 10 hdc in second ch from hook, sl st to first hdc. (10 hdc)
@@ -91,18 +30,6 @@ Rnd 3: ch 1, *hdc in next, 2 hdc in next* around, join (30 hdc)
 Rnd 4: ch 1, *hdc in next 2, 2 hdc in next* around, join (40 hdc)
 Rnd 5: ch 1, reverse sc in each st around, join. FO (40 sc)`,
     counts: ["10/0/0", "20/0/0", "30/0/0", "40/0/0", "40/0/0"],
-  },
-  {
-    name: "amigurumi dec invisible",
-    text: `Head
-1) 6sc in magic ring (6)
-2) inc in every st (12)
-3) *1sc, inc* repeat 6 times (18)
-4) sc in every st (18)
-5) *1sc, invdec* x6 (12)
-stuff the head
-6) invdec x6 (6)`,
-    counts: ["6/0/0", "12/0/0", "18/0/0", "18/0/0", "12/0/0", "6/0/0"],
   },
   {
     name: "crown",
@@ -133,28 +60,6 @@ Rd 3 – [1 sc, 2 sc in next st] x 8 (24)
 Rd 4 – [2 sc, 2 sc in next st] x 8 (32)
 Rd 5 – [3 sc, 2 sc in next st] x 8 (40)`,
     counts: ["8/0/0", "16/0/0", "24/0/0", "32/0/0", "40/0/0"],
-  },
-  {
-    name: "amigurumi egg shorthand",
-    text: `R1: mr, 6sc [6]
-R2: 6inc [12]
-R3: 1sc, 1inc x6 [18]
-R4: (2sc, inc)*6 [24]
-R5-R6: 24sc [24]
-R7: (2sc, dec)*6 [18]
-R8: (1sc, dec)*6 [12]
-R9: 6dec [6]`,
-    counts: [
-      "6/0/0",
-      "12/0/0",
-      "18/0/0",
-      "24/0/0",
-      "24/0/0",
-      "24/0/0",
-      "18/0/0",
-      "12/0/0",
-      "6/0/0",
-    ],
   },
   {
     name: "potholder magic circle",
@@ -197,14 +102,6 @@ Rnd 3: Ch 2, *hdc in next st, 2 hdc in next st; rep from * around, sl st in firs
     counts: ["8/0/0", "16/0/0", "24/0/0"],
   },
   {
-    name: "dash style",
-    text: `RND 1- MR 6sc (6)
-RND 2- INC around (12)
-RND 3- *SC, INC* around (18)
-RND 4- *2SC, INC* around (24)`,
-    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
-  },
-  {
     name: "crossed dc",
     text: `Rnd 1: ch 3, 11 dc in ring, join.
 Rnd 2: ch 3, dc in same st, 2 dc in each st around, join.
@@ -236,21 +133,6 @@ Round 3: [1FPdc around FPdc, 1dc in dc] around {24}
 Round 4: [2dc in next st, 1FPdc around next FPdc] x12 {36}
 Round 5: [1dc in next, 2dc in next, 1FPdc around next FPdc] x12 {48}`,
     counts: ["12/0/0", "24/0/0", "24/0/0", "36/0/0", "48/0/0"],
-  },
-  {
-    name: "coaster w/ bpsc",
-    text: `Rnd 1: 12 dc in MR, sl st in first dc (12)
-Rnd 2: ch 3 (counts as dc), dc in same, 2 dc in each around, sl st in top of ch 3 (24)
-Rnd 3: ch 1, BPsc around each st around, sl st in first (24)
-Rnd 4: ch 1, *sc in next st, ch 1* around, sl st in first (24 sc, 24 ch-1)`,
-    counts: ["12/0/0", "24/0/0", "24/0/0", "24/24/24"],
-  },
-  {
-    name: "rounds in range with totals",
-    text: `Rnd 1: 6 sc in MR
-Rnd 2: 2 sc in each sc [12 sc]
-Rnds 3-6: Continue increasing 6 sts evenly each rnd. [18, 24, 30, 36 sc]`,
-    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0", "30/0/0", "36/0/0"],
   },
   {
     name: "hex flat dc",
@@ -297,6 +179,57 @@ R4: Ch 1, hdc blo in each of the next 2 sts, 2 hdc blo in the next st; repeat ar
 „Rnd 2“: 2 sc in each st – (12)
 Rnd 3： ＊1 sc, 2 sc in next st； rep from ＊ 6× (18)`,
     counts: ["6/0/0", "12/0/0", "18/0/0"],
+  },
+  {
+    name: "dc over dc",
+    text: `Ring.
+1st round: 12 tr into ring.
+2nd round: 2 tr into each tr.
+3rd round: 1 tr over each tr, 1 ch between each.
+4th round: 3 dc into each sp.`,
+    counts: ["12/0/0", "24/0/0", "24/24/24", "72/0/0"],
+  },
+  {
+    name: "old plain row words",
+    text: `Make a chain of 4 and join into a ring. Work 8 d c into the ring. 2nd row—2 d c into each stitch (16 stitches). 3rd row—1 d c into the first, 2 d c into the next; repeat all round (24 stitches). 4th row—1 d c into each of the next 2, 2 d c into the next; repeat all round. 5th row—1 d c into each of the next 3, 2 d c into the next; repeat all round (40 stitches).`,
+    counts: ["8/0/0", "16/0/0", "24/0/0", "32/0/0", "40/0/0"],
+  },
+  {
+    name: "old ball",
+    text: `Chain 2, 6 s. c. in 2d stitch of chain. 2d round, 2 s. c. in each stitch. 3d round, * 1 s. c. in next stitch, 2 s. c. in next; repeat from * around. 4th round, * 1 s. c. in each of next 2 stitches, 2 s. c. in next; repeat from * around.`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
+  },
+  {
+    name: "filet-like mesh circle",
+    text: `Rnd 1: Ch 4 (counts as dc and ch 1), work (dc, ch 1) 13 times in magic ring, sl st in 3rd ch. (14 spaces)
+Rnd 2: Sl st into space, ch 4, dc in same space, ch 1, (dc, ch 1, dc, ch 1) in each space around, sl st in 3rd ch. (28 spaces)`,
+    counts: ["14/14/14", "28/28/28"],
+  },
+  {
+    name: "unmarked continuing",
+    text: `Round 1: 6 sc in ring.
+Round 2: 2 sc in each st around - 12 sts.
+Round 3: (2 sc in 1 st, 1 sc in next st) repeat around - 18 sts.
+Round 4: (2 sc in 1 st, 1 sc in next 2 sts) repeat around - 24 sts.
+Round 5: (2 sc in 1 st, 1 sc in next 3 sts) repeat around - 30 sts.
+Round 6: (2 sc in 1 st, 1 sc in next 4 sts) repeat around - 36 sts.`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0", "30/0/0", "36/0/0"],
+  },
+  {
+    name: "sc2tog cup",
+    text: `Rnd 1: 24 dc in magic ring. (24)
+Rnd 2: ch 1, sc in each dc, join. (24)
+Rnd 3: ch 1, *sc in next st, sc2tog over next 2 sts; rep from * around. (16)
+Rnd 4: ch 1, *sc2tog; rep from * around. (8)`,
+    counts: ["24/0/0", "24/0/0", "16/0/0", "8/0/0"],
+  },
+  {
+    name: "pc every other",
+    text: `Rnd 1: ch 1, 8 sc in ring, sl st
+Rnd 2: ch 1, 2 sc in each sc, sl st
+Rnd 3: ch 3, *pc in next st, dc in next st*, end pc in last st, sl st
+Rnd 4: ch 1, sc in each st, sl st`,
+    counts: ["8/0/0", "16/0/0", "16/0/0", "16/0/0"],
   },
 ]
 

@@ -244,6 +244,47 @@ Rnd 2: Ch 1, sc in first sc, *ch 5, sk next sc, sc in next sc; rep from * 8 time
 Rnd 3: Ch 1, (sc, hdc, 3 dc, hdc, sc) in each arch around, join. (10 petals)`,
     counts: ["20/0/0", "10/50/10", "70/0/0"],
   },
+  {
+    name: "shell doily",
+    text: `Center: Ch 6, join.
+Rnd 1: Ch 1, 16 sc in ring, join.
+Rnd 2: Ch 1, sc in same sc, ch 3, sk 1 sc, (sc in next sc, ch 3, sk 1 sc) 7 times, join.
+Rnd 3: Sl st in next loop, ch 3, dc in same loop, ch 2, 2 dc in same loop (shell made), * shell of 2 dc, ch 2, 2 dc in next loop; rep from * around, join to top of ch-3. (8 shells)
+Rnd 4: Sl st in next dc and in ch-2 sp, ch 3, dc, ch 2, 2 dc in same sp, ch 2, *shell in sp of next shell, ch 2; rep from * around, join.`,
+    counts: ["16/0/0", "8/24/8", "32/16/8", "32/32/16"],
+  },
+  {
+    name: "fan petals attached",
+    text: `Ch 8, join.
+1st rnd: * Ch 3, sc in ring; rep from * 7 more times. (8 loops)
+2nd rnd: In each loop make sc, hdc, 3 dc, hdc and sc. (8 petals)
+3rd rnd: * Ch 5, sc between next 2 petals; rep from * around.
+4th rnd: In each ch-5 loop make sc, hdc, 8 dc, hdc, sc.`,
+    counts: ["8/24/8", "56/0/0", "8/40/8", "96/0/0"],
+  },
+  {
+    name: "dc with ch between",
+    text: `Ch 5, join with sl st.
+Rnd 1: Ch 5 (counts as dc, ch 2), (dc in ring, ch 2) 7 times, join to 3rd ch of ch-5.
+Rnd 2: Sl st in ch-2 sp, ch 5, dc, ch 2, dc in same sp, ch 2, *(dc, ch 2, dc, ch 2, dc, ch 2) in next ch-2 sp; rep from * around, join to 3rd ch of ch-5.
+Rnd 3: Sl st in next sp, ch 1, sc in same sp, *ch 5, sc in next sp; rep from * around, ch 2, dc in first sc.`,
+    counts: ["8/16/8", "24/48/24", "24/120/24"],
+  },
+  {
+    name: "ch-3 clusters placed",
+    text: `Rnd 1: Ch 4, 11 dc in 4th ch from hook (the 3 skipped chs count as first dc), sl st in top of beg ch. 12 dc.
+Rnd 2: Ch 5 (counts as dc and ch-2 sp), [dc in next dc, ch 2] around, sl st in 3rd ch of beg ch-5. 12 dc, 12 ch-2 sps.
+Rnd 3: Sl st in first ch-2 sp, [ch 3, 2 dc] in same sp, ch 1, [3 dc in next ch-2 sp, ch 1] around, sl st in top of beg ch-3. 36 dc, 12 ch-1 sps.`,
+    counts: ["12/0/0", "12/24/12", "36/12/12"],
+  },
+  {
+    name: "bead doily repeated rounds",
+    text: `Rnd 1: 16 sc in magic ring; sl st to first sc.
+Rnd 2: Ch 5, *dc in next sc, ch 2; rep from * around; sl st to 3rd ch of ch-5.
+Rnd 3: Ch 6, *dc in next dc, ch 3; rep from * around; sl st to 3rd ch of ch-6.
+Rnd 4: Ch 7, *dc in next dc, ch 4; rep from * around; sl st to 3rd ch of ch-7.`,
+    counts: ["16/0/0", "16/32/16", "16/48/16", "16/64/16"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [
@@ -291,5 +332,15 @@ Base ring: 6ch, ss in first ch.
 2nd round: 1ch, 1dc in same place, *5ch, 1dc in top of next CL; rep from * to end, omitting last dc, ss in first dc. 8 loops
 3rd round: ss into loop, 1ch, 8dc in each 5ch loop, ss in first dc. 64dc`,
     counts: ["8/24/8", "8/40/8", "64/0/0"],
+  },
+  {
+    name: "uk doily trebles",
+    text: `UK terms
+Make 8ch, join with a sl st in first ch to form a ring.
+1st round: 3ch, 19tr in ring, sl st in top of 3ch.
+2nd round: 4ch, *1tr in next tr, 1ch, rep from * to end, sl st in 3rd of 4ch.
+3rd round: sl st in 1ch sp, 1ch, 1dc in same sp, *3ch, 1dc in next 1ch sp, rep from * to end, 3ch, sl st in first dc.
+4th round: sl st to centre of 3ch loop, 1ch, 1dc in loop, *5ch, 1dc in next loop, rep from * ending 5ch, sl st in first dc.`,
+    counts: ["20/0/0", "20/20/20", "20/60/20", "20/100/20"],
   },
 ]

@@ -3,6 +3,7 @@
 import { describe, expect, it } from "vitest"
 import { readPattern } from "../src/index.ts"
 import { doubts } from "./help.ts"
+import * as balls from "./varied-balls.ts"
 import * as discs from "./varied-discs.ts"
 import * as doilies from "./varied-doilies.ts"
 import { patterns as habits } from "./varied-habits.ts"
@@ -22,9 +23,10 @@ const sets = {
     ...textures,
     ...squares.us,
     ...discs.us,
+    ...balls.us,
     ...doilies.us,
   ],
-  UK: [...ukPatterns, ...squares.uk, ...discs.uk, ...doilies.uk],
+  UK: [...ukPatterns, ...squares.uk, ...discs.uk, ...balls.uk, ...doilies.uk],
 } as const
 
 describe.each(["US", "UK"] as const)("patterns in %s terms", (terms) => {

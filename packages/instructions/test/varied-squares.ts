@@ -150,6 +150,21 @@ Rnd 2: Ch 3, dc in next dc, (dc, ch 2, dc) in ch-2 sp, [dc in next 2 dc, (dc, ch
 Rnd 3: Ch 3, dc in next 2 dc, (dc, ch 2, dc) in ch-2 sp, [dc in next 4 dc, (dc, ch 2, dc) in ch-2 sp] 4 times, dc in last dc, join. (30 dc)`,
     counts: ["10/10/5", "20/10/5", "30/10/5"],
   },
+  {
+    name: "rep dagger 2",
+    text: `Ch 4, join.
+Rnd 1: Ch 3 (counts as dc), 2 dc in ring, (ch 3, 3 dc in ring) 3 times, ch 3, join.
+Rnd 2: Ch 3, dc in next 2 dc, †(dc, ch 3, dc) in corner sp†, *dc in next 3 dc, rep from † to † once; rep from * 2 more times, join.`,
+    counts: ["12/12/4", "20/12/4"],
+  },
+  {
+    name: "corner 3 sc solid square",
+    text: `Rnd 1: 4 sc in ring.
+Rnd 2: 3 sc in each sc.
+Rnd 3: *sc in next sc, 3 sc in next (corner) sc, sc in next sc; rep from * 3 times more.
+Rnd 4: *sc in each sc to corner sc, 3 sc in corner sc; rep from * 3 more times, sc in each rem sc.`,
+    counts: ["4/0/0", "12/0/0", "20/0/0", "28/0/0"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [
@@ -179,5 +194,13 @@ Round 2: Ch 3, 1 tr into same place as ss, 2 tr into each tr, ss into top of ch 
 Round 3: Ch 3, 1 tr into same place as ss, 1 tr into next tr, *2 tr into next tr, 1 tr into next tr, rep from * to end, ss into top of ch 3. (36)
 Round 4: Ch 3, 1 tr into same place as ss, 1 tr into each of next 2 tr, *2 tr into next tr, 1 tr into each of next 2 tr, rep from * to end, ss into top of ch 3. (48)`,
     counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0"],
+  },
+  {
+    name: "sc square w ch-2 corner uk",
+    text: `Use UK terms. Magic ring.
+Round 1: 1ch, (3dc, 2ch) x 4 into ring, ss to first dc.
+Round 2: 1ch, *dc in each dc to corner, (1dc, 2ch, 1dc) into 2ch-sp; repeat from * 3 more times, ss to first dc.
+Round 3: as round 2.`,
+    counts: ["12/8/4", "20/8/4", "28/8/4"],
   },
 ]

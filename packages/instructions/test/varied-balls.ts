@@ -1,0 +1,165 @@
+// Crowns, balls and other pieces told by increases in wordings of many hands, our own text throughout; stitches and chains were
+// counted by hand before the reader saw them.
+
+import type { VariedPattern } from "./help.ts"
+
+export const us: readonly VariedPattern[] = [
+  {
+    name: "amigurumi sphere",
+    text: `Ball (make 2)
+R1: 6 sc in MR [6]
+R2: inc x 6 [12]
+R3: (sc, inc) x 6 [18]
+R4: (2 sc, inc) x 6 [24]
+R5: (3 sc, inc) x 6 [30]
+R6-8: sc around [30]
+R9: sc in each st [30]
+R10: (3 sc, dec) x 6 [24]
+R11: (2 sc, dec) x 6 [18]
+R12: (sc, dec) x 6 [12]. Stuff firmly.
+R13: dec x 6 [6]
+Fasten off, leaving a long tail.`,
+    counts: [
+      "6/0/0",
+      "12/0/0",
+      "18/0/0",
+      "24/0/0",
+      "30/0/0",
+      "30/0/0",
+      "30/0/0",
+      "30/0/0",
+      "30/0/0",
+      "24/0/0",
+      "18/0/0",
+      "12/0/0",
+      "6/0/0",
+    ],
+  },
+  {
+    name: "hat crown dc",
+    text: `Hat Crown, sizes Small (Medium, Large)
+Gauge: 14 dc and 8 rows = 4".
+Rnd 1: Ch 4, 11 dc in 4th ch from hook; join with sl st in top of beg ch-4. 12 dc
+Rnd 2: Ch 3, dc in base of ch-3, 2 dc in ea dc around; join. 24 dc
+Rnd 3: Ch 3, 2 dc in next dc, (dc in next dc, 2 dc in next dc) around; join. 36 dc
+Rnd 4: Ch 3, dc in next dc, 2 dc in next dc, (dc in next 2 dc, 2 dc in next dc) around; join. 48 dc
+Rnd 5: Ch 3, dc in ea dc around; join. 48 dc`,
+    counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0", "48/0/0"],
+  },
+  {
+    name: "front post",
+    text: `Abbreviations: FPdc = front post double crochet, BPdc = back post double crochet
+Rnd 1: MR, ch 2 (does not count as a stitch throughout), 12 dc in ring. Join in first dc. (12)
+Rnd 2: Ch 2, *FPdc around next dc, dc in same st as FPdc just made; rep from * around. Join. (24)
+Rnd 3: Ch 2, *FPdc around FPdc, 2 dc in next dc; rep from * around. Join. (36)
+Rnd 4: Ch 2, *FPdc around FPdc, dc in next dc, 2 dc in next dc; rep from * around. Join. (48)`,
+    counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0"],
+  },
+  {
+    name: "table markdown",
+    text: `| Round | Instruction | Stitches |
+|---|---|---|
+| 1 | 6 sc in magic ring | 6 |
+| 2 | 2 sc in each stitch | 12 |
+| 3 | (1 sc, inc) × 6 | 18 |
+| 4 | (2 sc, inc) × 6 | 24 |`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
+  },
+  {
+    name: "amigurumi dec invisible",
+    text: `Head
+1) 6sc in magic ring (6)
+2) inc in every st (12)
+3) *1sc, inc* repeat 6 times (18)
+4) sc in every st (18)
+5) *1sc, invdec* x6 (12)
+stuff the head
+6) invdec x6 (6)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "18/0/0", "12/0/0", "6/0/0"],
+  },
+  {
+    name: "amigurumi egg shorthand",
+    text: `R1: mr, 6sc [6]
+R2: 6inc [12]
+R3: 1sc, 1inc x6 [18]
+R4: (2sc, inc)*6 [24]
+R5-R6: 24sc [24]
+R7: (2sc, dec)*6 [18]
+R8: (1sc, dec)*6 [12]
+R9: 6dec [6]`,
+    counts: [
+      "6/0/0",
+      "12/0/0",
+      "18/0/0",
+      "24/0/0",
+      "24/0/0",
+      "24/0/0",
+      "18/0/0",
+      "12/0/0",
+      "6/0/0",
+    ],
+  },
+  {
+    name: "dash style",
+    text: `RND 1- MR 6sc (6)
+RND 2- INC around (12)
+RND 3- *SC, INC* around (18)
+RND 4- *2SC, INC* around (24)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
+  },
+  {
+    name: "coaster w/ bpsc",
+    text: `Rnd 1: 12 dc in MR, sl st in first dc (12)
+Rnd 2: ch 3 (counts as dc), dc in same, 2 dc in each around, sl st in top of ch 3 (24)
+Rnd 3: ch 1, BPsc around each st around, sl st in first (24)
+Rnd 4: ch 1, *sc in next st, ch 1* around, sl st in first (24 sc, 24 ch-1)`,
+    counts: ["12/0/0", "24/0/0", "24/0/0", "24/24/24"],
+  },
+  {
+    name: "rounds in range with totals",
+    text: `Rnd 1: 6 sc in MR
+Rnd 2: 2 sc in each sc [12 sc]
+Rnds 3-6: Continue increasing 6 sts evenly each rnd. [18, 24, 30, 36 sc]`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0", "30/0/0", "36/0/0"],
+  },
+  {
+    name: "total w/ inc turning ch",
+    text: `Rnd 1: Ch 4, work 14 dc in 4th ch from hook (15 dc including beg ch), join.
+Rnd 2: Ch 3, dc in same st, *2 dc in next st, rep from * around, join (30 dc, including beg ch).
+Rnd 3: Ch 3, 2 dc in next st, *1 dc in next st, 2 dc in next st, rep from * around, join (45 dc).`,
+    counts: ["15/0/0", "30/0/0", "45/0/0"],
+  },
+  {
+    name: "continuing rounds",
+    text: `Rnd 1: 6 sc in magic ring.
+Rnd 2: inc in each st around. (12)
+Rnd 3: *1 sc, inc; rep from * around. (18)
+Rnd 4: *2 sc, inc; rep from * around. (24)
+Rnd 5: *3 sc, inc; rep from * around. (30)
+Rnd 6: *4 sc, inc; rep from * around. (36)
+Rnds 7 & 8: sc in each st around. (36)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0", "30/0/0", "36/0/0", "36/0/0", "36/0/0"],
+  },
+  {
+    name: "cone hat",
+    text: `Rnd 1: 6 sc in MR (6)
+Rnd 2: [1 sc, inc] 3 times (9)
+Rnd 3: [2 sc, inc] 3 times (12)
+Rnd 4: [3 sc, inc] 3 times (15)
+Rnd 5: [4 sc, inc] 3 times (18)`,
+    counts: ["6/0/0", "9/0/0", "12/0/0", "15/0/0", "18/0/0"],
+  },
+  {
+    name: "hat shaping prose",
+    text: `Beanie. Worked top down in joined rounds. Ch 2 at beg of rnd does not count as a st.
+Rnd 1: Magic ring, ch 2, 12 hdc in ring, join with sl st to first hdc. (12 sts)
+Rnd 2: Ch 2, 2 hdc in each st around, join. (24 sts)
+Rnd 3: Ch 2, *hdc in next st, 2 hdc in next st; rep from * around, join. (36 sts)
+Rnd 4: Ch 2, *hdc in next 2 sts, 2 hdc in next st; rep from * around, join. (48 sts)
+Rnd 5: Ch 2, *hdc in next 3 sts, 2 hdc in next st; rep from * around, join. (60 sts) 
+Crown should measure 7" across.`,
+    counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0", "60/0/0"],
+  },
+]
+
+export const uk: readonly VariedPattern[] = []
