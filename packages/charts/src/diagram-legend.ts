@@ -174,7 +174,7 @@ function strainLegend(y: number, widthPx: number): ChartLayer[] {
           grey: opacity,
         })),
       },
-      mark: { type: "point", shape: "square", size: 256, fill: ink, strokeWidth: 0 },
+      mark: { type: "point", shape: "square", size: 256, fill: ink, strokeWidth: 0, opacity: 1 },
       encoding: {
         ...inPixels,
         fillOpacity: { field: "grey", type: "quantitative", scale: null, legend: null },

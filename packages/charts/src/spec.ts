@@ -71,6 +71,9 @@ const room: Readonly<Record<"left" | "bottom" | "title" | "key" | "axisTitle", n
   axisTitle: 24,
 }
 
+/** Text begins this far from the left edge of the drawing, px: level with the text of a page around it. */
+const edgePx = 1
+
 /** Widths of a letter of the title and of the key, px: wide enough for the sans of most machines. */
 const letter = { title: 8.3, key: 6.7 } as const
 
@@ -108,7 +111,7 @@ export function frameChart(
   const top = title.length * room.title + subtitle.length * room.key + above + 22
   const axisTitle: ChartLayer = {
     data: { values: [{ name: yTitle ?? "" }] },
-    mark: { type: "text", align: "left", baseline: "bottom", x: 4 - left, y: -9, limit: 0 },
+    mark: { type: "text", align: "left", baseline: "bottom", x: edgePx - left, y: -9, limit: 0 },
     encoding: { text: { field: "name", type: "nominal" } },
   }
   return {
@@ -119,7 +122,7 @@ export function frameChart(
       subtitle,
       anchor: "start",
       frame: "group",
-      dx: 4 - left,
+      dx: edgePx - left,
       offset: above,
     },
     width: plotWidth(options, plot.rightPx, left),

@@ -15,7 +15,7 @@ import type { CellContent, ChartPair, CheckedPattern } from "./result.ts"
 import { straightBow } from "./transitions.ts"
 
 /** The reading measure of the page, and a phone of 360 px without its margins. */
-const chartWidths = { wide: 640, narrow: 328 } as const
+const chartWidths = { wide: 544, narrow: 328 } as const
 
 /** Names of the patterns some chart of the notebook needs the shape of. */
 export function needsShape(

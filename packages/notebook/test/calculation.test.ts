@@ -23,6 +23,8 @@ describe("values", () => {
     ["3 cm + 4 mm", "3.4\u00a0cm"],
     ["34 mm to cm", "3.4\u00a0cm"],
     ["1 inch to mm", "25.4\u00a0mm"],
+    ["8.087 mm", "8.1\u00a0mm"],
+    ["0.0123 mm", "0.0123\u00a0mm"],
     ["3 mm * 4 mm", "12\u00a0mm\u00b2"],
     ["30 mm / 1 cm", "3"],
     ["sin(30 deg)", "0.5"],

@@ -67,7 +67,11 @@ export function checkCounts(text: string): CheckResult {
       cornerAngleDeg: null,
       skewDeg: null,
       blockingStretch: null,
+      blockingRound: null,
+      meanStretch: null,
       acrossAfterRoundMm: ledger.rows.map((row) => 2 * row.radiusMm),
+      slack: null,
+      settled: null,
     },
     remedies: [
       { round: 2, change: "Do <it> otherwise.", fullnessAfter: 1.01, verdictAfter: "flat" },

@@ -1,7 +1,7 @@
 // The names a calculation may use for what squaring one circle after another came to.
 //
-// Of all: circles (how many were squared), straight (how many of them pass for straight), worst_bow and
-// mean_bow (shares of the side), worst_circle. Of the circle of n: bow_n (a share), bow_length_n, side_n, angle_n.
+// Of all: circles (how many were squared), smallest and largest (their counts), straight (how many pass for straight),
+// limit (the bow below which they do), worst_bow and mean_bow (shares of the side), worst_circle. Of the circle of n: bow_n (a share), bow_length_n, side_n, angle_n.
 
 import type { Transition, TransitionsRequest, TransitionsResult } from "../transitions.ts"
 import { straightBow } from "../transitions.ts"
@@ -17,6 +17,9 @@ export function figuresOfTransitions(
   const { transitions } = found
   const bows = transitions.map(({ bow }) => Math.abs(bow))
   names.set("circles", { number: transitions.length })
+  names.set("smallest", { number: Math.min(...request.counts) })
+  names.set("largest", { number: Math.max(...request.counts) })
+  names.set("limit", { number: straightBow })
   names.set("straight", { number: bows.filter((bow) => bow < straightBow).length })
   const worst = transitions.reduce<Transition | null>(
     (most, one) => (most && Math.abs(most.bow) >= Math.abs(one.bow) ? most : one),
@@ -38,7 +41,8 @@ export function figuresOfTransitions(
 
 function allNames({ counts }: TransitionsRequest): string[] {
   return [
-    ...["circles", "straight", "worst_bow", "worst_circle", "mean_bow"],
+    ...["circles", "smallest", "largest", "straight", "limit"],
+    ...["worst_bow", "worst_circle", "mean_bow"],
     ...counts.flatMap((count) =>
       ["bow", "bow_length", "side", "angle"].map((name) => `${name}_${count}`),
     ),

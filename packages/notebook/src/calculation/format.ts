@@ -46,9 +46,15 @@ function formatUnit(value: Unit): string {
   }
   const kept = [...powers].filter(([, power]) => power !== 0)
   const number = value.toJSON().value as number
-  const shown = formatNumber(number, digits.measured)
+  const shown = formatNumber(toTheTape(number, kept), digits.measured)
   if (kept.length === 1 && kept[0]![0] === "deg" && kept[0]![1] === 1) return `${shown}\u00b0`
   return `${shown}\u00a0${kept.map(([name, power]) => unitWord(name, power, number)).join("\u00b7")}`
+}
+
+/** Nobody measures crochet closer than a tenth of a millimetre; the width of a thread is told as it is. */
+function toTheTape(number: number, kept: readonly (readonly [string, number])[]): number {
+  const inMm = kept.length === 1 && kept[0]![0] === "mm" && kept[0]![1] === 1
+  return inMm && Math.abs(number) >= 0.1 ? Math.round(10 * number) / 10 : number
 }
 
 const unitWords: ReadonlyMap<string, string> = new Map([

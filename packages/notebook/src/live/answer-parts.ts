@@ -4,7 +4,8 @@ import { verdictSentence } from "@roundwright/assessment"
 import { shapeChartNames } from "@roundwright/charts"
 import { faultHtml } from "../page/cells.ts"
 import { together } from "../page/html.ts"
-import { insideOf, pageSoFar, strayBoxes } from "../page/parts.ts"
+import { type PageSoFar, pageSoFar } from "../page/page-so-far.ts"
+import { insideOf, strayBoxes } from "../page/parts.ts"
 import { proseRuns } from "../page/prose.ts"
 import type { Cell, CheckedPattern, InlineValue, NotebookResult } from "../result.ts"
 import { gaugeLinesOf } from "../searches.ts"
@@ -95,7 +96,7 @@ function waitsFor({ content }: Cell, { patterns }: NotebookResult): string[] {
 }
 
 /** What stands below an editor: the values of a calculation, a plan, or why the cell has failed. */
-async function below(cell: Cell, page: ReturnType<typeof pageSoFar>): Promise<string> {
+async function below(cell: Cell, page: PageSoFar): Promise<string> {
   if (!cell.content) return together(faultHtml(cell, false)).markup
   const values = cell.kind === "calculation" || cell.kind === "circle"
   return values ? insideOf(cell, page) : ""

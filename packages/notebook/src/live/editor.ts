@@ -1,11 +1,12 @@
-// A cell's text, changed in place: a plain text area over a sheet that holds the same words and carries
-// the underlines, and a list below in which each problem leads to its words.
+// A cell's text, changed in place: a plain text area over the sheet on which its words are seen, and a list below in
+// which each problem leads to its words.
 
 /// <reference lib="dom" />
 
 import { button, make, setMarkup } from "./dom.ts"
-import { type LineMarks, marksByLine, moveMarks, splitLine } from "./line-marks.ts"
+import { type LineMarks, marksByLine, moveMarks } from "./line-marks.ts"
 import type { Mark } from "./messages.ts"
+import { makeSheet, writeSheet } from "./sheet.ts"
 
 export interface EditorActions {
   typed(text: string): void
@@ -38,7 +39,7 @@ export class Editor {
   /** @param label what the cell is, for its heading and for those who hear the page */
   constructor(id: string, label: string, text: string, actions: EditorActions, copy: boolean) {
     this.#list = make("ul", { class: "found", id: `${id}-found`, hidden: true })
-    this.#sheet = make("pre", { class: "sheet", "aria-hidden": "true" })
+    this.#sheet = makeSheet()
     this.area = make("textarea", {
       id: `${id}-text`,
       spellcheck: "false",
@@ -131,17 +132,7 @@ export class Editor {
     const lines = this.area.value.split("\n")
     this.#marks = moveMarks(this.#marks, this.#lines, lines)
     this.#lines = lines
-    const parts: (Node | string)[] = []
-    lines.forEach((line, index) => {
-      const marks = this.#marks.get(index + 1)
-      if (marks)
-        for (const { text, severity } of splitLine(line, marks))
-          parts.push(severity ? make("mark", { class: severity }, text) : text)
-      else parts.push(line)
-      // The last line break keeps the sheet as tall as the text area when the text ends with one.
-      parts.push("\n")
-    })
-    this.#sheet.replaceChildren(...parts)
+    writeSheet(this.#sheet, lines, this.#marks)
   }
 
   #item(mark: Mark): HTMLElement {

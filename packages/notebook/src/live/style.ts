@@ -45,11 +45,13 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
   font: 0.82rem/1.6 var(--mono); font-variant-numeric: lining-nums; letter-spacing: 0; tab-size: 4;
   white-space: pre-wrap; overflow-wrap: anywhere; word-break: normal; text-align: left;
 }
-.paper > .sheet { color: transparent; min-height: 3.4rem; overflow: hidden; }
-.paper > textarea { color: var(--ink); resize: none; overflow: hidden; border-radius: 0; display: block; height: 100%; }
+.paper > .sheet { min-height: 3.4rem; overflow: hidden; }
+.sheet .line { display: block; min-height: 1.6em; padding: 0; text-indent: 0; }
+.paper > textarea { color: transparent; caret-color: var(--ink); resize: none; overflow: hidden; border-radius: 0; display: block; height: 100%; }
 .paper > textarea:focus-visible { outline-offset: 0; }
-.long .paper > textarea { height: 24rem; overflow: auto; }
-.paper mark { color: transparent; text-decoration-thickness: 1.5px; }
+.paper > textarea::selection { color: transparent; background: color-mix(in srgb, var(--accent) 28%, transparent); }
+.long .paper > textarea { height: 24rem; overflow: auto; color: var(--ink); }
+.paper mark { text-decoration-thickness: 1.5px; }
 .found .where { border: 0; padding: 0; min-height: 0; background: none; color: var(--quiet); font-size: 0.88rem; text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: 0.15em; }
 .found .where:hover { color: var(--ink); }
 .found li.error .where { color: var(--alarm); }
@@ -64,7 +66,7 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 .swatch { display: flex; flex-wrap: wrap; gap: 0.4rem; align-items: center; border: 0; margin: 0; padding: 0; }
 .swatch legend { margin-bottom: 0.2rem; }
 .field input[type="number"] { width: 4.6rem; }
-.tick { display: inline-flex; gap: 0.3rem; align-items: center; }
+.tick { display: inline-flex; gap: 0.3rem; align-items: center; min-height: 2rem; }
 .tick input { min-height: 0; margin: 0; accent-color: var(--accent); }
 .squaring > .after:not(:empty) { margin: 0.7rem 0 0; }
 .squaring > .answer { margin-top: 1.2rem; }
@@ -88,11 +90,12 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
   .paper > .sheet, .paper > textarea { padding: 0.8rem 1rem; }
 }
 html:has(.live) { scroll-padding-top: 6rem; }
+@media (forced-colors: active) { .paper > .sheet { visibility: hidden; } }
 @media print {
   .bar, .tools, .fold, .try, .fields { display: none; }
   .editor:not(.long) .paper > textarea { display: none; }
-  .paper > .sheet { color: inherit; overflow: visible; padding: 0.4rem 0; }
-  .paper mark { color: inherit; }
+  .paper > .sheet { overflow: visible; padding: 0.4rem 0; font-size: 9pt; line-height: 1.5; }
+  .sheet .line { padding-left: 2.5em; text-indent: -2.5em; }
   .paper { background: none; }
 }
 `.trim()

@@ -4,19 +4,15 @@ import type { Cell, ChartPair, NotebookProblem } from "../result.ts"
 import { circleHtml } from "./circle-html.ts"
 import { heightsHtml } from "./heights-html.ts"
 import { type Child, element, type Html, together } from "./html.ts"
-import { ledgerHtml, problemsHtml, remediesHtml, verdictHtml } from "./results.ts"
+import { ledgerHtml } from "./ledger-html.ts"
+import type { PageSoFar } from "./page-so-far.ts"
+import { problemsHtml } from "./problems-html.ts"
+import { remediesHtml } from "./remedies-html.ts"
 import { squaringHtml } from "./squaring-html.ts"
 import { drawChart } from "./svg.ts"
 import { transitionsHtml } from "./transitions-html.ts"
+import { verdictHtml } from "./verdict-html.ts"
 import { calculationHtml, gaugeHtml, patternHtml } from "./written.ts"
-
-/** What a cell must know of the rest of the page. */
-export interface PageSoFar {
-  /** Names of the patterns whose problems a cell of the notebook lists. */
-  readonly listed: ReadonlySet<string>
-  /** Sentences on where sizes come from that were said above; verdicts add theirs. */
-  readonly told: Set<string>
-}
 
 export async function cellHtml(cell: Cell, page: PageSoFar): Promise<Html> {
   const attributes = { class: `cell ${cell.kind}`, id: `cell-${cell.index + 1}` }
@@ -35,19 +31,19 @@ async function contentHtml(
 ): Promise<Child> {
   switch (content.kind) {
     case "pattern":
-      return patternHtml(content.pattern, page.listed.has(content.pattern.name))
+      return patternHtml(content.pattern, page)
     case "gauge":
-      return [gaugeHtml(content.of, content.lines), cell.problems.map(problemBox)]
+      return [gaugeHtml(content.of, content.lines, page), cell.problems.map(problemBox)]
     case "calculation":
       return calculationHtml(cell.index + 1, content.lines, faultsBySource(cell))
     case "verdict":
-      return verdictHtml(content.pattern, page.told)
+      return verdictHtml(content.pattern, page)
     case "ledger":
-      return ledgerHtml(content.pattern)
+      return ledgerHtml(content.pattern, page)
     case "remedies":
-      return remediesHtml(content.pattern)
+      return remediesHtml(content.pattern, page)
     case "problems":
-      return problemsHtml(content.pattern)
+      return problemsHtml(content.pattern, page)
     case "squaring":
       return squaringHtml(content.request, content.found)
     case "heights":

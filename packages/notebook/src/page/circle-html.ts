@@ -3,8 +3,8 @@
 import { capitalised, verdictWord } from "@roundwright/assessment"
 import type { CirclePlan } from "../circle.ts"
 import type { CheckedPattern } from "../result.ts"
+import { scrollBox, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
-import { scrollBox, signed } from "./results.ts"
 
 export function circleHtml(pattern: CheckedPattern, plan: CirclePlan): Html[] {
   const { counts, flatCounts, added, words } = plan

@@ -2,8 +2,8 @@
 // out, how far the stitch moves it, and what is left.
 
 import type { SquaringResult } from "../squaring.ts"
+import { scrollBox, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
-import { scrollBox, signed } from "./results.ts"
 
 export function heightsHtml(found: SquaringResult | null): Html[] {
   if (!found) return [element("p", { class: "after" }, "Not searched yet.")]

@@ -2,19 +2,10 @@
 // pages put them one after another; a live page exchanges them one by one.
 
 import type { Cell, NotebookProblem, NotebookResult } from "../result.ts"
-import { cellContents, cellHtml, type PageSoFar, problemBox } from "./cells.ts"
+import { cellContents, cellHtml, problemBox } from "./cells.ts"
 import { type Child, element, type Html, together } from "./html.ts"
+import { type PageSoFar, pageSoFar } from "./page-so-far.ts"
 import { proseRuns } from "./prose.ts"
-
-/** What the cells of a page must know of one another; make one for each page. */
-export function pageSoFar(result: NotebookResult): PageSoFar {
-  const listed = new Set(
-    result.cells.flatMap(({ content }) =>
-      content?.kind === "problems" ? [content.pattern.name] : [],
-    ),
-  )
-  return { listed, told: new Set<string>() }
-}
 
 /** Boxes for problems that no cell and no value shows. */
 export function strayBoxes({ problems, values }: NotebookResult): Html {

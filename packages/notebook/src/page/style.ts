@@ -48,7 +48,7 @@ th:last-child, td:last-child { padding-right: 0; }
 td.word, th.word { text-align: left; }
 td.wrap { white-space: normal; min-width: 9rem; }
 tr.astray td.word { font-weight: 600; }
-@media (min-width: 54rem) { .ledger .scroll { width: 46rem; max-width: none; margin-left: -4.75rem; } .ledger table { width: 100%; } }
+@media (min-width: 54rem) { .ledger .scroll, .transitions .scroll { width: 46rem; max-width: none; margin-left: -4.75rem; } .ledger table, .transitions table { width: 100%; } }
 main > table { display: block; overflow-x: auto; margin: 0 0 1rem; }
 .scroll { overflow-x: auto; max-width: 100%; }
 .scroll:focus-visible { outline: 2px solid var(--accent); outline-offset: 4px; }
@@ -58,6 +58,7 @@ main > table { display: block; overflow-x: auto; margin: 0 0 1rem; }
   font: 600 0.76rem/1.4 var(--sans); letter-spacing: 0.03em; color: var(--quiet); margin: 0 0 0.5rem;
 }
 figure { margin: 0; }
+.scroll + figure, figure + .scroll { margin-top: 1.4rem; }
 .pattern pre, .gauge pre {
   margin: 0; padding: 0.9rem 1.05rem; background: var(--tint); border-top: 1px solid var(--line);
   border-bottom: 1px solid var(--line); font-size: 0.82rem; line-height: 1.6;
@@ -66,6 +67,7 @@ figure { margin: 0; }
   display: block; min-height: 1.6em; padding-left: 2.5em; text-indent: -2.5em;
   white-space: pre-wrap; overflow-wrap: anywhere;
 }
+.head { font-weight: 600; }
 mark { background: none; color: inherit; text-decoration: underline wavy var(--alarm) 1px; text-underline-offset: 0.25em; }
 mark.note { text-decoration-color: var(--quiet); text-decoration-style: dotted; }
 .verdict { border-left: 4px solid var(--accent); padding: 0.15rem 0 0.15rem 1.15rem; }
@@ -88,8 +90,8 @@ mark.note { text-decoration-color: var(--quiet); text-decoration-style: dotted; 
 .calculation td.formula { font-family: var(--mono); font-size: 0.79rem; white-space: normal; overflow-wrap: anywhere; }
 .calculation td.name { font-style: italic; font-family: var(--serif); font-size: 0.98rem; }
 .calculation .remark { color: var(--quiet); display: block; font-family: var(--sans); }
-.chart svg { display: block; width: 100%; height: auto; }
-.chart .narrow { display: none; }
+figure svg { display: block; width: 100%; height: auto; }
+.narrow { display: none; }
 .fault { border: 1px solid var(--alarm); padding: 0.8rem 1rem; font: 0.9rem/1.5 var(--sans); margin: 0.6rem 0; }
 .fault strong { color: var(--alarm); }
 .fault pre { margin: 0.6rem 0 0; white-space: pre-wrap; overflow-wrap: anywhere; color: var(--quiet); }
@@ -103,8 +105,9 @@ footer p { border-top: 1px solid var(--line); padding-top: 1rem; margin: 0; }
   main { padding: 2rem 1rem 1rem; }
   h1 { font-size: 1.65rem; }
   h1 + p { font-size: 1.12rem; }
-  .chart .wide { display: none; }
-  .chart .narrow { display: block; }
+  .wide { display: none; }
+  .narrow { display: block; }
+  th, td { padding: 0.34rem 0.42rem; }
   .pattern pre, .gauge pre { margin: 0 -1rem; padding: 0.8rem 1rem; }
   footer { padding: 1rem 1rem 2rem; }
 }
@@ -115,11 +118,13 @@ footer p { border-top: 1px solid var(--line); padding-top: 1rem; margin: 0; }
   h1 + p { font-size: 12pt; }
   main, footer { max-width: none; padding-left: 0; padding-right: 0; }
   main { padding-top: 0; }
-  .chart { max-width: 32rem; }
-  .chart .wide { display: block; }
-  .chart .narrow { display: none; }
-  .chart, .verdict, tr, li, .fault { break-inside: avoid; }
-  h2, h3, h4, .label { break-after: avoid; }
+  figure { max-width: 15cm; }
+  .wide { display: block; }
+  .narrow { display: none; }
+  .pattern pre, .gauge pre { font-size: 9pt; line-height: 1.5; }
+  figure, .verdict, table, li, .fault { break-inside: avoid; }
+  h2, h3, h4, .label, .heading { break-after: avoid; }
+  p { orphans: 3; widows: 3; }
   .scroll, main > table { overflow: visible; }
   th, td { padding: 0.25rem 0.4rem; }
   a { text-decoration: none; }

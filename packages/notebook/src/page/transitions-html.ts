@@ -2,8 +2,8 @@
 
 import { verdictWord } from "@roundwright/assessment"
 import type { TransitionsRequest, TransitionsResult } from "../transitions.ts"
+import { scrollBox, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
-import { scrollBox, signed } from "./results.ts"
 
 export function transitionsHtml(
   { corners }: TransitionsRequest,

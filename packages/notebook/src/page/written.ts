@@ -3,14 +3,19 @@
 
 import type { Problem } from "@roundwright/instructions"
 import type { CalculationLine, CheckedPattern } from "../result.ts"
+import { scrollBox } from "./common.ts"
 import { type Child, element, type Html } from "./html.ts"
-import { problemItems, scrollBox } from "./results.ts"
+import { headLength } from "./line-head.ts"
+import type { PageSoFar } from "./page-so-far.ts"
+import { problemItems } from "./problems-html.ts"
 
 /** Longer lines of a pattern are cut on the page; nothing a maker reads is that long. */
 const mostShown = 2_000
 
-/** @param listed true when a cell of the notebook lists the problems, so that they need not stand here */
-export function patternHtml({ name, text, result }: CheckedPattern, listed: boolean): Html[] {
+export function patternHtml(
+  { name, text, result }: CheckedPattern,
+  { listed, alone }: PageSoFar,
+): Html[] {
   const title = result.motif?.title
   const lines = text.split(/\r\n|\r|\n/)
   const byLine = new Map<number, Problem[]>()
@@ -22,11 +27,11 @@ export function patternHtml({ name, text, result }: CheckedPattern, listed: bool
   const shown = lines.map((line, index) =>
     element("span", { class: "line" }, markedLine(line, byLine.get(index + 1) ?? [])),
   )
-  const label = title && title !== name ? `Pattern ${name}: ${title}` : `Pattern ${name}`
+  const named = title && title !== name ? `Pattern ${name}: ${title}` : `Pattern ${name}`
   return [
-    element("p", { class: "label" }, label),
+    element("p", { class: "label" }, alone ? "Pattern" : named),
     element("pre", {}, shown),
-    ...(listed || result.problems.length === 0
+    ...(listed.has(name) || result.problems.length === 0
       ? []
       : [element("ul", { class: "found" }, problemItems(result.problems))]),
   ]
@@ -36,23 +41,32 @@ export function patternHtml({ name, text, result }: CheckedPattern, listed: bool
 function markedLine(line: string, problems: readonly Problem[]): Child {
   const parts: Child[] = []
   let at = 0
+  const head = Math.min(headLength(line), mostShown)
+  const words = (from: number, to: number): Child[] => {
+    const bold = Math.min(Math.max(from, head), to)
+    return [
+      bold > from ? element("span", { class: "head" }, line.slice(from, bold)) : "",
+      line.slice(bold, to),
+    ]
+  }
   const sorted = [...problems].sort((a, b) => a.column - b.column)
   for (const { column, length, severity, message, hint } of sorted) {
     const start = Math.min(column - 1, mostShown)
     const end = Math.min(start + length, line.length, mostShown)
     if (start < at || end <= start) continue
-    parts.push(line.slice(at, start))
+    parts.push(...words(at, start))
     const title = hint ? `${message} ${hint}` : message
-    parts.push(element("mark", { class: severity, title }, line.slice(start, end)))
+    parts.push(element("mark", { class: severity, title }, words(start, end)))
     at = end
   }
-  parts.push(line.slice(at, mostShown), line.length > mostShown ? "..." : "")
+  parts.push(...words(at, Math.min(line.length, mostShown)), line.length > mostShown ? "..." : "")
   return parts
 }
 
-export function gaugeHtml(of: string, lines: readonly string[]): Html[] {
+export function gaugeHtml(of: string, lines: readonly string[], { alone }: PageSoFar): Html[] {
   const shown = lines.map((line) => element("span", { class: "line" }, line.slice(0, mostShown)))
-  return [element("p", { class: "label" }, `Gauge for ${of}`), element("pre", {}, shown)]
+  const label = alone ? "Yarn, hook and gauge" : `Yarn, hook and gauge of ${of}`
+  return [element("p", { class: "label" }, label), element("pre", {}, shown)]
 }
 
 /**

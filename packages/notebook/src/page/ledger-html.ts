@@ -1,0 +1,72 @@
+// The ledger of a pattern as a table: one row a round.
+
+import { type CheckResult, verdictWord } from "@roundwright/assessment"
+import type { CheckedPattern } from "../result.ts"
+import { ofPiece, scrollBox, signed } from "./common.ts"
+import { element, type Html } from "./html.ts"
+import type { PageSoFar } from "./page-so-far.ts"
+
+/** Rounds past this are left to `check --json`: no page shows a table of thousands of rows. */
+const mostRows = 400
+
+/** One row a round; those whose own fullness leads astray are set in bold. */
+export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar): Html[] {
+  const { result } = pattern
+  const unit = result.gauge.absolute ? "mm" : "sc"
+  const digits = result.gauge.absolute ? 0 : 1
+  const lengths = ["Growth", "Flat needs", "Edge", "Out"].map((title) => `${title}, ${unit}`)
+  const rows = new Map(result.ledger.map((row) => [row.round, row]))
+  const shown = result.rounds.slice(0, mostRows)
+  const number = (text: string) => element("td", {}, text)
+  const body = shown.map((round) => {
+    const row = rows.get(round.round)
+    const measures = row ? [row.growthMm, row.flatGrowthMm, row.edgeMm, row.radiusMm] : []
+    return element(
+      "tr",
+      { class: row && row.verdict !== "flat" ? "astray" : null },
+      number(String(round.round)),
+      number(countedText(round.counted, round.agrees, round.stated)),
+      number(row ? signed(row.fullness, 2) : ""),
+      number(row ? signed(row.accumulatedFullness, 2) : ""),
+      element("td", { class: "word" }, row ? verdictWord(row.verdict) : "not read"),
+      lengths.map((_, index) => number(row ? signed(measures[index]!, digits) : "")),
+      number(row ? `${signed(row.curvatureDeg, 0)}\u00b0` : ""),
+    )
+  })
+  const heading = (title: string, word = false) =>
+    element("th", { scope: "col", class: word ? "word" : null }, title)
+  const head = element(
+    "tr",
+    {},
+    ["Round", "Stitches", "Fullness", "So far"].map((title) => heading(title)),
+    heading("Piece so far", true),
+    [...lengths, "Angle"].map((title) => heading(title)),
+  )
+  const table = element("table", {}, element("thead", {}, head), element("tbody", {}, body))
+  const rest = result.rounds.length - shown.length
+  const after = [
+    ...(told.has(readingHelp) ? [] : [readingHelp]),
+    ...(result.gauge.absolute ? [] : ["Lengths are in widths of one sc: no gauge is known."]),
+    ...(rest > 0 ? [`${rest} more rounds are not shown.`] : []),
+  ]
+  told.add(readingHelp)
+  return [
+    element("p", { class: "label" }, `Growth${ofPiece(pattern, alone)}, round by round`),
+    scrollBox(`Ledger${ofPiece(pattern, alone)}`, table),
+    ...after.map((sentence) => element("p", { class: "after" }, sentence)),
+  ]
+}
+
+/** How the columns of a ledger are read. */
+const readingHelp =
+  "Fullness is what a round grows over what flat needs: 1 is flat, more ruffles, less cups. So far: the same for all of the piece up to there. Out: from the centre. Angle: what the round lacks of flat, or has too much of it (below 0)."
+
+function countedText(
+  counted: CheckResult["rounds"][number]["counted"],
+  agrees: boolean | null,
+  stated: number | null,
+): string {
+  if (!counted) return "\u2013"
+  const chains = counted.chains > 0 ? ` + ${counted.chains} ch` : ""
+  return `${counted.stitches}${chains}${agrees === false ? ` (text: ${stated})` : ""}`
+}

@@ -1,0 +1,55 @@
+// A verdict as HTML: the sentence first, then how sure it is, how large the piece comes out, and what else to know.
+
+import {
+  factsSentence,
+  formatLength,
+  type LaidOut,
+  oddsSentence,
+  verdictSentence,
+} from "@roundwright/assessment"
+import type { CheckedPattern } from "../result.ts"
+import { element, type Html } from "./html.ts"
+import type { PageSoFar } from "./page-so-far.ts"
+
+/** The verdict first, in a strong sentence; then how sure, how large, and what else must be said. */
+export function verdictHtml({ result, unlaid }: CheckedPattern, { told }: PageSoFar): Html[] {
+  const notes = [
+    ...(unlaid ? ["By the ledger of rounds; its shape is still being laid out."] : []),
+    ...(result.laidOut?.by === "net" ? [shapeWords(result.laidOut)] : []),
+    ...[...result.notes, ...result.gauge.notes].filter((note) => !told.has(note)),
+  ]
+  for (const note of result.gauge.notes) told.add(note)
+  const parts = [element("p", { class: "said" }, element("strong", {}, verdictSentence(result)))]
+  if (result.laidOut) parts.push(element("p", {}, oddsSentence(result.laidOut.odds)))
+  const facts = factsSentence(result)
+  if (facts) parts.push(element("p", { class: "facts" }, facts))
+  if (notes.length > 0)
+    parts.push(
+      element(
+        "ul",
+        { class: "notes" },
+        notes.map((note) => element("li", {}, note)),
+      ),
+    )
+  return parts
+}
+
+/** What only the laid-out shape can tell. */
+function shapeWords({ liftMm, waves, bowMm }: LaidOut): string {
+  const told = ["Laid out as a net of yarn on a table"]
+  if (liftMm !== null) {
+    const rises =
+      liftMm < leastLiftMm ? "it stays on the table" : `it rises ${formatLength(liftMm)}`
+    told.push(waves !== null && waves > 1 ? `${rises} in ${waves} waves` : rises)
+  }
+  if (bowMm !== null)
+    told.push(
+      Math.abs(bowMm) < leastLiftMm
+        ? "its sides are straight"
+        : `its sides bow ${bowMm > 0 ? "out" : "in"} by ${Math.abs(bowMm).toFixed(1)} mm`,
+    )
+  return `${told.join(", ").replace(",", ":")}.`
+}
+
+/** Less than this nobody sees in a crocheted piece, mm. */
+const leastLiftMm = 0.5
