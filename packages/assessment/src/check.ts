@@ -9,17 +9,19 @@ import { findMends } from "@roundwright/shaping"
 import { type Gauge, gaugeFrom, kindName } from "@roundwright/stitches"
 import { gaugeFromPieces } from "./gauge-from-pieces.ts"
 import { laidOutFromLedger } from "./laid-out.ts"
-import { laidOutFromNet, layOutMotif, shapeNotes } from "./net-shape.ts"
+import { type Effort, laidOutFromNet, layOutMotif, shapeNotes } from "./net-shape.ts"
 import type { CheckedRound, CheckResult } from "./result.ts"
 
 export interface CheckOptions {
   /** Name to show for the text, usually its file; null when it has none. */
   readonly file?: string
   /**
-   * Who lays the shape out: the ledger (milliseconds; the default) or the elastic net (a second or more,
-   * but it sees lift, waves, bow and skew).
+   * Who lays the shape out: the ledger (milliseconds; the default) or the elastic net (mostly under a second; it sees
+   * lift, waves, bow and skew, and judges).
    */
   readonly shape?: "ledger" | "net"
+  /** How much work the net may take; `bounded` by default. */
+  readonly effort?: Effort
 }
 
 /** Everything a check found, with the parts other steps build on beside the published result. */
@@ -47,7 +49,8 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const { gauge, notes } =
     motif && stated ? gaugeFromPieces(motif, stated) : { gauge: stated, notes: [] }
   const ledger = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
-  const laid = options.shape === "net" && motif && gauge ? layOutMotif(motif, gauge) : null
+  const laid =
+    options.shape === "net" && motif && gauge ? layOutMotif(motif, gauge, options.effort) : null
   const shape = laid && !("fault" in laid) ? laid : null
   const judged = shape ? ({ judge: "net", shape } as const) : {}
   const remedies =
@@ -59,9 +62,10 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     gauge: describeGaugeUsed(gauge),
     rounds: checkedRounds(reading, ledger, gauge),
     laidOut:
+      motif &&
       ledger &&
       gauge &&
-      (shape ? laidOutFromNet(shape, ledger, gauge) : laidOutFromLedger(ledger, gauge)),
+      (shape ? laidOutFromNet(shape, ledger, motif, gauge) : laidOutFromLedger(ledger, gauge)),
     remedies: remedies.map(({ round, change, fullnessAfter, verdictAfter }) => ({
       round,
       change,

@@ -22,7 +22,11 @@ export function laidOutFromLedger(ledger: Ledger, gauge: Gauge): LaidOut {
     cornerAngleDeg: null,
     skewDeg: null,
     blockingStretch: last ? stretchOf(ledger, last) : null,
+    blockingRound: null,
+    meanStretch: null,
     acrossAfterRoundMm: ledger.rows.map((row) => length(acrossOf(row))),
+    slack: null,
+    settled: null,
   }
 }
 

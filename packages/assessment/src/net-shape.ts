@@ -1,32 +1,74 @@
 // The laid-out shape as the elastic net solves it.
 
 import type { Ledger } from "@roundwright/flatness"
-import type { Motif } from "@roundwright/motif"
+import { countRound, type Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type LaidOutShape, layOut } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
+import { oddsOfShape } from "./net-odds.ts"
 import type { LaidOut } from "./result.ts"
+import { verdictWord } from "./words.ts"
+
+/**
+ * How much work a shape may take. `bounded`: a second or two, after which the lowest shape so far is taken; very large
+ * pieces are only pressed flat, or left to the ledger. `whole`: to the end, however long.
+ */
+export type Effort = "bounded" | "whole"
+
+/** Multiplications in space: a second or so. */
+const boundedWork = 1e9
+/** More nodes are pressed flat only: in space the bounded work would be over before the search had begun. */
+const mostNodesInSpace = 4_000
+/** More nodes are left to the ledger: pressing them flat takes seconds. */
+const mostNodesPressed = 12_000
+/** Odds press the piece flat four times more; of larger nets they are the ledger's. */
+const mostNodesForOdds = 2_000
 
 /** Lays the motif out. A piece too large for the net, or one the net refuses, gives the reason in words instead. */
-export function layOutMotif(motif: Motif, gauge: Gauge): LaidOutShape | { readonly fault: string } {
+export function layOutMotif(
+  motif: Motif,
+  gauge: Gauge,
+  effort: Effort = "bounded",
+): LaidOutShape | { readonly fault: string } {
+  const nodes = nodesOf(motif)
+  const bounded = effort === "bounded"
+  if (bounded && nodes > mostNodesPressed)
+    return { fault: "The piece is too large to be laid out at once: the ledger judges." }
   try {
-    return layOut(motif, gauge)
+    return layOut(motif, gauge, {
+      inSpace: !bounded || nodes <= mostNodesInSpace,
+      space: bounded ? { work: boundedWork } : {},
+    })
   } catch (error) {
     if (!(error instanceof RoundwrightError)) throw error
     return { fault: `The shape could not be laid out: ${error.message}` }
   }
 }
 
-/** Filled from the net; the odds are the ledger's, since they come from the spread between hands. */
-export function laidOutFromNet(shape: LaidOutShape, ledger: Ledger, gauge: Gauge): LaidOut {
+/** One for each top and each chain. */
+function nodesOf(motif: Motif): number {
+  return motif.rounds.reduce((sum, round) => {
+    const { stitches, chains } = countRound(round)
+    return sum + stitches + chains
+  }, 0)
+}
+
+/** Filled from the net. */
+export function laidOutFromNet(
+  shape: LaidOutShape,
+  ledger: Ledger,
+  motif: Motif,
+  gauge: Gauge,
+): LaidOut {
   const length = (value: number | null | undefined) => (gauge.absolute ? (value ?? null) : null)
   const { outline, lift } = shape
+  const odds = shape.net.nodes.length <= mostNodesForOdds ? oddsOfShape(shape, motif, gauge) : null
   return {
     by: "net",
     verdict: shape.verdict,
-    odds: ledger.odds,
+    odds: odds ?? ledger.odds,
     fromRound: shape.fromRound,
-    liftMm: length(lift?.liftMm),
+    liftMm: length(lift && rounded(lift.liftMm)),
     waves: lift?.waves ?? null,
     sideReachMm: length(outline.sideReachMm),
     cornerReachMm: length(outline.cornerReachMm),
@@ -35,18 +77,41 @@ export function laidOutFromNet(shape: LaidOutShape, ledger: Ledger, gauge: Gauge
     cornerAngleDeg: outline.cornerAngleDeg,
     skewDeg: shape.skewDeg,
     blockingStretch: shape.blockingStretch,
+    blockingRound: shape.blockingRound,
+    meanStretch: shape.meanStretch,
     acrossAfterRoundMm: shape.acrossAfterRound.map(length),
+    slack: shape.slack.map(({ round, element, slack }) => ({
+      round: motif.rounds[round]!.number,
+      element: element + 1,
+      slack,
+    })),
+    settled: hasSettled(shape),
   }
+}
+
+/** Nothing smaller than a millionth of a millimetre is told as a lift. */
+function rounded(liftMm: number): number {
+  return Math.round(liftMm * 1e6) / 1e6
+}
+
+function hasSettled({ flat, space }: LaidOutShape): boolean {
+  return flat.how.settled && space?.how.settled !== false
 }
 
 /** What to say beside a laid-out shape: how it ended where that matters, and where it parts from the ledger. */
 export function shapeNotes(shape: LaidOutShape, ledger: Ledger): string[] {
   const notes: string[] = []
-  if (!shape.flat.how.settled || shape.space?.how.settled === false)
-    notes.push("The shape had not come to rest when the search ended: take its figures as rough.")
+  if (shape.space === null)
+    notes.push(
+      "The piece is large: it was pressed flat, but not laid out in space, so no lift is told.",
+    )
+  if (!hasSettled(shape))
+    notes.push(
+      "The shape had not come to rest when the search ended: take its lift and waves as rough.",
+    )
   if (shape.verdict !== ledger.verdict)
     notes.push(
-      `The ledger alone would say '${ledger.verdict}': the laid-out shape takes lace, mixed heights and corners into account, the ledger only in outline.`,
+      `The ledger alone would say '${verdictWord(ledger.verdict)}': the laid-out shape takes lace, mixed heights and corners into account, the ledger only in outline.`,
     )
   return notes
 }

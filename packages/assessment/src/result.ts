@@ -34,8 +34,15 @@ export interface LaidOut {
   bowMm: number | null
   cornerAngleDeg: number | null
   skewDeg: number | null
+  /** Largest stretch of a round that pins the piece flat, and the round; the mean over the piece, which judges. */
   blockingStretch: number | null
+  blockingRound: number | null
+  meanStretch: number | null
   acrossAfterRoundMm: (number | null)[]
+  /** Of each run of chains its length over the way it takes, less one: 0.2 = a fifth hangs slack. Null without a net. */
+  slack: { round: number; element: number; slack: number }[] | null
+  /** Whether the net came to rest within the work it was given; null without a net. */
+  settled: boolean | null
 }
 
 export interface CheckResult {

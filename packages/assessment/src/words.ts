@@ -23,7 +23,7 @@ export function verdictSentence(result: CheckResult): string {
   const from = laidOut.fromRound === null ? "" : ` from round ${laidOut.fromRound}`
   if (laidOut.verdict !== "blocks-flat")
     return `${capitalised(verdictWord(laidOut.verdict))}${from}.`
-  const stretch = laidOut.blockingStretch
+  const stretch = laidOut.meanStretch ?? laidOut.blockingStretch
   const off = laidOut.fromRound === null ? "Blocks flat" : `Blocks flat: off${from}`
   const by = stretch === null ? "" : `; a stretch of ${formatPercent(stretch)} takes it up`
   return `${off}${by}.`

@@ -1,6 +1,11 @@
 // `roundwright check FILE...`: one result a file, for a person or as JSON.
 
-import { type CheckResult, checkPattern, examinePattern } from "@roundwright/assessment"
+import {
+  type CheckResult,
+  checkPattern,
+  type Effort,
+  examinePattern,
+} from "@roundwright/assessment"
 import { type Adaptation, adaptGauge } from "@roundwright/shaping"
 import type { Gauge } from "@roundwright/stitches"
 import { readText } from "./files.ts"
@@ -12,6 +17,7 @@ import { wrap } from "./wrap.ts"
 export interface CheckRequest extends HandOptions {
   readonly json: boolean
   readonly shape: "ledger" | "net"
+  readonly effort: Effort
 }
 
 /** @throws RoundwrightError for a yarn, hook or gauge that is none; the caller prints it */
@@ -30,7 +36,7 @@ export function runCheck(
     const read = readText(around.cwd, file)
     const { result, inYourHands } =
       "text" in read
-        ? checkBoth(read.text, file, options.shape, mine)
+        ? checkBoth(read.text, file, options, mine)
         : { result: unreadable(file, read.fault), inYourHands: null }
     if (options.json) {
       const whole = mine ? { ...result, inYourHands } : result
@@ -49,10 +55,10 @@ export function runCheck(
 function checkBoth(
   text: string,
   file: string,
-  shape: CheckRequest["shape"],
+  { shape, effort }: CheckRequest,
   mine: Gauge | null,
 ): { result: CheckResult; inYourHands: Adaptation | null } {
-  const { result, reading, gauge } = examinePattern(text, { file, shape })
+  const { result, reading, gauge } = examinePattern(text, { file, shape, effort })
   const worked = mine !== null && gauge !== null && reading.motif.rounds.length > 0
   return { result, inYourHands: worked ? adaptGauge(gauge, mine, reading.motif) : null }
 }

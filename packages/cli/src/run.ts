@@ -6,6 +6,7 @@ import { runCheck } from "./check-command.ts"
 import { wholeNumber } from "./option-values.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { usage } from "./usage.ts"
+import { wrap } from "./wrap.ts"
 
 type Command = (args: string[], around: Surroundings) => number | Promise<number>
 
@@ -18,11 +19,19 @@ const commands: Readonly<Record<string, Command>> = {
     const { values, positionals } = parseArgs({
       args,
       allowPositionals: true,
-      options: { json: flag, "lay-out": flag, gauge: text, hook: text, yarn: text },
+      options: {
+        json: flag,
+        quick: flag,
+        "lay-out": flag,
+        gauge: text,
+        hook: text,
+        yarn: text,
+      },
     })
-    const shape = values["lay-out"] ? "net" : "ledger"
+    const shape = values.quick ? "ledger" : "net"
+    const effort = values["lay-out"] ? "whole" : "bounded"
     const { json, gauge, hook, yarn } = values
-    return runCheck(positionals, { json, shape, gauge, hook, yarn }, around)
+    return runCheck(positionals, { json, shape, effort, gauge, hook, yarn }, around)
   },
   async report(args, around) {
     const { values, positionals } = parseArgs({
@@ -45,18 +54,21 @@ const commands: Readonly<Record<string, Command>> = {
       options: {
         corners: { type: "string", default: "4" },
         rounds: { type: "string", default: "2" },
-        stitches: { type: "string", default: "sc,hdc,dc,tr" },
+        stitches: text,
+        "from-round": text,
+        "corner-style": text,
+        straighten: text,
+        terms: text,
         json: flag,
       },
     })
     const { runSquare } = await import("./square-command.ts")
     return runSquare(
       {
-        file: positionals[0],
+        ...values,
+        files: positionals,
         corners: wholeNumber(values.corners, "--corners"),
         rounds: wholeNumber(values.rounds, "--rounds"),
-        stitches: values.stitches,
-        json: values.json,
       },
       around,
     )
@@ -65,9 +77,15 @@ const commands: Readonly<Record<string, Command>> = {
     const { values } = parseArgs({
       args,
       options: {
-        stitch: { type: "string", default: "dc" },
+        stitch: text,
         across: text,
         rounds: text,
+        corners: text,
+        increases: text,
+        repeats: text,
+        oval: text,
+        "longer-by": text,
+        terms: text,
         gauge: text,
         hook: text,
         yarn: text,
@@ -75,18 +93,7 @@ const commands: Readonly<Record<string, Command>> = {
       },
     })
     const { runPlanCircle } = await import("./plan-circle-command.ts")
-    return runPlanCircle(
-      {
-        stitch: values.stitch,
-        across: values.across,
-        rounds: values.rounds,
-        gauge: values.gauge,
-        hook: values.hook,
-        yarn: values.yarn,
-        json: values.json,
-      },
-      around,
-    )
+    return runPlanCircle(values, around)
   },
 }
 
@@ -106,7 +113,8 @@ export async function run(args: readonly string[], around: Surroundings): Promis
     return await command(rest, around)
   } catch (error) {
     if (error instanceof RoundwrightError) {
-      around.err(`roundwright ${name}: ${error.message} ${error.hint}`.trimEnd().concat("\n"))
+      const said = `roundwright ${name}: ${error.message} ${error.hint}`.trimEnd()
+      around.err(`${wrap(said, 80)}\n`)
       return 2
     }
     if (!isUsageError(error)) throw error

@@ -2,23 +2,32 @@
 
 export const usage = `roundwright: does a crochet motif worked in rounds lie flat, and what to change.
 
-  roundwright check FILE... [--json] [--lay-out]
+  roundwright check FILE... [--json] [--quick | --lay-out]
                      [--yarn DK] [--hook '4 mm'] [--gauge '16 sc = 10 cm']
       Reads written patterns and says of each whether it lies flat, cups or
       ruffles, from which round, and what to change. With --json nothing but
       JSON is printed: one object, or one a line for several files.
-      With --lay-out the shape is solved as an elastic net on a table: slower,
-      but it tells lift, waves, bow of the sides, corner angle and skew.
+      The shape is solved as an elastic net on a table: it tells lift, waves,
+      bow of the sides, corner angle and skew. With --quick only the growth of
+      the rounds is judged, in milliseconds; with --lay-out a large or much
+      ruffled piece is solved to the end, however long that takes.
       With your own yarn, hook or gauge it also says how the piece differs in
       your hands, which way, and how much to correct.
   roundwright square FILE [--corners 4] [--rounds 2] [--stitches sc,hdc,dc,tr]
-                     [--json]
-      Takes the last round of a pattern as a circle and proposes rounds that
-      turn it into straight sides, best first, and shows why they work.
+                     [--from-round 5] [--corner-style any|chains|stitches]
+                     [--straighten sc] [--terms US|UK] [--json]
+      Takes the last round of a pattern (or another one) as a circle and
+      proposes rounds that turn it into 3 to 12 straight sides, best first, and
+      shows why they work. --straighten adds a last round of one stitch.
   roundwright plan-circle [--stitch dc] --across 200mm | --rounds 10
+                     [--increases staggered|stacked] [--repeats 6]
                      [--gauge '14 dc x 7 rows = 10 cm'] [--yarn DK]
-                     [--hook '4 mm'] [--json]
-      Counts per round of a flat disc.
+                     [--hook '4 mm'] [--terms US|UK] [--json]
+  roundwright plan-circle [--stitch dc] --corners 6 ...
+  roundwright plan-circle [--stitch dc] --oval 20 | --longer-by 80mm --rounds 6
+      Counts per round of a flat disc, polygon or oval. --stitch sc,dc takes
+      one stitch after the other; a stitch of your own needs its swatch, such
+      as: --stitch petal --gauge '10 petal x 6 rows = 10 cm'.
   roundwright report NOTEBOOK [--out FILE.html] [--plain]
   roundwright report NOTEBOOK... | FOLDER [--out FOLDER] [--plain]
       Renders a Markdown notebook to one HTML file, by default NOTEBOOK.html

@@ -2,6 +2,7 @@ export * from "./change.ts"
 export { foldLedger } from "./fold.ts"
 export { type Judgement, judgePiece } from "./judge.ts"
 export * from "./ledger.ts"
+export { oddsOver, pieceSpread } from "./odds.ts"
 export * from "./outline.ts"
 export * from "./result.ts"
 export {

@@ -30,6 +30,8 @@ export interface EliminationPlan {
   readonly largestFront: number
   /** The most entries of remainders that wait at one time. */
   readonly stackEntries: number
+  /** Multiplications of one factorisation: its cost. */
+  readonly multiplications: number
 }
 
 /**
@@ -69,6 +71,7 @@ export function planElimination(
     factorEntries: last === undefined ? 0 : last.offset + last.width * last.rows.length,
     largestFront: fronts.reduce((most, front) => Math.max(most, front.rows.length), 0),
     stackEntries: stackNeeded(fronts),
+    multiplications: fronts.reduce((sum, front) => sum + multiplicationsOf(front), 0),
   }
 }
 
@@ -221,6 +224,13 @@ function gatherFronts(pattern: SymmetricPattern, parent: Int32Array, counts: Int
     if (below.length > 0) children[frontOf[below[0]!]!]!.push(s)
   })
   return fronts
+}
+
+/** Each of its columns is taken off the lower triangle that is left. */
+function multiplicationsOf({ rows, width }: Front): number {
+  let sum = 0
+  for (let left = rows.length; left > rows.length - width; left--) sum += (left * (left + 1)) / 2
+  return sum
 }
 
 function stackNeeded(fronts: readonly Front[]): number {

@@ -20,6 +20,8 @@ export interface NetOptions {
    * turned: positive in the direction of work. 0 by default: measured values differ by hand and yarn.
    */
   readonly skewShare?: number
+  /** Every stitch so much taller than the gauge says, as in another hand; 1 by default. */
+  readonly heightFactor?: number
 }
 
 /** @throws RoundwrightError `broken-motif`, `empty-motif`, `empty-round`, `net-too-large`, `not-positive` */
@@ -27,7 +29,7 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
   validateMotif(motif)
   if (motif.rounds.length === 0)
     throw new RoundwrightError("empty-motif", "The piece has no rounds to lay out.")
-  const sizes = sizesIn(gauge)
+  const sizes = sizesIn(gauge, options.heightFactor)
   const edges = planEdges(motif, sizes)
   const ringNodes = ringOf(motif, sizes, edges)
   const firstNode: number[] = []

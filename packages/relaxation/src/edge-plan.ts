@@ -42,7 +42,8 @@ export const mostNodes = 40_000
 /** A stitch lower than this share of its width (a slip stitch) still holds its top off its base. */
 const leastHeightShare = 0.1
 
-export function sizesIn(gauge: Gauge): Sizes {
+/** @param heightFactor makes every stitch so much taller, as another hand would */
+export function sizesIn(gauge: Gauge, heightFactor = 1): Sizes {
   const mmPerUnit = gauge.absolute ? 1 : assumedScWidthMm / gauge.scWidthMm
   const known = new Map<string, { heightMm: number; widthMm: number }>()
   return {
@@ -56,7 +57,8 @@ export function sizesIn(gauge: Gauge): Sizes {
       if (found !== undefined) return found
       const size = sizeOf(element.kind, gauge, { turned })
       const widthMm = requirePositive(size.widthMm, "The width of a stitch") * mmPerUnit
-      const heightMm = Math.max(size.heightMm * mmPerUnit, leastHeightShare * widthMm)
+      const tallMm = size.heightMm * mmPerUnit * heightFactor
+      const heightMm = Math.max(tallMm, leastHeightShare * widthMm)
       const made = { widthMm, heightMm }
       known.set(key, made)
       return made

@@ -36,6 +36,11 @@ export interface SpaceOptions {
   /** More starts of the caller's own. */
   readonly starts?: readonly SpaceStart[]
   readonly steps?: number
+  /**
+   * Work after which the lowest shape so far is taken as it is, not at rest, in multiplications; none by default. Counted,
+   * not timed, so that the same piece always gives the same shape.
+   */
+  readonly work?: number
   /** How the net turns into itself, as found with the flat shape; used where a start does so too. */
   readonly repeat?: Repeat | null
 }
@@ -60,6 +65,9 @@ const firstSteps = 8
 const followed = 3
 /** Steps of those: pieces of ordinary fullness need 20 to 100; one that ruffles wildly is reported as not settled. */
 const mostSteps = 150
+
+/** What a step costs beside its factorisation, in multiplications a node: measured. */
+const workOfNode = 10_000
 
 /** Steps over which the pace of a run is judged. */
 const paceSteps = 15
@@ -135,6 +143,7 @@ class SpaceSolver {
   private readonly scale: number
   private readonly limit: number
   private readonly parts = new Map<number, Part>()
+  private work = 0
 
   constructor(
     private readonly net: Net,
@@ -220,13 +229,18 @@ class SpaceSolver {
     iterations: number,
     toBeat = Number.POSITIVE_INFINITY,
   ): NewtonMinimum {
+    const slow = hopeless(toBeat, iterations)
+    const workOfStep = factorisation.plan.multiplications + (workOfNode * energy.size) / 3
     return minimiseByNewton(energy, from, {
       gradientTolerance: restShare * this.material.stiffness * this.scale,
       iterations,
       longestMove: this.scale,
       saddleMove: 0.05 * this.scale,
       factorisation,
-      watch: hopeless(toBeat, iterations),
+      watch: (step, value) => {
+        this.work += workOfStep
+        return this.work > (this.options.work ?? Number.POSITIVE_INFINITY) || slow(step, value)
+      },
     })
   }
 }

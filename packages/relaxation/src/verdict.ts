@@ -17,6 +17,8 @@ export interface ShapeVerdict {
   readonly blockingRound: number
   /** The same over the whole piece, by area (root of the mean square), and of the edge where it ruffles: it judges. */
   readonly meanStretch: number
+  /** Which way most of the fabric is off: too little edge cups, too much ruffles. */
+  readonly towards: "cups" | "ruffles"
   /** Mean strain (root of the mean square) left in the flat piece beyond the give: what pins would have to hold. */
   readonly heldStrain: number
 }
@@ -78,20 +80,15 @@ export function judgeShape(
   )
   const liesFlat =
     lift === null ? meanStretch <= give : lift.liftMm <= Math.max(flatLiftMm, flatLiftShare * reach)
-  const verdict =
-    meanStretch > blockableStretch
-      ? fullness[weightiest]! < 1
-        ? "cups"
-        : "ruffles"
-      : liesFlat
-        ? "flat"
-        : "blocks-flat"
+  const towards = fullness[weightiest]! < 1 ? "cups" : "ruffles"
+  const verdict = meanStretch > blockableStretch ? towards : liesFlat ? "flat" : "blocks-flat"
   return {
     verdict,
     fromRound: verdict === "flat" || first === null ? null : number(first),
     blockingStretch: Math.max(stretch[worst]!, 2 * heldStrain),
     blockingRound: number(worst),
     meanStretch,
+    towards,
     heldStrain,
   }
 }

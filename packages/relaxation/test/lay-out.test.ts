@@ -1,4 +1,11 @@
-import { buildDisc, buildPolygon, findCorners, type Motif } from "@roundwright/motif"
+import {
+  type Anchor,
+  buildDisc,
+  buildPolygon,
+  type Element,
+  findCorners,
+  type Motif,
+} from "@roundwright/motif"
 import { gaugeFrom, kind } from "@roundwright/stitches"
 import { describe, expect, it } from "vitest"
 import { expectClose, expectRelative } from "../../../test/support/close.ts"
@@ -85,7 +92,68 @@ describe("laying out", () => {
   })
 })
 
+describe("the verdict", () => {
+  const every = (motif: Motif, per: (top: Anchor) => Element[]): Element[] => {
+    const round = motif.rounds.length - 1
+    return motif.rounds[round]!.elements.flatMap((_, element) =>
+      per({ at: "stitch", round, element }),
+    )
+  }
+
+  it("lets an edge of shells stand in scallops, and holds three in every stitch to be too many", () => {
+    const disc = buildDisc(dc, [12, 24, 36])
+    const shells = every(disc, (top) => {
+      const place = top.at === "stitch" ? top.element % 4 : 0
+      if (place === 0) return [stitch(kind("sc"), top)]
+      return place === 2 ? Array.from({ length: 5 }, () => stitch(dc, top)) : []
+    })
+    const crowded = every(disc, (top) => Array.from({ length: 3 }, () => stitch(dc, top)))
+    const gathered = (elements: Element[]): number => {
+      const motif = { ...disc, rounds: [...disc.rounds, round(4, elements)] }
+      return gatheredFullness(buildNet(motif, gauge), findCorners(motif)).at(-1)!
+    }
+    expect(gathered(shells)).toBe(0)
+    expect(gathered(crowded)).toBeGreaterThan(1.5)
+  })
+
+  it("weighs a misfit by the fabric it is in: a full round 2 is lost in twelve rounds, not in three", () => {
+    const counts = (rounds: number): number[] =>
+      Array.from({ length: rounds }, (_, k) => (k === 1 ? 36 : 12 * (k + 1)))
+    const [small, large] = [3, 12].map((rounds) =>
+      layOut(buildDisc(dc, counts(rounds)), gauge, { inSpace: false }),
+    )
+    expect(large!.meanStretch).toBeLessThan(small!.meanStretch / 2)
+    expect(large!.blockingRound).toBe(2)
+    expect(large!.blockingStretch).toBeGreaterThan(large!.meanStretch)
+  })
+})
+
 describe("skew", () => {
+  it("is none where corners are set over the middles of the sides below on purpose", () => {
+    const base = grannySquare(2)
+    const below = base.rounds[1]!.elements
+    const group = (element: number): Element[] =>
+      Array.from({ length: 3 }, () => stitch(dc, { at: "space", round: 1, element }))
+    // The groups of round 3 stand in the spaces of one chain, midway between the corners of round 2.
+    const elements = below.flatMap((element, k) =>
+      element.type === "chain" && element.chains === 1
+        ? [...group(k), chain(3), ...group(k), chain(1)]
+        : [],
+    )
+    const motif = { ...base, rounds: [...base.rounds, round(3, elements)] }
+    expect(
+      findCorners(motif)
+        .map(({ count }) => count)
+        .slice(1),
+    ).toEqual([4, 4])
+    expectClose(
+      layOut(motif, gauge, { inSpace: false }).skewDeg!,
+      0,
+      3,
+      "half a side would be 45 degrees",
+    )
+  })
+
   it("turns the corners in the direction of work, and none when rounds are turned", () => {
     const motif = grannySquare(5)
     const turned = turnedEachRound(motif)
