@@ -7,12 +7,15 @@ import {
   readGaugeLine,
   readHook,
   readYarnWeight,
+  type Terms,
 } from "@roundwright/stitches"
 
 export interface HandOptions {
   readonly gauge: string | undefined
   readonly hook: string | undefined
   readonly yarn: string | undefined
+  /** Terms of the stitches in the gauge; US when absent. */
+  readonly terms?: Terms
 }
 
 /**
@@ -22,7 +25,7 @@ export interface HandOptions {
 export function gaugeOfHand(options: HandOptions): Gauge | null {
   const { gauge, hook, yarn } = options
   if (gauge === undefined && hook === undefined && yarn === undefined) return null
-  const swatches = gauge === undefined ? [] : swatchesOf(gauge)
+  const swatches = gauge === undefined ? [] : swatchesOf(gauge, options.terms ?? "US")
   const hookMm = hook === undefined ? undefined : readHook(hook)
   const yarnWeight = yarn === undefined ? undefined : readYarnWeight(yarn)?.weight
   if (hook !== undefined && hookMm === undefined)
@@ -40,8 +43,8 @@ export function gaugeOfHand(options: HandOptions): Gauge | null {
   })
 }
 
-function swatchesOf(line: string) {
-  const { swatches, problems } = readGaugeLine(line, "US")
+function swatchesOf(line: string, terms: Terms) {
+  const { swatches, problems } = readGaugeLine(line, terms)
   const [problem] = problems
   if (swatches.length === 0)
     throw new RoundwrightError("unknown-gauge", problem?.message ?? `"${line}" is no gauge.`, {

@@ -1,4 +1,4 @@
-// Why a squaring comes out straight, as a table for a terminal: from the middle of a side to its corner, how far each
+// How a squaring gets its shape, as a table for a terminal: from the middle of a side to its corner, how far each
 // place must still move out, how far its stitch moves it, and what is left for the round after.
 
 import { assumedScWidthMm } from "@roundwright/relaxation"
@@ -10,7 +10,7 @@ import { wrap } from "./wrap.ts"
 export function heightsTable(rows: readonly HeightRow[], corners: number, gauge: Gauge): string[] {
   const mmPerUnit = gauge.absolute ? 1 : assumedScWidthMm / gauge.scWidthMm
   const mm = (value: number) => rounded(value * mmPerUnit, 1)
-  const title = `Why it comes out straight (proposal 1): the stitches of half a side, from its middle (0°) to the corner (${(180 / corners).toFixed(0)}°), and how far out each must go and goes. Lengths in mm.`
+  const title = `How proposal 1 gets its shape: the stitches of half a side, from its middle (0°) to the corner (${(180 / corners).toFixed(0)}°), how far out each place must still go to the finished side, how far its stitch goes, and what is left. Lengths in mm.`
   const header = ["round", "angle", "must go", "goes", "left", "stitch"]
   const body = rows.map((row) => [
     String(row.round),

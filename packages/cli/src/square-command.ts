@@ -1,102 +1,123 @@
-// `roundwright square FILE`: turns the last round of a pattern into k straight sides.
+// `roundwright square FILE`: turns the last round of a pattern, or an earlier one, into k straight sides.
 
-import { capitalised, examinePattern, formatLength, verdictWord } from "@roundwright/assessment"
+import { type CheckResult, examinePattern } from "@roundwright/assessment"
+import { RoundwrightError } from "@roundwright/numerics"
 import {
   cornerTable,
-  type PublishedProposal,
+  patternUpTo,
   publishProposal,
   readStitchList,
+  type SquareOptions,
   squareCircle,
+  termsOfStitchList,
 } from "@roundwright/shaping"
+import type { Terms } from "@roundwright/stitches"
 import { readText } from "./files.ts"
 import { heightsTable } from "./heights-table.ts"
+import { oneOf, wholeNumber } from "./option-values.ts"
+import { printProposals } from "./print-proposals.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 
 export interface SquareRequest {
-  readonly file: string | undefined
+  readonly files: readonly string[]
   readonly corners: number
   readonly rounds: number
-  readonly stitches: string
+  readonly stitches?: string | undefined
+  /** Number of the round to begin on; the last when absent. */
+  readonly "from-round"?: string | undefined
+  readonly "corner-style"?: string | undefined
+  /** Stitch of a last straightening round. */
+  readonly straighten?: string | undefined
+  /** Terms of what is written; the pattern's own when absent. */
+  readonly terms?: string | undefined
   readonly json: boolean
 }
 
 /** @throws RoundwrightError for options that make no sense; the caller prints it */
 export function runSquare(request: SquareRequest, around: Surroundings): number {
-  if (request.file === undefined) {
-    around.err("roundwright square: name the pattern file whose last round is to be squared.\n")
+  const refuse = (why: string) => {
+    around.err(`${wrap(`roundwright square: ${why}`, 80)}\n`)
     return 2
   }
-  const read = readText(around.cwd, request.file)
-  if ("fault" in read) {
-    around.err(`roundwright square: ${read.fault}\n`)
-    return 2
-  }
-  const { result, reading, gauge } = examinePattern(read.text)
-  const error = result.problems.find((problem) => problem.severity === "error")
-  if (!gauge || reading.motif.rounds.length === 0 || error) {
-    const why = error ? ` Line ${error.line}: ${error.message}` : ""
-    around.err(
-      `${wrap(`roundwright square: the pattern could not be read to its end.${why}`, 80)}\n`,
-    )
-    return 2
-  }
+  const [file, ...others] = request.files
+  if (file === undefined) return refuse("name the pattern file whose last round is to be squared.")
+  if (others.length > 0) return refuse("one pattern at a time, please: several files are named.")
+  const read = readText(around.cwd, file)
+  if ("fault" in read) return refuse(read.fault)
+  const text =
+    request["from-round"] === undefined
+      ? read.text
+      : patternUpTo(read.text, wholeNumber(request["from-round"], "--from-round"))
+  const { result, reading, gauge } = examinePattern(text)
+  const fault = faultOf(result, gauge !== null && reading.motif.rounds.length > 0)
+  if (fault !== null || !gauge) return refuse(fault ?? "the pattern could not be read.")
+  const terms = termsAsked(request, reading.terms)
   const found = squareCircle(reading.motif, gauge, {
-    corners: request.corners,
-    rounds: request.rounds,
-    stitches: readStitchList(request.stitches, reading.terms),
+    ...wishes(request, reading.terms),
+    terms,
   })
-  const proposals = found.map((proposal) => publishProposal(proposal, read.text, gauge))
-  if (request.json) around.out(`${JSON.stringify({ proposals }, null, 2)}\n`)
+  const proposals = found.map((proposal) => publishProposal(proposal, text, gauge, terms))
+  const problems = result.problems.filter(({ severity }) => severity === "warning")
+  if (request.json) around.out(`${JSON.stringify({ proposals, problems }, null, 2)}\n`)
   else {
+    const toKnow = [
+      ...problems.map(({ line, message }) => `The pattern, line ${line}: ${message}`),
+      ...listTermsNote(request, reading.terms),
+    ]
     const heights = heightsTable(cornerTable(found[0]!, gauge), found[0]!.corners, gauge)
-    around.out([...printProposals(proposals, request.corners), "", ...heights, ""].join("\n"))
+    around.out(
+      [...printProposals(proposals, request.corners, toKnow), "", ...heights, ""].join("\n"),
+    )
   }
   return proposals[0]!.verdict === "flat" ? 0 : 1
 }
 
-function printProposals(proposals: readonly PublishedProposal[], corners: number): string[] {
-  const best = proposals[0]!
-  const lines = [
-    wrap(
-      `The best of ${proposals.length}: ${verdictWord(best.verdict)}, ${corners} sides of ${formatLength(best.sideMm)}, ${bowWords(best)}, corners of ${Math.round(best.cornerAngleDeg)}°.`,
-      80,
-    ),
-  ]
-  const shared = best.notes.filter((note) => proposals.every(({ notes }) => notes.includes(note)))
-  proposals.forEach((proposal, index) => {
-    const facts = [
-      `sides of ${formatLength(proposal.sideMm)}`,
-      bowWords(proposal),
-      `corners of ${Math.round(proposal.cornerAngleDeg)}°`,
-      `edge ${fullnessWords(proposal.fullness)}`,
-      `worked in ${proposal.stitchKinds.join(", ")}`,
-    ]
-    const head = `${index + 1}. ${capitalised(verdictWord(proposal.verdict))}: ${facts.join("; ")}.`
-    lines.push("", wrap(head, 80, "", "   "))
-    for (const round of proposal.rounds) lines.push(wrap(round, 80, "   ", "     "))
-    const own = proposal.notes.filter((note) => !shared.includes(note))
-    for (const note of [...proposal.changes, ...own]) lines.push(wrap(note, 80, "   - ", "     "))
+/** Why nothing can be added to the pattern, or null. */
+function faultOf(result: CheckResult, worked: boolean): string | null {
+  const error = result.problems.find((problem) => problem.severity === "error")
+  const where =
+    error && error.round !== null && error.round > 1
+      ? ` Mend it, or begin on an earlier round with --from-round ${error.round - 1}.`
+      : ""
+  if (error)
+    return `the pattern could not be read to its end. Line ${error.line}: ${error.message}${where}`
+  return worked
+    ? null
+    : "no round with a stitch in it was found, so there is nothing to go on from."
+}
+
+function termsAsked({ terms }: SquareRequest, own: Terms): Terms {
+  return terms === undefined ? own : oneOf(terms, ["US", "UK"] as const, "--terms")
+}
+
+function wishes(request: SquareRequest, terms: Terms): SquareOptions {
+  const { corners, rounds, stitches, straighten } = request
+  const style = request["corner-style"]
+  return {
+    corners,
+    rounds,
+    ...(stitches === undefined ? {} : { stitches: readStitchList(stitches, terms) }),
+    ...(straighten === undefined ? {} : { lastStraightRound: oneStitch(straighten, terms) }),
+    ...(style === undefined
+      ? {}
+      : { cornerStyle: oneOf(style, ["any", "chains", "stitches"] as const, "--corner-style") }),
+  }
+}
+
+function oneStitch(text: string, terms: Terms) {
+  const [kind, ...others] = readStitchList(text, terms)
+  if (kind && others.length === 0) return kind
+  throw new RoundwrightError("no-choice", `--straighten takes one stitch, not "${text}".`, {
+    hint: "Such as: --straighten sc.",
   })
-  if (shared.length > 0)
-    lines.push("", "To know", ...shared.map((note) => wrap(note, 80, "  - ", "    ")))
-  return lines
 }
 
-/** Straight as far as a ruler tells; else which way the middle of the side departs, and by how much. */
-function bowWords({ bowMm, sideMm }: PublishedProposal): string {
-  const way = bowMm > 0 ? "outward" : "inward"
-  const share = ((100 * Math.abs(bowMm)) / sideMm).toFixed(1)
-  return Math.abs(bowMm) < leastBowMm
-    ? "straight sides"
-    : `sides bowed ${way} by ${Math.abs(bowMm).toFixed(1)} mm (${share} %)`
-}
-
-/** Below the thickness of a strand nobody sees a bow. */
-const leastBowMm = 0.5
-
-function fullnessWords(fullness: number): string {
-  const off = Math.round(100 * (fullness - 1))
-  if (off === 0) return "just long enough"
-  return `${Math.abs(off)} % too ${off > 0 ? "long" : "short"}, which the yarn ${Math.abs(off) <= 7 ? "takes up" : "must be blocked into"}`
+/** Said where stitches are named in other terms than the pattern's. */
+function listTermsNote({ stitches, straighten }: SquareRequest, terms: Terms): string[] {
+  const named = [stitches, straighten].filter((list) => list !== undefined)
+  const other = named.map((list) => termsOfStitchList(list, terms)).find((own) => own !== terms)
+  return other
+    ? [`The stitches you name are read as ${other} names; the pattern is in ${terms} terms.`]
+    : []
 }

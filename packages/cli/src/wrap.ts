@@ -1,10 +1,11 @@
-// Text filled to a width, with a first indent and one for the lines after it.
+// Text filled to a width, with a first indent and one for the lines after it. A no-break space holds a line together and
+// is printed as a space.
 
 export function wrap(text: string, width: number, first = "", rest = first): string {
   const lines: string[] = []
   let line = first
   let empty = true
-  for (const word of text.split(/\s+/)) {
+  for (const word of text.split(/[^\S\u00a0]+/)) {
     if (!empty && line.length + 1 + word.length > width) {
       lines.push(line)
       line = rest
@@ -13,5 +14,5 @@ export function wrap(text: string, width: number, first = "", rest = first): str
     line += empty ? word : ` ${word}`
     empty = false
   }
-  return [...lines, line].join("\n")
+  return [...lines, line].join("\n").replaceAll("\u00a0", " ")
 }

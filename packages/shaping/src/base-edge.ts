@@ -42,7 +42,7 @@ export function beginningsOf(laid: readonly LaidFoot[], corners: number): Beginn
   if (count < corners)
     throw new RoundwrightError(
       "too-few-places",
-      `The last round has ${count} places to work into, fewer than ${corners} corners.`,
+      `The last round has ${count} place${count === 1 ? "" : "s"} to work into, fewer than ${corners} corners.`,
       {
         hint: "Work an increase round first, or ask for fewer corners.",
         numbers: { places: count, corners },

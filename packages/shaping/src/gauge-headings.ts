@@ -9,9 +9,10 @@ const countDigits = 2
 
 /** Terms, then yarn, hook and swatches as far as they are known. */
 export function gaugeHeadings(gauge: Gauge, terms: Terms = "US"): string[] {
-  const { yarnWeight, hookMm, swatches } = gauge.input
+  const { yarnWeight, hookMm, swatches, threadSize } = gauge.input
   const lines = [`Terms: ${terms}`]
-  if (yarnWeight !== undefined) lines.push(`Yarn: weight ${yarnWeight}`)
+  if (threadSize !== undefined) lines.push(`Yarn: size ${threadSize} thread`)
+  else if (yarnWeight !== undefined) lines.push(`Yarn: weight ${yarnWeight}`)
   if (hookMm !== undefined) lines.push(`Hook: ${hookMm} mm`)
   for (const { kind, widthMm, heightMm } of swatches) {
     const across = widthMm === undefined ? [] : [`${counted(widthMm)} ${kindName(kind, terms)}`]

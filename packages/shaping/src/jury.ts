@@ -15,8 +15,13 @@ import { evenedWords } from "./proposal-words.ts"
 import { compareScores } from "./score.ts"
 import { type FoundPlan, searchLastRound } from "./search.ts"
 import type { Start } from "./square-starts.ts"
-import { distanceFromTarget } from "./target.ts"
+import { distanceFromTarget, squaringTarget } from "./target.ts"
 import type { Ground } from "./work-plan.ts"
+
+/** Twice what a straight side may bow: one changed place does not bring it back. */
+const farFromStraight = 2 * squaringTarget.bow
+/** Smaller pieces are searched on whatever their bow: it takes a second or two. */
+const mostNodesToSearchOn = 700
 
 /** A plan to judge, with what it is worked onto. */
 export interface Case {
@@ -65,6 +70,14 @@ export class Jury {
 
   get targetMet(): boolean {
     return [...this.#judged.values()].some(({ distance }) => distance === 0)
+  }
+
+  /** A large piece whose best sides are far from straight: more searching takes long and mends nothing. */
+  get hopeless(): boolean {
+    const [best] = this.best()
+    if (!best) return false
+    const { net, bowMm, sideMm } = best.proposal.shape
+    return net.nodes.length > mostNodesToSearchOn && Math.abs(bowMm / sideMm) > farFromStraight
   }
 
   /** Lays a plan out; null for one that was judged before, does not fit or cannot be measured. */

@@ -13,8 +13,8 @@ import { chainSize, type Gauge, type StitchKind, sizeOf, type Terms } from "@rou
 import { flatCount, flatIncrease } from "./flat-count.ts"
 import { gaugeHeadings } from "./gauge-headings.ts"
 import { checkStitches } from "./palette.ts"
+import { flattestPolygon, type PlanBuilder } from "./plan-polygon.ts"
 import { planWords } from "./plan-words.ts"
-import { polygonRound } from "./polygon-round.ts"
 import { type Increases, spreadRound } from "./spread.ts"
 import { writeRounds } from "./write-rounds.ts"
 
@@ -77,21 +77,22 @@ export function planCircle(options: CircleOptions): CirclePlan {
   const flatCounts = kinds.map((kind, i) => flatCount(kind, gauge, radii[i]!, corners))
   const repeats =
     corners > 0 ? corners : (options.repeats ?? chooseRepeats(flatCounts, stitches, gauge))
-  let motif: Motif = { centre, rounds: [] }
-  kinds.forEach((kind, i) => {
-    const before = motif.rounds.at(-1)?.elements.length ?? 0
-    const round =
-      corners > 0
-        ? polygonRound(motif, kind, corners, flatCounts[i]!, steadyCorner(stitches, gauge, corners))
-        : spreadRound(
-            motif,
-            kind,
-            countFor(flatCounts[i]!, repeats, before, stitches.length === 1 ? kind : null, gauge),
-            repeats,
-            increases,
-          )
-    motif = { ...motif, rounds: [...motif.rounds, round] }
-  })
+  const build: PlanBuilder = (next) => {
+    let made: Motif = { centre, rounds: [] }
+    kinds.forEach((kind, i) => {
+      made = { ...made, rounds: [...made.rounds, next(made, kind, flatCounts[i]!)] }
+    })
+    return made
+  }
+  const motif =
+    corners > 0
+      ? flattestPolygon(stitches, gauge, corners, flatCounts, build)
+      : build((below, kind, flat) => {
+          const before = below.rounds.at(-1)?.elements.length ?? 0
+          const steady = stitches.length === 1 ? kind : null
+          const count = countFor(flat, repeats, before, steady, gauge)
+          return spreadRound(below, kind, count, repeats, increases)
+        })
   const counts = motif.rounds.map((round) => round.elements.length)
   const added = counts.map((count, i) => count - (counts[i - 1] ?? 0))
   const ledger = keepLedger(motif, gauge)
@@ -232,20 +233,4 @@ function countFor(
     if (Math.abs(steady / flat - 1) <= bands.flat) return steady
   }
   return Math.max(before, repeats * Math.max(1, Math.round(flat / repeats)))
-}
-
-/**
- * Stitches more at each corner in every round, where the same even number lies flat between the circle (rounded
- * corners) and the sharp polygon; the sharpest that does. Null where none does: then rounds differ.
- */
-function steadyCorner(
-  stitches: readonly StitchKind[],
-  gauge: Gauge,
-  corners: number,
-): number | null {
-  if (stitches.length !== 1) return null
-  const least = flatIncrease(stitches[0]!, gauge) * (1 - bands.flat)
-  const most = flatIncrease(stitches[0]!, gauge, corners) * (1 + bands.flat)
-  const each = 2 * Math.floor(most / corners / 2)
-  return each > 0 && each * corners >= least ? each : null
 }

@@ -30,7 +30,7 @@ export function planWords(plan: PlannedCircle): string[] {
   return [
     ...sizeWords(plan),
     ...increaseWords(plan),
-    ...departures(plan.added),
+    ...(plan.stitches.length === 1 ? departures(plan.added) : []),
     lastRoundWords(plan),
     ...stackedWords(plan),
   ]
@@ -88,7 +88,7 @@ function increaseWords({ stitches, gauge, terms, corners, added }: PlannedCircle
     return `${flatIncrease(kind, gauge, corners).toFixed(2)} in a disc of ${name} alone`
   })
   return [
-    `A mix: how many more a round needs hangs on its own stitch and on the one below it; exactly flat would be ${listed(ratios)}.`,
+    `A mix: how many more a round needs depends on its own stitch and on the one below it; exactly flat would be ${listed(ratios)}.`,
   ]
 }
 
@@ -103,7 +103,7 @@ function usualOf(added: readonly number[]): number {
 /** More different increases than this have no usual one to depart from: the counts tell. */
 const mostDepartures = 2
 
-/** Which rounds add something else: "every 3rd round from round 4 adds 12", or the rounds by number. */
+/** Which rounds of a plan in one stitch add something else: "every 3rd round from round 4 adds 12", or the rounds by number. */
 function departures(added: readonly number[]): string[] {
   const usual = usualOf(added)
   const rounds = new Map<number, number[]>()

@@ -1,5 +1,6 @@
 // One more round of a solid polygon: every place of the round below gets one stitch, the k corner places more,
-// by an even number, so that each corner keeps a stitch on its mirror line.
+// by an even number where that comes near enough to flat, so that each corner keeps a stitch on its mirror line; else by
+// any number, and the corner stands left and right of its line by turns.
 
 import type { Anchor, Element, Motif, Round } from "@roundwright/motif"
 import type { StitchKind } from "@roundwright/stitches"
@@ -7,22 +8,25 @@ import type { StitchKind } from "@roundwright/stitches"
 /** More than seven stitches do not fit side by side in one place. */
 const mostInCorner = 7
 
+/** The same number in every round whatever the count; or a multiple of `step`, whichever comes nearest to flat. */
+export type CornerGroups = { readonly steady: number } | { readonly step: 1 | 2 }
+
 /**
- * @param flat the count that lies flat; the round comes as near to it as even corner groups allow
- * @param steady stitches to add at each corner whatever the count; null to follow the flat count
+ * @param flat the count that lies flat; the round comes as near to it as the groups allow
+ * @param groups stitches to add at each corner
  */
 export function polygonRound(
   motif: Motif,
   kind: StitchKind,
   corners: number,
   flat: number,
-  steady: number | null,
+  groups: CornerGroups,
 ): Round {
   const round = motif.rounds.length
   const below = motif.rounds.at(-1)?.elements.length ?? 0
   const number = round + 1
   if (round === 0) {
-    const each = steady ?? Math.round(flat / corners)
+    const each = "steady" in groups ? groups.steady : Math.round(flat / corners)
     const count = corners * Math.max(1, each)
     const anchors: Anchor[] = [{ at: "centre" }]
     const elements = Array.from(
@@ -32,7 +36,7 @@ export function polygonRound(
     return { number, elements, turned: false, closing: "joined" }
   }
   const wanted = (flat - below) / corners
-  const extra = steady ?? Math.min(mostInCorner - 1, Math.max(0, 2 * Math.round(wanted / 2)))
+  const extra = "steady" in groups ? groups.steady : nearestGroup(wanted, groups.step)
   const side = below / corners
   const elements: Element[] = []
   const corner = cornerPlace(motif, side)
@@ -44,7 +48,14 @@ export function polygonRound(
   return { number, elements, turned: false, closing: "joined" }
 }
 
-/** Place of a side that stands on its corner: the middle of the corner group below; the first of a round start. */
+function nearestGroup(wanted: number, step: 1 | 2): number {
+  return Math.min(mostInCorner - 1, Math.max(0, step * Math.round(wanted / step)))
+}
+
+/**
+ * Place of a side that stands on its corner: the middle of the corner group below; the first of a round start. A group
+ * of an even number has no middle: the place before or after it, by turns.
+ */
 function cornerPlace(motif: Motif, side: number): number {
   const last = motif.rounds.at(-1)!
   if (motif.rounds.length === 1) return 0
@@ -60,5 +71,6 @@ function cornerPlace(motif: Motif, side: number): number {
   const corner =
     motif.rounds.length > 2 ? cornerPlace(own, before / (last.elements.length / side)) : 0
   const group = counts.get(corner) ?? [0]
-  return group[Math.floor(group.length / 2)]!
+  const turn = group.length % 2 === 0 ? motif.rounds.length % 2 : 0
+  return group[Math.floor(group.length / 2) - turn]!
 }

@@ -1,11 +1,19 @@
 // The published results of squaring and of planning a circle: stable keys, for other programs.
 
 import type { Verdict } from "@roundwright/flatness"
-import { type PatternReading, readPattern } from "@roundwright/instructions"
+import { type PatternReading, readPattern, writePattern } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { assumedScWidthMm } from "@roundwright/relaxation"
-import { type Gauge, readStitchName, type StitchKind, type Terms } from "@roundwright/stitches"
+import {
+  type Gauge,
+  kindName,
+  readStitchName,
+  type StitchKind,
+  type Terms,
+} from "@roundwright/stitches"
+import { gaugeHeadings } from "./gauge-headings.ts"
+import { layOutBounded } from "./lay-out-bounded.ts"
 import { type CircleOptions, planCircle } from "./plan-circle.ts"
 import type { Proposal } from "./proposal.ts"
 import { squareCircle } from "./square-circle.ts"
@@ -43,23 +51,36 @@ export function squareProposals(
   text: string,
   options: SquareOptions,
 ): { proposals: PublishedProposal[] } {
-  const proposals = squareCircle(motif, gauge, options)
-  return { proposals: proposals.map((proposal) => publishProposal(proposal, text, gauge)) }
+  const terms = options.terms ?? (text.trim() === "" ? "US" : readPattern(text).terms)
+  const proposals = squareCircle(motif, gauge, { ...options, terms })
+  return { proposals: proposals.map((proposal) => publishProposal(proposal, text, gauge, terms)) }
 }
 
-/** One proposal as published. @param text the pattern its motif was read from; "" writes the whole piece anew */
-export function publishProposal(proposal: Proposal, text: string, gauge: Gauge): PublishedProposal {
+/**
+ * One proposal as published.
+ * @param text the pattern its motif was read from; "" writes the whole piece anew
+ * @param asked terms of the rounds; the pattern's own when absent. Where they differ the whole piece is written anew.
+ * @throws RoundwrightError `cannot-write` for a piece that the asked terms' words do not reach
+ */
+export function publishProposal(
+  proposal: Proposal,
+  text: string,
+  gauge: Gauge,
+  asked?: Terms,
+): PublishedProposal {
   const mmPerUnit = gauge.absolute ? 1 : assumedScWidthMm / gauge.scWidthMm
   const { motif, from, shape } = proposal
   const reading = text.trim() === "" ? null : readPattern(text)
-  const terms: Terms = reading?.terms ?? "US"
+  const terms: Terms = asked ?? reading?.terms ?? "US"
   const rounds = writeRounds(motif, from, terms)
   return {
     rounds,
     text:
       reading === null
         ? `${[`Terms: ${terms}`, "", ...writeRounds(motif, 0, terms)].join("\n")}\n`
-        : insertRounds(text, endOfWorked(reading, motif.rounds[from - 1]!.number), rounds),
+        : reading.terms !== terms
+          ? writtenAnew(proposal, text, gauge, terms, rounds)
+          : insertRounds(text, endOfWorked(reading, motif.rounds[from - 1]!.number), rounds),
     bowMm: rounded(shape.bowMm * mmPerUnit, publishedDigits.mm),
     sideMm: rounded(shape.sideMm * mmPerUnit, publishedDigits.mm),
     cornerAngleDeg: rounded(shape.cornerAngleDeg, publishedDigits.degrees),
@@ -77,7 +98,7 @@ export function publishProposal(proposal: Proposal, text: string, gauge: Gauge):
     notes: [
       ...proposal.notes,
       beginNote,
-      ...(gauge.absolute ? [] : [assumedNote]),
+      ...(gauge.absolute ? [] : [assumedNote(terms)]),
       ...unreadNotes(reading, motif.rounds[from - 1]!.number),
     ],
   }
@@ -86,11 +107,28 @@ export function publishProposal(proposal: Proposal, text: string, gauge: Gauge):
 /** Decimals given: finer than any hand, coarser than the solver's last bits, so that the same input prints the same bytes. */
 const publishedDigits = { mm: 3, degrees: 2, share: 4, score: 2, count: 3 } as const
 
+/** The piece in other terms than its text: title, headings and the pattern's rounds written anew, then the added ones. */
+function writtenAnew(
+  { motif, from }: Proposal,
+  text: string,
+  gauge: Gauge,
+  terms: Terms,
+  added: readonly string[],
+): string {
+  const title = /^#\s+\S.*$/m.exec(text)?.[0]
+  const base = writePattern({ ...motif, rounds: motif.rounds.slice(0, from) }, terms)
+  const rounds = base.split("\n").filter((line) => line.startsWith("Rnd "))
+  const head = [...(title === undefined ? [] : [title]), ...gaugeHeadings(gauge, terms)]
+  return `${[...head, "", ...rounds, ...added].join("\n")}\n`
+}
+
 function rounded(value: number, digits: number): number {
   return Number(value.toFixed(digits)) + 0
 }
 
-const assumedNote = `No yarn, hook or swatch is known: lengths are for sc ${assumedScWidthMm} mm wide, as in worsted yarn.`
+function assumedNote(terms: Terms): string {
+  return `No yarn, hook or swatch is known: lengths are for ${kindName({ basic: "sc" }, terms)} ${assumedScWidthMm} mm wide, as in worsted yarn.`
+}
 
 /** How a maker begins is hers to choose; the text counts what stands in the round. */
 const beginNote =
@@ -131,7 +169,9 @@ export function circlePlan(options: CircleOptions): {
   /** Side to side; null where the gauge knows no mm. */
   acrossMm: number | null
 } {
-  const { counts, text, verdict, added, repeats, words, ledger, ...plan } = planCircle(options)
+  const { counts, text, added, repeats, words, ledger, ...plan } = planCircle(options)
+  // Judged as a check of the text judges it: by the laid-out shape, by the ledger where that is too large.
+  const verdict = layOutBounded(plan.motif, options.gauge)?.verdict ?? plan.verdict
   const { radiusMm } = ledger.rows.at(-1)!
   const flatCounts = plan.flatCounts.map((count) => rounded(count, publishedDigits.count))
   const acrossMm = options.gauge.absolute ? rounded(2 * radiusMm, publishedDigits.mm) : null

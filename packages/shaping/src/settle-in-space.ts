@@ -1,8 +1,8 @@
 // The last judge of a proposal: the piece laid on a table in space, as a check of the finished text lays it. The search
 // judges by the shape pressed flat, which is quicker and nearly always says the same.
 
-import { layOut } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
+import { layOutBounded } from "./lay-out-bounded.ts"
 import type { Proposal } from "./proposal.ts"
 import { notesOn } from "./proposal-words.ts"
 import { distanceFromTarget } from "./target.ts"
@@ -27,7 +27,9 @@ export function settleInSpace(proposals: readonly Proposal[], gauge: Gauge): Pro
 
 function settled(proposal: Proposal, gauge: Gauge): Proposal {
   const { motif, from, plan, palette, corners, shape } = proposal
-  const { verdict, fromRound, blockingStretch, blockingRound } = layOut(motif, gauge)
+  const laid = layOutBounded(motif, gauge)
+  if (!laid) return proposal
+  const { verdict, fromRound, blockingStretch, blockingRound } = laid
   const base = { ...motif, rounds: motif.rounds.slice(0, from) }
   return {
     ...proposal,

@@ -48,7 +48,7 @@ export function squareCircle(
   judgeFirst(jury, found)
   aim(jury, mostAimed, mostNodesInAll)
   if (!jury.targetMet) aim(jury, mostAimedIfPoor - mostAimed, mostNodesInAll)
-  if (!jury.targetMet) {
+  if (!jury.targetMet && !jury.hopeless) {
     const others = plainStarts(motif, gauge, options.corners, rules, allowed, terms, starts)
     judgeMore(jury, [...found, ...casesOf(others, palette, count)])
     jury.climb(mostNodesIfPoor)

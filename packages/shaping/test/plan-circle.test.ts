@@ -1,10 +1,18 @@
 import { readPattern } from "@roundwright/instructions"
 import { validateMotif } from "@roundwright/motif"
-import { gaugeFrom } from "@roundwright/stitches"
+import { layOut } from "@roundwright/relaxation"
+import { gaugeFrom, readGaugeLine } from "@roundwright/stitches"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { expectRelative } from "../../../test/support/close.ts"
-import { discEndingAt, flatIncrease, planCircle, writeRounds } from "../src/index.ts"
+import {
+  circlePlan,
+  discEndingAt,
+  flatIncrease,
+  planCircle,
+  readPlannedStitches,
+  writeRounds,
+} from "../src/index.ts"
 
 const gauge = gaugeFrom({ swatches: [] })
 /** h/w as the trade's 6, 8 and 12 imply them (count / 2 pi): a swatch of such a hand. */
@@ -90,6 +98,80 @@ describe("flat discs", () => {
       }
   })
 
+  it("say in words what is the same in each place", () => {
+    const plan = planCircle({ stitches: [{ basic: "dc" }], gauge, rounds: 2 })
+    expect(plan.text).toContain("2 dc in each st around")
+    const wide = planCircle({ stitches: [{ basic: "sc" }], gauge, rounds: 6, corners: 3 })
+    const again = readPattern(wide.text)
+    expect(again.problems).toEqual([])
+    expect(again.motif.rounds.map(({ elements }) => elements.length)).toEqual(wide.counts)
+  })
+
+  it("carry the hand they were planned for, a width alone too", () => {
+    for (const swatch of [
+      { kind: { basic: "dc" }, widthMm: 100 / 15, heightMm: 12.5 },
+      { kind: { basic: "dc" }, widthMm: 6.25 },
+      { kind: { basic: "sc" }, heightMm: 5 },
+    ] as const) {
+      const own = gaugeFrom({ swatches: [swatch] })
+      const { text } = planCircle({ stitches: [{ basic: "dc" }], gauge: own, rounds: 2 })
+      const again = gaugeFrom(readPattern(text).gauge)
+      expectRelative(again.scWidthMm, own.scWidthMm, 1e-3, "counts over 10 cm to two decimals")
+    }
+  })
+
+  it("keep the repeats asked for and say in words which rounds depart, every n-th as such", () => {
+    const own = tradeHand("sc", 7.5)
+    const plan = planCircle({ stitches: [{ basic: "sc" }], gauge: own, rounds: 12, repeats: 6 })
+    for (const count of plan.counts) expect(count % 6).toBe(0)
+    // 1.25 repeats a round: five in four rounds.
+    expect(plan.words.join(" ")).toMatch(/every 4th round from round \d+ adds 12/i)
+  })
+
+  it("plan a polygon for every number of corners that lies or blocks flat when laid out", () => {
+    for (const basic of ["sc", "hdc", "dc", "tr"] as const)
+      for (const corners of [3, 4, 5, 6, 8]) {
+        const plan = planCircle({ stitches: [{ basic }], gauge, rounds: 6, corners })
+        expect(["flat", "blocks-flat"], `${basic} ${corners}`).toContain(
+          layOut(plan.motif, gauge).verdict,
+        )
+        expect(plan.counts.every((count) => count % corners === 0)).toBe(true)
+      }
+  })
+
+  it("are published with the verdict of the laid-out shape", () => {
+    const options = { stitches: [{ basic: "dc" }, { basic: "sc" }], gauge, rounds: 7 } as const
+    expect(circlePlan(options).verdict).toBe(layOut(planCircle(options).motif, gauge).verdict)
+  })
+
+  it("plan a stitch of the maker's own by its swatch, written as the one most like it", () => {
+    const read = readPlannedStitches(
+      "sc, petal",
+      "18 sc x 20 rows, 10 petal x 6 rows = 10 cm",
+      "US",
+    )
+    expect(read.stitches).toEqual([{ basic: "sc" }, { basic: "dc" }])
+    expect(read.gauge).toBe("18 sc x 20 rows, 10 dc x 6 rows = 10 cm")
+    expect(read.words.join(" ")).toMatch(/"petal" is a stitch of your own: it is written dc/)
+    // 10 x 6 over 10 cm: height over width 100/6 to 100/10.
+    const { swatches } = readGaugeLine(read.gauge!, "US")
+    expectRelative(
+      flatIncrease({ basic: "dc" }, gaugeFrom({ swatches })),
+      (2 * Math.PI * 10) / 6,
+      1e-9,
+      "2 pi h / w, closed form",
+    )
+    // dc is named besides: the own stitch gets another stand-in.
+    const both = readPlannedStitches("dc, petal", "10 petal x 6 rows = 10 cm", "US")
+    expect(both.stitches[1]).not.toEqual({ basic: "dc" })
+    const uk = readPlannedStitches("petal", "10 petal x 6 rows = 10 cm", "UK")
+    expect([uk.stitches, uk.gauge]).toEqual([[{ basic: "dc" }], "10 tr x 6 rows = 10 cm"])
+    for (const line of [undefined, "10 dc x 6 rows = 10 cm", "10 petal = 10 cm", "nonsense petal"])
+      expect(() => readPlannedStitches("petal", line, "US")).toThrow(
+        expect.objectContaining({ code: "unknown-stitch" }),
+      )
+  })
+
   it("grow corners where asked: 16 dc or 8 sc a round make a square", () => {
     // The trade's square: 4 groups of 5 dc or 3 sc (rules of thumb, polygon; supergurumi.com and others).
     const solid = planCircle({ stitches: [{ basic: "dc" }], gauge, rounds: 5, corners: 4 })
@@ -112,6 +194,14 @@ describe("flat discs", () => {
       [{ stitches: [], gauge, rounds: 3 }, "no-stitches"],
       [{ stitches, gauge }, "no-size"],
       [{ stitches, gauge, rounds: 3, acrossMm: 100 }, "two-sizes"],
+      [{ stitches: [{ basic: "sl st" }], gauge, rounds: 3 }, "slip-stitch"],
+      [
+        { stitches: [{ basic: "dc", gathered: { how: "together", legs: 2 } }], gauge, rounds: 3 },
+        "decrease-in-list",
+      ],
+      [{ stitches, gauge, rounds: 3, repeats: 0 }, "bad-repeats"],
+      [{ stitches, gauge, rounds: 3, repeats: 61 }, "bad-repeats"],
+      [{ stitches, gauge, rounds: 3, repeats: 5, corners: 4 }, "bad-repeats"],
       [{ stitches, gauge, rounds: 0 }, "bad-rounds"],
       [{ stitches, gauge: tradeHand("dc", 12), acrossMm: Number.NaN }, "no-size"],
       [{ stitches, gauge: tradeHand("dc", 12), acrossMm: 1e9 }, "bad-rounds"],

@@ -7,6 +7,8 @@ import { expectClose } from "../../../test/support/close.ts"
 import {
   cornerTable,
   discEndingAt,
+  patternUpTo,
+  publishProposal,
   readStitchList,
   squareCircle,
   squareProposals,
@@ -56,6 +58,70 @@ describe("a circle squared", () => {
       expect(proposal.changes.length).toBeGreaterThan(0)
       validateMotif(proposal.motif)
     }
+  })
+
+  it("says which stitches are added, skipped or shared, and what it costs", () => {
+    const proposals = squareCircle(discEndingAt(dc, 37, gauge), gauge, { corners: 4, rounds: 2 })
+    const told = proposals.flatMap(({ changes }) => changes)
+    const places = told.filter((words) => /of round \d+/.test(words))
+    expect(places.length).toBeGreaterThan(0)
+    for (const words of places)
+      for (const [, list] of words.matchAll(/stitch(?:es)? ([\d, and]+) of round/g))
+        for (const number of list!.match(/\d+/g)!) expect(Number(number)).toBeLessThanOrEqual(37)
+    expect(told.filter((words) => /sides differ by up to/.test(words)).length).toBe(
+      proposals.length,
+    )
+  })
+
+  it("skips the very stitch it names", () => {
+    const disc = discEndingAt(dc, 37, gauge)
+    const found = squareCircle(disc, gauge, { corners: 4, rounds: 1, proposals: 12 })
+    const skipping = found.filter(({ changes }) => /: skip stitch/.test(changes[0] ?? ""))
+    expect(skipping.length).toBeGreaterThan(0)
+    for (const { motif, changes, from, plan } of skipping) {
+      const named = Number(/skip stitch (\d+)/.exec(changes[0]!)![1])
+      const into = motif.rounds[from]!.elements.flatMap((element) =>
+        element.type === "stitch"
+          ? element.anchors.flatMap((anchor) => (anchor.at === "stitch" ? [anchor.element] : []))
+          : [],
+      )
+      expect(into).not.toContain(named - 1)
+      // With no other place passed over by the plan, it is the only one.
+      if (plan.rounds[0]!.tops.every((tops) => tops > 0)) expect(new Set(into).size).toBe(36)
+    }
+  })
+
+  it("gives the verdict of the piece laid on a table, as a check does", () => {
+    for (const proposal of squareCircle(discEndingAt(sc, 22, gauge), gauge, {
+      corners: 6,
+      rounds: 2,
+    }))
+      expect(proposal.verdict).toBe(layOut(proposal.motif, gauge).verdict)
+  })
+
+  it("does not crowd a plain round into places nobody could work it into", () => {
+    for (const count of [1, 2]) {
+      const { motif } = readPattern(`Terms: US\nRnd 1: ${count} dc in magic ring; join.\n`)
+      expect(() => squareCircle(motif, gauge, { corners: 4, rounds: 2 })).toThrow(
+        expect.objectContaining({ code: "too-few-places" }),
+      )
+    }
+  })
+
+  it("says so where a piece has corners already, and where sides are not true", () => {
+    const { motif } = readPattern(
+      "Terms: US\nRnd 1: *3 dc in ring, ch 2; rep from * 3 more times; join.\nRnd 2: *dc in next 3 sts, (2 dc, ch 2, 2 dc) in next ch-2 sp; rep from * 3 more times; join.\n",
+    )
+    const [best] = squareCircle(motif, gauge, { corners: 4, rounds: 1 })
+    expect(best!.notes.join(" ")).toMatch(/4 corners already/)
+    // 120 dc are 19 stitches out from the centre, and a square's corner 8 further: no one round of sc gets there.
+    const wide = squareCircle(discEndingAt(dc, 120, gauge), gauge, {
+      corners: 4,
+      rounds: 1,
+      stitches: [sc],
+      proposals: 1,
+    })
+    expect(wide[0]!.notes.join(" ")).toMatch(/Not straight enough/)
   })
 
   it("starts from chain spaces, symmetrical or not", () => {
@@ -169,7 +235,65 @@ describe("the round after a graded one", () => {
   })
 })
 
+describe("a pattern up to a round", () => {
+  const text =
+    "# Demo\nTerms: US\n\nRnd 1: 6 sc in magic ring. (6 sc)\nRnd 2: 2 sc in each st around. (12 sc)\nRnd 3: sc in each st around. (12 sc)\n\nFasten off.\n"
+
+  it("keeps what stands before and leaves out what follows", () => {
+    const cut = patternUpTo(text, 2)
+    expect(readPattern(cut).motif.rounds.map(({ number }) => number)).toEqual([1, 2])
+    expect(cut.startsWith("# Demo")).toBe(true)
+    expect(patternUpTo(text, 3)).toContain("Rnd 3")
+  })
+
+  it("refuses a round that is not there, or not told on its own", () => {
+    for (const number of [0, 4, 99])
+      expect(() => patternUpTo(text, number)).toThrow(
+        expect.objectContaining({ code: "no-such-round" }),
+      )
+    const together = text.replace(/Rnd 2:.*\nRnd 3:/, "Rnds 2-3:")
+    expect(() => patternUpTo(together, 2)).toThrow(
+      expect.objectContaining({ code: "no-such-round" }),
+    )
+  })
+})
+
 describe("proposals as published", () => {
+  it("name stitches in the pattern's terms wherever they speak", () => {
+    const text = "Terms: UK\n\nRnd 1: 11 tr in magic ring; join. (11 tr)\n"
+    const { motif } = readPattern(text)
+    const { proposals } = squareProposals(motif, gauge, text, { corners: 4, rounds: 2 })
+    for (const { stitchKinds, changes, notes } of proposals) {
+      expect(stitchKinds.some((name) => ["dc", "htr", "tr", "dtr"].includes(name))).toBe(true)
+      expect(stitchKinds).not.toContain("hdc")
+      expect([...changes, ...notes].join(" ")).not.toMatch(/\bhdc\b|\bsc\b/)
+    }
+  })
+
+  it("are written anew in other terms where those are asked for", () => {
+    const text =
+      "# Demo\nTerms: US\nGauge: 16 dc x 8 rows = 10 cm\n\nRnd 1: 12 dc in magic ring; join. (12 dc)\n"
+    const { motif } = readPattern(text)
+    const [best] = squareCircle(motif, gauge, { corners: 4, rounds: 1, terms: "UK" })
+    const published = publishProposal(best!, text, gaugeFrom(readPattern(text).gauge), "UK")
+    const again = readPattern(published.text)
+    expect(again.terms).toBe("UK")
+    expect(again.problems.filter(({ severity }) => severity !== "note")).toEqual([])
+    expect(again.motif.rounds.map(({ elements }) => elements)).toEqual(
+      best!.motif.rounds.map(({ elements }) => elements),
+    )
+    expect(gaugeFrom(again.gauge).scWidthMm).toBe(gaugeFrom(readPattern(text).gauge).scWidthMm)
+  })
+
+  it("read a list of stitches in the terms that have all its names", () => {
+    expect(readStitchList("sc, hdc, dc", "UK")).toEqual(readStitchList("sc, hdc, dc", "US"))
+    expect(readStitchList("dc, htr, tr", "US")).toEqual(readStitchList("dc, htr, tr", "UK"))
+    expect(readStitchList("dc, tr", "UK")).toEqual([{ basic: "sc" }, { basic: "dc" }])
+    expect(() => readStitchList("sc, frob", "UK")).toThrow(
+      expect.objectContaining({ code: "unknown-stitch" }),
+    )
+  })
+
   it("have the keys promised, and a text that reads back as the motif, in the pattern's own terms", () => {
     const text =
       "# Demo\nTerms: UK\n\nRnd 1: 12 tr in magic ring; join. (12 tr)\nRnd 2: *2 tr in next st; rep from * 11 more times; join. (24 tr)\n\nFasten off.\n"

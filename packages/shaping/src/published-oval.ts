@@ -1,0 +1,52 @@
+// The published plan of an oval: the keys of a circle's plan, and its length and width.
+
+import type { Verdict } from "@roundwright/flatness"
+import { kindName } from "@roundwright/stitches"
+import { flatIncrease } from "./flat-count.ts"
+import { type OvalOptions, planOval } from "./plan-oval.ts"
+
+export interface PublishedOval {
+  readonly counts: readonly number[]
+  readonly text: string
+  readonly verdict: Verdict
+  readonly flatCounts: readonly number[]
+  readonly added: readonly number[]
+  readonly chains: number
+  readonly words: readonly string[]
+  /** Null where the gauge knows no mm. */
+  readonly lengthMm: number | null
+  readonly widthMm: number | null
+}
+
+/** Decimals given, as for a circle. */
+const digits = { mm: 3, count: 3 } as const
+
+/** @throws RoundwrightError as planOval */
+export function ovalPlan(options: OvalOptions): PublishedOval {
+  const { stitch, gauge, terms = "US" } = options
+  const { counts, flatCounts, chains, text, verdict, fullness, lengthMm, widthMm } =
+    planOval(options)
+  const name = kindName(stitch, terms)
+  const rate = flatIncrease(stitch, gauge)
+  const off = 100 * (fullness.at(-1)! - 1)
+  return {
+    counts,
+    text,
+    verdict,
+    flatCounts: flatCounts.map((count) => rounded(count, digits.count)),
+    added: counts.map((count, i) => count - (counts[i - 1] ?? 0)),
+    chains,
+    words: [
+      `Worked round a chain of ${chains}: the ${chains - 2} ${name} of either long side stand over one another, only the two ends grow.`,
+      `Exactly flat would be ${rate.toFixed(2)} ${name} more in each round, half of them at either end; each end is kept to the nearest whole stitch, so that the difference never adds up.`,
+      `The last round has ${counts.at(-1)} where ${flatCounts.at(-1)!.toFixed(1)} would be exactly flat (${off >= 0 ? "+" : ""}${off.toFixed(1)} %).`,
+      "Checks know circles and polygons only: this text is to be worked from, not to be checked again.",
+    ],
+    lengthMm: gauge.absolute ? rounded(lengthMm, digits.mm) : null,
+    widthMm: gauge.absolute ? rounded(widthMm, digits.mm) : null,
+  }
+}
+
+function rounded(value: number, places: number): number {
+  return Number(value.toFixed(places)) + 0
+}
