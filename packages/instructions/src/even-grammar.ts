@@ -2,6 +2,7 @@
 
 import { acceptEachRound } from "./growth-grammar.ts"
 import { readPlace } from "./place-grammar.ts"
+import { readStitch } from "./stitch-grammar.ts"
 import type { Place, Step, StitchName } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
 import type { Words } from "./words.ts"
@@ -11,6 +12,7 @@ export function readWholeRound(words: Words, start: number): Step[] | null {
   return words.attempt((): Step[] | null => {
     const same: StitchName = { kind: { basic: "sc" }, tog: false, shape: "same" }
     if (words.accept("even") || words.acceptAll("work", "even")) {
+      const named = words.attempt(() => (words.accept("in", "with") ? readStitch(words) : null))
       readUntil(words)
       const place: Place = {
         ...words.since(start),
@@ -18,7 +20,7 @@ export function readWholeRound(words: Words, start: number): Step[] | null {
         nouns: [{ what: "stitch" }],
         until: { kind: "around" },
       }
-      return [{ ...words.since(start), do: "work", stitch: same, count: 1, place }]
+      return [{ ...words.since(start), do: "work", stitch: named ?? same, count: 1, place }]
     }
     const growth = readGrowth(words)
     if (growth === null) return null

@@ -80,13 +80,15 @@ function endsInTail(work: RoundWork, step: Repeat, last: readonly Step[]): boole
   return false
 }
 
-/** Every stitch from there on has been used. */
+/** Every stitch from there on has been used, and every chain where the round works into spaces. */
 function takesAllFrom(work: RoundWork, from: number): boolean {
   const { edge } = work.main
   const used = work.usedCells(edge)
+  const spaces = edge.cells.some((cell, index) => cell.type === "chain" && used.has(index))
   for (let at = from; at < work.end; at++) {
     const index = ((at % edge.size) + edge.size) % edge.size
-    if (edge.cells[index]?.type === "stitch" && !used.has(index)) return false
+    const type = edge.cells[index]?.type
+    if ((type === "stitch" || (spaces && type === "chain")) && !used.has(index)) return false
   }
   return true
 }

@@ -28,6 +28,25 @@ export function firstLeg(
   return larger || alike ? next : null
 }
 
+/** "Ch 2, dc in next st, *dc2tog; rep from *": the chain and the stitch after it may be the first of the pairs. */
+export function isLegWithNext(work: RoundWork, step: ChainStep, next: Step | undefined): boolean {
+  if (next?.do !== "work" || next.count !== 1 || next.stitch.kind.gathered) return false
+  if (step.chains < 2 || next.place?.at !== "next" || next.place.count !== 1) return false
+  return (
+    next.place.noun.what === "stitch" && namesGathered(work.allSteps, next.stitch.kind.basic, 2)
+  )
+}
+
+/** A plain stitch as what is gathered with the chain before it. */
+export function besideFirstLeg(step: Extract<Step, { do: "work" }>): typeof step {
+  const { kind } = step.stitch
+  if (kind.gathered) return step
+  return {
+    ...step,
+    stitch: { kind: { ...kind, gathered: { how: "together", legs: 1 } }, tog: true },
+  }
+}
+
 function namesGathered(steps: readonly Step[], basic: string, legs: number): boolean {
   return steps.some((step) => {
     if (step.do === "work")

@@ -33,6 +33,7 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
   let yarnWeight: GaugeInput["yarnWeight"]
   let threadSize: number | undefined
   let hookMm: number | undefined
+  let skewDeg: number | undefined
   for (const heading of layout.headings) {
     const value = layout.clean.slice(heading.valueStart, heading.end)
     if (gaugeNames.test(heading.name)) {
@@ -58,20 +59,28 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
       yarnWeight ??= readYarnWeight(value)?.weight ?? (numberedThread.test(value) ? 0 : undefined)
       threadSize ??= readThreadSize(value)
     }
+    if (heading.name === "skew" && skewDeg === undefined) {
+      skewDeg = readSkew(value)
+      if (skewDeg === undefined)
+        findings.push(
+          notRead(heading.valueStart, value, {
+            code: "skew-not-read",
+            message: "This skew is not understood.",
+            hint: 'Give the turn of the last corners against the first: "Skew: 6 degrees", with a minus against the direction of work.',
+          }),
+        )
+    }
     if (sizeNames.test(heading.name)) pieces.push(...readPieceSizes(value))
     if (hookNames.test(heading.name) && hookMm === undefined) {
       hookMm = readHook(value)
-      if (hookMm === undefined && /^hook/.test(heading.name) && value.trim() !== "") {
-        const lead = value.length - value.trimStart().length
-        findings.push({
-          severity: "note",
-          code: "hook-not-read",
-          start: heading.valueStart + lead,
-          end: heading.valueStart + value.trimEnd().length,
-          message: "This hook size is not understood, or tables differ on it.",
-          hint: 'Give it in mm: "Hook: 4 mm".',
-        })
-      }
+      if (hookMm === undefined && /^hook/.test(heading.name) && value.trim() !== "")
+        findings.push(
+          notRead(heading.valueStart, value, {
+            code: "hook-not-read",
+            message: "This hook size is not understood, or tables differ on it.",
+            hint: 'Give it in mm: "Hook: 4 mm".',
+          }),
+        )
     }
   }
   return {
@@ -81,7 +90,26 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
       ...(hookMm === undefined ? {} : { hookMm }),
       ...(threadSize === undefined ? {} : { threadSize }),
       ...(pieces.length === 0 ? {} : { pieces }),
+      ...(skewDeg === undefined ? {} : { skewDeg }),
     },
     findings,
   }
+}
+
+/** "6 degrees", "-4.5 deg", "6°"; at most half a turn. */
+function readSkew(value: string): number | undefined {
+  const found = /^\s*([-+\u2212]?\d{1,3}(?:[.,]\d{1,3})?)\s*(?:°|deg(?:rees?)?\b)/i.exec(value)
+  if (found === null) return undefined
+  const degrees = Number(found[1]!.replace("\u2212", "-").replace(",", "."))
+  return Math.abs(degrees) <= 180 ? degrees : undefined
+}
+
+function notRead(
+  start: number,
+  value: string,
+  said: Pick<Finding, "code" | "message" | "hint">,
+): Finding {
+  const lead = value.length - value.trimStart().length
+  const end = start + value.trimEnd().length
+  return { severity: "note", start: Math.min(start + lead, end), end, ...said }
 }

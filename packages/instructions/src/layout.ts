@@ -29,11 +29,11 @@ export interface PatternText {
 }
 
 const headingPattern =
-  /^\s*(title|pattern|name|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|gauge|tension|terms?|terminology|abbreviations?|notes?|pattern notes?|special stitch(?:es)?|stitch(?:es)? used|sizes?|finished size|measurements?|level|skill(?: level)?|difficulty|design(?:ed|er)?(?: by)?|by|source|colou?rs?|instructions|pattern|motif|square|granny|hexagon|circle|(?:(?:base|foundation|centre|center|starting|beginning)\s+)?(?:ring|chain|loop)|base|foundation|centre|center|(?:to\s+)?(?:start|begin)|assembly|finishing|edging|border)\s*:/i
+  /^\s*(title|pattern|name|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|gauge|tension|skew|terms?|terminology|abbreviations?|notes?|pattern notes?|special stitch(?:es)?|stitch(?:es)? used|sizes?|finished size|measurements?|level|skill(?: level)?|difficulty|design(?:ed|er)?(?: by)?|by|source|colou?rs?|instructions|pattern|motif|square|granny|hexagon|circle|(?:(?:base|foundation|centre|center|starting|beginning)\s+)?(?:ring|chain|loop)|base|foundation|centre|center|(?:to\s+)?(?:start|begin)|assembly|finishing|edging|border)\s*:/i
 
 /** Headings that take the whole line, whatever rounds it speaks of. */
 const wholeLine =
-  /^(gauge|tension|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|terms?|terminology|abbreviations?|notes?|pattern notes?|sizes?|finished size|measurements?|level|skill( level)?|difficulty|colou?rs?)$/
+  /^(gauge|tension|skew|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|terms?|terminology|abbreviations?|notes?|pattern notes?|sizes?|finished size|measurements?|level|skill( level)?|difficulty|colou?rs?)$/
 
 /** Headings whose text says how the piece begins. */
 const ringHeadings = /^(?:.*\s)?(?:ring|chain|loop|base|foundation|centre|center|start|begin)$/

@@ -7,7 +7,7 @@ import {
   stitchForTurningChain,
   turningChains,
 } from "@roundwright/stitches"
-import { firstLeg, workFirstLeg } from "./first-leg.ts"
+import { firstLeg, isLegWithNext, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
 import { move } from "./move-start.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -63,12 +63,14 @@ export function workStartChain(
     return
   }
   const usual = even ? "does-not-count" : usualMeaning(work, step, steps[i + 1])
-  const meanings = (["counts", "does-not-count", "edge"] as const).filter((meaning) =>
-    possible(step, meaning),
+  const leg = isLegWithNext(work, step, following)
+  const meanings = (["counts", "does-not-count", "edge", "leg"] as const).filter(
+    (meaning) => possible(step, meaning) && (meaning !== "leg" || leg),
   )
   const ordered = [usual, ...meanings.filter((meaning) => meaning !== usual)]
   const taken = work.choices.take(step.chains === 1 ? "single-start-chain" : "start-chain", ordered)
   if (taken === "counts") standsFor(work, step, {})
+  else if (taken === "leg") workFirstLeg(work, step)
   else if (taken === "edge") {
     work.startChain = { chains: step.chains, counts: false }
     work.addChains(step.chains, step)

@@ -1,7 +1,7 @@
 // Stitches: how many go where, by what the words of a step say of count and place.
 
 import type { Anchor } from "@roundwright/motif"
-import { workWithFirstLeg } from "./first-leg.ts"
+import { besideFirstLeg, workWithFirstLeg } from "./first-leg.ts"
 import { makeAt, makeStitches } from "./make-stitches.ts"
 import { goesOnAlong, turnBack, workAlong } from "./own-chain.ts"
 import { closeLoop, closesSpace, workOnMade } from "./perform-closing.ts"
@@ -22,7 +22,7 @@ export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>
     return
   }
   if (work.pendingLeg) {
-    workWithFirstLeg(work, step)
+    workWithFirstLeg(work, besideFirstLeg(step))
     return
   }
   if (step.even) {

@@ -21,7 +21,7 @@ export interface ProseFound {
 }
 
 const definition =
-  /^\s*(?:special\s+)?([a-z][a-z -]{0,28}?)\s*(?:\(([a-z -]{1,16})\))?\s*(?:=|:|-\s)\s*(?=\S)/i
+  /^\s*(?:special(?:\s+st(?:itch)?(?:es)?)?\s*:\s*|special\s+)?([a-z][a-z -]{0,28}?)\s*(?:\(([a-z -]{1,16})\))?\s*(?:=|:|-\s)\s*(?=\S)/i
 const looksLikeWork = /\b(?:\d+\s*(?:sc|dc|hdc|tr|ch|htr|sts?)|ch\s*-?\d+|(?:sc|dc|hdc|tr)\s+in)\b/i
 const countSentence =
   /\b(?:chs?|chains?)\b[^.;\n]{0,60}\bcounts?\b|\bcounts?\b[^.;\n]{0,40}\b(?:as|not)\b/i
@@ -29,7 +29,7 @@ const ringSentence =
   /\b(?:form|make)\s+(?:a\s+|the\s+)?(?:ring|circle|loop)\b|\bmagic\s+(?:ring|circle|loop)\b|\badjustable\s+(?:ring|loop)\b|\bjoin\b[^.\n]{0,30}\bring\b/i
 /** A line that begins with chains and closes them. */
 const closedChains =
-  /^\s*(?:make\s+|work\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)\b[^.\n]{0,60}\b(?:join|sl\s*st|ss|slip)\b/i
+  /^\s*(?:make\s+|work\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)\b\.?[^.\n]{0,60}\b(?:join|unite|sl\s*st|s\.?\s?s|slip)\b/i
 
 /** A line of nothing but chains: what the first round is worked on. */
 const onlyChains =

@@ -154,6 +154,8 @@ function replaceTail(body: readonly Step[], ending: readonly Step[]): readonly S
     const skipped = skipsItself ? [] : body.slice(at + 1).filter((step) => step.do === "skip")
     return [...body.slice(0, Math.max(0, at)), first, ...skipped, ...ending.slice(1)]
   }
+  const alike = lastAlike(body, ending)
+  if (alike !== null) return [...body.slice(0, alike), ...ending]
   at = body.length
   let left = works
   while (at > 0 && left > 0) {
@@ -162,6 +164,28 @@ function replaceTail(body: readonly Step[], ending: readonly Step[]): readonly S
     if (step && (step.do === "work" || step.do === "group" || step.do === "chain")) left -= 1
   }
   return [...body.slice(0, at), ...ending]
+}
+
+/** Where the body has the same steps as the ending, looked for from its end: the last time stops with them. */
+function lastAlike(body: readonly Step[], ending: readonly Step[]): number | null {
+  for (let at = body.length - ending.length; at >= 0; at--)
+    if (ending.every((step, i) => isAlike(body[at + i]!, step))) return at
+  return null
+}
+
+/** The same stitches into the same kind of place. */
+function isAlike(a: Step, b: Step): boolean {
+  if (a.do === "chain") return b.do === "chain" && a.chains === b.chains
+  if (a.do !== "work" || b.do !== "work") return false
+  return (
+    a.count === b.count &&
+    a.stitch.kind.basic === b.stitch.kind.basic &&
+    a.place?.at === "next" &&
+    b.place?.at === "next" &&
+    a.place.count === b.place.count &&
+    a.place.noun.what === b.place.noun.what &&
+    a.place.noun.kind?.basic === b.place.noun.kind?.basic
+  )
 }
 
 function countWorks(steps: readonly Step[]): number {

@@ -15,7 +15,7 @@ export interface TermsFound {
 const statement =
   /\b(?:terms?|terminology|abbreviations|stitch names?)\s*(?:used\s*)?(?:[:=-]|are|is|in)?\s*(?:in\s+)?(?:the\s+)?\(?(us|uk|u\.s\.|u\.k\.|american|british|english|usa)\b/i
 const statementAfter =
-  /\b(us|uk|u\.s\.?|u\.k\.?|american|british|usa)\s+(?:english\s+)?(?:crochet\s+)?(?:terms?|terminology|abbreviations|names|stitch(?:es)?)\b/i
+  /\b(us|uk|u\.s\.?|u\.k\.?|american|british|usa|english(?=\s+(?:crochet\s+)?term))\s+(?:english\s+)?(?:crochet\s+)?(?:terms?|terminology|abbreviations|names|stitch(?:es)?)\b/i
 
 export function findTerms(layout: PatternText, given: Terms | undefined): TermsFound {
   const text = layout.clean
@@ -101,6 +101,12 @@ const threeForTr = new RegExp(
 )
 const threeBeforeTr = new RegExp(`^${chainOf(3)}\\s*,?\\s*\\d*\\s*tr\\b`)
 
+/** "5 ch (for 1 tr and 2 ch)": the chains of the stitch are what the space leaves of them. */
+const forTrAndSpace =
+  /^(?:ch(?:ain)?\s*-?(\d+)|(\d+)\s*ch(?:ain)?)\b[^;\n]{0,40}?(?:as|for|=)\s+(?:an?\s+|the\s+)?(?:first\s+|1\s+|1st\s+)?tr\b\.?\s*(?:and|\+|,|plus)\s*(?:ch(?:ain)?\s*-?(\d+)|(\d+)\s*ch)/
+/** Chains of a UK tr at the start of a round. */
+const chainsOfUkTr = 3
+
 /** Chains that start a round are as tall as its stitches; chains within it are spaces and say nothing. */
 function chainSigns(layout: PatternText, lower: string): Sign[] {
   const found: Sign[] = []
@@ -115,6 +121,11 @@ function chainSigns(layout: PatternText, lower: string): Sign[] {
     ] as const) {
       const match = pattern.exec(text)
       if (match) found.push({ start, end: start + match[0].length, weight, why })
+    }
+    const both = forTrAndSpace.exec(text)
+    if (both && Number(both[1] ?? both[2]) - Number(both[3] ?? both[4]) === chainsOfUkTr) {
+      const why = "a chain of 3 standing for a tr fits a UK tr"
+      found.push({ start, end: start + both[0].length, weight: signs.clear, why })
     }
   }
   return found

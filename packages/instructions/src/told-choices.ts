@@ -21,6 +21,7 @@ const wordsOf: Readonly<Record<string, string>> = {
   "chains-are-stitches:no": "chains are passed over",
   "over-earlier:below": '"over" means the stitches of the round before',
   "over-earlier:earlier": '"over" means the stitches under the round before',
+  "start-chain:leg": "the starting chain and the stitch after it are worked together",
   "bare-list:apart": "the stitches before the last go one into each",
   "bare-list:together": "the whole list goes into one place",
   "several-in-several:one-each": "one stitch goes into each of the places",

@@ -2,6 +2,7 @@
 
 import { readNoun } from "./nouns.ts"
 import { readPlace } from "./place-grammar.ts"
+import { readKind } from "./stitch-grammar.ts"
 import type { Place, Step, StitchName } from "./tree.ts"
 import type { Words } from "./words.ts"
 import { readCounted } from "./work-grammar.ts"
@@ -19,7 +20,8 @@ export function readBetween(words: Words): number | null {
     words.accept("each", "every", "them", "the")
     // "ch 1 between groups" is said of whole groups.
     if (/^(?:groups?|shells?|sets|clusters?)$/.test(words.text())) return null
-    words.accept("st", "stitch", "one")
+    words.accept("of")
+    if (!words.accept("st", "sts", "stitch", "one")) words.attempt(() => readKind(words))
     return chains
   })
 }

@@ -84,6 +84,19 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     }
     const place = readWorkPlace(words)
     stitch = formed(stitch, place)
+    const grows = count === 1 && isEveryStitch(place) ? readGrowth(words) : null
+    if (grows !== null)
+      return [
+        {
+          ...words.since(start),
+          do: "work",
+          stitch,
+          count: 0,
+          place: null,
+          even: true,
+          extra: grows,
+        },
+      ]
     const doubled = place || count < 2 ? null : readDoubled(words)
     if (doubled !== null)
       return [{ ...words.since(start), do: "work", stitch, count, place: null, doubled }]
@@ -118,6 +131,19 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     }
     return [step, ...furtherPlaces(words, stitch, count, place)]
   })
+}
+
+/** "in each st around": before ", increasing 6 evenly". */
+function isEveryStitch(place: Place | null): boolean {
+  return (
+    place?.at === "each" &&
+    place.until.kind === "around" &&
+    place.every === undefined &&
+    place.pick === undefined &&
+    place.nouns.length === 1 &&
+    place.nouns[0]?.what === "stitch" &&
+    !place.nouns[0].corner
+  )
 }
 
 /** "beg cl (ch 2, 2-dc cl) in same sp": the bracket says how the first one is made. */

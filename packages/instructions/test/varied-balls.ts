@@ -160,6 +160,54 @@ Rnd 5: Ch 2, *hdc in next 3 sts, 2 hdc in next st; rep from * around, join. (60 
 Crown should measure 7" across.`,
     counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0", "60/0/0"],
   },
+  {
+    name: "european ball",
+    text: `Rnd 1: start 6 sc in a magic ring [6]
+Rnd 2: inc in all 6 st [12]
+Rnd 3: (sc in next st, inc in next st) repeat 6 times [18]
+Rnd 4: (sc in next 2 st, inc in next st) repeat 6 times [24]
+Rnd 5 – 7: sc in all 24 st [24]
+Rnd 8: (sc in next 2 st, dec) repeat 6 times [18]
+Rnd 9: (sc in next st, dec) repeat 6 times [12]
+Rnd 10: dec 6 times [6]`,
+    counts: [
+      "6/0/0",
+      "12/0/0",
+      "18/0/0",
+      "24/0/0",
+      "24/0/0",
+      "24/0/0",
+      "24/0/0",
+      "18/0/0",
+      "12/0/0",
+      "6/0/0",
+    ],
+  },
+  {
+    name: "shorthand list",
+    text: `Rnd 1: 6 sc in MR.
+Rnd 2: inc x6.
+Rnd 3: sc 1, inc, sc 1, inc, sc 1, inc, sc 1, inc, sc 1, inc, sc 1, inc. (18)
+Rnd 4: sc in each of the 18 st.
+Rnd 5: sc 5, (inc) x2, sc 7, (inc) x2, sc 2. (22)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "18/0/0", "22/0/0"],
+  },
+  {
+    name: "increases evenly",
+    text: `Rnd 1: 12 sc in magic ring.
+Rnd 2: Sc around, inc 6 sts evenly. (18)
+Rnd 3: Sc around, increasing 6 evenly spaced. (24)
+Rnd 4: sc in each st around, increasing 6 sts evenly around. (30)`,
+    counts: ["12/0/0", "18/0/0", "24/0/0", "30/0/0"],
+  },
+  {
+    name: "bpdc ribs hat",
+    text: `Rnd 1: 12 dc in MR, join.
+Rnd 2: ch 2 (doesn't count), (fpdc, dc) in each st, join. (24)
+Rnd 3: ch 2, *fpdc around next fpdc, 2 dc in next dc; rep around, join. (36)
+Rnd 4: ch 2, *fpdc around next st, bpdc around next 2 sts; rep around, join. (36)`,
+    counts: ["12/0/0", "24/0/0", "36/0/0", "36/0/0"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = []

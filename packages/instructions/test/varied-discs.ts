@@ -231,6 +231,39 @@ Rnd 3: ch 3, *pc in next st, dc in next st*, end pc in last st, sl st
 Rnd 4: ch 1, sc in each st, sl st`,
     counts: ["8/0/0", "16/0/0", "16/0/0", "16/0/0"],
   },
+  {
+    name: "work even",
+    text: `Rnd 1: 8 hdc in magic ring.
+Rnd 2: 2 hdc in each st. (16 hdc)
+Rnd 3: (hdc in next st, 2 hdc in next st) around. (24 hdc)
+Rnds 4-6: Work even in hdc. (24 hdc)`,
+    counts: ["8/0/0", "16/0/0", "24/0/0", "24/0/0", "24/0/0", "24/0/0"],
+  },
+  {
+    name: "repeat rounds",
+    text: `Rnd 1: 10 sc in ring, join.
+Rnd 2: ch 1, 2 sc in each sc, join.
+Rnd 3: ch 1, sc in each sc, join.
+Rnd 4: Rep Rnd 3.
+Rnd 5: Same as Rnd 3.`,
+    counts: ["10/0/0", "20/0/0", "20/0/0", "20/0/0", "20/0/0"],
+  },
+  {
+    name: "mosaic-ish spike",
+    text: `Rnd 1: 8 sc in ring.
+Rnd 2: 2 sc in each.
+Rnd 3: (sc, 2 sc in next) 8 times.
+Rnd 4: (sc in next 2 sts, spike sc in next st 2 rnds below) 8 times.`,
+    counts: ["8/0/0", "16/0/0", "24/0/0", "24/0/0"],
+  },
+  {
+    name: "decreasing rounds dc2tog",
+    text: `Rnd 1: 36 dc in ring, join.
+Rnd 2: ch 3, dc2tog over next 2 sts, *dc in next st, dc2tog; rep from * around, join. (24)
+Rnd 3: ch 2, dc in next st, *dc2tog; rep from * around, join. (12)
+Rnd 4: ch 1, *sc2tog; rep from * around. (6)`,
+    counts: ["36/0/0", "24/0/0", "12/0/0", "6/0/0"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [
@@ -254,5 +287,14 @@ Work 5ch, ss in first ch to form a ring.
 3rd round: 3ch, 2tr in next tr, [1tr in next tr, 2tr in next tr] 13 times, ss in 3rd of 3ch. 42 sts.
 4th round: [1dc in next tr, 3ch, miss 2tr] to end, ss in first dc.`,
     counts: ["14/0/0", "28/0/0", "42/0/0", "14/42/14"],
+  },
+  {
+    name: "uk old",
+    text: `(English terms)
+6 ch., join with s.s.
+1st row: 3 ch., 15 tr. in ring, s.s. to 3rd ch.
+2nd row: 5 ch. (for 1 tr. and 2 ch.), * 1 tr. in next tr., 2 ch., repeat from * to end, s.s. to 3rd of 5 ch.
+3rd row: s.s. into space, 1 d.c. in space, * 5 ch., 1 d.c. into next space; repeat from *, ending with 2 ch., 1 tr. into first d.c.`,
+    counts: ["16/0/0", "16/32/16", "16/80/16"],
   },
 ]

@@ -285,6 +285,43 @@ Rnd 3: Ch 6, *dc in next dc, ch 3; rep from * around; sl st to 3rd ch of ch-6.
 Rnd 4: Ch 7, *dc in next dc, ch 4; rep from * around; sl st to 3rd ch of ch-7.`,
     counts: ["16/0/0", "16/32/16", "16/48/16", "16/64/16"],
   },
+  {
+    name: "modern doily",
+    text: `Rnd 1: Make magic ring, ch 3 (counts as dc here and throughout), 11 dc in ring, join with sl st to top of beg ch-3. (12 dc)
+Rnd 2: Ch 4 (counts as dc and ch 1 here and throughout), dc in same st, ch 1, *(dc, ch 1, dc, ch 1) in next dc; rep from * around, join with sl st to 3rd ch of beg ch-4. (24 dc, 24 ch-1 sps)
+Rnd 3: Sl st to ch-1 sp, ch 3, dc in same sp, ch 2, *sk next ch-1 sp, 2 dc in next ch-1 sp, ch 2; rep from * around, join with sl st to top of beg ch-3. (24 dc, 12 ch-2 sps)
+Rnd 4: Sl st to ch-2 sp, ch 4, dc, ch 1, dc in same sp, ch 2, *(dc, ch 1, dc, ch 1, dc) in next ch-2 sp, ch 2; rep from * around, join. (36 dc)`,
+    counts: ["12/0/0", "24/24/24", "24/24/12", "36/48/36"],
+  },
+  {
+    name: "fan of dc with ch-1",
+    text: `Rnd 1: 16 sc in ring, join.
+Rnd 2: Ch 1, sc in first sc, ch 3, sk 1, *sc in next sc, ch 3, sk 1; rep from * around, join.
+Rnd 3: Sl st in loop, ch 4 (counts as dc, ch 1), (dc, ch 1) 3 times in same loop, dc in same loop, *(dc, ch 1) 4 times in next loop, dc in same loop; rep from * around, join to 3rd ch.`,
+    counts: ["16/0/0", "8/24/8", "40/32/32"],
+  },
+  {
+    name: "with ch-1 between each",
+    text: `Rnd 1: (dc, ch 2) 8 times in magic ring, join.
+Rnd 2: *5 dc with ch 1 between each dc in next ch-2 sp; rep from * around, join.`,
+    counts: ["8/16/8", "40/32/32"],
+  },
+  {
+    name: "old magazine",
+    text: `Ch 6, join in ring.
+Row 1: Ch 3, 11 d c in ring, join.
+Row 2: * Ch 4, s c in next d c; repeat from * around.
+Row 3: Sl st to centre of first loop, s c in loop, * ch 5, s c in next loop; repeat from * around, ch 5, join.
+Row 4: In each loop make 5 s c, p, 5 s c.`,
+    counts: ["12/0/0", "12/48/12", "12/60/12", "120/0/0"],
+  },
+  {
+    name: "join notes",
+    text: `Round 1: Working into a magic ring, chain 2, 12 half double crochet. Slip stitch to the first half double crochet to join. (12 hdc)
+Round 2: Chain 2, 2 half double crochet in each stitch. Slip stitch to join. (24 hdc)
+Round 3: Chain 1. Single crochet in the first 2 stitches, chain 1. *Single crochet in the next 2 stitches, chain 1. Repeat from * to the end of the round. Slip stitch to join. (24 sc, 12 ch-1 spaces)`,
+    counts: ["12/0/0", "24/0/0", "24/12/12"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [

@@ -165,6 +165,21 @@ Rnd 3: *sc in next sc, 3 sc in next (corner) sc, sc in next sc; rep from * 3 tim
 Rnd 4: *sc in each sc to corner sc, 3 sc in corner sc; rep from * 3 more times, sc in each rem sc.`,
     counts: ["4/0/0", "12/0/0", "20/0/0", "28/0/0"],
   },
+  {
+    name: "corner named",
+    text: `Special: Corner = (3 dc, ch 2, 3 dc) in same sp.
+Rnd 1: ch 3, 2 dc in magic ring, (ch 2, 3 dc in ring) 3 times, ch 2, join.
+Rnd 2: Sl st to next ch-2 sp, (ch 3, 2 dc, ch 2, 3 dc) in same sp, ch 1, (corner in next ch-2 sp, ch 1) 3 times, join.`,
+    counts: ["12/8/4", "24/12/8"],
+  },
+  {
+    name: "side spaces",
+    text: `Rnd 1: In ring work ch 3, 2 dc, (ch 3, 3 dc) 3 times, ch 3, join.
+Rnd 2: (3 dc, ch 3, 3 dc) in each ch-3 sp around, join.
+Rnd 3: *(3 dc, ch 3, 3 dc) in corner sp, 3 dc between next two groups; rep from * around, join.
+Rnd 4: *(3 dc, ch 3, 3 dc) in corner sp, (3 dc between next two groups) twice; rep from * around, join.`,
+    counts: ["12/12/4", "24/12/4", "36/12/4", "48/12/4"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [
