@@ -158,7 +158,7 @@ function measures(piece: FlatPiece, outline: Outline, x: SpecValue, y: SpecValue
       encoding: { x, y },
     },
     ...(round ? [] : [note(along(corner, 0.62), cornerText, x, y, -1)]),
-    note(along(side, 0.48), sideText, x, y, 1),
+    note(along(side, 0.22), sideText, x, y, 1),
   ]
 }
 

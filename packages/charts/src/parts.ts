@@ -86,7 +86,7 @@ export interface EndName {
 const nameGap = 0.08
 
 /**
- * Names at the right of the last round, moved apart where they would overlap.
+ * Names at the right of the plot, at the height of their last round, moved apart where they would overlap.
  * @param span from the lowest to the highest value of the y axis
  */
 export function namesAtEnd(
@@ -107,12 +107,12 @@ export function namesAtEnd(
         type: "text",
         align: "left",
         baseline: "middle",
-        dx: 9,
+        dx: 6,
         dy: near(below) ? -8 : near(above) ? 8 : 0,
         limit: 0,
       },
       encoding: {
-        x: roundAxis,
+        x: { value: "width" },
         y: { field, type: "quantitative" },
         text: { field: "name", type: "nominal" },
       },

@@ -150,8 +150,20 @@ export function widthOf(options: ChartOptions): number {
   )
 }
 
-/** Breaks a sentence into lines of at most `most` characters; longer words stand alone. */
+/** Breaks a sentence into as few lines of at most `most` characters as will hold it, about equally long. */
 export function foldLine(text: string, most: number): string[] {
+  const lines = fillLines(text, most)
+  let shorter = most
+  while (
+    shorter > text.length / lines.length &&
+    fillLines(text, shorter - 1).length <= lines.length
+  )
+    shorter -= 1
+  return fillLines(text, shorter)
+}
+
+/** Every line as full as it gets; longer words stand alone. */
+function fillLines(text: string, most: number): string[] {
   const lines: string[] = []
   for (const word of text.split(" ")) {
     const last = lines.at(-1)

@@ -97,7 +97,7 @@ describe("what a chart draws", () => {
 
   it("keeps names at the ends of lines apart", () => {
     const names = fullnessChart(even).layer.filter(
-      ({ mark }) => mark.type === "text" && mark.dx === 9,
+      ({ mark }) => mark.type === "text" && mark.dx === 6,
     )
     expect(names.map(({ mark }) => mark.dy).sort()).toEqual([-8, 8])
   })

@@ -51,7 +51,11 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
   ]
   told.add(readingHelp)
   return [
-    element("p", { class: "label" }, `Growth${ofPiece(pattern, alone)}, round by round`),
+    element(
+      "p",
+      { class: "label" },
+      alone ? "Growth of the edge" : `Growth${ofPiece(pattern, alone)}, round by round`,
+    ),
     scrollBox(`Ledger${ofPiece(pattern, alone)}`, table),
     ...after.map((sentence) => element("p", { class: "after" }, sentence)),
   ]

@@ -32,7 +32,9 @@ export function remediesHtml(pattern: CheckedPattern, { alone }: PageSoFar): Htm
     element(
       "p",
       { class: "label" },
-      `What to change${ofPiece(pattern, alone, "in")}, least disturbing first`,
+      alone
+        ? "Least disturbing first"
+        : `What to change${ofPiece(pattern, alone, "in")}, least disturbing first`,
     ),
     element("ol", {}, items),
   ]

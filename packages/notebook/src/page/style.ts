@@ -77,6 +77,7 @@ mark.note { text-decoration-color: var(--quiet); text-decoration-style: dotted; 
 .notes { margin: 0.6rem 0 0; padding-left: 1.1rem; }
 .remedies ol { margin: 0; padding-left: 1.5rem; }
 .remedies li { margin: 0.55rem 0; }
+.scroll + .after { margin-top: 0.6rem; }
 .after { font: 0.88rem/1.45 var(--sans); color: var(--quiet); display: block; font-variant-numeric: lining-nums; }
 .problems ul, .found { list-style: none; margin: 0.6rem 0 0; padding: 0; font: 0.88rem/1.5 var(--sans); font-variant-numeric: lining-nums; }
 .problems li, .found li { padding: 0.45rem 0; border-bottom: 1px solid var(--line); margin: 0; }
@@ -107,7 +108,11 @@ footer p { border-top: 1px solid var(--line); padding-top: 1rem; margin: 0; }
   h1 + p { font-size: 1.12rem; }
   .wide { display: none; }
   .narrow { display: block; }
-  th, td { padding: 0.34rem 0.42rem; }
+  table { font-size: 0.8rem; }
+  th, td { padding: 0.34rem 0.36rem; }
+  .proposals { padding-left: 1.2rem; }
+  .proposals pre { padding: 0.5rem 0.7rem; }
+  .proposals .line { padding-left: 1.2em; text-indent: -1.2em; }
   .pattern pre, .gauge pre { margin: 0 -1rem; padding: 0.8rem 1rem; }
   footer { padding: 1rem 1rem 2rem; }
 }
@@ -117,13 +122,15 @@ footer p { border-top: 1px solid var(--line); padding-top: 1rem; margin: 0; }
   body { font-size: 10.5pt; line-height: 1.45; }
   h1 + p { font-size: 12pt; }
   main, footer { max-width: none; padding-left: 0; padding-right: 0; }
-  main { padding-top: 0; }
-  figure { max-width: 15cm; }
+  main { padding-top: 0; padding-bottom: 0; }
+  figure { max-width: 12cm; }
   .wide { display: block; }
   .narrow { display: none; }
   .pattern pre, .gauge pre { font-size: 9pt; line-height: 1.5; }
-  figure, .verdict, table, li, .fault { break-inside: avoid; }
+  figure, .verdict, .ledger, .pattern, table, li, .fault { break-inside: avoid; }
+  footer { margin-top: 0.5rem; break-before: avoid; }
   h2, h3, h4, .label, .heading { break-after: avoid; }
+  h2 { margin-top: 1.8rem; }
   p { orphans: 3; widows: 3; }
   .scroll, main > table { overflow: visible; }
   th, td { padding: 0.25rem 0.4rem; }
