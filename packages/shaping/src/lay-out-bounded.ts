@@ -10,6 +10,9 @@ const mostInSpace = 4_000
 /** Beyond this even pressing it flat takes seconds. */
 const mostPressed = 12_000
 
+/** Multiplications in space: a second or so, as much as a check of the text takes, so that both say the same. */
+const mostWork = 1e9
+
 /** Null for a piece that is too large or that the net refuses: then the ledger judges. */
 export function layOutBounded(motif: Motif, gauge: Gauge): LaidOutShape | null {
   const size = motif.rounds.reduce((sum, { elements }) => {
@@ -18,7 +21,7 @@ export function layOutBounded(motif: Motif, gauge: Gauge): LaidOutShape | null {
   }, 0)
   if (size > mostPressed) return null
   try {
-    return layOut(motif, gauge, { inSpace: size <= mostInSpace })
+    return layOut(motif, gauge, { inSpace: size <= mostInSpace, space: { work: mostWork } })
   } catch (error) {
     if (error instanceof RoundwrightError) return null
     throw error

@@ -7,21 +7,22 @@ import type { Proposal } from "./proposal.ts"
 import { notesOn } from "./proposal-words.ts"
 import { distanceFromTarget } from "./target.ts"
 
-/** Nodes laid out in space in all: a second or so; what is left keeps the verdict of the flat shape. */
-const mostNodes = 6_000
+/** Proposals laid out in space at most before the order is taken as it is. */
+const mostSettled = 3
 
-/** Proposals with the verdict of the shape in space, those that meet the target first, else in the order given. */
+/**
+ * The same proposals, the first with the verdict of its shape in space. One that lies worse there than pressed flat gives
+ * way to the next that does not.
+ */
 export function settleInSpace(proposals: readonly Proposal[], gauge: Gauge): Proposal[] {
-  let nodes = 0
-  return proposals
-    .map((proposal) => {
-      const own = proposal.shape.net.nodes.length
-      if (nodes > 0 && nodes + own > mostNodes) return proposal
-      nodes += own
-      return settled(proposal, gauge)
-    })
+  const settledOnes = [...proposals]
+  for (let i = 0; i < Math.min(mostSettled, proposals.length); i++) {
+    settledOnes[i] = settled(proposals[i]!, gauge)
+    if (distanceFromTarget(settledOnes[i]!) <= distanceFromTarget(proposals[i]!)) break
+  }
+  return settledOnes
     .map((proposal, place) => ({ proposal, place, distance: distanceFromTarget(proposal) }))
-    .sort((a, b) => a.distance - b.distance || a.place - b.place)
+    .sort((one, other) => one.distance - other.distance || one.place - other.place)
     .map(({ proposal }) => proposal)
 }
 
