@@ -11,6 +11,7 @@ import { gaugeFromPieces } from "./gauge-from-pieces.ts"
 import { laidOutFromLedger } from "./laid-out.ts"
 import { type Effort, laidOutFromNet, layOutMotif, shapeNotes } from "./net-shape.ts"
 import type { CheckedRound, CheckResult } from "./result.ts"
+import { fitSkew, noSkew } from "./skew.ts"
 
 export interface CheckOptions {
   /** Name to show for the text, usually its file; null when it has none. */
@@ -49,8 +50,11 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const { gauge, notes } =
     motif && stated ? gaugeFromPieces(motif, stated) : { gauge: stated, notes: [] }
   const ledger = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
+  const skewed = options.shape === "net" && motif && gauge ? fitSkew(motif, gauge) : noSkew
   const laid =
-    options.shape === "net" && motif && gauge ? layOutMotif(motif, gauge, options.effort) : null
+    options.shape === "net" && motif && gauge
+      ? layOutMotif(motif, gauge, options.effort, skewed.share)
+      : null
   const shape = laid && !("fault" in laid) ? laid : null
   const judged = shape ? ({ judge: "net", shape } as const) : {}
   const remedies =
@@ -79,6 +83,7 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
       ...(ledger?.notes ?? []),
       ...(shape && ledger ? shapeNotes(shape, ledger) : []),
       ...(laid && "fault" in laid ? [laid.fault] : []),
+      ...skewed.notes,
     ],
     exitStatus: 2,
   }

@@ -29,6 +29,7 @@ export function layOutMotif(
   motif: Motif,
   gauge: Gauge,
   effort: Effort = "bounded",
+  skewShare = 0,
 ): LaidOutShape | { readonly fault: string } {
   const nodes = nodesOf(motif)
   const bounded = effort === "bounded"
@@ -36,6 +37,7 @@ export function layOutMotif(
     return { fault: "The piece is too large to be laid out at once: the ledger judges." }
   try {
     return layOut(motif, gauge, {
+      skewShare,
       inSpace: !bounded || nodes <= mostNodesInSpace,
       space: bounded ? { work: boundedWork } : {},
     })

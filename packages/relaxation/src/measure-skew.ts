@@ -1,8 +1,8 @@
 // Skew: how far the corners of the last round have turned against those of the first that has corners. Corners set over
 // the middles of the sides below, as some squares do on purpose, are not turned by that.
 
-import type { RoundCorners } from "@roundwright/motif"
-import { cornerNodes, middle, tipAt } from "./measure-outline.ts"
+import type { CornerGroup, RoundCorners } from "@roundwright/motif"
+import { middle } from "./measure-outline.ts"
 import type { Net } from "./net.ts"
 
 /** Degrees, positive counterclockwise as first laid out; null when fewer than two rounds have the same corners. */
@@ -31,20 +31,38 @@ export function measureSkew(
 }
 
 /** Direction of the corners, as one angle within a k-th of a turn. */
-function cornerTurn(net: Net, xy: Float64Array, round: number, corners: RoundCorners): number {
+function cornerTurn(
+  net: Net,
+  xy: Float64Array,
+  round: number,
+  { count, groups }: RoundCorners,
+): number {
   const [cx, cy] = middle(net, xy, 2)
-  const { nodes } = net.edges[round]!
-  const points = nodes.map((node) => {
-    const [x, y] = [xy[2 * node]! - cx, xy[2 * node + 1]! - cy]
-    return { x, y, r: Math.hypot(x, y) }
-  })
-  const reach = points.map((point) => point.r)
   let [c, s] = [0, 0]
-  for (const k of cornerNodes(net, round, corners, reach)) {
-    const tip = tipAt(points, k)
-    const angle = Math.atan2(tip.y, tip.x) * corners.count
+  for (const group of groups) {
+    const nodes = tipOfGroup(net, round, group)
+    const x = nodes.reduce((sum, node) => sum + xy[2 * node]! - cx, 0)
+    const y = nodes.reduce((sum, node) => sum + xy[2 * node + 1]! - cy, 0)
+    const angle = Math.atan2(y, x) * count
     c += Math.cos(angle)
     s += Math.sin(angle)
   }
-  return Math.atan2(s, c) / corners.count
+  return Math.atan2(s, c) / count
+}
+
+/** What makes the corner: the longest run of chains of its group, or without chains the one or two stitches in the middle. */
+function tipOfGroup(net: Net, round: number, { first, last }: CornerGroup): number[] {
+  const { elements, nodes } = net.edges[round]!
+  const turn = Math.max(...elements) + 1
+  const span = (last - first + turn) % turn
+  const own = new Map<number, number[]>()
+  elements.forEach((element, k) => {
+    const place = (element - first + turn) % turn
+    if (place <= span) own.set(place, [...(own.get(place) ?? []), nodes[k]!])
+  })
+  const runs = [...own.values()].filter((run) => net.nodes[run[0]!]!.kind === "chain")
+  const longest = Math.max(0, ...runs.map((run) => run.length))
+  if (longest > 0) return runs.filter((run) => run.length === longest).flat()
+  const inOrder = [...own].sort(([a], [b]) => a - b).flatMap(([, run]) => run)
+  return inOrder.slice((inOrder.length - 1) >> 1, (inOrder.length >> 1) + 1)
 }

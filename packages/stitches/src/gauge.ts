@@ -28,6 +28,11 @@ export interface GaugeInput {
    * `gaugeFromPieces` of the package assessment); it goes before swatch, yarn and hook, which then tell proportions.
    */
   readonly scWidthMm?: number
+  /**
+   * How far the corners of the maker's own piece have turned against its first ones, degrees, positive in the direction
+   * of work.
+   */
+  readonly skewDeg?: number
 }
 
 /** How large a piece is after its first rounds. */
