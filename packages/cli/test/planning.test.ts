@@ -16,6 +16,13 @@ Rnd 2: 2 dc in each st around. (24 dc)
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "roundwright-plan-"))
   writeFileSync(join(folder, "circle.txt"), circle)
+  writeFileSync(join(folder, "miscounted.txt"), circle.replace("(24 dc)", "(26 dc)"))
+  writeFileSync(join(folder, "chain.txt"), "Terms: US\n\nRnd 1: ch 3, join to form a ring.\n")
+  writeFileSync(join(folder, "two.txt"), "Terms: US\n\nRnd 1: 2 dc in magic ring; join. (2 dc)\n")
+  writeFileSync(
+    join(folder, "uk.txt"),
+    "Terms: UK\n\nRnd 1: 12 tr in magic ring; join. (12 tr)\nRnd 2: 2 tr in each st around; join. (24 tr)\n",
+  )
   writeFileSync(join(folder, "broken.txt"), `${circle}Rnd 3: blorf around. (36 dc)\n`)
 })
 
@@ -58,10 +65,63 @@ describe("square", () => {
     ["circle.txt", "--corners", "99"],
     ["circle.txt", "--stitches", "frob"],
     ["circle.txt", "--rounds", "two"],
+    ["circle.txt", "--corners", "0x4"],
+    ["circle.txt", "--from-round", "9"],
+    ["circle.txt", "--straighten", "sc,dc"],
+    ["circle.txt", "--corner-style", "round"],
+    ["circle.txt", "--terms", "DE"],
+    ["circle.txt", "circle.txt"],
+    ["chain.txt"],
+    ["two.txt"],
   ])("ends with 2 and a reason for %s %s %s", async (...args) => {
     const { status, err } = await call("square", ...args)
     expect(status).toBe(2)
     expect(err.length).toBeGreaterThan(30)
+    for (const line of err.split("\n\n")[0]!.split("\n"))
+      expect(line.length, line).toBeLessThanOrEqual(80)
+  })
+
+  it("begins on an earlier round where it is told to, and hints at that where the end cannot be read", async () => {
+    const { err } = await call("square", "broken.txt")
+    expect(err).toMatch(/--from-round 2/)
+    const { out, status } = await call(
+      ...["square", "broken.txt", "--from-round", "2", "--rounds", "1", "--json"],
+    )
+    expect(status).toBeLessThan(2)
+    const { proposals } = JSON.parse(out)
+    expect(proposals[0].text).not.toMatch(/blorf/)
+    expect(checkPattern(proposals[0].text).motif?.rounds).toBe(3)
+  })
+
+  it("speaks the terms of the pattern, or those asked for, in every word", async () => {
+    const own = await call("square", "uk.txt", "--rounds", "1")
+    expect(own.out).toMatch(/worked in .*\bdtr\b/)
+    expect(own.out).not.toMatch(/\bhdc\b/)
+    const asked = await call(
+      ...["square", "uk.txt", "--rounds", "1", "--terms", "US"],
+      ...["--stitches", "sc,hdc,dc,tr"],
+    )
+    expect(asked.out).not.toMatch(/\bhtr\b|\bdtr\b/)
+    expect(asked.out).toMatch(/read as US names/)
+  })
+
+  it("keeps to the corner style and straightens with a last round", async () => {
+    const { out } = await call(
+      ...["square", "circle.txt", "--rounds", "1", "--corner-style", "chains"],
+      ...["--straighten", "sc", "--json"],
+    )
+    for (const { rounds } of JSON.parse(out).proposals) {
+      expect(rounds).toHaveLength(2)
+      expect(rounds[1]).toMatch(/\bch \d/)
+      expect(rounds[1]).not.toMatch(/\b(?:hdc|dc|tr)\b/)
+    }
+  })
+
+  it("tells what is wrong with the pattern it goes on from", async () => {
+    const { out } = await call("square", "miscounted.txt", "--rounds", "1")
+    expect(out).toMatch(/The pattern, line 5: /)
+    const json = await call("square", "miscounted.txt", "--rounds", "1", "--json")
+    expect(JSON.parse(json.out).problems[0].line).toBe(5)
   })
 })
 
@@ -99,6 +159,31 @@ describe("plan-circle", () => {
     expect(plan.verdict).toBe("flat")
   })
 
+  it.each([
+    [["--rounds", "6", "--corners", "6"], /12, 24, 36, 48, 60, 72/],
+    [["--rounds", "6", "--stitch", "sc", "--increases", "stacked"], /6 soft corners/],
+    [["--rounds", "7", "--stitch", "sc,dc"], /A mix/],
+    [["--rounds", "5", "--repeats", "10"], /Stitches in each round: 10, /],
+    [["--rounds", "4", "--oval", "15"], /Worked round a chain of 15/],
+    [["--rounds", "4", "--longer-by", "8cm", "--yarn", "DK", "--hook", "4 mm"], /long and .* wide/],
+    [["--rounds", "4", "--terms", "UK"], /12 tr in magic ring/],
+    [
+      ["--rounds", "4", "--stitch", "petal", "--gauge", "10 petal x 6 rows = 10 cm"],
+      /"petal" is a stitch of your own/,
+    ],
+  ])("plans %j, in words and as a text that is counted so", async (args, words) => {
+    const { out, status } = await call("plan-circle", ...args)
+    expect(status).toBeLessThan(2)
+    expect(out).toMatch(words)
+    for (const line of out.split("\n")) expect(line.length, line).toBeLessThanOrEqual(80)
+    const plan = JSON.parse((await call("plan-circle", ...args, "--json")).out)
+    const again = checkPattern(plan.text)
+    expect(again.rounds.map((round) => round.counted?.stitches)).toEqual(plan.counts)
+    // Of an oval it is said that its shape is not worked out.
+    const others = again.problems.filter(({ code }) => code !== "worked-along-chain")
+    expect(others.filter(({ severity }) => severity === "error")).toEqual([])
+  })
+
   it("says what it assumes when nothing is known of the hand", async () => {
     const { out } = await call("plan-circle", "--across", "20cm")
     expect(out).toMatch(/assumed/)
@@ -110,6 +195,19 @@ describe("plan-circle", () => {
     ["--across", "20cm", "--yarn", "banana"],
     ["--across", "20cm", "--gauge", "banana"],
     ["--rounds", "-3"],
+    [],
+    ["--across", "20cm", "--rounds", "5"],
+    ["--rounds", "5", "--stitch", "sl st"],
+    ["--rounds", "5", "--stitch", "dc2tog"],
+    ["--rounds", "5", "--stitch", "petal"],
+    ["--rounds", "5", "--corners", "13"],
+    ["--rounds", "5", "--corners", "4", "--increases", "stacked"],
+    ["--rounds", "5", "--increases", "spiralled"],
+    ["--rounds", "5", "--repeats", "0"],
+    ["--oval", "20"],
+    ["--oval", "2", "--rounds", "3"],
+    ["--oval", "20", "--across", "9cm"],
+    ["--oval", "20", "--rounds", "3", "--stitch", "sc,dc"],
   ])("ends with 2 and a hint for %s %s %s %s", async (...args) => {
     const { status, err } = await call("plan-circle", ...args)
     expect(status).toBe(2)

@@ -154,5 +154,5 @@ function firstLine(kind: StitchKind, chains: number, end: number, terms: Terms):
   const name = kindName(kind, terms)
   const turning = turningChains(kind.basic)
   const straight = chains - 2
-  return `Rnd 1: ch ${chains + turning}; ${end} ${name} in ${ordinal(turning + 1)} ch from hook, ${name} in next ${straight} ch, ${end} ${name} in last ch, working along the other side of the chain ${name} in next ${straight} ch; join. (${2 * (straight + end)} ${name})`
+  return `Rnd 1: ch ${chains + turning}; ${end} ${name} in ${ordinal(turning + 1)} ch from hook, ${name} in next ${straight} ch, ${end} ${name} in last ch, working along the other side of the chain, ${name} in next ${straight} ch; join. (${2 * (straight + end)} ${name})`
 }

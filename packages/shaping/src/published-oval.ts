@@ -40,7 +40,7 @@ export function ovalPlan(options: OvalOptions): PublishedOval {
       `Worked round a chain of ${chains}: the ${chains - 2} ${name} of either long side stand over one another, only the two ends grow.`,
       `Exactly flat would be ${rate.toFixed(2)} ${name} more in each round, half of them at either end; each end is kept to the nearest whole stitch, so that the difference never adds up.`,
       `The last round has ${counts.at(-1)} where ${flatCounts.at(-1)!.toFixed(1)} would be exactly flat (${off >= 0 ? "+" : ""}${off.toFixed(1)} %).`,
-      "Checks know circles and polygons only: this text is to be worked from, not to be checked again.",
+      "A check counts the stitches of an oval but does not work out its shape: the verdict is this plan's own.",
     ],
     lengthMm: gauge.absolute ? rounded(lengthMm, digits.mm) : null,
     widthMm: gauge.absolute ? rounded(widthMm, digits.mm) : null,

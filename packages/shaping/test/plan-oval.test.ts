@@ -1,8 +1,9 @@
+import { readPattern } from "@roundwright/instructions"
 import { validateMotif } from "@roundwright/motif"
 import { gaugeFrom } from "@roundwright/stitches"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
-import { planOval } from "../src/index.ts"
+import { ovalPlan, planOval } from "../src/index.ts"
 
 /** h/w of the trade's 6 sc a round. */
 const gauge = gaugeFrom({
@@ -20,6 +21,30 @@ describe("ovals", () => {
     })
     expect(plan.verdict).toBe("flat")
     validateMotif(plan.motif)
+  })
+
+  it("are written so that every round is counted as planned, in both terms", () => {
+    for (const basic of ["sc", "hdc", "dc", "tr"] as const)
+      for (const terms of ["US", "UK"] as const) {
+        const options = { stitch: { basic }, gauge, rounds: 5, chains: 12, terms }
+        const plan = planOval(options)
+        const { rounds, problems } = readPattern(plan.text)
+        // That an oval's shape is not worked out is said; nothing else is wrong.
+        const others = problems.filter(({ code }) => code !== "worked-along-chain")
+        expect(others.filter(({ severity }) => severity === "error")).toEqual([])
+        expect(rounds.map((round) => round.counted?.stitches)).toEqual(plan.counts)
+        expect(rounds.every(({ agrees }) => agrees === true)).toBe(true)
+      }
+  })
+
+  it("are published with their length and width where mm are known", () => {
+    const own = ovalPlan({ stitch: { basic: "sc" }, gauge, rounds: 5, longerByMm: 120 })
+    expectClose(own.lengthMm! - own.widthMm!, 120, 6, "one stitch width")
+    expect(own.added.slice(1)).toEqual([6, 6, 6, 6])
+    const bare = gaugeFrom({ swatches: [] })
+    expect(
+      ovalPlan({ stitch: { basic: "sc" }, gauge: bare, rounds: 5, chains: 9 }).lengthMm,
+    ).toBeNull()
   })
 
   it("never let a fractional increase add up", () => {
