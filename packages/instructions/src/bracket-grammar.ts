@@ -28,8 +28,9 @@ export function readBracket(
   const start = opening.start
   const counts = words.attempt(() => {
     words.at += 1
-    const afterChain = steps[steps.length - 1]?.do === "chain"
-    const note = readCountsNote(words) ?? (afterChain ? readSumNote(words) : null)
+    const chain = steps[steps.length - 1]
+    const note =
+      readCountsNote(words) ?? (chain?.do === "chain" ? readSumNote(words, chain.chains) : null)
     words.accept(".")
     if (!note || !words.accept(close)) return null
     return note

@@ -1,5 +1,6 @@
 // How a starting chain counts: "counts as dc, ch 2", "does not count as a st", "3 skipped ch count as dc".
 
+import { turningChains } from "@roundwright/stitches"
 import { readKind } from "./stitch-grammar.ts"
 import type { CountsAs } from "./tree.ts"
 import { isIgnored, isKnownWord } from "./vocabulary.ts"
@@ -165,24 +166,25 @@ function readShortCount(words: Words): { countsAs: CountsAs } | null {
   })
 }
 
-/** "ch 4 (dc plus ch 1)": a stitch and chains added up, in a bracket behind a chain. */
-export function readSumNote(words: Words): { countsAs: CountsAs } | null {
+/** "ch 4 (dc plus ch 1)", "ch 4 (dc, ch 1)": a stitch and chains that add up, in a bracket behind a chain. */
+export function readSumNote(words: Words, made: number): { countsAs: CountsAs } | null {
   return words.attempt(() => {
+    words.accept("1", "one", "a")
     const kind = readKind(words)
-    if (!kind || kind.gathered || !words.accept("plus", "+")) return null
+    if (!kind || kind.gathered) return null
+    const listed = words.text() === ","
+    if (!words.accept("plus", "+", ",", "and")) return null
     words.accept("a", "first")
-    if (isWhole(words) && /^(?:ch|chs|chain|chains)$/.test(words.text(1))) {
-      const chains = words.value()
-      words.at += 2
-      words.accept("sp", "space")
-      return { countsAs: { counts: true, kind, chains } }
-    }
-    if (!words.accept("ch", "chain")) return null
-    words.accept("-")
+    const before = isWhole(words) && /^(?:ch|chs|chain|chains)$/.test(words.text(1))
+    if (!before && !words.accept("ch", "chain")) return null
+    if (!before) words.accept("-")
     if (!isWhole(words)) return null
     const chains = words.value()
-    words.at += 1
+    words.at += before ? 2 : 1
     words.accept("sp", "space")
+    // A list may be a group to work; it is a sum where it comes to the chain before it.
+    const group = /^(?:in|into|x|twice|around|to|all)$/.test(words.text(1)) || words.isNumber(1)
+    if (listed && (group || turningChains(kind.basic) + chains !== made)) return null
     return { countsAs: { counts: true, kind, chains } }
   })
 }

@@ -69,14 +69,13 @@ function takeUp(result: Step[], note: Note): boolean {
 
 /** "Ch 3 (counts as dc)" said once holds for a later start of as many chains. */
 export function rememberCounts(steps: readonly Step[], said: Map<number, CountsAs>): void {
-  const first = steps.find(
-    (step) =>
-      step.do === "chain" || step.do === "group" || step.do === "work" || step.do === "repeat",
-  )
-  if (first?.do === "group") {
-    rememberCounts(first.steps, said)
+  for (const step of steps) {
+    if (step.do === "group") rememberCounts(step.steps, said)
+    if (/^(?:work|group|repeat|pass)$/.test(step.do)) return
+    // The chain of the ring comes first and has nothing to count as.
+    if (step.do !== "chain" || !step.countsAs) continue
+    if (!step.countsAs.tog && step.countsAs.space === undefined)
+      said.set(step.chains, step.countsAs)
     return
   }
-  if (first?.do !== "chain" || !first.countsAs || first.countsAs.tog) return
-  if (first.countsAs.space === undefined) said.set(first.chains, first.countsAs)
 }

@@ -107,6 +107,9 @@ export function readEach(words: Words, start: number, between: boolean): Place |
   if (nouns.length === 0 && every === undefined && /^(?:[,;.(]?|around|round)$/.test(words.text()))
     // "2 sc in each.", "2 sc in each around": in each stitch there is.
     nouns.push({ what: "stitch" })
+  if (nouns.length === 0 && every !== undefined && /^[,;.()]?$/.test(words.text()))
+    // "2 sc in every 4th."
+    nouns.push({ what: "stitch" })
   if (nouns.length === 0) return null
   if (words.accept("of")) {
     words.accept("the", "this", "next", "each", "same")

@@ -4,6 +4,7 @@ import { grown } from "./grow-round.ts"
 import type { PatternText, RoundText } from "./layout.ts"
 import { mostRounds } from "./limits.ts"
 import type { Finding } from "./problem-list.ts"
+import { withOtherEnding } from "./repeat-ending-grammar.ts"
 import type { RoundTree, StatedTotal, Step } from "./tree.ts"
 
 export type Located = Finding & { readonly round: number | null }
@@ -116,7 +117,8 @@ export function resolved(
       continue
     }
     const worked = other.steps.filter((part) => !(part.do === "join" && part.ring))
-    const longer = step.growth ? grown(worked, step.growth) : worked
+    const grows = step.growth ? grown(worked, step.growth) : worked
+    const longer = grows && step.ending ? withOtherEnding(grows, step.ending) : grows
     if (longer === null)
       own.push({
         severity: "error",

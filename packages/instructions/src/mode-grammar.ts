@@ -8,6 +8,7 @@ import {
   isColourWords,
 } from "./handling-grammar.ts"
 import { readNoun } from "./nouns.ts"
+import { readOtherEnding } from "./repeat-ending-grammar.ts"
 import { isColour } from "./stitch-grammar.ts"
 import type { Step } from "./tree.ts"
 import type { Words } from "./words.ts"
@@ -225,6 +226,15 @@ export function readAsRound(words: Words): Step[] | null {
         words.accept("more")
         return words.accept("times", "time") ? words.accept("more") || true : null
       })
-    return [{ ...words.since(start), do: "as-round", round, to: Math.max(round, to) }]
+    const ending = words.attempt(() => readOtherEnding(words))
+    return [
+      {
+        ...words.since(start),
+        do: "as-round",
+        round,
+        to: Math.max(round, to),
+        ...(ending ? { ending } : {}),
+      },
+    ]
   })
 }

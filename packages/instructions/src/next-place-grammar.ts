@@ -108,6 +108,15 @@ export function countedNext(words: Words, start: number, between: boolean): Plac
       return { ...words.since(start), at: "next", noun: { what: "stitch" }, count: 1 }
     return null
   }
+  if (noun.what === "picot")
+    words.attempt(() => {
+      // "in picot of next point": whose it is says nothing new.
+      if (!words.accept("of", "on", "at")) return null
+      words.accept("the", "next", "each")
+      words.accept("next")
+      const owner = readNoun(words)
+      return owner?.what === "group" || owner?.what === "corner" ? true : null
+    })
   let other: Noun | null = null
   if (between && (words.text() === "and" || words.text() === "&")) {
     other = words.attempt(() => {

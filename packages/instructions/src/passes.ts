@@ -22,6 +22,16 @@ export function asPasses(given: readonly Step[]): Step[] {
       }
       continue
     }
+    if (previous && isFullPass(previous) && isEveryNth(step) && intoStitches(previous, step)) {
+      // "1 sc in each sc, 2 sc in every 4th": those are made in the same pass.
+      result[result.length - 1] = {
+        start: previous.start,
+        end: step.end,
+        do: "pass",
+        cases: [previous, step],
+      }
+      continue
+    }
     if (
       previous &&
       isFullPass(step) &&
@@ -167,6 +177,16 @@ function isEveryNth(step: Step): step is Extract<Step, { do: "work" | "group" }>
     (step.do === "work" || step.do === "group") &&
     step.place?.at === "each" &&
     step.place.every !== undefined
+  )
+}
+
+function intoStitches(...steps: readonly Step[]): boolean {
+  return steps.every(
+    (step) =>
+      step.do === "work" &&
+      step.place?.at === "each" &&
+      step.place.pick === undefined &&
+      step.place.nouns.every((noun) => noun.what === "stitch" || noun.what === "chain"),
   )
 }
 

@@ -156,6 +156,14 @@ export function placeAnchors(work: RoundWork, place: Place): Anchor[] | null {
   if (
     place.at === "next" &&
     work.index === 0 &&
+    work.main.edge.round < 0 &&
+    (place.noun.what === "ring" || place.noun.what === "space") &&
+    place.pick === undefined
+  )
+    return [{ at: "centre" }]
+  if (
+    place.at === "next" &&
+    work.index === 0 &&
     work.main.edge.size === 0 &&
     (place.noun.what === "chain" || place.noun.what === "ring" || place.noun.what === "space")
   )

@@ -67,6 +67,35 @@ export function readEnding(words: Words, run: StepRun): Ending {
   return { last: null, how: null }
 }
 
+/** "as Rnd 4, ending with 1 dc in each of last 5 dc": another ending for the repeat of that round. */
+export function readOtherEnding(words: Words): readonly Step[] | null {
+  words.accept(",", ";")
+  words.accept("but", "and")
+  if (!words.accept("ending", "end", "ends")) return null
+  words.accept("the", "with")
+  words.accept("last")
+  words.accept("rep", "repeat")
+  words.accept("with")
+  const run = readSteps(words, (w) => w.text() === ";" || w.text() === "." || isJoin(w.text()))
+  return run.steps.length > 0 ? run.steps : null
+}
+
+/** The steps of a round, its last repeat ending in another way; null where it has no repeat. */
+export function withOtherEnding(
+  steps: readonly Step[],
+  ending: readonly Step[],
+): readonly Step[] | null {
+  const at = steps.findLastIndex((step) => step.do === "repeat")
+  const repeat = steps[at]
+  if (repeat?.do !== "repeat") return null
+  const tail = replaceTail(repeat.body, ending)
+  return [
+    ...steps.slice(0, at),
+    { ...repeat, last: ending, ending: "follows", tail },
+    ...steps.slice(at + 1).filter((step) => step.do === "join" || step.do === "turn"),
+  ]
+}
+
 function isJoin(text: string): boolean {
   return text === "join" || text === "joining"
 }

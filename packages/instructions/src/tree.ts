@@ -245,6 +245,8 @@ export type Step =
       readonly round?: number
       readonly to?: number
       readonly growth?: Growth
+      /** ", ending with 1 dc in each of last 5 dc": how its last repeat ends this time. */
+      readonly ending?: readonly Step[]
     })
   | (Span & { readonly do: "note-counts"; readonly countsAs: CountsAs; readonly chains?: number })
 

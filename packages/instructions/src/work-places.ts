@@ -153,7 +153,7 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
       position,
     }
   }
-  if (place.afterSkip && lastWasSkip(work, place.count - 1))
+  if (place.afterSkip && lastUsedInARow(work, position, place.count - 1))
     return { sites: [nextSite(work, position, { ...plainNext(place), count: 1 })], position }
   if (
     place.pick !== undefined &&
@@ -214,9 +214,19 @@ function plainNext(place: Next): Next {
   return plain
 }
 
-function lastWasSkip(work: RoundWork, count: number): boolean {
+/** "skip 2, 1 sc in 3rd", "1 sc in each of 2 sc, 2 sc in the 3rd": the ones before it are those just used. */
+function lastUsedInARow(work: RoundWork, position: Position, count: number): boolean {
   const tail = work.used.slice(-count)
-  return tail.length === count && tail.every((use) => use.use === "skipped")
+  if (tail.length < count || tail.some((use) => use.edge !== position.edge)) return false
+  if (tail.some((use) => use.use !== tail[0]?.use || use.use === "slipped")) return false
+  if (tail[0]?.use === "skipped") return true
+  const { edge } = position
+  const stitchesBetween = (from: number, to: number) => {
+    for (let at = from; at < to; at++)
+      if (edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "stitch") return true
+    return false
+  }
+  return tail.every((use, i) => !stitchesBetween(use.to, tail[i + 1]?.from ?? position.at))
 }
 
 /** What is worked over on the way to an earlier round counts as used. */

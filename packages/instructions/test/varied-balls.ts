@@ -208,6 +208,14 @@ Rnd 3: ch 2, *fpdc around next fpdc, 2 dc in next dc; rep around, join. (36)
 Rnd 4: ch 2, *fpdc around next st, bpdc around next 2 sts; rep around, join. (36)`,
     counts: ["12/0/0", "24/0/0", "36/0/0", "36/0/0"],
   },
+  {
+    name: "hdc-slip textured",
+    text: `R1: 10 hdc in MR, sl st.
+R2: ch 1, 2 hdc in each st, sl st. (20)
+R3: ch 1, sl st blo in each st around. (20)
+R4: ch 1, *hdc in next st, 2 hdc in next st; rep from * around, sl st. (30)`,
+    counts: ["10/0/0", "20/0/0", "20/0/0", "30/0/0"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = []

@@ -264,6 +264,41 @@ Rnd 3: ch 2, dc in next st, *dc2tog; rep from * around, join. (12)
 Rnd 4: ch 1, *sc2tog; rep from * around. (6)`,
     counts: ["36/0/0", "24/0/0", "12/0/0", "6/0/0"],
   },
+  {
+    name: "ruffle edge circle",
+    text: `Rnd 1: 12 dc in magic ring.
+Rnd 2: 2 dc in each dc.
+Rnd 3: 3 dc in each dc.`,
+    counts: ["12/0/0", "24/0/0", "72/0/0"],
+  },
+  {
+    name: "linked dc",
+    text: `R1: ch 3, 13 linked dc in ring, join. (14)
+R2: ch 3, linked dc in same st, 2 linked dc in each st around, join. (28)`,
+    counts: ["14/0/0", "28/0/0"],
+  },
+  {
+    name: "increases in every",
+    text: `Rnd 1: ch 10, join to form a ring; 20 sc in ring. (20 sc)
+Rnd 2: 1 sc in each sc, 2 sc in every 2nd. (30 sc)
+Rnd 3: 1 sc in each of 2 sc, 2 sc in the 3rd; rep around. (40 sc)
+Rnd 4: 2 sc in every 4th sc, 1 sc in each other. (50 sc)`,
+    counts: ["20/0/0", "30/0/0", "40/0/0", "50/0/0"],
+  },
+  {
+    name: "both colours",
+    text: `Rnd 1: with red, ch 4, join to form a ring; 10 sc in ring. (10 sc)
+Rnd 2: *1 red sc and 1 white sc in next sc; rep from * around. (20 sc)
+Rnd 3: *1 red sc in next red sc, 2 white sc in next white sc; rep from * around; fasten off both. (30 sc)`,
+    counts: ["10/0/0", "20/0/0", "30/0/0"],
+  },
+  {
+    name: "three-round snowball",
+    text: `Rnd 1: ch 3, join with sl st to form ring; ch 3 (counts as dc), 11 dc in ring; join with sl st to top of ch-3.
+Rnd 2: sl st between first 2 sts; ch 3 (counts as dc), dc in same sp, *2 dc in sp between next 2 sts; rep from * around; join with sl st to top of ch-3. (24 dc)
+Rnd 3: sl st in sp between 2-dc groups; ch 3 (counts as dc), 2 dc in same sp, *3 dc in sp between next 2-dc groups; rep from * around; join with sl st to top of ch-3. (36 dc)`,
+    counts: ["12/0/0", "24/0/0", "36/0/0"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [

@@ -5,15 +5,6 @@ import type { VariedPattern } from "./help.ts"
 
 export const us: readonly VariedPattern[] = [
   {
-    name: "puff spiral coaster",
-    text: `Puff = (yo, insert hook, pull up a loop) 3 times in same st, yo, draw through all loops on hook.
-Start: magic ring
-Rnd 1: (Puff, ch 1) 8 times in ring; join with sl st to top of first puff. (8 puffs, 8 ch-1 sps)
-Rnd 2: Sl st in next ch-1 sp, ch 2, (puff, ch 1) twice in same sp and in each ch-1 sp around; join. (16 puffs)
-Rnd 3: Ch 1, *sc in top of next puff, 2 sc in next ch-1 sp; rep from * around, join to first sc. — 48 sc`,
-    counts: ["8/8/8", "16/16/16", "48/0/0"],
-  },
-  {
     name: "v-stitch",
     text: `V-st: (dc, ch 1, dc) in same st or space.
 Ch 4; join.
@@ -35,27 +26,6 @@ Rnd 3: Sl st in first ch-2 sp, ch 3, 2 dc in same sp, *(3 dc, ch 2, 3 dc) in nex
     text: `Rnd 1: Ch 4, sl st to form ring, ch 3, 2 dc in ring, (ch 3, 3 dc in ring) 3 times, ch 3, join to top of ch-3.
 Rnd 2: Sl st to next ch-3 sp, ch 3, 2 dc in same sp, ch 3, 3 dc in same sp, ch 2, *(3 dc, ch 3, 3 dc) in next ch-3 sp, ch 2*, rep from * to * 2 times, join.`,
     counts: ["12/12/4", "24/20/8"],
-  },
-  {
-    name: "cluster doily",
-    text: `Cluster (cl): (yo, insert hook in ring or sp, yo and pull up a loop, yo and draw through 2 loops) 3 times in same place, yo and draw through all 4 loops on hook.
-Beg cl: ch 2, (yo, insert hook, yo and pull up a loop, yo and draw through 2 loops) 2 times, yo and draw through all 3 loops.
-Ch 6, join with sl st to form ring.
-Rnd 1: Beg cl in ring, ch 3, (cl in ring, ch 3) 7 times, join with sl st to top of beg cl. (8 cl, 8 ch-3 sps)
-Rnd 2: Ch 1, 6 sc in each ch-3 sp around, join with sl st to first sc. (48 sc)
-Rnd 3: Ch 1, sc in same st, ch 3, sk next sc, *sc in next sc, ch 3, sk next sc; rep from * around, join with sl st to first sc. (24 ch-3 lps)
-Rnd 4: Sl st in first ch-3 lp, ch 1, sc in same lp, ch 5, *sc in next ch-3 lp, ch 5; rep from * around, join with sl st to first sc. (24 ch-5 lps)`,
-    counts: ["8/24/8", "48/0/0", "24/72/24", "24/120/24"],
-  },
-  {
-    name: "picot edging",
-    text: `Terms: US
-Picot: ch 3, sl st in 3rd ch from hook.
-1. Magic ring, 12 dc into the ring, sl st to first dc. [12]
-2. Ch 3, 1 dc in same st, 2 dc in each st to end, sl st. [24]
-3. Ch 3, 2 dc in next st, (1 dc in next st, 2 dc in next st) to end, sl st. [36]
-4. Ch 1, (sc in next 3 sts, picot) 12 times, sl st to first sc.`,
-    counts: ["12/0/0", "24/0/0", "36/0/0", "36/0/0"],
   },
   {
     name: "spaces between groups",
@@ -135,38 +105,12 @@ Round three: *One single crochet in the next stitch, two single crochet in the f
     counts: ["6/0/0", "12/0/0", "18/0/0"],
   },
   {
-    name: "shell edge",
-    text: `Rnd 1: In MR, 12 dc. (12)
-Rnd 2: 2 dc in each st. (24)
-Rnd 3: *dc in next, 2 dc in next* around. (36)
-Rnd 4: *dc in next 2, 2 dc in next* around. (48)
-Rnd 5: *sc in next st, sk next st, 5 dc in next st, sk next st; rep from * around, join w/sl st to first sc. (12 shells)`,
-    counts: ["12/0/0", "24/0/0", "36/0/0", "48/0/0", "72/0/0"],
-  },
-  {
-    name: "shells circle",
-    text: `Rnd 1: Ch 5, sl st to form ring, ch 3, 14 dc in ring, sl st in top of ch-3 (15 dc made).
-Rnd 2: Ch 3, dc in same st, 2 dc in each dc around, sl st in top of ch-3 (30 dc made).
-Rnd 3: Ch 1, sc in same st, ch 2, sk 1 dc, (sc in next dc, ch 2, sk 1 dc) 14 times, sl st in first sc (15 ch-2 sps made).
-Rnd 4: Sl st in first ch-2 sp, ch 3, 4 dc in same sp (beginning shell made), 5 dc in each rem ch-2 sp around (shells made), sl st in top of ch-3 (15 shells made).`,
-    counts: ["15/0/0", "30/0/0", "15/30/15", "75/0/0"],
-  },
-  {
     name: "ripple hex",
     text: `Rnd 1: 6 sc in MC.
 Rnd 2: [sc, ch 1, sc] in each sc. (12 sc)
 Rnd 3: Sc in next st, *(sc, ch 1, sc) in ch-1 sp, sc in next 2 sts; repeat from * around, ending with sc in last st. (24 sc)
 Rnd 4: Sc in next 2 sts, *(sc, ch 1, sc) in ch-1 sp, sc in next 4 sts; rep from * around, ending with sc in last 2 sts. (36 sc)`,
     counts: ["6/0/0", "12/6/6", "24/6/6", "36/6/6"],
-  },
-  {
-    name: "bobble",
-    text: `Bobble: yo, insert hook in st, pull up a loop, yo, pull through 2 loops; (yo, insert hook in same st, pull up a loop, yo, pull through 2 loops) 3 times; yo and pull through all 5 loops.
-Rnd 1: 9 sc in ring. Join.
-Rnd 2: Ch 1, 2 sc in each sc. Join. 18 sc.
-Rnd 3: Ch 1, *bobble in next sc, sc in next sc; rep from * around. Join. 9 bobbles, 9 sc.
-Rnd 4: Ch 1, *2 sc in next bobble, sc in next sc; rep from * around. Join. 27 sc.`,
-    counts: ["9/0/0", "18/0/0", "18/0/0", "27/0/0"],
   },
   {
     name: "catherine",
@@ -200,13 +144,6 @@ Commence with 8 chain, unite in a circle.
 Rnd 2: ch 2 (does not count), 2 dc in each dc; sl st in first dc -- 24 dc
 Rnd 3: ch 2, *dc in next 3 dc, (dc, ch 1, dc) in next dc*; rep from * to * around; sl st in first dc -- 30 dc and 6 ch-1 sps (36 sts in all)`,
     counts: ["12/0/0", "24/0/0", "30/6/6"],
-  },
-  {
-    name: "yo spelled puff",
-    text: `Puff stitch: [yarn over, insert hook in st or sp, draw up a long loop] 4 times, yarn over and draw through all 9 loops, ch 1 to close.
-Rnd 1: Ch 4, join; ch 2, (puff stitch in ring, ch 2) 6 times; join to first puff.
-Rnd 2: Sl st in first ch-2 sp, (puff stitch, ch 1, puff stitch, ch 1) in each ch-2 sp around; join to first puff.`,
-    counts: ["6/12/6", "12/12/12"],
   },
   {
     name: "doily fans",
@@ -245,15 +182,6 @@ Rnd 3: Ch 1, (sc, hdc, 3 dc, hdc, sc) in each arch around, join. (10 petals)`,
     counts: ["20/0/0", "10/50/10", "70/0/0"],
   },
   {
-    name: "shell doily",
-    text: `Center: Ch 6, join.
-Rnd 1: Ch 1, 16 sc in ring, join.
-Rnd 2: Ch 1, sc in same sc, ch 3, sk 1 sc, (sc in next sc, ch 3, sk 1 sc) 7 times, join.
-Rnd 3: Sl st in next loop, ch 3, dc in same loop, ch 2, 2 dc in same loop (shell made), * shell of 2 dc, ch 2, 2 dc in next loop; rep from * around, join to top of ch-3. (8 shells)
-Rnd 4: Sl st in next dc and in ch-2 sp, ch 3, dc, ch 2, 2 dc in same sp, ch 2, *shell in sp of next shell, ch 2; rep from * around, join.`,
-    counts: ["16/0/0", "8/24/8", "32/16/8", "32/32/16"],
-  },
-  {
     name: "fan petals attached",
     text: `Ch 8, join.
 1st rnd: * Ch 3, sc in ring; rep from * 7 more times. (8 loops)
@@ -269,13 +197,6 @@ Rnd 1: Ch 5 (counts as dc, ch 2), (dc in ring, ch 2) 7 times, join to 3rd ch of 
 Rnd 2: Sl st in ch-2 sp, ch 5, dc, ch 2, dc in same sp, ch 2, *(dc, ch 2, dc, ch 2, dc, ch 2) in next ch-2 sp; rep from * around, join to 3rd ch of ch-5.
 Rnd 3: Sl st in next sp, ch 1, sc in same sp, *ch 5, sc in next sp; rep from * around, ch 2, dc in first sc.`,
     counts: ["8/16/8", "24/48/24", "24/120/24"],
-  },
-  {
-    name: "ch-3 clusters placed",
-    text: `Rnd 1: Ch 4, 11 dc in 4th ch from hook (the 3 skipped chs count as first dc), sl st in top of beg ch. 12 dc.
-Rnd 2: Ch 5 (counts as dc and ch-2 sp), [dc in next dc, ch 2] around, sl st in 3rd ch of beg ch-5. 12 dc, 12 ch-2 sps.
-Rnd 3: Sl st in first ch-2 sp, [ch 3, 2 dc] in same sp, ch 1, [3 dc in next ch-2 sp, ch 1] around, sl st in top of beg ch-3. 36 dc, 12 ch-1 sps.`,
-    counts: ["12/0/0", "12/24/12", "36/12/12"],
   },
   {
     name: "bead doily repeated rounds",
@@ -322,6 +243,102 @@ Round 2: Chain 2, 2 half double crochet in each stitch. Slip stitch to join. (24
 Round 3: Chain 1. Single crochet in the first 2 stitches, chain 1. *Single crochet in the next 2 stitches, chain 1. Repeat from * to the end of the round. Slip stitch to join. (24 sc, 12 ch-1 spaces)`,
     counts: ["12/0/0", "24/0/0", "24/12/12"],
   },
+  {
+    name: "dahlia doily",
+    text: `Ch 7, join with sl st to form ring.
+Rnd 1: Ch 1, 16 sc in ring, join with sl st to first sc. (16 sc)
+Rnd 2: Ch 1, sc in joining st, ch 5, sk next st, *sc in next st, ch 5, sk next st; rep from * 6 times more; join with sl st to first sc. (8 ch-5 lps)
+Rnd 3: Sl st into first lp, ch 1, 9 sc in each lp around; join with sl st to first sc. (72 sc)
+Rnd 4: Ch 4 (counts as dc and ch-1 sp), sk next 2 sts, *dc in next st, ch 1, sk next 2 sts; rep from * around; join with sl st to 3rd ch of beg ch-4. (24 dc)
+Rnd 5: Ch 6 (counts as dc and ch 3), *dc in next dc, ch 3; rep from * around; join with sl st to 3rd ch of beg ch-6. (24 ch-3 sps)`,
+    counts: ["16/0/0", "8/40/8", "72/0/0", "24/24/24", "24/72/24"],
+  },
+  {
+    name: "trefoil",
+    text: `Ch 1 as centre.
+Rnd 1: (sc, ch 8) 3 times in magic ring; join.
+Rnd 2: 12 sc in each loop; join.`,
+    counts: ["3/24/3", "36/0/0"],
+  },
+  {
+    name: "last st omitted",
+    text: `Rnd 1: 12 sc in ring, join.
+Rnd 2: Ch 3, dc in same sc, ch 1, *2 dc in next sc, ch 1; rep from * around, join.
+Rnd 3: Ch 3, dc in next dc, dc in ch-1 sp, ch 1, *dc in next 2 dc, dc in ch-1 sp, ch 1; rep from * around, join.`,
+    counts: ["12/0/0", "24/12/12", "36/12/12"],
+  },
+  {
+    name: "wheel of leaves",
+    text: `Rnd 1: ch 12, join to form a ring; 24 sc in ring. (24 sc)
+Rnd 2: *1 sc in next sc, ch 3, skip 1 sc; rep from * around. (12 sc + 12 ch-3 loops; 48 sts with chains)
+Rnd 3: *1 sc, 5 dc, 1 sc in next ch-3 loop; rep from * around. (84 sts)
+Rnd 4: *1 sc in centre dc of next petal, ch 6; rep from * around. (12 sc + 12 ch-6 loops)
+Rnd 5: *1 sc in next sc, 8 sc in next ch-6 loop; rep from * around. (108 sc)
+Rnd 6: *1 dc, ch 4, skip 3 sc, 1 dc in next sc, ch 4, skip 4 sc; rep from * around. (24 dc + 24 ch-4 sps)`,
+    counts: ["24/0/0", "12/36/12", "84/0/0", "12/72/12", "108/0/0", "24/96/24"],
+  },
+  {
+    name: "rounds doubled",
+    text: `Rnd 1: 8 sc in ring. (8 sc)
+Rnd 2: 2 sc in each sc. (16 sc)
+Rnd 3: *1 dc in next sc, ch 1; rep from * around. (16 dc + 16 ch-1 sps)
+Rnd 4: 1 sc in each dc, 2 sc in each ch-1 sp. (48 sc)
+Rnd 5: 2 sc in each sc. (96 sc)`,
+    counts: ["8/0/0", "16/0/0", "16/16/16", "48/0/0", "96/0/0"],
+  },
+  {
+    name: "turned rounds of ridge",
+    text: `Rnd 1: ch 4, join to form a ring; 6 sc in ring; turn. (6 sc)
+Rnd 2: 3 sc in each sc, in the back loop; turn. (18 sc)
+Rnd 3: *1 sc in next sc, 3 sc in next sc, 1 sc in next sc; rep from * 5 more times, in back loops; turn. (30 sc)
+Rnd 4: *1 sc in each of next 2 sc, 3 sc in next sc, 1 sc in each of next 2 sc; rep from * 5 more times; turn. (42 sc)`,
+    counts: ["6/0/0", "18/0/0", "30/0/0", "42/0/0"],
+  },
+  {
+    name: "crossed trebles",
+    text: `Rnd 1: ch 8, join to form a ring; 24 sc in ring. (24 sc)
+Rnd 2: *skip 1 sc, 1 dc in next sc, 1 dc in the skipped sc, ch 2; rep from * around. (24 dc + 12 ch-2 sps; 48 sts with chains)
+Rnd 3: 2 sc in each ch-2 sp, 1 sc in each dc. (48 sc)`,
+    counts: ["24/0/0", "24/24/12", "48/0/0"],
+  },
+  {
+    name: "open lace six",
+    text: `Rnd 1: ch 6, join to form a ring; 12 sc in ring. (12 sc)
+Rnd 2: *1 sc, ch 5; rep from * around. (12 sc + 12 ch-5 loops)
+Rnd 3: *1 sc in centre of next loop, ch 7; rep from * around. (12 sc + 12 ch-7 loops; 96 sts with chains)`,
+    counts: ["12/0/0", "12/60/12", "12/84/12"],
+  },
+  {
+    name: "scallops closing",
+    text: `Rnd 1: ch 15, join to form a ring; 2 sc in each ch. (30 sc)
+Rnd 2: *1 sc in next sc, ch 4, skip next sc; rep from * around. (15 sc + 15 ch-4 loops)
+Rnd 3: 5 sc in each loop. (75 sc)
+Rnd 4: sl st in back loop of each sc. (75 sl st)`,
+    counts: ["30/0/0", "15/60/15", "75/0/0", "75/0/0"],
+  },
+  {
+    name: "doubled star",
+    text: `Rnd 1: ch 4, join with sl st to form ring; ch 1, 10 sc in ring; join with sl st to first sc. (10 sc)
+Rnd 2: ch 1, 2 sc in each sc around; join with sl st to first sc. (20 sc)
+Rnd 3: ch 1, sc in same st, ch 3, sk next sc, *sc in next sc, ch 3, sk next sc; rep from * around; join with sl st to first sc. (10 ch-3 sps)
+Rnd 4: sl st in ch-3 sp; ch 1, (2 sc, ch 2, 2 sc) in same sp, sc in next sc, *(2 sc, ch 2, 2 sc) in next ch-3 sp, sc in next sc; rep from * around; join with sl st to first sc. (50 sc, 10 ch-2 sps)`,
+    counts: ["10/0/0", "20/0/0", "10/30/10", "50/20/10"],
+  },
+  {
+    name: "dc hex with blo",
+    text: `Rnd 1: 12 dc in magic ring; join with sl st to first dc. (12 dc)
+Rnd 2: ch 2 (does not count), dc in first st, *(dc, ch 1, dc) in next st, dc in next st; rep from * 4 more times; (dc, ch 1, dc) in last st; join with sl st to first dc. (18 dc, 6 ch-1 sps)
+Rnd 3: ch 2 (does not count), dc in blo of first 2 sts, *(dc, ch 1, dc) in ch-1 sp, dc in blo of next 3 sts; rep from * 4 more times; (dc, ch 1, dc) in ch-1 sp, dc in blo of last st; join. (30 dc)
+Rnd 4: ch 2 (does not count), dc in blo of each st around, working (dc, ch 1, dc) in each ch-1 sp; join. (42 dc)`,
+    counts: ["12/0/0", "18/6/6", "30/6/6", "42/6/6"],
+  },
+  {
+    name: "coin lace",
+    text: `Rnd 1: ch 8, join with sl st to form ring; ch 3 (counts as dc), 17 dc in ring; join with sl st to top of ch-3.
+Rnd 2: ch 5 (counts as dc, ch 2), *dc in next dc, ch 2; rep from * around; join with sl st to 3rd ch of ch-5.
+Rnd 3: sl st in ch-2 sp; ch 1, *sc in next ch-2 sp, ch 2, (sc, ch 2) in next dc; rep from * around; join.`,
+    counts: ["18/0/0", "18/36/18", "36/72/36"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [
@@ -359,16 +376,6 @@ Rnd 3: 1ch, dc in same st, *3ch, miss 1 st, dc in next st; rep from * around, 3c
 Rnd 4: ss in next 3ch-loop, (3ch, 4tr) in same loop, 5tr in each loop around, ss in top of 3ch. (60 tr)
 Rnd 5: ss to middle tr of group, 1ch, dc in same st, *5ch, dc in middle tr of next group; rep from * around, 5ch, ss to first dc.`,
     counts: ["12/0/0", "24/0/0", "12/36/12", "60/0/0", "12/60/12"],
-  },
-  {
-    name: "treble clusters uk",
-    text: `UK Terms
-Cluster (CL): work 3 dtr leaving the last loop of each on the hook, yrh and draw through all 4 loops.
-Base ring: 6ch, ss in first ch.
-1st round: 4ch, work 2 dtr leaving last loop of each on hook, yrh and draw through all 3 loops (counts as first CL), 3ch, [CL in ring, 3ch] 7 times, ss in top of first CL. 8 CL.
-2nd round: 1ch, 1dc in same place, *5ch, 1dc in top of next CL; rep from * to end, omitting last dc, ss in first dc. 8 loops
-3rd round: ss into loop, 1ch, 8dc in each 5ch loop, ss in first dc. 64dc`,
-    counts: ["8/24/8", "8/40/8", "64/0/0"],
   },
   {
     name: "uk doily trebles",

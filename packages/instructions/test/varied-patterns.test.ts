@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest"
 import { readPattern } from "../src/index.ts"
 import { doubts } from "./help.ts"
 import * as balls from "./varied-balls.ts"
+import * as clusters from "./varied-clusters.ts"
 import * as discs from "./varied-discs.ts"
 import * as doilies from "./varied-doilies.ts"
 import { patterns as habits } from "./varied-habits.ts"
@@ -24,9 +25,10 @@ const sets = {
     ...squares.us,
     ...discs.us,
     ...balls.us,
+    ...clusters.us,
     ...doilies.us,
   ],
-  UK: [...ukPatterns, ...squares.uk, ...discs.uk, ...balls.uk, ...doilies.uk],
+  UK: [...ukPatterns, ...squares.uk, ...discs.uk, ...balls.uk, ...clusters.uk, ...doilies.uk],
 } as const
 
 describe.each(["US", "UK"] as const)("patterns in %s terms", (terms) => {

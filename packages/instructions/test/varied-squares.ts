@@ -180,6 +180,106 @@ Rnd 3: *(3 dc, ch 3, 3 dc) in corner sp, 3 dc between next two groups; rep from 
 Rnd 4: *(3 dc, ch 3, 3 dc) in corner sp, (3 dc between next two groups) twice; rep from * around, join.`,
     counts: ["12/12/4", "24/12/4", "36/12/4", "48/12/4"],
   },
+  {
+    name: "granny wheel",
+    text: `Rnd 1: Ch 4, sl st in first ch; ch 4 (counts as dc + ch-1), [dc, ch 1] 11 times in ring; join with sl st in third ch. (12 dc, 12 ch-1 sps)
+Rnd 2: Sl st into ch-1 sp, ch 3 (counts as dc), dc in same sp, ch 1, [2 dc in next ch-1 sp, ch 1] to end; join in top of ch-3. (24 dc)
+Rnd 3: Sl st across to ch-1 sp, ch 3, 2 dc in same sp, ch 1, [3 dc in next ch-1 sp, ch 1] to end; join in top of ch-3. (36 dc)
+Rnd 4: Ch 1, sc in each dc and in each ch-1 sp around; join. (48 sc)`,
+    counts: ["12/12/12", "24/12/12", "36/12/12", "48/0/0"],
+  },
+  {
+    name: "squaring a granny wheel",
+    text: `Rnd 1: magic ring, (dc, ch 1) 12 times, sl st in first dc.
+Rnd 2: sl st in ch-1 sp, ch 3, 2 dc in same sp, ch 1, (3 dc, ch 1) in each ch-1 sp around, sl st in top of ch-3.
+Rnd 3: sl st in next 2 dc and in ch-1 sp, ch 4 (counts as tr), 2 tr, ch 2, 3 tr in same sp, *[3 dc in next ch-1 sp] twice, (3 tr, ch 2, 3 tr) in next ch-1 sp; rep from * 2 more times, [3 dc in next ch-1 sp] twice, join.`,
+    counts: ["12/12/12", "36/12/12", "48/8/4"],
+  },
+  {
+    name: "circle in a square sc/hdc/dc/tr",
+    text: `Rnd 1: 16 dc in MR, join.
+Rnd 2: Ch 3, dc in same st, 2 dc in each dc around, join in top of ch-3.
+Rnd 3: Ch 3, 2 dc in next st, *dc in next st, 2 dc in next st; rep from * around, join in top of ch-3.
+Rnd 4: Ch 1, *sc in next 3 sts, hdc in next 2 sts, dc in next st, (tr, ch 2, tr) in next st, dc in next st, hdc in next 2 sts, sc in next 2 sts; rep from * 3 more times, join.`,
+    counts: ["16/0/0", "32/0/0", "48/0/0", "52/8/4"],
+  },
+  {
+    name: "tr corners joined granny blanket",
+    text: `Round 1 – Chain 4, slip stitch into the first chain to make a loop. Chain 3 (this counts as a treble), work 2 trebles into the loop, *chain 3, 3 trebles into the loop, repeat from * twice, chain 3, slip stitch into the top of the chain 3.
+Round 2 – Slip stitch to the first corner space. Chain 3, 2 trebles, chain 3, 3 trebles into the same space, *3 trebles, chain 3, 3 trebles into the next corner space, repeat from * twice, slip stitch into the top of the chain 3.
+Round 3 – Slip stitch to the first corner space. Chain 3, 2 trebles, chain 3, 3 trebles into the same space, 3 trebles into the next space between groups, *3 trebles, chain 3, 3 trebles into the next corner space, 3 trebles into the next space between groups, repeat from * twice, slip stitch into the top of the chain 3.`,
+    counts: ["12/12/4", "24/12/4", "36/12/4"],
+  },
+  {
+    name: "square of bars",
+    text: `Rnd 1: ch 8, join to form a ring; 16 sc in ring. (16 sc)
+Rnd 2: *1 dc in each of next 4 sc, ch 5; rep from * 3 more times. (16 dc + 4 ch-5 corners; 36 sts with chains)
+Rnd 3: *1 dc in each of next 4 dc, ch 1, (2 dc, ch 5, 1 dc) in corner; rep from * around. (28 dc + 4 ch-1 sps + 4 ch-5 corners)`,
+    counts: ["16/0/0", "16/20/4", "28/24/8"],
+  },
+  {
+    name: "growing corners",
+    text: `Rnd 1: ch 6, join to form a ring; 12 sc in ring. (12 sc)
+Rnd 2: *1 dc in each of next 3 sc, ch 3; rep from * 3 more times. (12 dc + 4 ch-3 corners)
+Rnd 3: *1 dc in each dc, (3 dc, ch 3, 3 dc) in corner; rep from * around. (36 dc + 4 ch-3 corners)
+Rnd 4: *1 dc in each dc to corner, (2 dc, ch 3, 2 dc) in corner; rep from * around, ending with 1 dc in each of last 3 dc. (52 dc)
+Rnd 5: as Rnd 4, ending with 1 dc in each of last 5 dc. (68 dc)`,
+    counts: ["12/0/0", "12/12/4", "36/12/4", "52/12/4", "68/12/4"],
+  },
+  {
+    name: "hexagon mesh",
+    text: `Rnd 1: ch 6, join to form a ring; *3 dc in ring, ch 3; rep from * 5 more times. (18 dc + 6 ch-3 corners)
+Rnd 2: *(2 dc, ch 3, 2 dc) in next ch-3 corner, ch 1; rep from * around. (24 dc + 6 ch-3 corners + 6 ch-1 sps)`,
+    counts: ["18/18/6", "24/24/12"],
+  },
+  {
+    name: "layered flower square",
+    text: `Rnd 1: ch 6, join with sl st to form ring; ch 1, 16 sc in ring; join with sl st to first sc. (16 sc)
+Rnd 2: ch 1, sc in first sc, *ch 3, sk next sc, sc in next sc; rep from * 6 more times; ch 3, sk last sc; join with sl st to first sc. (8 ch-3 lps)
+Rnd 3: *(sc, hdc, 2 dc, hdc, sc) in next ch-3 lp; rep from * around; join with sl st to first sc. (8 petals)
+Rnd 4: working behind petals, *BPsc around next sc of Rnd 2, ch 5; rep from * around; join with sl st to first BPsc. (8 ch-5 lps)
+Rnd 5: *(sc, hdc, 4 dc, hdc, sc) in next ch-5 lp; rep from * around; join with sl st to first sc. (8 petals)
+Rnd 6: sl st in next hdc and in next dc; ch 1, sc in each st around; join.`,
+    counts: ["16/0/0", "8/24/8", "48/0/0", "8/40/8", "64/0/0", "64/0/0"],
+  },
+  {
+    name: "corner from lace circle ok",
+    text: `Rnd 1: ch 5, join with sl st to form ring; ch 3 (counts as dc), 11 dc in ring; join with sl st to top of ch-3. (12 dc)
+Rnd 2: ch 3 (counts as dc), dc in same st, ch 1, *2 dc in next dc, ch 1; rep from * around; join with sl st to top of ch-3. (24 dc, 12 ch-1 sps)
+Rnd 3: sl st in next dc and in ch-1 sp; ch 3 (counts as dc), 2 dc in same sp, ch 1, *3 dc in next ch-1 sp, ch 1; rep from * around; join with sl st to top of ch-3. (36 dc)
+Rnd 4: sl st in next 2 dc and in ch-1 sp; (ch 4 (counts as tr), 2 tr, ch 2, 3 tr) in same sp, *(dc in next 3 dc, dc in next ch-1 sp) 2 times, dc in next 1 dc, sk 2 dc**, (3 tr, ch 2, 3 tr) in next ch-1 sp; rep from * around, ending last rep at **; join with sl st to top of ch-4.`,
+    counts: ["12/0/0", "24/12/12", "36/12/12", "60/8/4"],
+  },
+  {
+    name: "hexagon with popcorns",
+    text: `Rnd 1: ch 4, join with sl st to form ring; ch 3 (counts as dc), 11 dc in ring; join with sl st to top of ch-3. (12 dc)
+Rnd 2: ch 3 (counts as dc), dc in same st, *2 dc in next dc, ch 2, 2 dc in next dc; rep from * 4 more times; 2 dc in last dc, ch 2; join with sl st to top of ch-3. (24 dc, 6 ch-2 sps)
+Rnd 3: ch 3, dc in next 3 dc, (popcorn, ch 2) in ch-2 sp, *dc in next 4 dc, (popcorn, ch 2) in ch-2 sp; rep from * 4 more times; join. (24 dc, 6 popcorns)`,
+    counts: ["12/0/0", "24/12/6", "30/12/6"],
+  },
+  {
+    name: "octagon of sc",
+    text: `Rnd 1: ch 2; 8 sc in 2nd ch from hook; join with sl st to first sc. (8 sc)
+Rnd 2: ch 1, 2 sc in each sc around; join with sl st to first sc. (16 sc)
+Rnd 3: ch 1, *sc in next sc, 2 sc in next sc; rep from * around; join with sl st to first sc. (24 sc)
+Rnd 4: ch 1, *2 sc in next sc, sc in next 2 sc; rep from * around; join with sl st to first sc. (32 sc)
+Rnd 5: ch 1, *sc in next 3 sc, 2 sc in next sc; rep from * around; join with sl st to first sc. (40 sc)`,
+    counts: ["8/0/0", "16/0/0", "24/0/0", "32/0/0", "40/0/0"],
+  },
+  {
+    name: "tall cross corners",
+    text: `Rnd 1: ch 6, join with sl st to form ring; ch 5 (counts as dc, ch 2), *dc in ring, ch 2; rep from * 6 more times; join with sl st to 3rd ch of ch-5. (8 dc, 8 ch-2 sps)
+Rnd 2: sl st in ch-2 sp; ch 3 (counts as dc), 3 dc in same sp, *(3 dc, ch 2, 3 dc) in next ch-2 sp**, 4 dc in next ch-2 sp; rep from * around, ending last rep at **; join with sl st to top of ch-3. (40 dc, 4 ch-2 sps)
+Rnd 3: ch 3 (counts as dc), dc in each dc to corner sp, *(2 dc, ch 2, 2 dc) in corner ch-2 sp, dc in each dc to next corner sp; rep from * 2 more times; (2 dc, ch 2, 2 dc) in corner ch-2 sp, dc in each rem dc; join with sl st to top of ch-3. (56 dc, 4 ch-2 sps)`,
+    counts: ["8/16/8", "40/8/4", "56/8/4"],
+  },
+  {
+    name: "granny with sc rounds",
+    text: `Rnd 1: ch 4, join with sl st to form ring; ch 3 (counts as dc), 2 dc in ring, ch 3, *3 dc in ring, ch 3; rep from * 2 more times; join with sl st to top of ch-3. (12 dc, 4 ch-3 sps)
+Rnd 2: sl st to ch-3 sp; (ch 3 (counts as dc), 2 dc, ch 3, 3 dc) in same sp, ch 1, *(3 dc, ch 3, 3 dc) in next ch-3 sp, ch 1; rep from * 2 more times; join with sl st to top of ch-3.
+Rnd 3: ch 1, *sc in each dc and ch-1 sp to corner, (3 sc, ch 2, 3 sc) in corner ch-3 sp; rep from * around, sc in each rem st; join.`,
+    counts: ["12/12/4", "24/16/8", "52/8/4"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [

@@ -341,4 +341,12 @@ Rnd 2: *dc in each dc to corner, (dc, ch 2, dc) in corner; rep from * 4 more tim
 Rnd 2: 22 sc in each sc around. (12)`,
     rounds: ["6", "!?"],
   },
+  {
+    name: "corner from lace circle cut",
+    text: `Rnd 1: ch 5, join with sl st to form ring; ch 3 (counts as dc), 11 dc in ring; join with sl st to top of ch-3. (12 dc)
+Rnd 2: ch 3 (counts as dc), dc in same st, ch 1, *2 dc in next dc, ch 1; rep from * around; join with sl st to top of ch-3. (24 dc, 12 ch-1 sps)
+Rnd 3: sl st in next dc and in ch-1 sp; ch 3 (counts as dc), 2 dc in same sp, ch 1, *3 dc in next ch-1 sp, ch 1; rep from * around; join with sl st to top of ch-3. (36 dc)
+Rnd 4: sl st in next 2 dc and in ch-1 sp; (ch 4 (counts as tr), 2 tr, ch 2, 3 tr) in same sp, *sk next dc, 2 dc in next dc, 3 dc in next ch-1 sp, 3 dc in next ch-1 sp, 2 dc in next dc, (3 tr, ch 2, 3 tr) in next ch-1 sp; rep from * around...`,
+    rounds: ["12", "24+12", "36+12", "!?"],
+  },
 ]
