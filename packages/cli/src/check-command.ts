@@ -7,7 +7,7 @@ import {
   examinePattern,
 } from "@roundwright/assessment"
 import { type Adaptation, adaptGauge } from "@roundwright/shaping"
-import type { Gauge } from "@roundwright/stitches"
+import type { Gauge, Terms } from "@roundwright/stitches"
 import { readText } from "./files.ts"
 import { gaugeOfHand, type HandOptions } from "./hand.ts"
 import { printResult } from "./print-result.ts"
@@ -30,16 +30,16 @@ export function runCheck(
     around.err("roundwright check: name at least one pattern file.\n")
     return 2
   }
-  const mine = gaugeOfHand(options)
+  const compared = handIn(options, "US") !== null
   let status = 0
   files.forEach((file, index) => {
     const read = readText(around.cwd, file)
     const { result, inYourHands } =
       "text" in read
-        ? checkBoth(read.text, file, options, mine)
+        ? checkBoth(read.text, file, options)
         : { result: unreadable(file, read.fault), inYourHands: null }
     if (options.json) {
-      const whole = mine ? { ...result, inYourHands } : result
+      const whole = compared ? { ...result, inYourHands } : result
       around.out(`${JSON.stringify(whole, null, files.length > 1 ? undefined : 2)}\n`)
     } else {
       const text = "text" in read ? read.text : ""
@@ -55,12 +55,28 @@ export function runCheck(
 function checkBoth(
   text: string,
   file: string,
-  { shape, effort }: CheckRequest,
-  mine: Gauge | null,
+  options: CheckRequest,
 ): { result: CheckResult; inYourHands: Adaptation | null } {
+  const { shape, effort } = options
   const { result, reading, gauge } = examinePattern(text, { file, shape, effort })
-  const worked = mine !== null && gauge !== null && reading.motif.rounds.length > 0
-  return { result, inYourHands: worked ? adaptGauge(gauge, mine, reading.motif) : null }
+  const { terms, motif } = reading
+  const mine = handIn(options, terms)
+  const worked = mine !== null && gauge !== null && motif.rounds.length > 0
+  return { result, inYourHands: worked ? adaptGauge(gauge, mine, motif, terms) : null }
+}
+
+/** A maker's own gauge names stitches as her pattern does; a name that only the other terms have is read in those. */
+function handIn(options: HandOptions, terms: Terms): Gauge | null {
+  try {
+    return gaugeOfHand({ ...options, terms })
+  } catch (error) {
+    if (options.gauge === undefined) throw error
+    try {
+      return gaugeOfHand({ ...options, terms: terms === "US" ? "UK" : "US" })
+    } catch {
+      throw error
+    }
+  }
 }
 
 function printAdvice({ advice }: Adaptation): string {

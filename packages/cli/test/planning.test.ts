@@ -17,6 +17,10 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "roundwright-plan-"))
   writeFileSync(join(folder, "circle.txt"), circle)
   writeFileSync(join(folder, "miscounted.txt"), circle.replace("(24 dc)", "(26 dc)"))
+  writeFileSync(
+    join(folder, "us.txt"),
+    "Terms: US\n\nRnd 1: 12 dc in magic ring; join. (12 dc)\nRnd 2: 2 dc in each st around; join. (24 dc)\n",
+  )
   writeFileSync(join(folder, "chain.txt"), "Terms: US\n\nRnd 1: ch 3, join to form a ring.\n")
   writeFileSync(join(folder, "two.txt"), "Terms: US\n\nRnd 1: 2 dc in magic ring; join. (2 dc)\n")
   writeFileSync(
@@ -135,6 +139,24 @@ describe("check with a hand of one's own", () => {
     const { inYourHands } = JSON.parse(json.out)
     expect(inYourHands.advice.length).toBeGreaterThan(0)
     expect(inYourHands.sizeFactor).toBeGreaterThan(0)
+  })
+
+  it("reads the gauge in the pattern's own terms, and answers in them", async () => {
+    const gauge = ["--quick", "--gauge", "17 tr x 9 rows = 10 cm"]
+    const uk = await call("check", "uk.txt", ...gauge)
+    expect(uk.out).not.toMatch(/round of dc\b/)
+    const named = JSON.parse((await call("check", "uk.txt", ...gauge, "--json")).out)
+    expect(named.inYourHands.shifts.map(({ stitch }: { stitch: string }) => stitch)).toEqual(["tr"])
+    // The same hand for the same piece in US terms: the same answer.
+    const us = await call(
+      "check",
+      "us.txt",
+      "--quick",
+      "--gauge",
+      "17 dc x 9 rows = 10 cm",
+      "--json",
+    )
+    expect(JSON.parse(us.out).inYourHands.fullnessHere).toBe(named.inYourHands.fullnessHere)
   })
 
   it("leaves the result as it is without one, and refuses what is none", async () => {

@@ -14,6 +14,7 @@ import {
   nearestHook,
   type StitchKind,
   sizeOf,
+  type Terms,
 } from "@roundwright/stitches"
 
 export interface StitchShift {
@@ -52,7 +53,13 @@ const sameSize = 0.03
 /** A hook changes size by the root of its thickness; beyond this another yarn is the answer, not another hook. */
 const hookCanMend = 0.2
 
-export function adaptGauge(patternGauge: Gauge, myGauge: Gauge, motif: Motif): Adaptation {
+/** @param terms in which stitches are named in what is said; US when absent */
+export function adaptGauge(
+  patternGauge: Gauge,
+  myGauge: Gauge,
+  motif: Motif,
+  terms: Terms = "US",
+): Adaptation {
   const there = keepLedger(motif, patternGauge)
   const here = keepLedger(motif, myGauge)
   const known = patternGauge.absolute && myGauge.absolute
@@ -68,7 +75,7 @@ export function adaptGauge(patternGauge: Gauge, myGauge: Gauge, motif: Motif): A
   const roundsMore = known ? Math.round((acrossThereMm! - acrossHereMm!) / 2 / own.heightMm) : null
   const hookMm = sizeFactor === null ? null : hookFor(myGauge, sizeFactor)
   const adaptation = {
-    shifts: shiftsOf(motif, patternGauge, myGauge),
+    shifts: shiftsOf(motif, patternGauge, myGauge, terms),
     verdictThere: there.verdict,
     verdictHere: here.verdict,
     acrossThereMm,
@@ -81,7 +88,7 @@ export function adaptGauge(patternGauge: Gauge, myGauge: Gauge, motif: Motif): A
     roundsMore,
     hookMm,
   }
-  return { ...adaptation, advice: adviceOn(adaptation, there, here, main) }
+  return { ...adaptation, advice: adviceOn(adaptation, there, here, kindName(main, terms)) }
 }
 
 /** Side to side, or side to corner where the corners are odd in number. */
@@ -94,7 +101,7 @@ function mainKind(motif: Motif): StitchKind {
   return byKind.reduce((best, entry) => (entry.count > best.count ? entry : best), byKind[0]!).kind
 }
 
-function shiftsOf(motif: Motif, there: Gauge, here: Gauge): StitchShift[] {
+function shiftsOf(motif: Motif, there: Gauge, here: Gauge, terms: Terms): StitchShift[] {
   const seen = new Map<string, StitchShift>()
   for (const round of motif.rounds)
     for (const { kind } of countRound(round).byKind) {
@@ -102,7 +109,12 @@ function shiftsOf(motif: Motif, there: Gauge, here: Gauge): StitchShift[] {
       const [a, b] = [there, here].map((gauge) => sizeOf(kind, gauge, { turned: round.turned }))
       const width = b!.widthMm / a!.widthMm
       const height = b!.heightMm / a!.heightMm
-      seen.set(kindKey(kind), { stitch: kindName(kind), width, height, ratio: height / width })
+      seen.set(kindKey(kind), {
+        stitch: kindName(kind, terms),
+        width,
+        height,
+        ratio: height / width,
+      })
     }
   return [...seen.values()]
 }
@@ -119,7 +131,7 @@ function adviceOn(
   found: Omit<Adaptation, "advice">,
   there: Ledger,
   here: Ledger,
-  main: StitchKind,
+  main: string,
 ): string[] {
   const advice: string[] = []
   const percent = (share: number) => `${Math.round(100 * Math.abs(share))} %`
@@ -131,7 +143,7 @@ function adviceOn(
       const rounds =
         found.roundsMore === 0 || found.roundsMore === null
           ? ""
-          : `; ${Math.abs(found.roundsMore)} ${found.roundsMore > 0 ? "more" : "fewer"} round${Math.abs(found.roundsMore) === 1 ? "" : "s"} of ${kindName(main)} would bring it to the pattern's size`
+          : `; ${Math.abs(found.roundsMore)} ${found.roundsMore > 0 ? "more" : "fewer"} round${Math.abs(found.roundsMore) === 1 ? "" : "s"} of ${main} would bring it to the pattern's size`
       advice.push(`It comes out ${percent(off)} ${way}${rounds}.`)
       if (found.hookMm !== null)
         advice.push(`A hook of about ${found.hookMm} mm would bring the same rounds to size.`)
