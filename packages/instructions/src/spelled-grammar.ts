@@ -137,6 +137,10 @@ export function readHeldBack(words: Words): Step[] | null {
   })
 }
 
+/** What may be said of the loops on the hook. */
+const aboutLoops =
+  /^(?:all|the|your|both|of|each|every|st|sts|stitch|stitches|on|onto|hook|loop|loops|lp|lps|remaining|rem|left|at|once|together|for|same|to|time)$/
+
 /** Words between "leaving" and "on hook", at most. */
 const longestHolding = 12
 
@@ -150,8 +154,9 @@ function acceptHoldingBack(words: Words): boolean {
       words.accept("the")
       if (!words.accept("last") || !words.accept("loop", "lp", "loops")) return null
       for (let i = 0; i < longestHolding && !/^[,;.(]?$/.test(words.text()); i++) {
-        words.at += 1
-        if (words.tokens[words.at - 1]?.text === "hook") break
+        if (words.accept("hook")) break
+        if (!aboutLoops.test(words.text()) && !readKind(words)) return null
+        else if (aboutLoops.test(words.text())) words.at += 1
       }
       return true
     }) !== null
@@ -171,7 +176,7 @@ function acceptDrawThroughAll(words: Words): boolean {
   words.accept("yarn", "loop", "it", "thread")
   if (!words.accept("through", "thru")) return false
   for (let i = 0; i < 8; i++) {
-    if (/^(?:[,;.()*[\]]|ch)?$/.test(words.text())) break
+    if (!aboutLoops.test(words.text()) && !words.isNumber()) break
     words.at += 1
   }
   return true
