@@ -4,13 +4,13 @@
 export const longestText = 2_000_000
 
 /** Most elements made in one round: a blanket border has a few thousand. */
-export const mostElementsPerRound = 20_000
+export const mostElementsPerRound = 10_000
 
 /** Most single chains in one run or ring: foundation chains of blankets stay under 500. */
 export const mostChains = 5_000
 
 /** Most steps worked in one reading of a round, repeats written out; bounds repeats that make nothing. */
-export const mostStepsPerRound = 60_000
+export const mostStepsPerRound = 30_000
 
 /** Most steps worked in a whole text, over all rounds and all readings tried. */
 export const mostStepsPerText = 3_000_000
@@ -31,7 +31,7 @@ export const mostReadingsTried = 10
 export const mostProblems = 500
 
 /** Most single chains on the edge of one round, over all its runs. */
-export const mostChainsPerRound = 60_000
+export const mostChainsPerRound = 30_000
 
 /** A reading of a round with more steps than this is large: few others of it are tried. */
 export const largeReading = 4_000
