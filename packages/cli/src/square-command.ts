@@ -56,6 +56,7 @@ export function runSquare(request: SquareRequest, around: Surroundings): number 
   const found = squareCircle(reading.motif, gauge, {
     ...wishes(request, reading.terms),
     terms,
+    judgeAllInSpace: true,
   })
   const proposals = found.map((proposal) => publishProposal(proposal, text, gauge, terms))
   const problems = result.problems.filter(({ severity }) => severity === "warning")

@@ -10,15 +10,27 @@ import { distanceFromTarget } from "./target.ts"
 /** Proposals laid out in space at most before the order is taken as it is. */
 const mostSettled = 3
 
+/** Nodes laid out beyond the first proposal, where all are asked for: a second or so. */
+const mostNodes = 2_000
+
 /**
- * The same proposals, the first with the verdict of its shape in space. One that lies worse there than pressed flat gives
- * way to the next that does not.
+ * The same proposals, the first with the verdict of its shape in space, or all as far as that is quick. One that lies
+ * worse there than pressed flat gives way to the next that does not.
  */
-export function settleInSpace(proposals: readonly Proposal[], gauge: Gauge): Proposal[] {
+export function settleInSpace(
+  proposals: readonly Proposal[],
+  gauge: Gauge,
+  all: boolean,
+): Proposal[] {
   const settledOnes = [...proposals]
-  for (let i = 0; i < Math.min(mostSettled, proposals.length); i++) {
-    settledOnes[i] = settled(proposals[i]!, gauge)
-    if (distanceFromTarget(settledOnes[i]!) <= distanceFromTarget(proposals[i]!)) break
+  const most = all ? proposals.length : Math.min(mostSettled, proposals.length)
+  let nodes = 0
+  for (let i = 0; i < most; i++) {
+    const before = proposals[i]!
+    nodes += i === 0 ? 0 : before.shape.net.nodes.length
+    if (nodes > mostNodes) break
+    settledOnes[i] = settled(before, gauge)
+    if (!all && distanceFromTarget(settledOnes[i]!) <= distanceFromTarget(before)) break
   }
   return settledOnes
     .map((proposal, place) => ({ proposal, place, distance: distanceFromTarget(proposal) }))

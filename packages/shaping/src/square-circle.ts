@@ -62,6 +62,7 @@ export function squareCircle(
   return settleInSpace(
     best.map(({ proposal }) => proposal),
     gauge,
+    options.judgeAllInSpace ?? false,
   )
 }
 

@@ -20,6 +20,8 @@ export interface SquareOptions {
   readonly lastStraightRound?: StitchKind
   /** How many proposals to give; 5 when absent. */
   readonly proposals?: number
+  /** Lay every proposal out in space for its verdict, not the first alone; false when absent. */
+  readonly judgeAllInSpace?: boolean
   /** Terms in which stitches are told of in words; US when absent. */
   readonly terms?: Terms
 }

@@ -97,6 +97,9 @@ describe("a circle squared", () => {
       const [first] = squareCircle(disc, gauge, { corners, rounds: 2 })
       expect(first!.verdict).toBe(layOut(first!.motif, gauge).verdict)
     }
+    const options = { corners: 6, rounds: 1, judgeAllInSpace: true }
+    for (const { motif, verdict } of squareCircle(discEndingAt(dc, 20, gauge), gauge, options))
+      expect(verdict).toBe(layOut(motif, gauge).verdict)
   })
 
   it("does not crowd a plain round into places nobody could work it into", () => {
