@@ -215,7 +215,9 @@ function readBracketTimes(words: Words): Times | null {
 }
 
 /** After "* 6": the end, a total, or a join; a stitch would make the asterisk open a repeat. */
-function endsTimes(words: Words): boolean {
+export function endsTimes(words: Words): boolean {
+  // "(sc, inc) * 6 -> 18"
+  if (words.text(2) === "-" && words.text(3) === ">") return true
   return /^$|^[.,;=([]$|^(?:join|sl|slst|ss)$/.test(words.text(2))
 }
 

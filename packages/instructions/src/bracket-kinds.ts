@@ -126,6 +126,9 @@ export function readAside(words: Words, close: string): true | null {
   // "(picot made)", "(5-dc shell made)" tells what has just been done.
   if (/^(?:made|formed|completed|complete)$/.test(inner[inner.length - 1] ?? "")) return true
   if (tellsFirst(inner)) return true
+  // "(not the ch 2!)"
+  if (inner[0] === "not" && !inner.some((text) => /^(?:count|counts|counted)$/.test(text)))
+    return true
   const numbers = inner.filter((text) => /^\d+$/.test(text)).length
   const first = inner[0] ?? ""
   if (

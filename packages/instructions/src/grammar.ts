@@ -39,6 +39,21 @@ export interface StepRun {
 export function readRound(given: Words): RoundTree {
   const words = withoutOtherSizes(given)
   const run = readSteps(words, () => false)
+  while (!words.done()) {
+    // A bracket closes that was never opened: the rest is read all the same.
+    words.report({
+      severity: "warning",
+      code: "bracket-not-opened",
+      start: words.start(),
+      end: words.start() + 1,
+      message: `A "${words.text()}" closes a bracket that was not opened.`,
+      hint: "Put the opening bracket where it begins, or take this one out.",
+    })
+    words.at += 1
+    const rest = readSteps(words, () => false)
+    run.steps.push(...rest.steps)
+    run.totals.push(...rest.totals)
+  }
   if (words !== given) given.findings.splice(0, given.findings.length, ...words.findings)
   return { steps: intoSameSpace(ledByGroup(run.steps)), totals: run.totals }
 }

@@ -21,7 +21,7 @@ export function readJoin(words: Words, steps: readonly Step[]): Step[] | null {
       const word = words.text()
       if (
         isColour(word) ||
-        /^(yarn|color|colour|thread|mc|cc|rnd|round|it|last|leaf|petal|together|evenly|neatly|and|a|b|c|d)$/.test(
+        /^(yarn|color|colour|thread|mc|cc|rnd|round|it|last|leaf|petal|together|evenly|neatly|your|the|second|third|fourth|and|a|b|c|d)$/.test(
           word,
         )
       ) {

@@ -4,6 +4,7 @@
 import { takeFirstRound } from "./first-round.ts"
 import { matchBareNumber, matchLabel, type RoundLabel } from "./labels.ts"
 import { endOfLine, type SourceText } from "./source-text.ts"
+import { isTalkLine } from "./talk.ts"
 import type { Span } from "./tree.ts"
 
 export interface Heading extends Span {
@@ -29,7 +30,7 @@ export interface PatternText {
 }
 
 const headingPattern =
-  /^\s*(title|pattern|name|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|gauge|tension|skew|terms?|terminology|abbreviations?|notes?|pattern notes?|special stitch(?:es)?|stitch(?:es)? used|sizes?|finished size|measurements?|level|skill(?: level)?|difficulty|design(?:ed|er)?(?: by)?|by|source|colou?rs?|instructions|pattern|motif|square|granny|hexagon|circle|(?:(?:base|foundation|centre|center|starting|beginning)\s+)?(?:ring|chain|loop)|base|foundation|centre|center|(?:to\s+)?(?:start|begin)|assembly|finishing|edging|border)\s*:/i
+  /^\s*(title|pattern|name|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|gauge|tension|skew|terms?|terminology|abbreviations?|notes?|pattern notes?|special stitch(?:es)?|stitch(?:es)? used|sizes?|finished size|measurements?|level|skill(?: level)?|difficulty|design(?:ed|er)?(?: by)?|by|source|colou?rs?|instructions|pattern|motif|square|granny|hexagon|circle|(?:(?:base|foundation|centre|center|starting|beginning)\s+)?(?:ring|chain|loop)|base|foundation|centre|center|(?:to\s+)?(?:start|begin)|assembly|finishing|edging|border|tips?|hints?|helpful hints?|important|designer'?s? notes?|(?:photos?|pics?|pictures?|images?|fig(?:ure)?|videos?|links?)\s*\d*)\s*:/i
 
 /** Headings that take the whole line, whatever rounds it speaks of. */
 const wholeLine =
@@ -102,6 +103,7 @@ function layOutWith(source: SourceText, clean: string, bare: boolean): PatternTe
         if (ringHeadings.test(name)) prose.push({ line, start: valueStart, end: before })
         open = null
       } else if (open && (!blankSince || clean.slice(open.bodyStart, open.end).trim() === "")) {
+        if (first === undefined && isTalkLine(text, clean.slice(open.bodyStart, open.end))) continue
         open.end = before
       } else {
         prose.push({ line, start, end: before })
@@ -220,6 +222,8 @@ function blankMarkdown(source: SourceText): string {
       .replace(/^[ \t]*-{3,}[ \t]*$/gm, blank)
       .replace(/<\/?[a-z][^>\n]{0,80}>/gi, blank)
   }
+  // "a) make a ring", "b) ch 3": steps of one round on lines of their own.
+  text = text.replace(/^[ \t]*\(?[a-h]\)[ \t]+/gm, blank)
   if (text.includes("*"))
     text = text
       .replace(

@@ -105,10 +105,14 @@ function plainEntity(found: string, name: string): string {
 
 const toReplace = new RegExp(`[${Object.keys(plainForms).join("")}]`, "g")
 
+/** Little pictures and what joins them say nothing of the work. */
+const pictures = /\p{Extended_Pictographic}|\ufe0f|\u200d/gu
+
 export function readSource(original: string): SourceText {
   const plain = original
     .replace(/&(#\d{1,5}|#x[\da-f]{1,4}|[a-z]{2,6}\d{0,2});/gi, plainEntity)
     .replace(toReplace, (found) => plainForms[found] ?? found)
+    .replace(pictures, (found) => " ".repeat(found.length))
     .replace(/(?<=[a-z])\(s\)/g, "   ")
   const lineStarts = [0]
   for (let i = 0; i < plain.length; i++) {

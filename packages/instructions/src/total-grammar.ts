@@ -55,6 +55,11 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
     while (
       words.accept(
         "you",
+        "that",
+        "this",
+        "which",
+        "makes",
+        "gives",
         "should",
         "have",
         "will",

@@ -193,6 +193,14 @@ function ourCount(
       const only = items.filter((other) => other.unit === "kind").length === 1
       if (only && counts.stitches === stated && mostlyOf(round.elements, item.kind!))
         return { agrees: true, count: stated }
+      if (
+        only &&
+        item.kind!.gathered &&
+        /cluster/.test(item.word) &&
+        gatheredCount(round.elements) === 0
+      )
+        // "4 clusters of 3 dc": groups, where nothing is gathered.
+        return groupCount(round, mainRepeats, stated)
       if (only && item.kind!.gathered)
         return {
           agrees: gatheredCount(round.elements) === stated,

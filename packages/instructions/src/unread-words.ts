@@ -2,6 +2,7 @@
 
 import { atPlace } from "./place-grammar.ts"
 import type { Finding } from "./problem-list.ts"
+import { acceptTalk } from "./talk.ts"
 import type { Token } from "./tokens.ts"
 import { isIgnored, isKnownWord, nearestWord } from "./vocabulary.ts"
 import { stitchNamed, type Words } from "./words.ts"
@@ -103,6 +104,7 @@ function ownsStitch(words: Words): boolean {
 export function passWord(words: Words): void {
   const token = words.peek()
   if (!token) return
+  if (token.type === "word" && acceptTalk(words)) return
   if (leadsToUnknown(words)) {
     while (
       /^(in|into|on|onto|over|around|round|between|through|the|next|each|every|same|first|last|a|an|of|at|to|under)$/.test(
@@ -126,7 +128,7 @@ export function passWord(words: Words): void {
   }
   words.at += 1
   if (token.type === "word" && isIgnored(token.text)) return
-  if (token.type === "mark" && /^["'.,;:!-]$/.test(token.text)) return
+  if (token.type === "mark" && /^(?:["'.,;:!?-]|[\u2190-\u21ff])$/.test(token.text)) return
   const near = token.type === "word" ? nearestWord(token.text) : null
   const said =
     token.type === "number" || token.type === "ordinal"

@@ -1,7 +1,7 @@
 // Stitches: "3 dc in next st", "dc in next 3 sts", "2 sc in each st around", "dc3tog over next 3 dc",
 // "36 sc evenly, increasing 6", "1 dark sc and 1 light sc in next sc".
 
-import { readBracket } from "./bracket-grammar.ts"
+import { endsTimes, readBracket } from "./bracket-grammar.ts"
 import { readEven, readGrowth, readWholeRound } from "./even-grammar.ts"
 import { readPlace, readTarget } from "./place-grammar.ts"
 import { readLocal } from "./shell-grammar.ts"
@@ -242,7 +242,7 @@ export function readCounted(words: Words): { count: number; stitch: StitchName }
       words.at += 1
       counted = true
       words.accept("x", "more")
-    } else words.accept("a", "an", "one")
+    } else words.accept("a", "an", "one", "another")
     words.accept("work")
     const stitch = readStitch(words)
     if (
@@ -270,6 +270,13 @@ export function readCounted(words: Words): { count: number; stitch: StitchName }
 
 /** "inc x 6", "dec 4 times": how many of them. */
 function readStitchTimes(words: Words): number | null {
+  if (words.text() === "*" && words.stars === 0 && words.isNumber(1) && endsTimes(words)) {
+    // "inc*6"
+    const count = words.value(1)
+    words.at += 2
+    words.accept("times")
+    return count
+  }
   const crossed = words.accept("x")
   if (!words.isNumber()) return null
   const count = words.value()

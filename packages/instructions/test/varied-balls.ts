@@ -216,6 +216,38 @@ R3: ch 1, sl st blo in each st around. (20)
 R4: ch 1, *hdc in next st, 2 hdc in next st; rep from * around, sl st. (30)`,
     counts: ["10/0/0", "20/0/0", "20/0/0", "30/0/0"],
   },
+  {
+    name: "bold and colon inside",
+    text: `**Round 1** (white): 6 sc in MR. [**6**]
+**Round 2** (white): inc around. [**12**]
+**Round 3** (blue): (sc, inc) around. [**18**]`,
+    counts: ["6/0/0", "12/0/0", "18/0/0"],
+  },
+  {
+    name: "R with dash & count arrow",
+    text: `R1 - mr 6 sc -> 6
+R2 - inc*6 -> 12
+R3 - (sc, inc)*6 -> 18`,
+    counts: ["6/0/0", "12/0/0", "18/0/0"],
+  },
+  {
+    name: "hat chatty",
+    text: `Start with a magic ring (or ch 2 and work into the 2nd ch from hook if you prefer).
+Rnd 1: ch 2, 10 hdc in ring, sl st to the first hdc (not the ch 2!). (10)
+Rnd 2: ch 2, 2 hdc in each hdc around, sl st to first hdc. (20)
+Rnd 3: ch 2, *hdc in next hdc, 2 hdc in next hdc* around, sl st to first hdc. (30)
+Rnd 4: ch 2, *hdc in next 2 hdc, 2 hdc in next hdc* around, sl st to first hdc. (40)
+Try it on: the crown should be about 6" across. 
+Rnd 5: ch 2, hdc in each hdc around, sl st to first hdc. (40)`,
+    counts: ["10/2/1", "20/0/0", "30/0/0", "40/0/0", "40/0/0"],
+  },
+  {
+    name: "finishing text",
+    text: `Rnd 1: 6 sc in MR
+Rnd 2: inc x 6
+Finishing: Fasten off and sew 2 sc pieces together with 12 stitches. Block to 10 cm.`,
+    counts: ["6/0/0", "12/0/0"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = []

@@ -299,6 +299,62 @@ Rnd 2: sl st between first 2 sts; ch 3 (counts as dc), dc in same sp, *2 dc in s
 Rnd 3: sl st in sp between 2-dc groups; ch 3 (counts as dc), 2 dc in same sp, *3 dc in sp between next 2-dc groups; rep from * around; join with sl st to top of ch-3. (36 dc)`,
     counts: ["12/0/0", "24/0/0", "36/0/0"],
   },
+  {
+    name: "chatty blog",
+    text: `Hello lovelies! 🌸 Today I'm sharing my favourite coaster. Find me at www.example.com/blog.
+You will need: cotton yarn, a 4mm hook, scissors and a darning needle.
+I'm using US crochet terms.
+
+Round 1: Make a magic ring, ch 3 (this counts as your first dc), then work 11 dc into the ring. Pull the ring tight and join with a slip stitch to the top of the ch 3. (12 dc) 💕
+[photo 1]
+Round 2: Ch 3 (counts as dc), work another dc into the same stitch. Now work 2 dc into every stitch all the way around. Join with a slip stitch to the top of the ch 3. You should now have 24 dc.
+Photo 2: two rounds done!
+Round 3: Ch 3, 2 dc in the next stitch, *1 dc in the next stitch, 2 dc in the next stitch, repeat from * all the way around. Join with a sl st. (36 dc). Fasten off and weave in your ends. Ta-da!`,
+    counts: ["12/0/0", "24/0/0", "36/0/0"],
+  },
+  {
+    name: "tips between",
+    text: `Rnd 1: 6 sc in magic ring (6)
+Tip: use a stitch marker in the first stitch!
+Rnd 2: 2 sc in each st around (12)
+
+Note: if your circle curls, try a bigger hook.
+Rnd 3: *1 sc in next st, 2 sc in next st* repeat 6 times (18)
+Rnd 4: *1 sc in next 2 sts, 2 sc in next st* repeat 6 times (24)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
+  },
+  {
+    name: "links",
+    text: `Rnd 1: 12 dc in magic circle (see my tutorial here: https://example.com/magic-circle). Join with sl st to first dc.
+Rnd 2: Ch 2 (does not count as a st), 2 dc in each st around. Join with sl st to first dc. (24)`,
+    counts: ["12/0/0", "24/0/0"],
+  },
+  {
+    name: "uk with us conversion note",
+    text: `This pattern uses UK terms (US terms in brackets).
+Round 1: 3ch, 11tr [dc] into ring, ss into top of 3ch. (12 tr)
+Round 2: 3ch, 1tr in same st, 2tr in each st around, ss into top of 3ch. (24 tr)
+Round 3: 3ch, 2tr in next st, (1tr in next st, 2tr in next st) around, ss into top of 3ch. (36 tr)`,
+    counts: ["12/0/0", "24/0/0", "36/0/0"],
+  },
+  {
+    name: "numbered sublines",
+    text: `Rnd 1:
+a) Make a magic ring
+b) ch 3, 11 dc in ring
+c) join with sl st to top of ch 3 (12)
+Rnd 2:
+ch 3, dc in same st,
+2 dc in each st around,
+join with sl st to top of ch 3 (24)`,
+    counts: ["12/0/0", "24/0/0"],
+  },
+  {
+    name: "bullets",
+    text: `• Round 1: ch 4, sl st to form ring; ch 3, 11 dc in ring; join. 12 dc
+• Round 2: ch 3, dc in same st, 2 dc in each st around; join. 24 dc`,
+    counts: ["12/0/0", "24/0/0"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [

@@ -339,6 +339,14 @@ Rnd 2: ch 5 (counts as dc, ch 2), *dc in next dc, ch 2; rep from * around; join 
 Rnd 3: sl st in ch-2 sp; ch 1, *sc in next ch-2 sp, ch 2, (sc, ch 2) in next dc; rep from * around; join.`,
     counts: ["18/0/0", "18/36/18", "36/72/36"],
   },
+  {
+    name: "colour names",
+    text: `Colour A = sage, Colour B = cream, Colour C = rust
+Rnd 1 - Sage: 8 sc into magic ring with ch 1 between each, sl st to join. 
+Rnd 2 - Cream: join in any ch-1 sp, ch 1, (sc, ch 1, sc, ch 1) in each ch-1 sp around, sl st to first sc. (16 sc, 16 ch-1 sps)
+Rnd 3 - Rust: join in any ch-1 sp, ch 1, (2 sc, ch 1) in each ch-1 sp around, sl st to first sc. (32 sc, 16 ch-1 sps)`,
+    counts: ["8/8/8", "16/16/16", "32/16/16"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [

@@ -318,4 +318,12 @@ Round 2: 1ch, *dc in each dc to corner, (1dc, 2ch, 1dc) into 2ch-sp; repeat from
 Round 3: as round 2.`,
     counts: ["12/8/4", "20/8/4", "28/8/4"],
   },
+  {
+    name: "uk chatty granny",
+    text: `UK terminology
+To begin: 4ch and join with a slip stitch to make a ring.
+Round 1: 3ch (this counts as your first treble), 2 more trebles into the ring, 3ch, then (3 trebles, 3ch) three times. Slip stitch into the third of the first 3ch. That makes 4 clusters of 3 trebles.
+Round 2: Join your second colour in any corner space. 3ch, 2tr, 3ch, 3tr all into the same corner. *1ch, then 3tr, 3ch, 3tr into the next corner; repeat from * twice more, 1ch, slip stitch to join.`,
+    counts: ["12/12/4", "24/16/8"],
+  },
 ]
