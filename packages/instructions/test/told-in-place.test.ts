@@ -1,0 +1,117 @@
+// What is not of the work, or only counted, is told under its own name and at its own words.
+
+import { describe, expect, it } from "vitest"
+import { readPattern } from "../src/index.ts"
+import { pointedAt } from "./help.ts"
+
+function told(text: string, code: string) {
+  const problem = readPattern(text).problems.find((one) => one.code === code)
+  return problem ? { severity: problem.severity, words: pointedAt(text, problem) } : null
+}
+
+describe("told at its own words", () => {
+  it.each([
+    [
+      "a repeat whose beginning is not marked",
+      "Rnd 1: 6 sc in magic ring. (6)\nRnd 2: sc in next st, 2 sc in next st; rep from * around. (9)",
+      "repeat-start-missing",
+      "warning",
+      "rep from * around",
+    ],
+    [
+      "a bracket that was not opened",
+      "Rnd 1: 6 sc in magic ring. (6)\nRnd 2: 2 sc in each st) around. (12)",
+      "bracket-not-opened",
+      "warning",
+      ")",
+    ],
+    [
+      "a second piece",
+      "Rnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each st.\n\nRnd 1: 8 sc in magic ring.",
+      "second-piece",
+      "warning",
+      "Rnd 1:",
+    ],
+    [
+      "an oval",
+      "Rnd 1: ch 6; sc in 2nd ch from hook and in next 3 ch, 3 sc in last ch; working along opposite side of ch, sc in next 3 ch, 2 sc in last ch. (12)",
+      "worked-along-chain",
+      "error",
+      "Rnd 1:",
+    ],
+    [
+      "a strip",
+      "Row 1: ch 9; sc in 2nd ch from hook and in each ch across. (8)",
+      "worked-along-chain",
+      "error",
+      "Row 1:",
+    ],
+    [
+      "a sentence of talk",
+      "Rnd 1: 6 sc in magic ring. (6) Hooray, marvellous progress!\nRnd 2: 2 sc in each st. (12)",
+      "not-of-the-work",
+      "note",
+      "Hooray, marvellous progress",
+    ],
+    [
+      "a round that begins in a space nothing led to",
+      "Rnd 1: ch 4 (counts as dc, ch 1), (dc, ch 1) 7 times in magic ring; join with sl st to 3rd ch of ch-4.\nRnd 2: ch 3, 2 dc in same sp, 3 dc in each sp around; join. (24 dc)",
+      "begins-in-space",
+      "note",
+      "in same sp",
+    ],
+    [
+      "a round without a number",
+      "Rnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each st; then one hdc round. (12)",
+      "round-without-label",
+      "warning",
+      "one hdc round",
+    ],
+    [
+      "a round cut short",
+      "Rnd 1: 12 dc in magic ring; join.\nRnd 2: standing dc in any st,",
+      "stitches-left-over",
+      "warning",
+      "Rnd 2:",
+    ],
+  ] as const)("%s", (_, text, code, severity, words) => {
+    expect(told(text, code)).toEqual({ severity, words })
+  })
+
+  it("tells growth that the round does not have, with the count it would come to", () => {
+    const text = "Rnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each st. (+7)"
+    const problem = readPattern(text).problems.find((one) => one.code === "stated-total-differs")
+    expect(problem?.message).toContain("13")
+    expect(problem?.message).toContain("12")
+  })
+})
+
+describe("the motif", () => {
+  it("is the first of several pieces", () => {
+    const { motif, rounds } = readPattern(
+      "Rnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each st.\n\nRnd 1: ch 5, join to form a ring; 8 sc in ring.",
+    )
+    expect(motif.rounds).toHaveLength(2)
+    expect(motif.centre).toEqual({ kind: "adjustable-ring" })
+    expect(rounds.map(({ counted }) => counted?.stitches)).toEqual([6, 12, 8])
+  })
+
+  it("ends before a round worked along a chain, which is counted with those after it", () => {
+    const { motif, rounds } = readPattern(
+      "Ch 8.\nRnd 1: sc in 2nd ch from hook and in next 5 ch, 3 sc in last ch; on the other side of the chain, sc in next 5 ch, 2 sc in last ch.\nRnd 2: sc in each st around.",
+    )
+    expect(motif.rounds).toHaveLength(0)
+    expect(rounds.map(({ counted }) => counted?.stitches)).toEqual([16, 16])
+  })
+})
+
+describe("a page saved as it was", () => {
+  it("is read through its marks and names of characters, places kept", () => {
+    const text =
+      "<li><b>Rnd&nbsp;1:</b> 6&nbsp;sc in magic ring&nbsp;&mdash;&nbsp;6&nbsp;sc.</li>\n<li><b>Rnd&nbsp;2:</b> 2&nbsp;sc in each wobble.</li>"
+    const { rounds, problems } = readPattern(text)
+    expect(rounds[0]?.counted?.stitches).toBe(6)
+    const unread = problems.find((one) => one.code === "unknown-word")
+    expect(unread && pointedAt(text, unread)).toContain("wobble")
+  })
+})
