@@ -272,9 +272,19 @@ describe("squaring", () => {
         expect(await area(page, 1).inputValue()).toMatch(/24 dc\)\nRnd 3: .*\)$/)
         expect(await page.locator("#cell-2").textContent()).toMatch(/3 rounds, 6 corners/)
         expect(await take.isDisabled()).toBe(true)
+        expect(await page.locator(".squaring").textContent()).toContain("Taken over")
+        // Who came by keyboard is led on from where they were.
+        await page.keyboard.press("Enter")
+        const chosen = await area(page, 1).evaluate((box: HTMLTextAreaElement) =>
+          document.activeElement === box
+            ? box.value.slice(box.selectionStart, box.selectionEnd)
+            : "",
+        )
+        expect(chosen).toMatch(/^Rnd 3: /)
         await page.getByRole("button", { name: "Undo" }).click()
         await settled(page)
         expect(await area(page, 1).inputValue()).toBe(circle)
+        expect(await page.locator(".squaring").textContent()).not.toContain("Taken over")
         expect(await take.isDisabled()).toBe(false)
       },
       {},

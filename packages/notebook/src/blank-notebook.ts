@@ -11,7 +11,6 @@ export function blankNotebook(): string {
     fence("gauge for=mine", ["Yarn: DK", "Hook: 4 mm"]),
     "## Does it lie flat?",
     fence("verdict of=mine"),
-    fence("problems of=mine"),
     "## What to change",
     fence("remedies of=mine"),
     "## As it comes to lie",

@@ -60,6 +60,7 @@ export function computeResult(
   if (!pattern) return null
   if (kind !== "chart") return { kind, pattern }
   const name = options.name!
+  if (pattern.result.ledger.length === 0) return { kind, name, pattern, charts: null }
   const piece = pieces.get(pattern.name)?.piece ?? undefined
   const ofShape = shapeChartNames.includes(name)
   if (ofShape && !piece && pattern.result.laidOut)

@@ -103,7 +103,8 @@ export type CellContent =
       readonly kind: "chart"
       readonly name: string
       readonly pattern: CheckedPattern
-      readonly charts: ChartPair
+      /** Null while the pattern has no round to draw; the pattern itself tells why. */
+      readonly charts: ChartPair | null
     }
 
 /** A chart drawn for a page's measure and for a phone. */

@@ -66,12 +66,13 @@ describe("cells", () => {
     expect(result.problems[0]?.hint).toContain("pattern")
   })
 
-  it("a chart of a pattern without rounds fails in its place, the rest goes on", async () => {
+  it("a chart of a pattern without rounds is empty and no fault of its own: the pattern tells why", async () => {
     const result = await compute(
-      `${cell("pattern name=none", "?")}${cell("chart name=growth")}${cell("verdict")}`,
+      `${cell("pattern name=none", "?")}${cell("chart name=growth")}${cell("chart name=diagram")}`,
     )
-    expect(result.cells.map(({ content }) => content !== null)).toEqual([true, false, true])
-    expect(codes(result)).toEqual(["unknown-word", "nothing-to-draw"])
+    const charts = result.cells.slice(1).map(({ content }) => content)
+    expect(charts).toMatchObject([{ charts: null }, { charts: null }])
+    expect(codes(result)).toEqual(["unknown-word"])
     expect(result.problems[0]).toMatchObject({ line: 3, column: 1, cell: 0 })
   })
 })

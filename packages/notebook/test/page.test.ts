@@ -79,6 +79,17 @@ describe("a page", () => {
     expect(listed.html).toContain("Found in the text")
   })
 
+  it("says of a pattern read in part how much the verdict is of, and draws nothing of one without rounds", async () => {
+    const real = (text: string) =>
+      renderNotebook(cell("pattern name=a", text) + cell("verdict") + cell("chart name=growth"))
+    const partly = await real("Rnd 1: 6 sc in magic ring.\nRnd 2: 2 sx in each st around.")
+    expect(partly.html).toMatch(/class="said"><strong>[^<]*\(1 of 2 rounds read\)/)
+    const none = await real("milk, eggs")
+    expect(none.html).toContain("No verdict: no round could be read.")
+    expect(none.html).toContain("Nothing to draw: no round could be read.")
+    expect(none.html).not.toMatch(/class="fault"|Size from|<svg/)
+  })
+
   it("tells a failed cell in its place and goes on", async () => {
     const { html, problems } = await render(
       `before\n${cell("chart of=nobody name=growth")}\nbetween\n${cell("calculation", "1/0\n2 + 2")}\nafter`,

@@ -1,12 +1,12 @@
 // A computed notebook cut into the parts a page is told.
 
-import { verdictSentence } from "@roundwright/assessment"
 import { shapeChartNames } from "@roundwright/charts"
 import { faultHtml } from "../page/cells.ts"
 import { together } from "../page/html.ts"
 import { type PageSoFar, pageSoFar } from "../page/page-so-far.ts"
 import { insideOf, strayBoxes } from "../page/parts.ts"
 import { proseRuns } from "../page/prose.ts"
+import { verdictSaid } from "../page/verdict-html.ts"
 import type { Cell, CheckedPattern, InlineValue, NotebookResult } from "../result.ts"
 import { gaugeLinesOf } from "../searches.ts"
 import { searchKey } from "../squaring.ts"
@@ -140,14 +140,12 @@ function marksOf(cell: Cell): Mark[] {
 function sayingOf({ index, content }: Cell): Saying[] {
   if (content?.kind !== "pattern" && content?.kind !== "circle") return []
   const { name, result } = content.pattern
-  const partly = result.laidOut !== null && result.ledger.length < result.rounds.length
-  const far = partly ? ` (${result.ledger.length} of ${result.rounds.length} rounds read)` : ""
   return [
     {
       cell: index,
       name,
       title: result.motif?.title ?? null,
-      sentence: verdictSentence(result) + far,
+      sentence: verdictSaid(result),
       verdict: result.laidOut?.verdict ?? null,
     },
   ]

@@ -117,9 +117,9 @@ export class CellEditors {
 
   #addPanel(index: number, section: HTMLElement): void {
     const panel = new SquaringPanel(section, this.script, this.known, {
-      text: () => this.book.text(index),
-      set: (text) => this.#change(index, text),
-      takeOver: (cell, text) => this.#change(cell, text),
+      text: (cell = index) => this.book.text(cell),
+      set: (text, cell = index) => this.#change(cell, text),
+      showEnd: (cell) => this.editors.get(cell)?.goToEnd(),
       speak: (text) => this.actions.speak(text),
       found: () => this.actions.found(),
     })

@@ -154,6 +154,11 @@ export class Editor {
     this.#goTo({ line, column: 1, length })
   }
 
+  /** Leads to the end of the text. */
+  goToEnd(): void {
+    this.goToLine(this.area.value.trimEnd().split("\n").length)
+  }
+
   #goTo({ line, column, length }: Pick<Mark, "line" | "column" | "length">): void {
     const lines = this.area.value.split("\n")
     let start = Math.min(column - 1, lines[line - 1]?.length ?? 0)

@@ -26,7 +26,9 @@ export class VerdictTeller {
   tell(name: string | undefined, aloud: boolean): void {
     const saying = this.#sayings.find((one) => one.name === name) ?? this.#sayings[0]
     if (!saying) return
-    const said = `${saying.title ?? saying.name}: ${saying.sentence}`
+    const { title, name: ownName, sentence } = saying
+    const of = title ?? (this.#sayings.length > 1 ? ownName : null)
+    const said = of === null ? sentence : `${of}: ${sentence}`
     this.bar.say(said)
     clearTimeout(this.#waiting)
     if (!aloud) this.#heard = said

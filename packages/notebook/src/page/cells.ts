@@ -53,7 +53,9 @@ async function contentHtml(
     case "transitions":
       return [await chartHtml(content.charts), transitionsHtml(content.request, content.found)]
     case "chart":
-      return chartHtml(content.charts)
+      return content.charts
+        ? chartHtml(content.charts)
+        : element("p", { class: "after" }, "Nothing to draw: no round could be read.")
     case "later":
       return element("p", { class: "after" }, "Still being worked out.")
   }

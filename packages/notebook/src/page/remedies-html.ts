@@ -1,6 +1,6 @@
 // Remedies as HTML: what to change, and what each change leads to.
 
-import { formatFullness, verdictWord } from "@roundwright/assessment"
+import { type CheckResult, formatFullness, verdictWord } from "@roundwright/assessment"
 import type { CheckedPattern } from "../result.ts"
 import { ofPiece } from "./common.ts"
 import { element, type Html } from "./html.ts"
@@ -9,13 +9,7 @@ import type { PageSoFar } from "./page-so-far.ts"
 /** What to change, least disturbing first, and what each change leads to. */
 export function remediesHtml(pattern: CheckedPattern, { alone }: PageSoFar): Html[] {
   const { result } = pattern
-  if (result.remedies.length === 0) {
-    const said =
-      result.laidOut?.verdict === "flat"
-        ? "Nothing to change: it lies flat."
-        : "No single change found that would mend it."
-    return [element("p", {}, result.laidOut ? said : "Nothing to propose: no round could be read.")]
-  }
+  if (result.remedies.length === 0) return [element("p", {}, nothingToChange(result))]
   const items = result.remedies.map((remedy) =>
     element(
       "li",
@@ -38,4 +32,12 @@ export function remediesHtml(pattern: CheckedPattern, { alone }: PageSoFar): Htm
     ),
     element("ol", {}, items),
   ]
+}
+
+function nothingToChange(result: CheckResult): string {
+  if (!result.laidOut) return "Nothing to propose: no round could be read."
+  if (result.laidOut.verdict !== "flat") return "No single change found that would mend it."
+  return result.ledger.length < result.rounds.length
+    ? "Nothing to change as far as it is read: mend the text first."
+    : "Nothing to change: it lies flat."
 }

@@ -1,6 +1,7 @@
 // A verdict as HTML: the sentence first, then how sure it is, how large the piece comes out, and what else to know.
 
 import {
+  type CheckResult,
   factsSentence,
   formatLength,
   type LaidOut,
@@ -13,13 +14,15 @@ import type { PageSoFar } from "./page-so-far.ts"
 
 /** The verdict first, in a strong sentence; then how sure, how large, and what else must be said. */
 export function verdictHtml({ result, unlaid }: CheckedPattern, { told }: PageSoFar): Html[] {
+  // Where sizes come from matters only to what has a size.
+  const sizes = result.laidOut ? result.gauge.notes : []
   const notes = [
     ...(unlaid ? ["By the ledger of rounds; its shape is still being laid out."] : []),
     ...(result.laidOut?.by === "net" ? [shapeWords(result.laidOut)] : []),
-    ...[...result.notes, ...result.gauge.notes].filter((note) => !told.has(note)),
+    ...[...result.notes, ...sizes].filter((note) => !told.has(note)),
   ]
-  for (const note of result.gauge.notes) told.add(note)
-  const parts = [element("p", { class: "said" }, element("strong", {}, verdictSentence(result)))]
+  for (const note of sizes) told.add(note)
+  const parts = [element("p", { class: "said" }, element("strong", {}, verdictSaid(result)))]
   if (result.laidOut) parts.push(element("p", {}, oddsSentence(result.laidOut.odds)))
   const facts = factsSentence(result)
   if (facts) parts.push(element("p", { class: "facts" }, facts))
@@ -32,6 +35,13 @@ export function verdictHtml({ result, unlaid }: CheckedPattern, { told }: PageSo
       ),
     )
   return parts
+}
+
+/** The verdict, and how much of the text it is of. */
+export function verdictSaid(result: CheckResult): string {
+  const [read, all] = [result.ledger.length, result.rounds.length]
+  const partly = result.laidOut !== null && read < all
+  return verdictSentence(result) + (partly ? ` (${read} of ${all} rounds read)` : "")
 }
 
 /** What only the laid-out shape can tell. */
