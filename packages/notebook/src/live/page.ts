@@ -9,7 +9,8 @@ import { Book } from "./book.ts"
 import { CellEditors, patternOf } from "./cell-editors.ts"
 import { Known } from "./known.ts"
 import type { Answer, PageAnswer } from "./messages.ts"
-import { carriedSource, download, fileName, pageFile } from "./save.ts"
+import { carriedSource } from "./save.ts"
+import { Saving } from "./saving.ts"
 import { Showing } from "./showing.ts"
 import { offerTrials } from "./trial-buttons.ts"
 import { VerdictTeller } from "./verdict-teller.ts"
@@ -32,8 +33,8 @@ class LivePage {
   readonly #asking: Asking
   readonly #showing: Showing
   readonly #teller: VerdictTeller
+  readonly #saving: Saving
   #atHand: number | null = null
-  #saved: string
   /** Changes made, and how many of them the last question knew of. */
   #changes = 0
   #asked = 0
@@ -42,20 +43,20 @@ class LivePage {
   #drawn = new Set<string>()
 
   constructor(
-    private readonly script: string,
+    script: string,
     private readonly book: Book,
     private readonly sections: ReadonlyMap<number, HTMLElement>,
     private readonly known: Known,
   ) {
-    this.#saved = book.markdown
     this.#bar = new Bar({
       undo: () => this.#undo(),
       restoreAll: () => this.#changed(book.restore()),
-      saveNotebook: () => this.#save("md", "text/markdown", book.markdown),
+      saveNotebook: () => this.#saving.notebook(),
       savePage: () => this.#asking.askForBody(),
       print: () => window.print(),
       stop: () => this.#asking.stop(),
     })
+    this.#saving = new Saving(script, book, known, this.#bar)
     this.#teller = new VerdictTeller(this.#bar)
     this.#showing = new Showing(sections)
     this.#asking = new Asking(script, this.#bar, {
@@ -82,9 +83,6 @@ class LivePage {
   open(): void {
     document.body.classList.add("live")
     document.body.prepend(this.#bar.root)
-    window.addEventListener("beforeunload", (event) => {
-      if (this.book.markdown !== this.#saved) event.preventDefault()
-    })
     this.#showEdits()
     this.#asking.ask()
   }
@@ -121,7 +119,7 @@ class LivePage {
         this.#offerTrials(answer)
         break
       case "body":
-        this.#save("html", "text/html", this.#pageFile(answer.html))
+        this.#saving.page(answer.html)
         break
       case "failed":
         this.#bar.say(`This could not be worked out. ${answer.message}`)
@@ -192,22 +190,5 @@ class LivePage {
     const edited = this.book.editedCells
     this.#cells.showEdited(edited)
     this.#bar.showEdits(edited.length, this.book.canUndo)
-  }
-
-  #save(ending: string, type: string, text: string): void {
-    const name = `${fileName(document.title)}.${ending}`
-    download(name, type, text)
-    this.#saved = this.book.markdown
-    this.#bar.speak(`Saved as ${name}.`)
-  }
-
-  #pageFile(body: string): string {
-    const { markdown, original, editedCells } = this.book
-    const carried = this.known.carried()
-    return pageFile(this.script, body, {
-      notebook: markdown,
-      ...(editedCells.length > 0 ? { original } : {}),
-      ...carried,
-    })
   }
 }

@@ -41,7 +41,8 @@ export function verdictHtml({ result, unlaid }: CheckedPattern, { told }: PageSo
 export function verdictSaid(result: CheckResult): string {
   const [read, all] = [result.ledger.length, result.rounds.length]
   const partly = result.laidOut !== null && read < all
-  return verdictSentence(result) + (partly ? ` (${read} of ${all} rounds read)` : "")
+  const sentence = verdictSentence(result)
+  return partly ? `${sentence.replace(/\.$/, "")} (${read} of ${all} rounds read).` : sentence
 }
 
 /** What only the laid-out shape can tell. */
