@@ -47,6 +47,12 @@ const requiredDecrease = 1e-4
 /** Halving this often shrinks a step to 1e-9: further on only rounding is compared. */
 const mostHalvings = 30
 
+/** Steps that are bent, and what the gradient promises of where they lead. */
+export interface BentStep {
+  project(trial: Float64Array): void
+  slopeTo(trial: Float64Array): number
+}
+
 export interface Step {
   readonly length: number
   readonly value: number
@@ -67,16 +73,18 @@ export function searchAlong(
   longest: number,
   trial: Float64Array,
   count: () => void,
+  bend?: BentStep,
 ): Step | null {
   let length = longest
   // Near the minimum the decrease drowns in rounding: allow that much.
   const rounding = 4 * Number.EPSILON * Math.abs(value)
   for (let k = 0; k < mostHalvings; k++) {
     moveAlong(x, direction, length, trial)
+    bend?.project(trial)
     const reached = f.value(trial)
     count()
-    if (reached <= value + requiredDecrease * length * slope + rounding)
-      return { length, value: reached }
+    const promised = bend === undefined ? length * slope : Math.min(0, bend.slopeTo(trial))
+    if (reached <= value + requiredDecrease * promised + rounding) return { length, value: reached }
     // Minimum of the parabola through value, slope and the value reached, kept within [0.1, 0.5].
     const parabola = (-slope * length) / (2 * ((reached - value) / length - slope))
     length = Number.isFinite(parabola)

@@ -26,6 +26,11 @@ export interface NewtonOptions {
   readonly saddleMove?: number
   /** False: a saddle is an end like any other. True by default. */
   readonly leaveSaddles?: boolean
+  /**
+   * Draws a trial point back to where it may be, given the point it started from: a step that would run far into a stiff
+   * wall is bent along the wall instead of being shortened. Source: Nocedal and Wright, 16.7 (gradient projection).
+   */
+  readonly project?: (trial: Float64Array, from: Float64Array) => void
   /** Reuse between runs on functions of the same pattern. */
   readonly factorisation?: Factorisation
   /** Called after each iteration; returning true stops the run with `iterations`. */
@@ -96,6 +101,15 @@ export function minimiseByNewton(
   })
   if (!Number.isFinite(value) || !Number.isFinite(gradientSize)) return finish("not-finite")
 
+  const { project } = options
+  const bend = project && {
+    project: (point: Float64Array) => project(point, x),
+    slopeTo: (point: Float64Array) => {
+      let sum = 0
+      for (let k = 0; k < point.length; k++) sum += gradient[k]! * (point[k]! - x[k]!)
+      return sum
+    },
+  }
   const limit = options.iterations ?? 200
   for (; ; iterations++) {
     const level = gradientSize <= options.gradientTolerance
@@ -124,7 +138,7 @@ export function minimiseByNewton(
     if (idle && down !== null && options.leaveSaddles !== false && leaveSaddle(down)) continue
     const far = largestComponent(direction)
     const longest = Math.min(1, (options.longestMove ?? Infinity) / far)
-    const step = searchAlong(f, x, value, direction, slope, longest, trial, count)
+    const step = searchAlong(f, x, value, direction, slope, longest, trial, count, bend)
     if (step === null) return finish("cannot-improve")
     if (indefinite && step.length === longest) stretch(step.length, step.value, far)
     accept()
@@ -136,6 +150,7 @@ export function minimiseByNewton(
     let bestLength = length
     for (let next = 2 * length; next * far <= (options.longestMove ?? Infinity); next *= 2) {
       moveAlong(x, direction, next, trial)
+      project?.(trial, x)
       const tried = f.value(trial)
       count()
       if (!(tried < best)) break
@@ -143,6 +158,7 @@ export function minimiseByNewton(
       bestLength = next
     }
     moveAlong(x, direction, bestLength, trial)
+    project?.(trial, x)
   }
 
   function leaveSaddle(found: { direction: Float64Array } | null): boolean {
@@ -155,6 +171,7 @@ export function minimiseByNewton(
     ) {
       for (const sign of [1, -1]) {
         moveAlong(x, found.direction, (sign * move) / far, trial)
+        project?.(trial, x)
         count()
         if (f.value(trial) < value - smallestGain * Math.abs(value)) {
           accept()

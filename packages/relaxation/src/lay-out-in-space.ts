@@ -24,7 +24,7 @@ import { type Material, usualMaterial } from "./material.ts"
 import type { Net } from "./net.ts"
 import { foldTogether, greatestDivisor, type Repeat, repeatOf, unfold } from "./repeat.ts"
 import { roundMisfits, type SpaceStart, startsInSpace, wantsOf } from "./starts-in-space.ts"
-import { restingHeightMm } from "./table.ts"
+import { restingDepthMm, restingHeightMm } from "./table.ts"
 
 export interface SpaceOptions {
   readonly material?: Material
@@ -237,12 +237,22 @@ class SpaceSolver {
       longestMove: this.scale,
       saddleMove: 0.05 * this.scale,
       factorisation,
+      ...(this.energyOptions.table ? { project: keepAbove } : {}),
       watch: (step, value) => {
         this.work += workOfStep
         return this.work > (this.options.work ?? Number.POSITIVE_INFINITY) || slow(step, value)
       },
     })
   }
+}
+
+/** How much deeper into the table than before a step may press a node, mm: a few resting depths. */
+const deeperMm = 3 * restingDepthMm
+
+/** A step that would rock the piece through the table leaves on it what would go through. */
+function keepAbove(trial: Float64Array, from: Float64Array): void {
+  for (let k = 2; k < trial.length; k += 3)
+    if (trial[k]! < 0) trial[k] = Math.max(trial[k]!, Math.min(from[k]!, 0) - deeperMm)
 }
 
 /** Tells when a run, at its present pace, would not come below `toBeat` in the steps it has left. */
