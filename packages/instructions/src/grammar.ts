@@ -266,7 +266,15 @@ function isEndMark(words: Words): boolean {
     if (before === "at" || before === "on" || before === "to" || before === "with") return true
     if (before === "from" || isRepeatWord(before)) return false
   }
-  return false
+  return isStrayMark(words, mark)
+}
+
+/** "**" that stands alone in the round, inside a repeat: an ending nobody speaks of again. */
+function isStrayMark(words: Words, mark: string): boolean {
+  if (mark !== "**" || words.stars === 0) return false
+  if (words.tokens.filter((token) => token.text === mark).length > 1) return false
+  words.strayMark = true
+  return true
 }
 
 function isSeparator(text: string): boolean {

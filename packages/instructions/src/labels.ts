@@ -31,7 +31,7 @@ const ordinal = new RegExp(
 const every = /(?:every|each|all)\s+(?:rnds?|rounds?|rows?)/iy
 const colourBefore = /[a-z][a-z ]{1,24}\s*[-:,]\s*(?=r(?:ound|nd|ow|d)s?\b)/iy
 const remark =
-  /\s*(?:[a-z]+(?: [a-z]+)?(?=\s*:)|[-,]\s*[a-z]+(?: [a-z]+){0,2}(?=\s*:)|\([^()\n]{1,40}\)|,?\s*(?:with|in|using|colou?r)\s+[\w ]{1,20}?(?=\s*[:-]))?/iy
+  /\s*(?:and\s+(?:all|every)\s+(?:(?:other|following)\s+)?(?:odd|even|alternate|uneven)?(?:[ -]numbered)?\s*(?:rounds?|rnds?|rows?)(?=\s*[:.-])|[a-z]+(?: [a-z]+)?(?=\s*:)|[-,]\s*[a-z]+(?: [a-z]+){0,2}(?=\s*:)|\([^()\n]{1,40}\)|,?\s*(?:with|in|using|colou?r)\s+[\w ]{1,20}?(?=\s*[:-]))?/iy
 const separator = /["']?\s*(?:[:.,)\]-]+["']?|(?=\s|$))/iy
 const closing = /\s*(?::|-\s|\.\s|\)\s)/iy
 /** "2nd row-2 d c into each", "3d round, 2 single in each": after an ordinal a mark is enough. */

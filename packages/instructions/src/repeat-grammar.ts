@@ -62,7 +62,9 @@ export function readStarred(words: Words, totals: StatedTotal[]): Step[] | null 
       },
     ]
   if (upToMark && run.markAt !== null) return upTo(words, run, start, times)
-  const ending = readOnceMore(words, run) ?? readEnding(words, run)
+  // A mark that nothing speaks of ends the last repeat only where the round itself has to end it.
+  const marked = words.strayMark && times.kind !== "until" ? { ...run, markAt: null } : run
+  const ending = readOnceMore(words, marked) ?? readEnding(words, marked)
   const closing = ending.last ? ending.last[ending.last.length - 1] : undefined
   if (
     ending.last &&

@@ -18,6 +18,8 @@ export class Words {
   depth = 0
   /** Repeats opened by a mark and not yet ended. */
   stars = 0
+  /** A "**" stands in the round that nothing else speaks of. */
+  strayMark = false
   readonly findings: Finding[] = []
   /** Stretches between two marks that the round speaks of again: "rep from \u2020 to \u2020 once". */
   readonly passages = new Map<string, readonly Step[]>()

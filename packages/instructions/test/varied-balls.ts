@@ -248,6 +248,23 @@ Rnd 2: inc x 6
 Finishing: Fasten off and sew 2 sc pieces together with 12 stitches. Block to 10 cm.`,
     counts: ["6/0/0", "12/0/0"],
   },
+  {
+    name: "inc in words list",
+    text: `R1: 6 sc in mr
+R2: inc in each st
+R3: 1 sc, 1 inc, repeat 6 times
+R4: 5 sc, inc, 5 sc, inc, 5 sc, inc (21)`,
+    counts: ["6/0/0", "12/0/0", "18/0/0", "21/0/0"],
+  },
+  {
+    name: "odd rounds same",
+    text: `Rnd 1: 6 sc in MR
+Rnd 2: inc around (12)
+Rnd 3 and all odd rounds: sc around (12)
+Rnd 4: (sc, inc) around (18)
+Rnd 5: sc around (18)`,
+    counts: ["6/0/0", "12/0/0", "12/0/0", "18/0/0", "18/0/0"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = []

@@ -355,6 +355,20 @@ join with sl st to top of ch 3 (24)`,
 • Round 2: ch 3, dc in same st, 2 dc in each st around; join. 24 dc`,
     counts: ["12/0/0", "24/0/0"],
   },
+  {
+    name: "last sc in joining",
+    text: `Rnd 1: 8 sc in ring; sl st in first sc.
+Rnd 2: ch 1, 2 sc in same sc as sl st, 2 sc in each of next 7 sc; sl st in first sc.
+Rnd 3: ch 1, sc in same sc as sl st, *ch 3, sk next sc, sc in next sc; rep from * 6 times, ch 3, sk last sc; sl st in first sc.`,
+    counts: ["8/0/0", "16/0/0", "8/24/8"],
+  },
+  {
+    name: "dc in each ch of lp",
+    text: `Rnd 1: (sc, ch 5) 6 times in ring; sl st in first sc.
+Rnd 2: *sc in next sc, sc in each of next 5 ch; rep from * around.
+Rnd 3: sc in each sc.`,
+    counts: ["6/30/6", "36/0/0", "36/0/0"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [

@@ -347,6 +347,55 @@ Rnd 2 - Cream: join in any ch-1 sp, ch 1, (sc, ch 1, sc, ch 1) in each ch-1 sp a
 Rnd 3 - Rust: join in any ch-1 sp, ch 1, (2 sc, ch 1) in each ch-1 sp around, sl st to first sc. (32 sc, 16 ch-1 sps)`,
     counts: ["8/8/8", "16/16/16", "32/16/16"],
   },
+  {
+    name: "cut",
+    text: `Terms: US
+Rnd 1: Ch 6, join with sl st to form ring; ch 3 (counts as dc), 11 dc in ring; join with sl st to top of ch-3.
+Rnd 2: Ch 5 (counts as dc, ch 2), *dc in next dc, ch 2; rep from * 10 times more; join with sl st to 3rd ch of ch-5.
+Rnd 3: Sl st in ch-2 sp, ch 3 (counts as dc), 3 dc in same sp, *(3 dc, ch 5, 3 dc) in next ch-2 sp, 4 dc in next ch-2 sp**, 4 dc in next ch-2 sp; rep from * around; join.`,
+    counts: ["12/0/0", "12/24/12", "56/20/4"],
+  },
+  {
+    name: "every sp alternately",
+    text: `Rnd 1: (dc, ch 1) 12 times in MR; join.
+Rnd 2: *dc in next ch-1 sp, ch 1, (dc, ch 1) twice in next ch-1 sp; rep from * around; join. (18 dc, 18 ch-1 sps)`,
+    counts: ["12/12/12", "18/18/18"],
+  },
+  {
+    name: "nested repeat",
+    text: `Rnd 1: (dc, ch 1) 16 times in magic ring; join with sl st to first dc.
+Rnd 2: Sl st in ch-1 sp, ch 3 (counts as dc), 2 dc in same sp, *[3 dc in next ch-1 sp] 2 times, (3 dc, ch 2, 2 dc) in next ch-1 sp, 3 dc in next ch-1 sp; rep from * 2 more times, [3 dc in next ch-1 sp] 2 times, (3 dc, ch 2, 2 dc) in last ch-1 sp; join.`,
+    counts: ["16/16/16", "56/8/4"],
+  },
+  {
+    name: "** with text",
+    text: `Rnd 1: In MR, *3 dc, ch 3; rep from * 3 more times; join.
+Rnd 2: Sl st to ch-3 sp, (ch 3, 2 dc, ch 3, 3 dc) in same sp, **ch 2, (3 dc, ch 3, 3 dc) in next ch-3 sp; rep from ** 2 more times, ch 2; join.
+Rnd 3: Sl st to ch-3 sp, (ch 3, 2 dc, ch 3, 3 dc) in same sp, *ch 2, 3 dc in ch-2 sp, ch 2**, (3 dc, ch 3, 3 dc) in next ch-3 sp; rep from * 3 times more, ending at **; join.`,
+    counts: ["12/12/4", "24/20/8", "36/28/12"],
+  },
+  {
+    name: "chains counted in total",
+    text: `Rnd 1: 8 sc in MR; join. (8)
+Rnd 2: ch 5 (counts as dc + 2 ch), *dc in next sc, ch 2; rep from * around; join to 3rd ch. (24 sts: 8 dc + 16 ch)
+Rnd 3: sl st in sp, ch 1, 5 sc in each ch-2 sp around; join. (40)`,
+    counts: ["8/0/0", "8/16/8", "40/0/0"],
+  },
+  {
+    name: "spaces between dc pairs",
+    text: `Rnd 1: ch 4, join; ch 3, 11 dc in ring; join.
+Rnd 2: ch 4 (counts as dc, ch 1), *dc in next dc, ch 1; rep from * around; join in 3rd ch of ch-4.
+Rnd 3: sl st in ch-1 sp, ch 3, 2 dc in same sp, ch 1, *3 dc in next ch-1 sp, ch 1; rep from * around; join in 3rd ch of ch-3.`,
+    counts: ["12/0/0", "12/12/12", "36/12/12"],
+  },
+  {
+    name: "back to front loops",
+    text: `Rnd 1: 12 sc in ring; join.
+Rnd 2: Ch 1, in BLO, 2 sc in each sc; join.
+Rnd 3: Ch 1, sc in FLO of each sc around; join.
+Rnd 4: Ch 1, (sc in next sc, ch 1) around; join.`,
+    counts: ["12/0/0", "24/0/0", "24/0/0", "24/24/24"],
+  },
 ]
 
 export const uk: readonly VariedPattern[] = [
@@ -394,5 +443,13 @@ Make 8ch, join with a sl st in first ch to form a ring.
 3rd round: sl st in 1ch sp, 1ch, 1dc in same sp, *3ch, 1dc in next 1ch sp, rep from * to end, 3ch, sl st in first dc.
 4th round: sl st to centre of 3ch loop, 1ch, 1dc in loop, *5ch, 1dc in next loop, rep from * ending 5ch, sl st in first dc.`,
     counts: ["20/0/0", "20/20/20", "20/60/20", "20/100/20"],
+  },
+  {
+    name: "uk ch-loop half",
+    text: `UK terms
+Rnd 1: 2ch, 10dc in 2nd ch from hook, ss to first dc.
+Rnd 2: 1ch, 2dc in each dc, ss to first dc.
+Rnd 3: 1ch, 1dc in first dc, *5ch, miss 1dc, 1dc in next dc; rep from * to last dc, 5ch, miss last dc, ss to first dc.`,
+    counts: ["10/0/0", "20/0/0", "10/50/10"],
   },
 ]

@@ -349,4 +349,17 @@ Rnd 3: sl st in next dc and in ch-1 sp; ch 3 (counts as dc), 2 dc in same sp, ch
 Rnd 4: sl st in next 2 dc and in ch-1 sp; (ch 4 (counts as tr), 2 tr, ch 2, 3 tr) in same sp, *sk next dc, 2 dc in next dc, 3 dc in next ch-1 sp, 3 dc in next ch-1 sp, 2 dc in next dc, (3 tr, ch 2, 3 tr) in next ch-1 sp; rep from * around...`,
     rounds: ["12", "24+12", "36+12", "!?"],
   },
+  {
+    name: "wrong half way",
+    text: `Rnd 1: 12 dc in ring; join.
+Rnd 2: ch 3, dc in same st, 2 dc in each dc; join. 24 dc
+Rnd 3: ch 3, 2 dc in next dc, *dc in next dc, 2 dc in next dc; rep from * around; join. 38 dc`,
+    rounds: ["12", "24", "!36"],
+  },
+  {
+    name: "lost word",
+    text: `Rnd 1: 12 dc in ring; join.
+Rnd 2: ch 3, dc in same st, 2 dc each around; join to top, 24`,
+    rounds: ["12", "!?"],
+  },
 ]
