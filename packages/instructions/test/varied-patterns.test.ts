@@ -9,11 +9,13 @@ import * as discs from "./varied-discs.ts"
 import * as doilies from "./varied-doilies.ts"
 import { patterns as habits } from "./varied-habits.ts"
 import { patterns as lace } from "./varied-lace.ts"
+import * as nets from "./varied-nets.ts"
 import * as squares from "./varied-squares.ts"
 import { patterns as textures } from "./varied-textures.ts"
 import { patterns as ukPatterns } from "./varied-uk.ts"
 import { patterns as usPatterns } from "./varied-us.ts"
 import { patterns as morePatterns } from "./varied-us-more.ts"
+import * as wheels from "./varied-wheels.ts"
 
 const sets = {
   US: [
@@ -25,10 +27,21 @@ const sets = {
     ...squares.us,
     ...discs.us,
     ...balls.us,
+    ...wheels.us,
+    ...nets.us,
     ...clusters.us,
     ...doilies.us,
   ],
-  UK: [...ukPatterns, ...squares.uk, ...discs.uk, ...balls.uk, ...clusters.uk, ...doilies.uk],
+  UK: [
+    ...ukPatterns,
+    ...squares.uk,
+    ...discs.uk,
+    ...balls.uk,
+    ...wheels.uk,
+    ...nets.uk,
+    ...clusters.uk,
+    ...doilies.uk,
+  ],
 } as const
 
 describe.each(["US", "UK"] as const)("patterns in %s terms", (terms) => {
