@@ -1,9 +1,9 @@
 // The laid-out shape as the elastic net solves it.
 
 import type { Ledger } from "@roundwright/flatness"
-import { countRound, type Motif } from "@roundwright/motif"
+import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
-import { type LaidOutShape, layOut } from "@roundwright/relaxation"
+import { type LaidOutShape, layOut, layOutBounded } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 import { oddsOfShape } from "./net-odds.ts"
 import type { LaidOut } from "./result.ts"
@@ -15,12 +15,6 @@ import { verdictWord } from "./words.ts"
  */
 export type Effort = "bounded" | "whole"
 
-/** Multiplications in space: a second or so. */
-const boundedWork = 1e9
-/** More nodes are pressed flat only: in space the bounded work would be over before the search had begun. */
-const mostNodesInSpace = 4_000
-/** More nodes are left to the ledger: pressing them flat takes seconds. */
-const mostNodesPressed = 12_000
 /** Odds press the piece flat four times more; of larger nets they are the ledger's. */
 const mostNodesForOdds = 2_000
 
@@ -31,28 +25,14 @@ export function layOutMotif(
   effort: Effort = "bounded",
   skewShare = 0,
 ): LaidOutShape | { readonly fault: string } {
-  const nodes = nodesOf(motif)
-  const bounded = effort === "bounded"
-  if (bounded && nodes > mostNodesPressed)
-    return { fault: "The piece is too large to be laid out at once: the ledger judges." }
   try {
-    return layOut(motif, gauge, {
-      skewShare,
-      inSpace: !bounded || nodes <= mostNodesInSpace,
-      space: bounded ? { work: boundedWork } : {},
-    })
+    return effort === "bounded"
+      ? layOutBounded(motif, gauge, { skewShare })
+      : layOut(motif, gauge, { skewShare })
   } catch (error) {
     if (!(error instanceof RoundwrightError)) throw error
     return { fault: `The shape could not be laid out: ${error.message}` }
   }
-}
-
-/** One for each top and each chain. */
-function nodesOf(motif: Motif): number {
-  return motif.rounds.reduce((sum, round) => {
-    const { stitches, chains } = countRound(round)
-    return sum + stitches + chains
-  }, 0)
 }
 
 /** Filled from the net. */

@@ -9,7 +9,7 @@ import { misfitOf, worksOutBy } from "./mend-fault.ts"
 /** @param shape the piece laid out; null where the ledger alone judges */
 export function asItIs(motif: Motif, ledger: Ledger, shape: ShapeVerdict | null): Mend[] {
   const { verdict, stretch, round } = shape
-    ? { verdict: shape.verdict, stretch: shape.blockingStretch, round: shape.blockingRound }
+    ? { verdict: shape.verdict, stretch: shape.meanStretch, round: shape.blockingRound }
     : worstOf(ledger)
   const same = {
     motif,
@@ -38,7 +38,7 @@ export function asItIs(motif: Motif, ledger: Ledger, shape: ShapeVerdict | null)
       kind: "block",
       edit: { kind: "block" },
       round,
-      change: `Leave it and block it: pinned out it takes a stretch of ${Math.round(100 * stretch)} % in round ${round}.`,
+      change: `Leave it and block it: pinned out it takes a stretch of ${Math.round(100 * stretch)} %${shape ? ", most of it" : ""} in round ${round}.`,
       verdictAfter: "blocks-flat",
     },
   ]

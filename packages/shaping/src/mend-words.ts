@@ -28,7 +28,8 @@ export function describeChange(
           : change.keeps
             ? "; the rounds after it keep their counts"
             : "; carry the difference through the rounds after it"
-      return `Work ${change.stitches} ${stitch} in round ${number} instead of ${here.stitches} (${difference} ${each} ${word}${spread})${later}.`
+      const what = here.uniform ? stitch : "stitches"
+      return `Work ${change.stitches} ${what} in round ${number} instead of ${here.stitches} (${difference} ${each} ${word}${spread})${later}.`
     }
     case "increase": {
       const add = `${change.perRound} ${stitch}`

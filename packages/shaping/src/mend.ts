@@ -18,6 +18,7 @@ import { countRound, kindKey, type Motif } from "@roundwright/motif"
 import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, type Terms } from "@roundwright/stitches"
 import { asItIs } from "./mend-as-it-is.ts"
+import { betterShapes } from "./mend-by-shape.ts"
 import { type Candidate, candidatesFor } from "./mend-candidates.ts"
 import { faultOf, misfitOf } from "./mend-fault.ts"
 import { applyToMotif } from "./mend-motif.ts"
@@ -65,20 +66,22 @@ const disturbanceWeight = 0.035
  */
 export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {}): Mend[] {
   const ledger = keepLedger(motif, gauge)
-  if (ledger.rows.slice(1).every((row) => row.verdict === "flat") && ledger.verdict === "flat")
-    return []
+  const even =
+    ledger.rows.slice(1).every((row) => row.verdict === "flat") && ledger.verdict === "flat"
+  const net = options.judge === "net"
+  if (even && !net) return []
+  const shape = net ? (options.shape ?? layOut(motif, gauge, { inSpace: false })) : null
+  if (even && shape?.verdict === "flat") return []
+  const same = asItIs(motif, ledger, shape)
   const trial = new Trial(motif, gauge, ledger, options.terms ?? "US")
-  const bounded = candidatesFor(motif, trial.facts, ledger, gauge)
-    .flatMap((candidate) => trial.bound(candidate))
-    .sort(byRank)
+  const candidates = candidatesFor(motif, trial.facts, ledger, gauge)
+  if (even && shape) return [...same, ...trial.byShape(candidates, shape)].slice(0, mostMends)
+  const bounded = candidates.flatMap((candidate) => trial.bound(candidate)).sort(byRank)
   const made: Ranked[] = []
   for (const one of bounded) {
     if (made.length === mostMade) break
     made.push(...trial.make(one))
   }
-  const net = options.judge === "net"
-  const shape = net ? (options.shape ?? layOut(motif, gauge, { inSpace: false })) : null
-  const same = asItIs(motif, ledger, shape)
   const most = same.some(({ kind }) => kind === "leave")
     ? mostBesideLeaving
     : mostMends - same.length
@@ -157,6 +160,25 @@ class Trial {
     return this.#ranked(bounded, { verdict, rows }, fault).map((again) =>
       this.#mendOf(again, motif, { verdict, rows }),
     )
+  }
+
+  /** Where the ledger sees nothing amiss: what the laid-out shape itself shows to help. */
+  byShape(candidates: readonly Candidate[], before: ShapeVerdict): Mend[] {
+    const pieces = candidates.flatMap((candidate) => {
+      const { index, change } = candidate
+      const own = change.kind === "count" || change.kind === "chains" || change.kind === "stitch"
+      const motif = own ? applyToMotif(this.motif, index, change) : null
+      const { number: round } = this.motif.rounds[index]!
+      return motif
+        ? [{ of: candidate, motif, round, disturbance: this.#disturbance(candidate) }]
+        : []
+    })
+    return betterShapes(pieces, this.gauge, before).map(({ of, motif, verdict }) => {
+      const { rows } = keepLedger(motif, this.gauge)
+      const outcome = { verdict, rows }
+      const ranked = { ...of, outcome, rank: 0, severity: severityOf(verdict) }
+      return { ...this.#mendOf(ranked, motif, outcome).mend, judgedBy: "net" as const }
+    })
   }
 
   #ranked(candidate: Candidate, outcome: Outcome, fault: number): Bounded[] {

@@ -4,7 +4,7 @@ import { bands, keepLedger, severityOf } from "@roundwright/flatness"
 import type { Motif, Round } from "@roundwright/motif"
 import type { Gauge, StitchKind } from "@roundwright/stitches"
 import { flatIncrease } from "./flat-count.ts"
-import { layOutBounded } from "./lay-out-bounded.ts"
+import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { type CornerGroups, polygonRound } from "./polygon-round.ts"
 
 /** Works a plan's rounds from the centre out: what comes next over what there is, of its stitch, by its flat count. */
@@ -43,7 +43,7 @@ const blocksFlat = severityOf("blocks-flat")
 /** The worse of what the ledger and the laid-out shape say. */
 function severityIn(motif: Motif, gauge: Gauge): number {
   const ledger = severityOf(keepLedger(motif, gauge).verdict)
-  const laid = layOutBounded(motif, gauge)
+  const laid = layOutAsChecked(motif, gauge)
   return laid === null ? ledger : Math.max(ledger, severityOf(laid.verdict))
 }
 

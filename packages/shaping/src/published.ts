@@ -13,7 +13,7 @@ import {
   type Terms,
 } from "@roundwright/stitches"
 import { gaugeHeadings } from "./gauge-headings.ts"
-import { layOutBounded } from "./lay-out-bounded.ts"
+import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { type CircleOptions, planCircle } from "./plan-circle.ts"
 import type { Proposal } from "./proposal.ts"
 import { squareCircle } from "./square-circle.ts"
@@ -171,7 +171,7 @@ export function circlePlan(options: CircleOptions): {
 } {
   const { counts, text, added, repeats, words, ledger, ...plan } = planCircle(options)
   // Judged as a check of the text judges it: by the laid-out shape, by the ledger where that is too large.
-  const verdict = layOutBounded(plan.motif, options.gauge)?.verdict ?? plan.verdict
+  const verdict = layOutAsChecked(plan.motif, options.gauge)?.verdict ?? plan.verdict
   const { radiusMm } = ledger.rows.at(-1)!
   const flatCounts = plan.flatCounts.map((count) => rounded(count, publishedDigits.count))
   const acrossMm = options.gauge.absolute ? rounded(2 * radiusMm, publishedDigits.mm) : null

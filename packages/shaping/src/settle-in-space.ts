@@ -2,7 +2,7 @@
 // judges by the shape pressed flat, which is quicker and nearly always says the same.
 
 import type { Gauge } from "@roundwright/stitches"
-import { layOutBounded } from "./lay-out-bounded.ts"
+import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import type { Proposal } from "./proposal.ts"
 import { notesOn } from "./proposal-words.ts"
 import { distanceFromTarget } from "./target.ts"
@@ -40,7 +40,7 @@ export function settleInSpace(
 
 function settled(proposal: Proposal, gauge: Gauge): Proposal {
   const { motif, from, plan, palette, corners, shape } = proposal
-  const laid = layOutBounded(motif, gauge)
+  const laid = layOutAsChecked(motif, gauge)
   if (!laid) return proposal
   const { verdict, fromRound, blockingStretch, blockingRound } = laid
   const base = { ...motif, rounds: motif.rounds.slice(0, from) }

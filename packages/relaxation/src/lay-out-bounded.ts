@@ -1,0 +1,41 @@
+// A piece laid out within the time a maker waits: a second or two. Work is counted, not timed, so that the same piece
+// always comes out in the same shape.
+
+import { countRound, type Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
+import type { Gauge } from "@roundwright/stitches"
+import type { NetOptions } from "./build-net.ts"
+import { type LaidOutShape, layOut } from "./lay-out.ts"
+
+/** Multiplications in space: a second or so. */
+const mostWork = 1e9
+/** More nodes are pressed flat only: in space the work would be over before the search had begun. */
+const mostNodesInSpace = 4_000
+/** More nodes are refused: pressing them flat takes seconds. */
+const mostNodesPressed = 12_000
+
+/**
+ * The lowest shape found within the work; of a large piece the flat shape alone.
+ * @throws RoundwrightError `too-large-at-once`, and what `layOut` throws
+ */
+export function layOutBounded(motif: Motif, gauge: Gauge, options: NetOptions = {}): LaidOutShape {
+  const nodes = nodesOf(motif)
+  if (nodes > mostNodesPressed)
+    throw new RoundwrightError("too-large-at-once", "The piece is too large to be done at once.", {
+      hint: "Lay it out without a bound on the work, or fewer rounds of it.",
+      numbers: { nodes },
+    })
+  return layOut(motif, gauge, {
+    ...options,
+    inSpace: nodes <= mostNodesInSpace,
+    space: { work: mostWork },
+  })
+}
+
+/** One for each top and each chain. */
+function nodesOf(motif: Motif): number {
+  return motif.rounds.reduce((sum, round) => {
+    const { stitches, chains } = countRound(round)
+    return sum + stitches + chains
+  }, 0)
+}
