@@ -126,6 +126,8 @@ export function readAside(words: Words, close: string): true | null {
   // "(picot made)", "(5-dc shell made)" tells what has just been done.
   if (/^(?:made|formed|completed|complete)$/.test(inner[inner.length - 1] ?? "")) return true
   if (tellsFirst(inner)) return true
+  // "(or ch 2 and work into the 2nd ch from hook)": another way of doing the same.
+  if (inner[0] === "or" && inner.length > 2) return true
   // "(not the ch 2!)"
   if (inner[0] === "not" && !inner.some((text) => /^(?:count|counts|counted)$/.test(text)))
     return true

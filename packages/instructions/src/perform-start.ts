@@ -159,6 +159,10 @@ function turnsBack(step: Step | undefined): boolean {
 /** Whether the round is joined to a chain or to a stitch, as far as it says. */
 function joinIn(steps: readonly Step[]): "chain" | "stitch" | null {
   for (const step of steps) {
+    if (step.do === "slip" && step.place?.at === "made" && step.place.which === "first") {
+      const { what } = step.place.noun
+      if (what === "chain" || what === "space") return "chain"
+    }
     if (step.do !== "join") continue
     if (step.chain !== undefined) return "chain"
     if (step.place?.at === "made" || step.place?.at === "next") {

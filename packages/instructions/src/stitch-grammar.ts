@@ -72,7 +72,20 @@ const notNames = new Set([
 
 /** The stitch named here, stepped over; null when none is. */
 export function readStitch(words: Words): StitchName | null {
-  return words.attempt(() => readRemarked(words))
+  return words.attempt(() => {
+    const stitch = readRemarked(words)
+    if (stitch) words.attempt(() => readOtherTerm(words))
+    return stitch
+  })
+}
+
+/** "11 tr [dc]": the same stitch in the other terms, in a bracket behind its name. */
+function readOtherTerm(words: Words): true | null {
+  if (!words.accept("[", "(")) return null
+  const token = words.peek()
+  if (token?.type !== "word" || stitchNamed(token.text, words.terms) === null) return null
+  words.at += 1
+  return words.accept("]", ")") && /^(?:in|into|around|round)$/.test(words.text()) ? true : null
 }
 
 /** "stitch between dc and tr": of a height between two, which is the extended form of the lower. */

@@ -99,6 +99,13 @@ const shortBeforeDc = new RegExp(
 const threeForTr = new RegExp(
   `^${chainOf(3)}[^.;\\n]{0,40}?(?:as|for|=)\\s+(?:an?\\s+|the\\s+)?(?:first\\s+|1\\s+|1st\\s+)?tr\\b`,
 )
+const fourForDtr = new RegExp(
+  `^${chainOf(4)}[^.;\\n]{0,40}?(?:as|for|=)\\s+(?:an?\\s+|the\\s+)?(?:first\\s+|1\\s+|1st\\s+)?(?:dtr|double treble)\\b`,
+)
+/** Tr after a chain of 3, and the round joined to that chain, so that it is one of them. */
+const threeJoinedTo = new RegExp(
+  `^${chainOf(3)}\\s*,?\\s*\\d*\\s*tr\\b[^\\n]*\\b(?:top|3rd|third)\\b[^.;\\n]{0,24}\\b${chainOf(3)}`,
+)
 const threeBeforeTr = new RegExp(`^${chainOf(3)}\\s*,?\\s*\\d*\\s*tr\\b`)
 
 /** "5 ch (for 1 tr and 2 ch)": the chains of the stitch are what the space leaves of them. */
@@ -117,6 +124,8 @@ function chainSigns(layout: PatternText, lower: string): Sign[] {
     for (const [pattern, weight, why] of [
       [shortBeforeDc, signs.weak, "a round starts with a chain of 1 before dc, which fits a UK dc"],
       [threeForTr, signs.clear, "a chain of 3 standing for a tr fits a UK tr"],
+      [fourForDtr, signs.clear, "a chain of 4 standing for a dtr fits a UK dtr"],
+      [threeJoinedTo, signs.clear, "a round of tr is joined to its chain of 3, which fits a UK tr"],
       [threeBeforeTr, signs.weak, "a round of tr starts with a chain of 3, which fits a UK tr"],
     ] as const) {
       const match = pattern.exec(text)

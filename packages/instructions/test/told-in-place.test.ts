@@ -86,6 +86,33 @@ describe("told at its own words", () => {
   })
 })
 
+describe("a suspicion of UK terms", () => {
+  it.each([
+    [
+      "a chain of 3 that a round of tr is joined to",
+      "Round 1: 3ch, 11tr into magic ring, ss to top of 3ch.",
+      "3ch, 11tr into magic ring, ss to top of 3ch",
+    ],
+    [
+      "a chain of 4 standing for a dtr",
+      "Round 1: 4ch (counts as 1 dtr), 15dtr into magic ring, ss to 4th ch.",
+      "4ch (counts as 1 dtr",
+    ],
+    [
+      "a chain of 5 for a tr and 2 chains",
+      "Round 1: 5ch (for 1 tr and 2 ch), (1tr, 2ch) 7 times in magic ring, ss to 3rd ch.",
+      "5ch (for 1 tr and 2 ch",
+    ],
+  ] as const)("is told at %s", (_, text, words) => {
+    expect(told(text, "terms-may-be-uk")).toEqual({ severity: "warning", words })
+  })
+
+  it("is not raised by the same chains in US terms", () => {
+    const text = "Round 1: ch 3, 11 dc in magic ring, sl st to top of ch 3."
+    expect(told(text, "terms-may-be-uk")).toBeNull()
+  })
+})
+
 describe("the motif", () => {
   it("is the first of several pieces", () => {
     const { motif, rounds } = readPattern(

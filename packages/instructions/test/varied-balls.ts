@@ -239,7 +239,7 @@ Rnd 3: ch 2, *hdc in next hdc, 2 hdc in next hdc* around, sl st to first hdc. (3
 Rnd 4: ch 2, *hdc in next 2 hdc, 2 hdc in next hdc* around, sl st to first hdc. (40)
 Try it on: the crown should be about 6" across. 
 Rnd 5: ch 2, hdc in each hdc around, sl st to first hdc. (40)`,
-    counts: ["10/2/1", "20/0/0", "30/0/0", "40/0/0", "40/0/0"],
+    counts: ["10/0/0", "20/0/0", "30/0/0", "40/0/0", "40/0/0"],
   },
   {
     name: "finishing text",
