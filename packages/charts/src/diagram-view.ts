@@ -3,7 +3,7 @@
 
 import type { DiagramMark } from "./diagram-geometry.ts"
 import type { FlatPlace } from "./laid-out-piece.ts"
-import type { SpecValue } from "./spec.ts"
+import { type SpecValue, wholePx } from "./spec.ts"
 
 /** How the piece is placed in the plot. */
 export interface DiagramView {
@@ -29,7 +29,7 @@ export function fitView(marks: readonly DiagramMark[], widthPx: number): Diagram
     high = Math.max(high, y + length / 2)
   }
   const pxPerUnit = Math.min(widthPx / (right - left), (mostHeightShare * widthPx) / (high - low))
-  const heightPx = Math.max(leastHeightPx, Math.ceil((high - low) * pxPerUnit))
+  const heightPx = Math.max(leastHeightPx, wholePx((high - low) * pxPerUnit))
   const digits = Math.min(12, Math.max(0, Math.ceil(Math.log10(100 * pxPerUnit))))
   const axis = (from: number, to: number, px: number) => {
     const middle = (from + to) / 2

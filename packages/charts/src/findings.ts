@@ -36,7 +36,7 @@ export function curvatureFinding(rows: readonly LedgerRow[]): string {
   if (!worst) {
     const most = Math.max(...rows.map((row) => Math.abs(row.curvatureDeg)))
     if (most < 0.5) return "Every round is flat to the degree"
-    return `No round is more than ${Math.ceil(most)} degrees away from flat`
+    return `No round is more than ${Math.ceil(most - 1e-6)} degrees away from flat`
   }
   const side = worst.curvatureDeg > 0 ? "cupping" : "ruffling"
   const degrees = Math.round(Math.abs(worst.curvatureDeg))

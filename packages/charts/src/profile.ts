@@ -17,6 +17,7 @@ import {
   ink,
   plotWidth,
   type SpecValue,
+  wholePx,
 } from "./spec.ts"
 
 /** Half a figure may stand out at the right. */
@@ -104,7 +105,7 @@ interface ProfileView {
 function fitProfile(reach: number, most: number, widthPx: number): ProfileView {
   const [wide, high] = [reachRoom * reach, topRoom * most]
   const pxPerUnit = Math.min(widthPx / wide, high > 0 ? widthPx / high : Number.POSITIVE_INFINITY)
-  const heightPx = Math.ceil(Math.max(usualHeightPx, high * pxPerUnit))
+  const heightPx = wholePx(Math.max(usualHeightPx, high * pxPerUnit))
   const fits = stretches.findLast((stretch) => stretch * high * pxPerUnit <= heightPx) ?? 1
   const stretch = most > flatShare * reach ? fits : 1
   return {

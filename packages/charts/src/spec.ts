@@ -135,6 +135,11 @@ export function frameChart(
   }
 }
 
+/** The next whole number of pixels; the last bits of a quotient, which machines may differ in, count for nothing. */
+export function wholePx(px: number): number {
+  return Math.ceil(px - 1e-6)
+}
+
 /** Width of the plot itself, px. */
 export function plotWidth(options: ChartOptions, rightPx: number, leftPx = room.left): number {
   return widthOf(options) - leftPx - rightPx

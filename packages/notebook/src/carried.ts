@@ -26,9 +26,9 @@ export function carriedAnswers({ cells, patterns }: NotebookResult): CarriedAnsw
       searches.set(searchKey(text, gaugeLinesOf(contents, name), content.request), content.found)
     }
   }
-  const shapes = patterns.flatMap(({ readText, result }): [string, ShapeFound][] => {
+  const shapes = patterns.flatMap(({ readText, result, unlaid }): [string, ShapeFound][] => {
     const { laidOut, notes, remedies, exitStatus } = result
-    return laidOut?.by === "net" ? [[readText, { laidOut, notes, remedies, exitStatus }]] : []
+    return laidOut && !unlaid ? [[readText, { laidOut, notes, remedies, exitStatus }]] : []
   })
   return {
     ...(searches.size > 0 ? { searches: [...searches] } : {}),

@@ -17,18 +17,6 @@ import { straightBow } from "./transitions.ts"
 /** The reading measure of the page, and a phone of 360 px without its margins. */
 const chartWidths = { wide: 544, narrow: 328 } as const
 
-/** Names of the patterns some chart of the notebook needs the shape of. */
-export function needsShape(
-  cells: readonly WrittenCell[],
-  patterns: ReadonlyMap<string, CheckedPattern>,
-): string[] {
-  return cells.flatMap(({ kind, options }) => {
-    if (kind !== "chart" || !shapeChartNames.includes(options?.name ?? "")) return []
-    const name = options?.of ?? onlyOf(patterns)
-    return name === undefined ? [] : [name]
-  })
-}
-
 /**
  * @param pieces the patterns that were laid out
  * @param before what is known of the cell already, for those that show what was searched for

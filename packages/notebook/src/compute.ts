@@ -2,8 +2,8 @@
 //
 // Order: circles are planned and all patterns checked (with their gauge cells), searches made, then the
 // calculations in the order of the text, then the results and the values in the prose. So the first
-// paragraph can tell what is worked out further down, and a name is given a value once only. Where a
-// chart or a figure needs the shape of a piece, that piece is laid out, and the calculations are made anew.
+// paragraph can tell what is worked out further down, and a name is given a value once only. Then every
+// piece is laid out, which decides its verdict, and the calculations are made anew.
 
 import { type CheckResult, checkPattern } from "@roundwright/assessment"
 import { computeCalculation, type Scope } from "./calculation/cell.ts"
@@ -12,7 +12,7 @@ import type { Figure } from "./calculation/names.ts"
 import { namesOf } from "./calculation/names.ts"
 import { findCells, type WrittenCell } from "./cells.ts"
 import { planCell } from "./circle.ts"
-import { computeResult, needsShape } from "./compute-results.ts"
+import { computeResult } from "./compute-results.ts"
 import { type LaidOutPattern, layOutPattern, withShape } from "./laid-out-pattern.ts"
 import { brokenLimit, mostCells } from "./limits.ts"
 import { cleanText, type MarkdownTree, parseMarkdown, plainText, startOf } from "./markdown.ts"
@@ -78,10 +78,8 @@ export async function computeNotebook(
   let reckoned = await reckon(written, tree, patterns, searched)
   const pieces = new Map<string, LaidOutPattern>()
   const layOut = options.layOut ?? layOutPattern
-  const wanted = new Set([...needsShape(written, patterns), ...wantedIn(reckoned)])
-  for (const name of wanted) {
-    const pattern = patterns.get(name)
-    if (!pattern?.result.laidOut) continue
+  for (const [name, pattern] of patterns) {
+    if (!pattern.result.laidOut) continue
     const laid = layOut(pattern.readText)
     if (laid) pieces.set(name, laid)
     patterns.set(name, laid ? withShape(pattern, laid) : { ...pattern, unlaid: true })
@@ -140,17 +138,6 @@ async function reckon(
     if (cell.kind === "calculation" && cell.options)
       calculations.set(cell.index, await computeCalculation(cell, scope, report))
   return { calculations, values: await computeValues(tree, scope, report), problems }
-}
-
-/** Patterns whose shape a calculation or a value used. */
-function wantedIn({ calculations, values }: Reckoned): string[] {
-  const wanted = [
-    ...[...calculations.values()].flatMap((content) =>
-      content.kind === "later" ? content.wanted.map((one) => one.wanted) : [],
-    ),
-    ...values.flatMap((value) => (value.wanted ? [value.wanted] : [])),
-  ]
-  return wanted.flatMap(({ pattern }) => (pattern === null ? [] : [pattern]))
 }
 
 function finished(

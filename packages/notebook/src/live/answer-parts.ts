@@ -92,7 +92,9 @@ function textsFor(
 }
 
 function waitsFor({ content }: Cell, { patterns }: NotebookResult): string[] {
-  return content?.kind === "later" ? textsFor(content.wanted, patterns) : []
+  if (content?.kind === "later") return textsFor(content.wanted, patterns)
+  const judged = content?.kind === "verdict" || content?.kind === "remedies"
+  return judged && content.pattern.unlaid ? [content.pattern.readText] : []
 }
 
 /** What stands below an editor: the values of a calculation, a plan, or why the cell has failed. */

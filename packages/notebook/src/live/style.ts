@@ -80,7 +80,7 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 @keyframes telling-old { to { visibility: visible; } }
 @media (min-width: 82rem) {
   .editor { position: relative; }
-  .editor > .found { position: absolute; left: calc(100% + 1.6rem); top: 1.6rem; width: 17rem; margin: 0; max-height: 100%; overflow-y: auto; }
+  .editor > .found { position: absolute; left: calc(100% + 1.6rem); top: 1.6rem; width: 17rem; margin: 0; max-height: max(100%, 16rem); overflow-y: auto; }
 }
 @media (max-width: 34rem) {
   .bar { padding: 0.45rem 1rem; }

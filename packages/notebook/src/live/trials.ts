@@ -2,12 +2,17 @@
 // place of the old ones, and the new text is read again. Only a text that reads without new problems,
 // with the counts that were meant, and lies better than before is offered.
 
-import { type CheckResult, checkPattern } from "@roundwright/assessment"
+import {
+  type CheckResult,
+  checkPattern,
+  gaugeFromPieces,
+  layOutMotif,
+} from "@roundwright/assessment"
 import { severityOf } from "@roundwright/flatness"
 import { type PatternReading, readPattern } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
-import { findMends } from "@roundwright/shaping"
+import { findMends, type MendOptions } from "@roundwright/shaping"
 import { gaugeFrom } from "@roundwright/stitches"
 import { joinGauge } from "../patterns.ts"
 import { movedPiece, type Piece, piecesFor, rewrite } from "./rewrite-rounds.ts"
@@ -65,10 +70,15 @@ function changedPieces(
   const listed = ({ round, change }: { round: number; change: string }) => `${round}: ${change}`
   const found = new Map<string, Motif | null>()
   // What the ledger alone judged is found again at once; what the net judged is looked for only if it must be.
-  for (const judge of ["ledger", "net"] as const) {
-    if (remedies.every((remedy) => found.has(listed(remedy)))) break
-    for (const mend of findMends(motif, gaugeFrom(gauge), { terms, judge }))
+  const own = gaugeFromPieces(motif, gaugeFrom(gauge)).gauge
+  const add = (options: MendOptions): void => {
+    for (const mend of findMends(motif, own, { terms, ...options }))
       found.set(listed(mend), mend.motif)
+  }
+  add({ judge: "ledger" })
+  if (remedies.some((remedy) => !found.has(listed(remedy)))) {
+    const shape = layOutMotif(motif, own)
+    if (!("fault" in shape)) add({ judge: "net", shape })
   }
   return (remedy) => found.get(listed(remedy)) ?? null
 }
