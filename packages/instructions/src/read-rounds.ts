@@ -64,7 +64,7 @@ export function readRounds(
   let turnNext = false
   let doubt: Doubt | null = null
   let carried: readonly Step[] = prose.foundation
-  for (const one of list) {
+  for (const [at, one] of list.entries()) {
     const { text } = one
     let read = parsed.get(text)
     if (!read) {
@@ -75,17 +75,8 @@ export function readRounds(
     const own: Located[] = said.map((finding) => ({ ...finding, round: one.number }))
     const tree = resolved(read.tree, one, trees, own, text)
     if (beginsAnew(one, tree, rounds)) {
-      // The motif is the first piece; what follows is read on its own.
-      tellSecondPiece(findings, text)
-      rounds.length = 0
-      trees.clear()
-      shared.saidCounts.clear()
-      broken = true
-      lost = false
-      turnNext = false
-      earlier = null
-      doubt = null
-      carried = []
+      tellSecondPiece(findings, text, list.length - at)
+      break
     }
     trees.set(one.number, tree)
     const turned = turnNext || leadsWithTurn(tree.steps)
@@ -114,7 +105,7 @@ export function readRounds(
           hint: "Look at the number.",
         })
       carried = []
-      if (!broken) progress.centre = foundation.centre
+      progress.centre = foundation.centre
       if (foundation.steps.length === 0) {
         // A round that only makes the ring: what follows is worked into it.
         carried = [...tree.steps]

@@ -1,10 +1,11 @@
-// Several pieces in one text: the motif is the first of them.
+// Several pieces in one text: the first of them is read.
 
 import type { Round } from "@roundwright/motif"
 import { readFoundation } from "./foundation.ts"
 import type { RoundText } from "./layout.ts"
 import type { Located, OneRound } from "./list-rounds.ts"
 import type { RoundTree } from "./tree.ts"
+import { plural } from "./wording.ts"
 
 /** A round 1 with a centre of its own after other rounds: another piece in the same text. */
 export function beginsAnew(one: OneRound, tree: RoundTree, rounds: readonly Round[]): boolean {
@@ -17,7 +18,7 @@ export function beginsAnew(one: OneRound, tree: RoundTree, rounds: readonly Roun
 }
 
 /** Tells it, in place of the number that comes again. */
-export function tellSecondPiece(findings: Located[], text: RoundText): void {
+export function tellSecondPiece(findings: Located[], text: RoundText, left: number): void {
   const known = findings.findIndex(
     (finding) => finding.code === "round-number-again" && finding.start === text.label.start,
   )
@@ -28,7 +29,7 @@ export function tellSecondPiece(findings: Located[], text: RoundText): void {
     start: text.label.start,
     end: Math.min(text.label.end, text.end),
     round: null,
-    message: "A second piece begins here; the motif holds the rounds of the first.",
+    message: `A second piece begins here; it and all after it (${plural(left, "round", "rounds")}) are not read.`,
     hint: "Put each piece in a text of its own.",
   })
 }
