@@ -41,7 +41,7 @@ export function pageDocument(frame: PageFrame): string {
         element(
           "p",
           {},
-          "Dotted figures are computed from the patterns on this page. Sizes are estimates; your own swatch beats them.",
+          "Dotted figures are computed from the patterns they speak of. Sizes are estimates; your own swatch beats them.",
         ),
       ),
       frame.live ? liveParts(frame.live) : null,
