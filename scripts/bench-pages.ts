@@ -35,11 +35,17 @@ async function benchEdits(browser: Browser, report: Report): Promise<void> {
     const { page, context } = await openPage(browser, html, options)
     await settled(page)
     const waits: number[] = []
+    const wholes: number[] = []
     for (let edit = 0; edit < edits; edit += 1) {
+      const start = performance.now()
       waits.push(await editToVerdict(page, edit % 2 === 0))
       await settled(page)
+      wholes.push(performance.now() - start)
     }
     report(`${what.padEnd(44)} ${ms(median(waits))} ${ms(Math.max(...waits))}`)
+    report(
+      `${"  until all of the page has followed".padEnd(44)} ${ms(median(wholes))} ${ms(Math.max(...wholes))}`,
+    )
     const pauses = await pausesWhileTyping(page)
     report(
       `${"  longest the typist waits for a key".padEnd(44)} ${ms(median(pauses))} ${ms(Math.max(...pauses))}`,
