@@ -1,10 +1,11 @@
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { computeNotebook } from "../src/index.ts"
-import { cell, checkCounts } from "./made.ts"
+import { cell, checkCounts, layOutCounts } from "./made.ts"
 
 const disc = cell("pattern name=disc", "6 12 18")
-const compute = (markdown: string) => computeNotebook(markdown, { check: checkCounts })
+const compute = (markdown: string) =>
+  computeNotebook(markdown, { check: checkCounts, layOut: layOutCounts })
 
 async function worth(expression: string, before = ""): Promise<string> {
   const { values } = await compute(`${before}\n\n\`= ${expression}\``)

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest"
 import { computeNotebook, type NotebookResult } from "../src/index.ts"
-import { cell, checkCounts } from "./made.ts"
+import { cell, checkCounts, layOutCounts } from "./made.ts"
 
-const compute = (markdown: string) => computeNotebook(markdown, { check: checkCounts })
+const compute = (markdown: string) =>
+  computeNotebook(markdown, { check: checkCounts, layOut: layOutCounts })
 const codes = (result: NotebookResult) => result.problems.map((problem) => problem.code)
 const disc = cell("pattern name=disc", "6 12 18")
 

@@ -5,6 +5,7 @@ import type { CheckResult } from "@roundwright/assessment"
 import { keepLedger } from "@roundwright/flatness"
 import { buildDisc } from "@roundwright/motif"
 import { gaugeFrom } from "@roundwright/stitches"
+import type { LaidOutPattern } from "../src/laid-out-pattern.ts"
 
 /** `6 12 18` -> a disc with those counts, 5 mm wide and 5 mm high stitches. `?` adds a problem. */
 export function checkCounts(text: string): CheckResult {
@@ -86,4 +87,10 @@ export function checkCounts(text: string): CheckResult {
 /** A fence with its cell. */
 export function cell(info: string, text = ""): string {
   return `\n\`\`\`${info}\n${text}\n\`\`\`\n`
+}
+
+/** The same for a page that lays every piece out: the stand-in's own verdict stays. */
+export function layOutCounts(text: string): LaidOutPattern {
+  const { laidOut, notes, remedies, exitStatus } = checkCounts(text)
+  return { found: { laidOut, notes, remedies, exitStatus }, piece: null }
 }

@@ -1,10 +1,12 @@
 import { createHash } from "node:crypto"
 import { describe, expect, it } from "vitest"
 import { computeNotebook, linksIn, renderIndex, renderNotebook } from "../src/index.ts"
-import { cell, checkCounts } from "./made.ts"
+import { cell, checkCounts, layOutCounts } from "./made.ts"
 
-const render = (markdown: string) => renderNotebook(markdown, { check: checkCounts })
-const compute = (markdown: string) => computeNotebook(markdown, { check: checkCounts })
+const render = (markdown: string) =>
+  renderNotebook(markdown, { check: checkCounts, layOut: layOutCounts })
+const compute = (markdown: string) =>
+  computeNotebook(markdown, { check: checkCounts, layOut: layOutCounts })
 const disc = cell("pattern name=disc", "6 12 18 44 50")
 const everything =
   disc +

@@ -9,7 +9,10 @@ import type { RoundMisfit } from "./starts-in-space.ts"
 
 export interface ShapeVerdict {
   readonly verdict: "flat" | "blocks-flat" | "cups" | "ruffles"
-  /** Number of the round, as the text gives it, from which the misfit stays beyond the give; null when it never does. */
+  /**
+   * Number of the round, as the text gives it, from which the misfit stays beyond the give to the edge, or else from
+   * which the worst of it begins; null when no round is beyond.
+   */
   readonly fromRound: number | null
   /** Largest stretch of a round that pins the piece flat: of tops where it cups, of posts where it ruffles. 0.1 = a tenth. */
   readonly blockingStretch: number
@@ -69,8 +72,8 @@ export function judgeShape(
     sum += weight
   }
   const give = giveTimes * material.give
-  let first: number | null = null
-  for (let round = last; round >= from && stretch[round]! > give; round--) first = round
+  // To the edge if the misfit stays to the edge, else where the worst of it begins.
+  const first = beginning(stretch, last, from, give) ?? beginning(stretch, worst, from, give)
   // In lace a misfit may hide: groups turn and loops fold instead of tops and posts straining. It then shows in the
   // strain left over, of which tops and posts each take half. An edge that is too long is held by no round after it.
   const meanStretch = Math.max(
@@ -91,6 +94,18 @@ export function judgeShape(
     towards,
     heldStrain,
   }
+}
+
+/** First round of the run beyond the give that ends with this one; null when this one is within it. */
+function beginning(
+  stretch: readonly number[],
+  end: number,
+  from: number,
+  give: number,
+): number | null {
+  let first: number | null = null
+  for (let round = end; round >= from && stretch[round]! > give; round--) first = round
+  return first
 }
 
 /** Area of fabric of each round, mm2. */
