@@ -67,6 +67,12 @@ async function withPage(
 const area = (page: Page, cell: number) => page.locator(`#cell-${cell}-text`)
 const said = (page: Page) => page.locator("#cell-3 .said").textContent()
 
+/** What is selected in a cell that has the focus. */
+const chosen = (page: Page, cell: number) =>
+  area(page, cell).evaluate((box: HTMLTextAreaElement) =>
+    document.activeElement === box ? box.value.slice(box.selectionStart, box.selectionEnd) : "",
+  )
+
 /** Puts a text into a cell and waits for the answer. */
 async function write(page: Page, cell: number, text: string): Promise<void> {
   await area(page, cell).fill(text)
@@ -135,10 +141,7 @@ describe("an edit", () => {
       expect(await page.locator("#cell-1 .found li").count()).toBeGreaterThan(0)
       expect(await said(page)).not.toBe("")
       await page.locator("#cell-1 .found li.error .where").first().click()
-      const chosen = await area(page, 1).evaluate((box: HTMLTextAreaElement) =>
-        box.value.slice(box.selectionStart, box.selectionEnd),
-      )
-      expect(marks).toContain(chosen)
+      expect(marks).toContain(await chosen(page, 1))
       await write(page, 1, "")
       expect(await page.locator("h1").textContent()).toBe("A small disc")
       expect(await said(page)).not.toBe("")
@@ -273,14 +276,8 @@ describe("squaring", () => {
         expect(await page.locator("#cell-2").textContent()).toMatch(/3 rounds, 6 corners/)
         expect(await take.isDisabled()).toBe(true)
         expect(await page.locator(".squaring").textContent()).toContain("Taken over")
-        // Who came by keyboard is led on from where they were.
         await page.keyboard.press("Enter")
-        const chosen = await area(page, 1).evaluate((box: HTMLTextAreaElement) =>
-          document.activeElement === box
-            ? box.value.slice(box.selectionStart, box.selectionEnd)
-            : "",
-        )
-        expect(chosen).toMatch(/^Rnd 3: /)
+        expect(await chosen(page, 1)).toMatch(/^Rnd 3: /)
         await page.getByRole("button", { name: "Undo" }).click()
         await settled(page)
         expect(await area(page, 1).inputValue()).toBe(circle)
