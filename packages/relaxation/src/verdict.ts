@@ -73,7 +73,12 @@ export function judgeShape(
   }
   const give = giveTimes * material.give
   // To the edge if the misfit stays to the edge, else where the worst of it begins.
-  const first = beginning(stretch, last, from, give) ?? beginning(stretch, worst, from, give)
+  const towards = fullness[weightiest]! < 1 ? "cups" : "ruffles"
+  // Rounds that are off the other way have no part in it.
+  const offThisWay = stretch.map((one, round) =>
+    fullness[round]! < 1 === (towards === "cups") ? one : 0,
+  )
+  const first = beginning(offThisWay, last, from, give) ?? beginning(offThisWay, worst, from, give)
   // In lace a misfit may hide: groups turn and loops fold instead of tops and posts straining. It then shows in the
   // strain left over, of which tops and posts each take half. An edge that is too long is held by no round after it.
   const meanStretch = Math.max(
@@ -83,7 +88,6 @@ export function judgeShape(
   )
   const liesFlat =
     lift === null ? meanStretch <= give : lift.liftMm <= Math.max(flatLiftMm, flatLiftShare * reach)
-  const towards = fullness[weightiest]! < 1 ? "cups" : "ruffles"
   const verdict = meanStretch > blockableStretch ? towards : liesFlat ? "flat" : "blocks-flat"
   return {
     verdict,
