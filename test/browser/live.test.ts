@@ -235,7 +235,7 @@ describe("a remedy", () => {
       await page.getByRole("button", { name: /^Try it: .* remedy 1$/ }).click()
       await settled(page)
       expect(await area(page, 1).inputValue()).not.toBe(doubled)
-      expect((await said(page))?.toLowerCase()).toMatch(new RegExp(`${promised}|lies flat`))
+      expect((await said(page))?.toLowerCase()).toContain(promised)
       await page.getByRole("button", { name: "Undo" }).click()
       await settled(page)
       expect(await area(page, 1).inputValue()).toBe(doubled)

@@ -17,6 +17,7 @@ import {
 import { countRound, kindKey, type Motif } from "@roundwright/motif"
 import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, type Terms } from "@roundwright/stitches"
+import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { asItIs } from "./mend-as-it-is.ts"
 import { betterShapes } from "./mend-by-shape.ts"
 import { type Candidate, candidatesFor } from "./mend-candidates.ts"
@@ -38,7 +39,7 @@ export interface Mend extends Remedy {
 export interface MendOptions {
   /** In whose names the changes are told; US when absent. */
   readonly terms?: Terms
-  /** Who judges the best few: the ledger (milliseconds; the default) or the laid-out shape, pressed flat (seconds). */
+  /** Who judges the best few: the ledger (milliseconds; the default) or the laid-out shape, as a check lays it (seconds). */
   readonly judge?: "ledger" | "net"
   /** The piece as it is, where it has been laid out already. */
   readonly shape?: ShapeVerdict
@@ -283,7 +284,8 @@ function byTheNet(ranked: readonly Ranked[], gauge: Gauge, before: number): Rank
   const judged = ranked.flatMap((one): Ranked[] => {
     const { motif } = one.mend
     if (!motif || laid === mostLaidOut || nodes > mostNodes) return []
-    const shape = layOut(motif, gauge, { inSpace: false })
+    const shape = layOutAsChecked(motif, gauge)
+    if (shape === null) return []
     laid++
     nodes += shape.net.nodes.length
     const severity = severityOf(shape.verdict)
