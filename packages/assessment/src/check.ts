@@ -81,6 +81,7 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     notes: [
       ...notes,
       ...(ledger?.notes ?? []),
+      ...(ledger?.bowed && !shape ? [ledger.bowed] : []),
       ...(shape && ledger ? shapeNotes(shape, ledger) : []),
       ...(laid && "fault" in laid ? [laid.fault] : []),
       ...skewed.notes,

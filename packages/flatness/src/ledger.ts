@@ -27,6 +27,7 @@ export function keepLedger(motif: Motif, gauge: Gauge, hand: Hand = {}): Ledger 
     rows,
     ...judgePiece(rows, piece),
     odds: oddsOf(piece),
+    bowed: bowedNote(rows.at(-1)),
     notes: [...notesOn(piece, rows, hand.terms ?? "US"), ...mirrorNotes(motif, rows)],
   }
 }
@@ -39,6 +40,12 @@ const bowedSharpness = 0.75
 
 /** Beyond eight stacked increases nobody sees a polygon. */
 const mostNamedCorners = 8
+
+function bowedNote(last: LedgerRow | undefined): string | null {
+  if (!last || last.outline.corners === 0 || last.outline.sharpness >= bowedSharpness) return null
+  const { sharpness, corners } = last.outline
+  return `The edge is too short for sharp corners (${Math.round(100 * sharpness)} % of the way from a circle to a ${polygonName(corners)}): its sides bow outward.`
+}
 
 function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], terms: Terms): string[] {
   const notes: string[] = []
@@ -64,10 +71,6 @@ function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], terms: Terms):
   if (last?.outline.corners === 0 && stacked >= 3 && stacked <= mostNamedCorners)
     notes.push(
       `The increases stand over one another, so the outline will read as a ${polygonName(stacked)}; that is a matter of shape, not of flatness. Shift them from round to round to keep it round.`,
-    )
-  if (last && last.outline.corners > 0 && last.outline.sharpness < bowedSharpness)
-    notes.push(
-      `The edge is too short for sharp corners (${Math.round(100 * last.outline.sharpness)} % of the way from a circle to a ${polygonName(last.outline.corners)}): its sides bow outward.`,
     )
   const ornaments = rows.filter((_, index) => !piece.rounds[index]!.ground)
   if (ornaments.length > 0)

@@ -67,4 +67,6 @@ export interface Ledger {
   readonly fromRound: number | null
   /** What must be said beside the verdict: extrapolated sizes, doubtful rounds, slack that explains much. */
   readonly notes: readonly string[]
+  /** What the edge's length says of bowed sides, where no laid-out shape tells it; null when they are straight. */
+  readonly bowed: string | null
 }
