@@ -97,7 +97,7 @@ export function makeAnswerer(): Answerer {
       }
       for (const cell of result.cells) {
         if (!(await rest())) return
-        const tried = trialsFor(cell, result, trials)
+        const tried = trialsFor(cell, result, trials, shapes)
         if (tried) tell({ part: "trials", id, cell: cell.index, ...tried })
       }
       if (question.body)
@@ -116,13 +116,18 @@ function trialsFor(
   { content }: Cell,
   { cells }: NotebookResult,
   trials: Remembered<readonly (TriedRemedy | null)[]>,
+  shapes: Remembered<LaidOutPattern>,
 ): { patternCell: number; trials: readonly (TriedRemedy | null)[] } | null {
   if (content?.kind !== "remedies" || content.pattern.result.remedies.length === 0) return null
-  const { name, text, result } = content.pattern
+  const { name, text, readText, result } = content.pattern
   const patternCell = patternCellOf(name, cells)
   if (patternCell === null) return null
   const own = text.replace(/\r\n?/g, "\n")
   const gauge = gaugeOver(name, cells)
   const key = JSON.stringify([own, gauge, result.remedies])
-  return { patternCell, trials: trials.get(key, () => tryRemedies(own, gauge, result.remedies)) }
+  const shape = shapes.known(readText)?.piece?.shape ?? null
+  return {
+    patternCell,
+    trials: trials.get(key, () => tryRemedies(own, gauge, result.remedies, shape)),
+  }
 }

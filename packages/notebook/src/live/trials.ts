@@ -12,6 +12,7 @@ import { severityOf } from "@roundwright/flatness"
 import { type PatternReading, readPattern } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
+import type { LaidOutShape } from "@roundwright/relaxation"
 import { findMends, type MendOptions } from "@roundwright/shaping"
 import { gaugeFrom } from "@roundwright/stitches"
 import { joinGauge } from "../patterns.ts"
@@ -32,17 +33,19 @@ type Listed = CheckResult["remedies"][number]
  * Tries each remedy of a pattern, in the order they are listed; null where there is nothing to change.
  * @param own the pattern's own text
  * @param gauge lines of the gauge cell that is set over it, if any
+ * @param shape the piece laid out, where that is known already
  */
 export function tryRemedies(
   own: string,
   gauge: readonly string[],
   remedies: readonly Listed[],
+  shape: LaidOutShape | null = null,
 ): (TriedRemedy | null)[] {
   const { joined, title } = gauge.length > 0 ? joinGauge(own, gauge) : { joined: own, title: 0 }
   const reading = readPattern(joined)
   const ownLine = (line: number) => (line > title ? line - gauge.length : line)
   try {
-    const changed = changedPieces(reading, remedies)
+    const changed = changedPieces(reading, remedies, shape)
     return remedies.map((remedy) => {
       const place = reading.rounds.find(({ number }) => number === remedy.round)
       const motif = changed(remedy)
@@ -66,6 +69,7 @@ export function tryRemedies(
 function changedPieces(
   { motif, gauge, terms }: PatternReading,
   remedies: readonly Listed[],
+  known: LaidOutShape | null,
 ): (remedy: Listed) => Motif | null {
   const listed = ({ round, change }: { round: number; change: string }) => `${round}: ${change}`
   const found = new Map<string, Motif | null>()
@@ -77,7 +81,7 @@ function changedPieces(
   }
   add({ judge: "ledger" })
   if (remedies.some((remedy) => !found.has(listed(remedy)))) {
-    const shape = layOutMotif(motif, own)
+    const shape = known ?? layOutMotif(motif, own)
     if (!("fault" in shape)) add({ judge: "net", shape })
   }
   return (remedy) => found.get(listed(remedy)) ?? null
