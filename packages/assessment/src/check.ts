@@ -50,11 +50,9 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const { gauge, notes } =
     motif && stated ? gaugeFromPieces(motif, stated) : { gauge: stated, notes: [] }
   const ledger = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
-  const skewed = options.shape === "net" && motif && gauge ? fitSkew(motif, gauge) : noSkew
-  const laid =
-    options.shape === "net" && motif && gauge
-      ? layOutMotif(motif, gauge, options.effort, skewed.share)
-      : null
+  const net = options.shape === "net" && motif && gauge ? { motif, gauge } : null
+  const skewed = net ? fitSkew(net.motif, net.gauge) : noSkew
+  const laid = net && layOutMotif(net.motif, net.gauge, options.effort, skewed.share)
   const shape = laid && !("fault" in laid) ? laid : null
   const judged = shape ? ({ judge: "net", shape } as const) : {}
   const remedies =

@@ -2,7 +2,7 @@
 // to the one that was measured. Proportions (height over width) stay as swatch, yarn and hook have them.
 
 import type { Motif } from "@roundwright/motif"
-import { RoundwrightError } from "@roundwright/numerics"
+import { unlessRefused } from "@roundwright/numerics"
 import { layOut } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, type PieceSize } from "@roundwright/stitches"
 
@@ -28,12 +28,10 @@ export function gaugeFromPieces(motif: Motif, gauge: Gauge): { gauge: Gauge; not
     notes.push(
       `The sizes given after several rounds differ by ${Math.round(100 * (most / least - 1))} % in the width of a stitch they ask for; the middle is used.`,
     )
-  try {
-    return { gauge: scaledBy(factor, gauge), notes }
-  } catch (error) {
-    if (!(error instanceof RoundwrightError)) throw error
-    return { gauge, notes: [...notes, `${error.message} It was not used.`] }
-  }
+  return unlessRefused(
+    () => ({ gauge: scaledBy(factor, gauge), notes }),
+    ({ message }) => ({ gauge, notes: [...notes, `${message} It was not used.`] }),
+  )
 }
 
 /** Everything measured drawn to the piece's size; proportions stay. */
@@ -65,14 +63,16 @@ export function sizeAfter(
     return {
       fault: `The size after round ${piece.round} was not used: that round is not there or not read.`,
     }
-  try {
-    const part = { ...motif, rounds: motif.rounds.slice(0, last + 1) }
-    const { outline } = layOut(part, gauge, { inSpace: false })
-    return piece.across === "corners" && outline.corners > 0
-      ? 2 * outline.cornerReachMm
-      : outline.acrossMm
-  } catch (error) {
-    if (!(error instanceof RoundwrightError)) throw error
-    return { fault: `The size after round ${piece.round} was not used: ${error.message}` }
-  }
+  return unlessRefused(
+    () => {
+      const part = { ...motif, rounds: motif.rounds.slice(0, last + 1) }
+      const { outline } = layOut(part, gauge, { inSpace: false })
+      return piece.across === "corners" && outline.corners > 0
+        ? 2 * outline.cornerReachMm
+        : outline.acrossMm
+    },
+    ({ message }) => ({
+      fault: `The size after round ${piece.round} was not used: ${message}`,
+    }),
+  )
 }

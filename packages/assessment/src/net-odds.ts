@@ -3,20 +3,21 @@
 
 import { type Odds, oddsOver, pieceSpread, summarisePiece } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
-import { RoundwrightError } from "@roundwright/numerics"
+import { unlessRefused } from "@roundwright/numerics"
 import {
   blockableStretch,
+  flatStretchOf,
   type LaidOutShape,
   layOut,
   type ShapeVerdict,
-  usualGive,
+  usualMaterial,
 } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 
 /** Hands laid out beside the usual one, in standard deviations: between them the stretch is nearly a straight line. */
 const hands = [-2, -1, 1, 2]
-/** A stretch within twice the give, shared by tops and posts, leaves a piece flat (see the verdict of a flat shape). */
-const flatStretch = 2 * usualGive
+/** A stretch that leaves a piece flat, as for the verdict of a flat shape. */
+const flatStretch = flatStretchOf(usualMaterial)
 
 /** @returns null where some hand's piece cannot be laid out */
 export function oddsOfShape(shape: LaidOutShape, motif: Motif, gauge: Gauge): Odds | null {
@@ -44,12 +45,10 @@ function flatUpTo({ verdict, meanStretch }: ShapeVerdict): number {
 }
 
 function offAt(motif: Motif, gauge: Gauge, heightFactor: number): number | null {
-  try {
-    return signed(layOut(motif, gauge, { heightFactor, inSpace: false }))
-  } catch (error) {
-    if (!(error instanceof RoundwrightError)) throw error
-    return null
-  }
+  return unlessRefused(
+    () => signed(layOut(motif, gauge, { heightFactor, inSpace: false })),
+    () => null,
+  )
 }
 
 /** Mean stretch, negative where the edge is too short. */

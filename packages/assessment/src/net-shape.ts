@@ -2,7 +2,7 @@
 
 import type { Ledger } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
-import { RoundwrightError } from "@roundwright/numerics"
+import { unlessRefused } from "@roundwright/numerics"
 import { type LaidOutShape, layOut, layOutBounded } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 import { oddsOfShape } from "./net-odds.ts"
@@ -25,14 +25,13 @@ export function layOutMotif(
   effort: Effort = "bounded",
   skewShare = 0,
 ): LaidOutShape | { readonly fault: string } {
-  try {
-    return effort === "bounded"
-      ? layOutBounded(motif, gauge, { skewShare })
-      : layOut(motif, gauge, { skewShare })
-  } catch (error) {
-    if (!(error instanceof RoundwrightError)) throw error
-    return { fault: `The shape could not be laid out: ${error.message}` }
-  }
+  return unlessRefused(
+    () =>
+      effort === "bounded"
+        ? layOutBounded(motif, gauge, { skewShare })
+        : layOut(motif, gauge, { skewShare }),
+    ({ message }) => ({ fault: `The shape could not be laid out: ${message}` }),
+  )
 }
 
 /** Filled from the net. */

@@ -5,7 +5,7 @@
 // ("Skewing Grannies", edieeckman.com/2015/08/13/skewing-grannies).
 
 import { type Anchor, type Element, findCorners, type Motif } from "@roundwright/motif"
-import { RoundwrightError } from "@roundwright/numerics"
+import { unlessRefused } from "@roundwright/numerics"
 import { type LaidOutShape, layOut } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 
@@ -32,12 +32,10 @@ const seenDeg = 1
 export function fitSkew(motif: Motif, gauge: Gauge): Skew {
   const wanted = gauge.input.skewDeg
   if (wanted === undefined) return noSkew
-  try {
-    return fitted(motif, gauge, wanted)
-  } catch (error) {
-    if (!(error instanceof RoundwrightError)) throw error
-    return { share: 0, notes: [`The skew was not used: ${error.message}`] }
-  }
+  return unlessRefused(
+    () => fitted(motif, gauge, wanted),
+    ({ message }) => unused(message),
+  )
 }
 
 function fitted(motif: Motif, gauge: Gauge, wanted: number): Skew {

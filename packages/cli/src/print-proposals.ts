@@ -1,6 +1,7 @@
 // Proposals of a squaring for a person at 80 columns: the best in a sentence, then each with its rounds.
 
 import { capitalised, formatLength, formatPercent, verdictWord } from "@roundwright/assessment"
+import { bands } from "@roundwright/flatness"
 import type { PublishedProposal } from "@roundwright/shaping"
 import { wrap } from "./wrap.ts"
 
@@ -51,14 +52,11 @@ function bowWords({ bowMm, sideMm }: PublishedProposal): string {
 /** Below the thickness of a strand nobody sees a bow. */
 const leastBowMm = 0.5
 
-/** The give of the yarn: an edge off by no more than this is taken up unseen. */
-const give = 0.07
-
 function fullnessWords(fullness: number): string {
   const off = fullness - 1
   if (Math.abs(off) < 0.005) return "just long enough"
   const way = off > 0 ? "long" : "short"
-  const taken = Math.abs(off) <= give ? "takes up" : "must be blocked into"
+  const taken = Math.abs(off) <= bands.flat ? "takes up" : "must be blocked into"
   return `${Math.abs(Math.round(100 * off))}\u00a0% too ${way}, which the yarn ${taken}`
 }
 

@@ -14,22 +14,12 @@ export function asPasses(given: readonly Step[]): Step[] {
     const previous = result[result.length - 1]
     if (previous && isFullPass(step) && (isFullPass(previous) || previous.do === "pass")) {
       const cases = previous.do === "pass" ? previous.cases : [previous]
-      result[result.length - 1] = {
-        start: previous.start,
-        end: step.end,
-        do: "pass",
-        cases: [...cases, step],
-      }
+      result[result.length - 1] = onePass(previous, step, [...cases, step])
       continue
     }
     if (previous && isFullPass(previous) && isEveryNth(step) && intoStitches(previous, step)) {
       // "1 sc in each sc, 2 sc in every 4th": those are made in the same pass.
-      result[result.length - 1] = {
-        start: previous.start,
-        end: step.end,
-        do: "pass",
-        cases: [previous, step],
-      }
+      result[result.length - 1] = onePass(previous, step, [previous, step])
       continue
     }
     if (
@@ -39,17 +29,17 @@ export function asPasses(given: readonly Step[]): Step[] {
       step.place.others &&
       isEveryNth(previous)
     ) {
-      result[result.length - 1] = {
-        start: previous.start,
-        end: step.end,
-        do: "pass",
-        cases: [step, previous],
-      }
+      result[result.length - 1] = onePass(previous, step, [step, previous])
       continue
     }
     result.push(step)
   }
   return result
+}
+
+/** Two neighbours as one pass over the cases. */
+function onePass(first: Step, last: Step, cases: Extract<Step, { do: "pass" }>["cases"]): Step {
+  return { start: first.start, end: last.end, do: "pass", cases }
 }
 
 /** "(...) in each corner, ch 2, 3 dc in each side sp, ch 2": the chains follow every one of them. */

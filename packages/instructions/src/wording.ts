@@ -29,6 +29,17 @@ export function nounWords(noun: Noun, count = 1): string {
   }
 }
 
+/** "3rd", "11th". */
+export function ordinal(n: number): string {
+  const tail = n % 100 >= 11 && n % 100 <= 13 ? "th" : (["th", "st", "nd", "rd"][n % 10] ?? "th")
+  return `${n}${tail}`
+}
+
+/** "a", "a and b", "a, b and c". */
+export function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`
+}
+
 export function plural(count: number, one: string, several: string): string {
   return `${count} ${count === 1 ? one : several}`
 }

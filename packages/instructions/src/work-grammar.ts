@@ -33,6 +33,15 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     if (!counted) return null
     const { count } = counted
     let { stitch } = counted
+    const growing = (extra: number): Step => ({
+      ...words.since(start),
+      do: "work",
+      stitch,
+      count: 0,
+      place: null,
+      even: true,
+      extra,
+    })
     const ends = readFirstAndLast(words, stitch, count, start)
     if (ends) return ends
     const legs = stitch.kind.gathered ? readLegs(words) : null
@@ -67,36 +76,14 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     }
     if (until) {
       const growth = readGrowth(words)
-      if (growth !== null)
-        return [
-          {
-            ...words.since(start),
-            do: "work",
-            stitch,
-            count: 0,
-            place: null,
-            even: true,
-            extra: growth,
-          },
-        ]
+      if (growth !== null) return [growing(growth)]
       const place: Place = { ...words.since(start), at: "each", nouns: [{ what: "stitch" }], until }
       return [{ ...words.since(start), do: "work", stitch, count, place }]
     }
     const place = readWorkPlace(words)
     stitch = formed(stitch, place)
     const grows = count === 1 && isEveryStitch(place) ? readGrowth(words) : null
-    if (grows !== null)
-      return [
-        {
-          ...words.since(start),
-          do: "work",
-          stitch,
-          count: 0,
-          place: null,
-          even: true,
-          extra: grows,
-        },
-      ]
+    if (grows !== null) return [growing(grows)]
     const doubled = place || count < 2 ? null : readDoubled(words)
     if (doubled !== null)
       return [{ ...words.since(start), do: "work", stitch, count, place: null, doubled }]

@@ -4,6 +4,7 @@
 import { type Anchor, anchorKey, type Round } from "@roundwright/motif"
 import { cellUnder } from "./cell-under.ts"
 import { type Edge, roundEdge } from "./edge.ts"
+import { ordinal } from "./wording.ts"
 
 /** The hook's place on one edge while a round is written. */
 export interface Hook {
@@ -190,11 +191,6 @@ function sizeAt(edge: Edge, index: number): number {
 function skipWords(count: number, one: string, several: string): string | null {
   if (count === 0) return null
   return count === 1 ? `skip next ${one}` : `skip next ${count} ${several}`
-}
-
-function ordinal(n: number): string {
-  const tail = n % 100 >= 11 && n % 100 <= 13 ? "th" : (["th", "st", "nd", "rd"][n % 10] ?? "th")
-  return `${n}${tail}`
 }
 
 /** The hook where a round starts. */

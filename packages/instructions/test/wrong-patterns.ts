@@ -151,15 +151,6 @@ Rnd 2: 2 sc in eech stich arround. (12)`,
     rounds: ["6", "!?"],
   },
   {
-    name: "oval mat",
-    text: `Oval Base
-Ch 11.
-Rnd 1: Sc in 2nd ch from hook and in next 8 ch, 3 sc in last ch; working along opposite side of foundation ch, sc in next 8 ch, 2 sc in last ch, do not join, place marker. (22 sc)
-Rnd 2: 2 sc in next st, sc in next 8 sts, 2 sc in each of next 3 sts, sc in next 8 sts, 2 sc in each of last 2 sts. (28 sc)
-Rnd 3: sc in next st, 2 sc in next st, sc in next 8 sts, (sc in next st, 2 sc in next st) 3 times, sc in next 8 sts, (sc in next st, 2 sc in next st) twice. (34 sc)`,
-    rounds: ["!22", "28", "34"],
-  },
-  {
     name: "oval joined",
     text: `Rnd 1: Ch 7; sc in 2nd ch from hook, sc in next 4 ch, 4 sc in last ch; working in opposite side of ch, sc in next 4 ch, 2 sc in same ch as first sc; join. (16 sc)
 Rnd 2: Ch 1, 2 sc in first sc, sc in next 4 sc, 2 sc in each of next 4 sc, sc in next 4 sc, 2 sc in each of next 2 sc, sc in last sc; join.`,

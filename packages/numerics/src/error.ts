@@ -38,6 +38,19 @@ export class RoundwrightError extends Error {
   }
 }
 
+/** What `run` gives, or `instead` of what it was refused with; errors of any other kind pass. */
+export function unlessRefused<T, Instead>(
+  run: () => T,
+  instead: (refusal: RoundwrightError) => Instead,
+): T | Instead {
+  try {
+    return run()
+  } catch (error) {
+    if (!(error instanceof RoundwrightError)) throw error
+    return instead(error)
+  }
+}
+
 /** Refuses NaN and infinities at a border. @throws RoundwrightError `not-finite` */
 export function requireFinite(value: number, what: string): number {
   if (Number.isFinite(value)) return value

@@ -8,14 +8,19 @@ import {
   type TwiceDifferentiableFunction,
 } from "../src/index.ts"
 
-/** Rosenbrock's valley in n dimensions: minimum 0 at (1, ..., 1). H. H. Rosenbrock, Computer Journal 3 (1960). */
-function rosenbrock(n: number): TwiceDifferentiableFunction {
+/** Each of n unknowns beside the next one. */
+function neighbours(n: number): ReturnType<typeof patternFromPairs> {
   const rows = Array.from({ length: n - 1 }, (_, i) => i + 1)
-  const { pattern, slots } = patternFromPairs(
+  return patternFromPairs(
     n,
     rows,
     rows.map((i) => i - 1),
   )
+}
+
+/** Rosenbrock's valley in n dimensions: minimum 0 at (1, ..., 1). H. H. Rosenbrock, Computer Journal 3 (1960). */
+function rosenbrock(n: number): TwiceDifferentiableFunction {
+  const { pattern, slots } = neighbours(n)
   const value = (x: Float64Array) => {
     let sum = 0
     for (let i = 0; i + 1 < n; i++) sum += 100 * (x[i + 1]! - x[i]! ** 2) ** 2 + (1 - x[i]!) ** 2
@@ -127,12 +132,7 @@ describe.each([
 function stringOnFloor(n: number): TwiceDifferentiableFunction {
   const [tie, floor] = [50, 1e6]
   const weight = (i: number) => 1 + Math.sin(2 * i)
-  const rows = Array.from({ length: n - 1 }, (_, i) => i + 1)
-  const { pattern, slots } = patternFromPairs(
-    n,
-    rows,
-    rows.map((i) => i - 1),
-  )
+  const { pattern, slots } = neighbours(n)
   const value = (x: Float64Array) => {
     let sum = 0
     for (let i = 0; i < n; i++) sum += weight(i) * x[i]! + (floor / 2) * Math.min(0, x[i]!) ** 2

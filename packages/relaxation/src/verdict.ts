@@ -37,8 +37,10 @@ export const flatLiftShare = 0.05
  * for this figure).
  */
 export const blockableStretch = 0.2
-/** Without a shape in space, a misfit up to twice the give of tops and posts counts as flat. */
-const giveTimes = 2
+/** Without a shape in space, a misfit up to twice the give counts as flat: tops and posts each take half. */
+export function flatStretchOf({ give }: Material): number {
+  return 2 * give
+}
 
 /** What a shape is judged by: its rounds' misfits in the plane, its lift, and what strains it pressed flat. */
 export interface ShapeFindings {
@@ -71,13 +73,13 @@ export function judgeShape(
     area += areas[round]!
     sum += weight
   }
-  const give = giveTimes * material.give
-  // To the edge if the misfit stays to the edge, else where the worst of it begins.
+  const give = flatStretchOf(material)
   const towards = fullness[weightiest]! < 1 ? "cups" : "ruffles"
   // Rounds that are off the other way have no part in it.
   const offThisWay = stretch.map((one, round) =>
     fullness[round]! < 1 === (towards === "cups") ? one : 0,
   )
+  // To the edge if the misfit stays to the edge, else where the worst of it begins.
   const first = beginning(offThisWay, last, from, give) ?? beginning(offThisWay, worst, from, give)
   // In lace a misfit may hide: groups turn and loops fold instead of tops and posts straining. It then shows in the
   // strain left over, of which tops and posts each take half. An edge that is too long is held by no round after it.

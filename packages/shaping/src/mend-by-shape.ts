@@ -3,7 +3,7 @@
 
 import { severityOf } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
-import { RoundwrightError } from "@roundwright/numerics"
+import { unlessRefused } from "@roundwright/numerics"
 import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
@@ -21,7 +21,6 @@ export interface BetterShape<T> {
   readonly of: T
   readonly motif: Motif
   readonly verdict: ShapeVerdict["verdict"]
-  readonly meanStretch: number
 }
 
 /** Pressed flat: changes near the worst round first, then the least disturbing, within a budget of nodes in all. */
@@ -33,8 +32,8 @@ const nearRounds = 1
 const mostOnTable = 4
 /** A change must take away this share of the stretch to be worth laying on the table. */
 const leastGain = 0.2
-/** As in the ranking by the ledger: all of the piece anew counts like half the give of the yarn. */
-const disturbanceWeight = 0.035
+/** Working all of the piece anew counts like this much misfit: half the give of the yarn. */
+export const disturbanceWeight = 0.035
 
 /** Pieces that lie better than before, best first. */
 export function betterShapes<T>(
@@ -51,7 +50,10 @@ export function betterShapes<T>(
     .slice(0, mostPressed)
   for (const piece of tried) {
     if (nodes > mostNodes) break
-    const shape = pressFlat(piece.motif, gauge)
+    const shape = unlessRefused(
+      () => layOut(piece.motif, gauge, { inSpace: false }),
+      () => null,
+    )
     if (shape === null) continue
     nodes += shape.net.nodes.length
     if (shape.meanStretch <= (1 - leastGain) * before.meanStretch)
@@ -63,16 +65,7 @@ export function betterShapes<T>(
     .flatMap(({ of, motif }): BetterShape<T>[] => {
       const shape = layOutAsChecked(motif, gauge)
       if (shape === null || severityOf(shape.verdict) >= severityOf(before.verdict)) return []
-      return [{ of, motif, verdict: shape.verdict, meanStretch: shape.meanStretch }]
+      return [{ of, motif, verdict: shape.verdict }]
     })
     .sort((a, b) => severityOf(a.verdict) - severityOf(b.verdict))
-}
-
-function pressFlat(motif: Motif, gauge: Gauge) {
-  try {
-    return layOut(motif, gauge, { inSpace: false })
-  } catch (error) {
-    if (error instanceof RoundwrightError) return null
-    throw error
-  }
 }

@@ -19,7 +19,7 @@ import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, type Terms } from "@roundwright/stitches"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { asItIs } from "./mend-as-it-is.ts"
-import { betterShapes } from "./mend-by-shape.ts"
+import { betterShapes, disturbanceWeight } from "./mend-by-shape.ts"
 import { type Candidate, candidatesFor } from "./mend-candidates.ts"
 import { faultOf, misfitOf } from "./mend-fault.ts"
 import { applyToMotif } from "./mend-motif.ts"
@@ -56,8 +56,6 @@ const mostLaidOut = 4
 const mostNodes = 3_000
 /** A change must take away this share of the fault to be worth naming. */
 const leastGain = 0.1
-/** Working all of the piece anew counts like this much misfit: half the give of the yarn. */
-const disturbanceWeight = 0.035
 
 /**
  * What to do about a piece, best first: leaving or blocking it where that is an answer, then changes by what the piece

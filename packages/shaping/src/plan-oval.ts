@@ -5,6 +5,7 @@
 // Source: perimeter of a segment's outer parallel line, Steiner 1840 (from memory).
 
 import { type Verdict, verdictOf } from "@roundwright/flatness"
+import { ordinal } from "@roundwright/instructions"
 import type { Anchor, Element, Motif, Round } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import {
@@ -19,7 +20,6 @@ import {
 import { flatIncrease } from "./flat-count.ts"
 import { gaugeHeadings } from "./gauge-headings.ts"
 import { checkStitches } from "./palette.ts"
-import { ordinal } from "./plan-words.ts"
 import { writeRounds } from "./write-rounds.ts"
 
 export interface OvalOptions {

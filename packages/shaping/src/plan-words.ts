@@ -2,6 +2,7 @@
 // flat, and how the size asked for was met.
 
 import { polygonFactor } from "@roundwright/flatness"
+import { listed, ordinal } from "@roundwright/instructions"
 import { findCorners, type Motif } from "@roundwright/motif"
 import { assumedScWidthMm } from "@roundwright/relaxation"
 import { type Gauge, kindName, type StitchKind, sizeOf, type Terms } from "@roundwright/stitches"
@@ -124,22 +125,17 @@ function departures(added: readonly number[]): string[] {
   return [sentence.charAt(0).toUpperCase() + sentence.slice(1)]
 }
 
-export function ordinal(n: number): string {
-  const teen = n % 100 >= 11 && n % 100 <= 13
-  const tail = teen ? "th" : (["th", "st", "nd", "rd"][n % 10] ?? "th")
-  return `${n}${tail}`
-}
-
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`
-}
-
 function lastRoundWords({ corners, counts, flatCounts }: PlannedCircle): string {
   const [count, flat] = [counts.at(-1)!, flatCounts.at(-1)!]
   if (corners > 0) {
     const round = (flat * 2 * Math.PI) / polygonFactor(corners)
     return `The last round has ${count}; sharp corners would take ${flat.toFixed(1)}, a circle as far across ${round.toFixed(1)}, and what lies between lies flat with corners that much rounded.`
   }
+  return lastCountWords(count, flat)
+}
+
+/** How near the last count is to flat. */
+export function lastCountWords(count: number, flat: number): string {
   const off = 100 * (count / flat - 1)
   return `The last round has ${count} where ${flat.toFixed(1)} would be exactly flat (${off >= 0 ? "+" : ""}${off.toFixed(1)} %).`
 }

@@ -1,6 +1,7 @@
 // A proposal in words: how sides of unequal counts are evened out, where, and what that costs; what else to know.
 
 import { severityOf, type Verdict } from "@roundwright/flatness"
+import { listed } from "@roundwright/instructions"
 import { findCorners, type Motif } from "@roundwright/motif"
 import { kindName } from "@roundwright/stitches"
 import type { Beginning } from "./base-edge.ts"
@@ -100,8 +101,4 @@ function corneredWords(base: Motif, corners: number): string[] {
       ? `The piece has ${found} corners already: these rounds keep them.`
       : `The piece has ${found} corners already, not a circle's edge: these rounds make ${corners} of it.`,
   ]
-}
-
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`
 }

@@ -4,6 +4,8 @@ import type { Verdict } from "@roundwright/flatness"
 import { kindName } from "@roundwright/stitches"
 import { flatIncrease } from "./flat-count.ts"
 import { type OvalOptions, planOval } from "./plan-oval.ts"
+import { lastCountWords } from "./plan-words.ts"
+import { publishedDigits, rounded } from "./published-digits.ts"
 
 export interface PublishedOval {
   readonly counts: readonly number[]
@@ -18,35 +20,26 @@ export interface PublishedOval {
   readonly widthMm: number | null
 }
 
-/** Decimals given, as for a circle. */
-const digits = { mm: 3, count: 3 } as const
-
 /** @throws RoundwrightError as planOval */
 export function ovalPlan(options: OvalOptions): PublishedOval {
   const { stitch, gauge, terms = "US" } = options
-  const { counts, flatCounts, chains, text, verdict, fullness, lengthMm, widthMm } =
-    planOval(options)
+  const { counts, flatCounts, chains, text, verdict, lengthMm, widthMm } = planOval(options)
   const name = kindName(stitch, terms)
   const rate = flatIncrease(stitch, gauge)
-  const off = 100 * (fullness.at(-1)! - 1)
   return {
     counts,
     text,
     verdict,
-    flatCounts: flatCounts.map((count) => rounded(count, digits.count)),
+    flatCounts: flatCounts.map((count) => rounded(count, publishedDigits.count)),
     added: counts.map((count, i) => count - (counts[i - 1] ?? 0)),
     chains,
     words: [
       `Worked round a chain of ${chains}: the ${chains - 2} ${name} of either long side stand over one another, only the two ends grow.`,
       `Exactly flat would be ${rate.toFixed(2)} ${name} more in each round, half of them at either end; each end is kept to the nearest whole stitch, so that the difference never adds up.`,
-      `The last round has ${counts.at(-1)} where ${flatCounts.at(-1)!.toFixed(1)} would be exactly flat (${off >= 0 ? "+" : ""}${off.toFixed(1)} %).`,
+      lastCountWords(counts.at(-1)!, flatCounts.at(-1)!),
       "A check counts the stitches of an oval but does not work out its shape: the verdict is this plan's own.",
     ],
-    lengthMm: gauge.absolute ? rounded(lengthMm, digits.mm) : null,
-    widthMm: gauge.absolute ? rounded(widthMm, digits.mm) : null,
+    lengthMm: gauge.absolute ? rounded(lengthMm, publishedDigits.mm) : null,
+    widthMm: gauge.absolute ? rounded(widthMm, publishedDigits.mm) : null,
   }
-}
-
-function rounded(value: number, places: number): number {
-  return Number(value.toFixed(places)) + 0
 }

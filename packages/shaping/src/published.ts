@@ -16,6 +16,7 @@ import { gaugeHeadings } from "./gauge-headings.ts"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { type CircleOptions, planCircle } from "./plan-circle.ts"
 import type { Proposal } from "./proposal.ts"
+import { publishedDigits, rounded } from "./published-digits.ts"
 import { squareCircle } from "./square-circle.ts"
 import type { SquareOptions } from "./square-options.ts"
 import { writeRounds } from "./write-rounds.ts"
@@ -104,9 +105,6 @@ export function publishProposal(
   }
 }
 
-/** Decimals given: finer than any hand, coarser than the solver's last bits, so that the same input prints the same bytes. */
-const publishedDigits = { mm: 3, degrees: 2, share: 4, score: 2, count: 3 } as const
-
 /** The piece in other terms than its text: title, headings and the pattern's rounds written anew, then the added ones. */
 function writtenAnew(
   { motif, from }: Proposal,
@@ -120,10 +118,6 @@ function writtenAnew(
   const rounds = base.split("\n").filter((line) => line.startsWith("Rnd "))
   const head = [...(title === undefined ? [] : [title]), ...gaugeHeadings(gauge, terms)]
   return `${[...head, "", ...rounds, ...added].join("\n")}\n`
-}
-
-function rounded(value: number, digits: number): number {
-  return Number(value.toFixed(digits)) + 0
 }
 
 function assumedNote(terms: Terms): string {

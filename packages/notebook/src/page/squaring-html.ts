@@ -1,6 +1,7 @@
 // Proposals for squaring as HTML: of each first what it comes out as, then its rounds.
 
 import { formatFullness, verdictWord } from "@roundwright/assessment"
+import { listed } from "@roundwright/instructions"
 import type { SquaringRequest, SquaringResult } from "../squaring.ts"
 import { type Child, element, type Html } from "./html.ts"
 
@@ -57,13 +58,12 @@ function proposalHtml(proposal: Proposal): Child {
 }
 
 function askedWords({ corners, rounds, stitches }: SquaringRequest): string {
+  const named = stitches
+    .split(",")
+    .map((word) => word.trim())
+    .filter((word) => word !== "")
   const added = rounds === 1 ? "1 round" : `${rounds} rounds`
-  return `${corners} corners in ${added} of ${listed(stitches.split(","))}, best first`
-}
-
-function listed(words: readonly string[]): string {
-  const all = words.map((word) => word.trim()).filter((word) => word !== "")
-  return all.length < 2 ? all.join("") : `${all.slice(0, -1).join(", ")} and ${all.at(-1)}`
+  return `${corners} corners in ${added} of ${listed(named)}, best first`
 }
 
 function length(value: number): string {
