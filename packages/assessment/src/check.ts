@@ -11,7 +11,7 @@ import { gaugeFromPieces } from "./gauge-from-pieces.ts"
 import { laidOutFromLedger } from "./laid-out.ts"
 import { type Effort, laidOutFromNet, layOutMotif, shapeNotes } from "./net-shape.ts"
 import type { CheckedRound, CheckResult } from "./result.ts"
-import { fitSkew, noSkew } from "./skew.ts"
+import { adviceOnSkew } from "./skew.ts"
 
 export interface CheckOptions {
   /** Name to show for the text, usually its file; null when it has none. */
@@ -23,6 +23,11 @@ export interface CheckOptions {
   readonly shape?: "ledger" | "net"
   /** How much work the net may take; `bounded` by default. */
   readonly effort?: Effort
+  /**
+   * Whether a skew told in the text goes into the gauge as the lean of the stitches, which takes a few layings out; by
+   * default only where the net judges: the ledger knows of no lean.
+   */
+  readonly lean?: boolean
 }
 
 /** Everything a check found, with the parts other steps build on beside the published result. */
@@ -48,11 +53,12 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const motif = reading.motif.rounds.length > 0 ? reading.motif : null
   const stated = usableGauge(reading, problems)
   const { gauge, notes } =
-    motif && stated ? gaugeFromPieces(motif, stated) : { gauge: stated, notes: [] }
+    motif && stated
+      ? gaugeFromPieces(motif, stated, options.lean ?? options.shape === "net")
+      : { gauge: stated, notes: [] }
   const ledger = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
   const net = options.shape === "net" && motif && gauge ? { motif, gauge } : null
-  const skewed = net ? fitSkew(net.motif, net.gauge) : noSkew
-  const laid = net && layOutMotif(net.motif, net.gauge, options.effort, skewed.share)
+  const laid = net && layOutMotif(net.motif, net.gauge, options.effort)
   const shape = laid && !("fault" in laid) ? laid : null
   const judged = shape ? ({ judge: "net", shape } as const) : {}
   const remedies =
@@ -82,7 +88,7 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
       ...(ledger?.bowed && !shape ? [ledger.bowed] : []),
       ...(shape && ledger ? shapeNotes(shape, ledger) : []),
       ...(laid && "fault" in laid ? [laid.fault] : []),
-      ...skewed.notes,
+      ...(net && shape ? adviceOnSkew(net.motif, net.gauge, shape.skewDeg) : []),
     ],
     exitStatus: 2,
   }

@@ -1,19 +1,32 @@
-// A gauge from sizes of the piece itself: the motif is laid out flat after the round measured, and all sizes are brought
-// to the one that was measured. Proportions (height over width) stay as swatch, yarn and hook have them.
+// A gauge from what was measured of the piece itself. Its skew gives the lean of the stitches (skew.ts). For its sizes the
+// motif is laid out flat after the round measured, and all sizes are brought to the one that was measured. Proportions
+// (height over width) stay as swatch, yarn and hook have them.
 
 import type { Motif } from "@roundwright/motif"
 import { unlessRefused } from "@roundwright/numerics"
 import { layOut } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, type PieceSize } from "@roundwright/stitches"
+import { leanFromSkew } from "./skew.ts"
 
 /** Measured sizes that ask for widths further apart than this are told of: a ruler read to half a cm on a small piece. */
 const apart = 1.1
 
 /**
- * The gauge with its sizes from `gauge.input.pieces`; the gauge itself where there are none or none can be laid out.
- * Several are met in the middle (geometric mean).
+ * The gauge with the lean that `gauge.input.skewDeg` tells and the sizes that `gauge.input.pieces` tell; the gauge
+ * as it is where neither is given or none can be laid out. Several sizes are met in the middle (geometric mean).
+ * @param leanToo false leaves the lean out: the growth ledger knows of none, and it takes a few layings out
  */
-export function gaugeFromPieces(motif: Motif, gauge: Gauge): { gauge: Gauge; notes: string[] } {
+export function gaugeFromPieces(
+  motif: Motif,
+  gauge: Gauge,
+  leanToo = true,
+): { gauge: Gauge; notes: string[] } {
+  const leaning = leanToo ? leanFromSkew(motif, gauge) : { gauge, notes: [] }
+  const sized = sizedByPieces(motif, leaning.gauge)
+  return { gauge: sized.gauge, notes: [...sized.notes, ...leaning.notes] }
+}
+
+function sizedByPieces(motif: Motif, gauge: Gauge): { gauge: Gauge; notes: string[] } {
   const notes: string[] = []
   const factors = (gauge.input.pieces ?? []).flatMap((piece) => {
     const found = sizeAfter(motif, gauge, piece)

@@ -23,13 +23,9 @@ export function layOutMotif(
   motif: Motif,
   gauge: Gauge,
   effort: Effort = "bounded",
-  skewShare = 0,
 ): LaidOutShape | { readonly fault: string } {
   return unlessRefused(
-    () =>
-      effort === "bounded"
-        ? layOutBounded(motif, gauge, { skewShare })
-        : layOut(motif, gauge, { skewShare }),
+    () => (effort === "bounded" ? layOutBounded(motif, gauge) : layOut(motif, gauge)),
     ({ message }) => ({ fault: `The shape could not be laid out: ${message}` }),
   )
 }

@@ -4,69 +4,115 @@
 // Remedies: turning the work, or uneven corner groups every few rounds, as makers advise
 // ("Skewing Grannies", edieeckman.com/2015/08/13/skewing-grannies).
 
-import { type Anchor, type Element, findCorners, type Motif } from "@roundwright/motif"
-import { unlessRefused } from "@roundwright/numerics"
+import { type Anchor, countRound, type Element, findCorners, type Motif } from "@roundwright/motif"
+import { findRoot, unlessRefused } from "@roundwright/numerics"
 import { type LaidOutShape, layOut } from "@roundwright/relaxation"
-import type { Gauge } from "@roundwright/stitches"
-
-export interface Skew {
-  /** Lean of a stitch as a share of its width, for the net. */
-  readonly share: number
-  readonly notes: readonly string[]
-}
-
-export const noSkew: Skew = { share: 0, notes: [] }
+import { type Gauge, gaugeFrom } from "@roundwright/stitches"
 
 /** First lean tried, as a share of the width: of the size that makers' squares show. */
 const firstShare = 0.05
 /** A stitch cannot sit further to one side than on the next one. */
 const mostShare = 1
-/** Lines through the last two: the turn is nearly in proportion to the lean. */
-const lines = 4
-/** A turn found to this many degrees is exact for every purpose. */
-const closeDeg = 0.05
+/** The next lean tried, by the line through the last two: at least and at most so many times the last one. */
+const growth = { least: 1.1, most: 4 }
+/** Leans tried one beyond the other; the turn is nearly in proportion, so mostly the second is the last. */
+const mostTries = 12
+/** A turn found to this many degrees is exact for every purpose; leans nearer than this to one another are the same. */
+const close = { deg: 0.05, share: 1e-4 }
+/** Stitches and chains: larger pieces take seconds each time. */
+const mostNodes = 8_000
 /** Turns below this are not seen in a piece, degrees. */
 const seenDeg = 1
 
-/** The lean that gives the skew told with the gauge. */
-export function fitSkew(motif: Motif, gauge: Gauge): Skew {
+/**
+ * The gauge with the lean of a stitch that gives the skew told with it; the gauge as it is where none is told or none
+ * can be found, and why. The lean is a share of the width: the same whatever the size.
+ */
+export function leanFromSkew(motif: Motif, gauge: Gauge): { gauge: Gauge; notes: string[] } {
   const wanted = gauge.input.skewDeg
-  if (wanted === undefined) return noSkew
-  return unlessRefused(
-    () => fitted(motif, gauge, wanted),
-    ({ message }) => unused(message),
+  if (wanted === undefined) return { gauge, notes: [] }
+  const found = unlessRefused(
+    () => findLean(motif, gauge, wanted),
+    ({ message }) => message,
   )
+  if (typeof found === "number") return { gauge: leaning(gauge, found), notes: [] }
+  return { gauge, notes: [`The skew was not used: ${found}`] }
 }
 
-function fitted(motif: Motif, gauge: Gauge, wanted: number): Skew {
+function leaning(gauge: Gauge, leanShare: number): Gauge {
+  return gaugeFrom({ ...gauge.input, leanShare })
+}
+
+/** The lean that turns the corners so far, or why there is none. */
+function findLean(motif: Motif, gauge: Gauge, wanted: number): number | string {
+  if (nodesOf(motif) > mostNodes) return "the piece is too large to be laid out several times."
+  if (alwaysTurned(motif)) return "the work is turned after every round, which takes it back."
   const turnAt = (share: number): number | null =>
-    layOut(motif, gauge, { inSpace: false, skewShare: share }).skewDeg
-  let [a, atA] = [0, turnAt(0)]
-  if (atA === null) return unused("fewer than two rounds have the same corners.")
-  if (turnsBack(motif)) return unused("the work is turned, which takes it back.")
-  let [b, atB] = [firstShare * Math.sign(wanted - atA || 1), 0]
-  for (let k = 0; k < lines; k++) {
-    atB = turnAt(b)!
-    if (Math.abs(atB - wanted) < closeDeg || atB === atA) break
-    const next: number = b + ((wanted - atB) * (b - a)) / (atB - atA)
-    if (!(Math.abs(next) <= mostShare)) return unused("no stitch leans so far.")
-    ;[a, atA, b] = [b, atB, next]
+    layOut(motif, leaning(gauge, share), { inSpace: false }).skewDeg
+  const none = turnAt(0)
+  if (none === null)
+    return "it is measured at corners, and fewer than two rounds have the same corners."
+  const known = new Map<number, number>()
+  const put = (share: number, turn: number): number => {
+    const off = Math.abs(turn - wanted) < close.deg ? 0 : turn - wanted
+    known.set(share, off)
+    return off
   }
-  return { share: b, notes: adviceOn(motif, gauge, b, atB) }
+  const offAt = (share: number): number => known.get(share) ?? put(share, turnAt(share)!)
+  put(0, none)
+  const ends = bracket(offAt)
+  if (ends === null) return "no stitch leans so far."
+  const { x, value } = findRoot(offAt, ...ends, close.share)
+  return Math.abs(value) < seenDeg ? x : "no even lean of all stitches turns the corners like that."
 }
 
-function unused(why: string): Skew {
-  return { share: 0, notes: [`The skew was not used: ${why}`] }
+/** Two leans between which the skew lies, the second found by lines; null where no lean reaches it. */
+function bracket(offAt: (share: number) => number): [number, number] | null {
+  let [before, offBefore] = [0, offAt(0)]
+  if (offBefore === 0) return [0, 0]
+  const way = -Math.sign(offBefore)
+  let share = way * firstShare
+  for (let tried = 0; tried < mostTries; tried++) {
+    // Where rounds come to lie across one another no stitch can lean like that.
+    const off = unlessRefused(
+      () => offAt(share),
+      () => null,
+    )
+    if (off === null) return null
+    if (off * way >= 0) return [before, share]
+    if (Math.abs(share) === mostShare) return null
+    const onLine = share - (off * (share - before)) / (off - offBefore)
+    const times = onLine / share
+    ;[before, offBefore] = [share, off]
+    share *= times > 0 ? Math.min(growth.most, Math.max(growth.least, times)) : growth.most
+    if (Math.abs(share) > mostShare) share = way * mostShare
+  }
+  return null
 }
 
-function turnsBack({ rounds }: Motif): boolean {
-  return rounds.slice(1).some(({ turned }) => turned)
+function nodesOf({ rounds }: Motif): number {
+  return rounds.reduce((sum, round) => {
+    const { stitches, chains } = countRound(round)
+    return sum + stitches + chains
+  }, 0)
 }
 
-/** What brings the corners back, each with what it comes to. */
-function adviceOn(motif: Motif, gauge: Gauge, share: number, turn: number): string[] {
-  if (Math.abs(turn) < seenDeg) return []
-  const back = layOut(toAndFro(motif), gauge, { inSpace: false, skewShare: share })
+function alwaysTurned({ rounds }: Motif): boolean {
+  return rounds.slice(1).every(({ turned }) => turned)
+}
+
+/**
+ * What brings the corners of a laid-out piece back, each with what it comes to; nothing where its gauge knows of no
+ * lean, or the turn is not to be seen.
+ */
+export function adviceOnSkew(motif: Motif, gauge: Gauge, turn: number | null): string[] {
+  const share = gauge.input.leanShare
+  if (share === undefined || turn === null || Math.abs(turn) < seenDeg) return []
+  const back = unlessRefused(
+    () => layOut(toAndFro(motif), gauge, { inSpace: false }),
+    () => null,
+  )
+  if (back === null) return []
   const left = Math.abs(back.skewDeg ?? 0)
   const way = turn > 0 ? "in the direction of work" : "against the direction of work"
   const [less, more] = turn > 0 ? ["before", "after"] : ["after", "before"]

@@ -7,7 +7,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
 import { type EdgePlan, planEdges, type Sizes, sizesIn } from "./edge-plan.ts"
 import { columnHinges, rodsOf, roundHinges } from "./folds-of-net.ts"
-import { leanOf } from "./leans-of-net.ts"
+import { leaning, leanOf } from "./leans-of-net.ts"
 import { type Leg, planLegs } from "./legs.ts"
 import { blend, type Net, type NetEdge, type NetNode, nodePoint, type Point } from "./net.ts"
 import type { Ground } from "./places.ts"
@@ -15,11 +15,6 @@ import { edgeSprings, postSpring, ringSprings } from "./springs-of-net.ts"
 import { placeInPlane } from "./start-in-plane.ts"
 
 export interface NetOptions {
-  /**
-   * How far a top sits to one side of its base at ease, as a share of its width, where rounds are not
-   * turned: positive in the direction of work. 0 by default: measured values differ by hand and yarn.
-   */
-  readonly skewShare?: number
   /** Every stitch so much taller than the gauge says, as in another hand; 1 by default. */
   readonly heightFactor?: number
 }
@@ -46,7 +41,7 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
     chainMm: sizes.chainMm,
   }
   const corners = findCorners(motif)
-  const legs = planAllLegs(ground, corners, options.skewShare ?? 0)
+  const legs = planAllLegs(ground, corners, gauge.input.leanShare ?? 0)
   const springs = [
     ...ringSprings(ground, motif, sizes),
     ...edgeSprings(ground, corners, sizes),
@@ -131,7 +126,7 @@ function drawLongLegs(legs: readonly Leg[], depths: readonly number[]): Leg[] {
   })
 }
 
-function planAllLegs(ground: Ground, corners: readonly RoundCorners[], skewShare: number): Leg[][] {
+function planAllLegs(ground: Ground, corners: readonly RoundCorners[], leanShare: number): Leg[][] {
   const legs: Leg[][] = []
   const baseOf = new Map<string, Point>()
   const postPoint = (round: number, element: number): Point | null => {
@@ -146,12 +141,9 @@ function planAllLegs(ground: Ground, corners: readonly RoundCorners[], skewShare
     if (motifRound.turned && round > 0) backwards = !backwards
     const planned = drawLongLegs(planLegs(ground, round, corners, postPoint), depths)
     depths.push(depthOf(planned, depths))
-    const skew = round > 0 && !motifRound.turned ? (backwards ? -1 : 1) * skewShare : 0
-    legs.push(
-      skew === 0
-        ? planned
-        : planned.map((leg) => ({ ...leg, leanMm: leg.leanMm + skew * leg.top.widthMm })),
-    )
+    // Round 1 stands on no stitches, and turning takes the lean back.
+    const lean = round > 0 && !motifRound.turned ? (backwards ? -1 : 1) * leanShare : 0
+    legs.push(lean === 0 ? planned : planned.map((leg) => leaning(leg, lean * leg.top.widthMm)))
     for (const leg of planned) baseOf.set(`${round}:${leg.top.element}`, leg.place.point)
   })
   return legs

@@ -16,7 +16,7 @@ export interface Leg {
   readonly place: Place
   /** How many legs in the same place this one stands for (a cluster is one spring). */
   readonly share: number
-  /** Offset of the top against the base along the edge at ease, mm, positive counterclockwise. */
+  /** Offset of the top against the base along the edge at ease, on a tip across it, mm, positive counterclockwise. */
   readonly leanMm: number
   /** Length at ease, mm. */
   readonly restMm: number
@@ -78,7 +78,7 @@ export function planLegs(
     const plain = { index, top, place, share }
     const mitre = mitres.find((one) => one.elements.has(top.element))
     const mitred = mitre === undefined ? null : mitredLean(ground, round, mitre, leg)
-    if (mitred !== null) return { ...plain, ...mitred, restMm: Math.hypot(h, mitred.leanMm) }
+    if (mitred !== null) return { ...plain, ...mitred }
     if (tips.length > 0) {
       const reach = firstReach(tips, ground.edges[0]!.lengthMm, h, top.along)
       return { ...plain, leanMm: 0, restMm: Math.hypot(h, reach), bend: null }
@@ -221,7 +221,7 @@ function mitredLean(
   round: number,
   mitre: Mitre,
   leg: Placed,
-): { leanMm: number; bend: Bend } | null {
+): Pick<Leg, "leanMm" | "restMm" | "bend"> | null {
   if (leg.place.round !== round - 1 || mitre.baseTip === null) return null
   const s = cyclic(mitre.tip - leg.top.along, ground.edges[round]!.lengthMm)
   const b = cyclic(mitre.baseTip - leg.place.along, ground.edges[round - 1]!.lengthMm)
@@ -231,7 +231,8 @@ function mitredLean(
   // A leg cannot lean further than a corner of 45 degrees to its row asks for.
   const lean = Math.min(h, Math.max(-h, reach + side * b - Math.abs(s)))
   return {
-    leanMm: side === 0 ? reach : side * lean,
+    leanMm: side * lean,
+    restMm: Math.hypot(h + leg.place.aboveMm, side === 0 ? reach : lean),
     bend: { side, beforeMm: side * b, turn: mitre.turn },
   }
 }

@@ -18,7 +18,7 @@ import {
   usualMaterial,
   wavesAlong,
 } from "../src/index.ts"
-import { chain, grannySquare, laceSquare, round, stitch } from "./support/motifs.ts"
+import { chain, grannySquare, laceSquare, mirrored, round, stitch } from "./support/motifs.ts"
 
 const dc = kind("dc")
 const gauge = gaugeFrom({ swatches: [{ kind: dc, widthMm: 7, heightMm: 13 }] })
@@ -154,19 +154,102 @@ describe("skew", () => {
     )
   })
 
+  const leaning = (leanShare: number) => gaugeFrom({ ...gauge.input, leanShare })
+  const flat = (motif: Motif, leanShare: number) =>
+    layOut(motif, leaning(leanShare), { inSpace: false })
+
   it("turns the corners in the direction of work, and none when rounds are turned", () => {
     const motif = grannySquare(5)
-    const turned = turnedEachRound(motif)
-    const options = { inSpace: false, skewShare: 0.2 }
-    const skew = layOut(motif, gauge, options).skewDeg!
-    expect(Math.abs(skew)).toBeGreaterThan(1)
-    expect(Math.abs(layOut(turned, gauge, options).skewDeg!)).toBeLessThan(Math.abs(skew) / 5)
-    expectClose(
-      layOut(motif, gauge, { ...options, skewShare: -0.2 }).skewDeg!,
-      -skew,
-      0.05 * Math.abs(skew),
-      "mirrored",
+    const skew = flat(motif, 0.2).skewDeg!
+    expect(skew).toBeGreaterThan(1)
+    expect(Math.abs(flat(turnedEachRound(motif), 0.2).skewDeg!)).toBeLessThan(skew / 5)
+    expectClose(flat(motif, -0.2).skewDeg!, -skew, 1e-6, "a symmetric piece, mirrored")
+  })
+
+  it("needs a lean: none is the same net to the byte, and so is any where every round is turned", () => {
+    const json = (motif: Motif, leanShare: number) =>
+      netToJson(buildNet(motif, leaning(leanShare)), usualMaterial)
+    const pieces = [buildDisc(dc, multiples(11, 4)), grannySquare(4), laceSquare(6)]
+    for (const motif of pieces) {
+      expect(json(motif, 0)).toBe(netToJson(buildNet(motif, gauge), usualMaterial))
+      expect(json(motif, 0.1)).not.toBe(json(motif, 0))
+      const turned = turnedEachRound(motif)
+      expect(json(turned, 0.1)).toBe(json(turned, 0))
+    }
+  })
+
+  it("of the mirrored piece leaning the other way is the mirrored one", () => {
+    // Counts that differ from corner to corner: nothing of the piece itself is symmetric.
+    const motif = grannySquare(4)
+    const last = motif.rounds.at(-1)!
+    const uneven = {
+      ...motif,
+      rounds: [...motif.rounds.slice(0, -1), { ...last, elements: [...last.elements, chain(2)] }],
+    }
+    const [one, other] = [flat(uneven, 0.1), flat(mirrored(uneven), -0.1)]
+    expectClose(other.outline.acrossMm, one.outline.acrossMm, 1e-6, "the same piece from behind")
+    expectClose(other.skewDeg!, -one.skewDeg!, 1e-6, "turned the other way")
+  })
+
+  it("leaves a disc as it is: each round turns on the one below", () => {
+    // 12 dc increases a round lie nearly flat; increases are spread, so stitches lean to both sides already.
+    const disc = buildDisc(dc, multiples(12, 6), { staggered: true })
+    const [none, ...all] = [0, 0.05, 0.2, -0.2].map((share) => flat(disc, share))
+    for (const shape of all) {
+      expectRelative(
+        shape.outline.acrossMm,
+        none!.outline.acrossMm,
+        1e-3,
+        "rows keep their height, tops their width",
+      )
+      expectClose(shape.meanStretch, none!.meanStretch, 1e-3, "nothing is stretched by it")
+    }
+  })
+
+  it("turns each round of a disc by the lean over its distance from the centre", () => {
+    const disc = buildDisc(dc, multiples(12, 6))
+    const [none, some] = [0, 0.1].map((share) => flat(disc, share))
+    const turned = (round: number): number => {
+      let [c, s] = [0, 0]
+      for (const node of none!.net.edges[round]!.nodes) {
+        const [a, b] = [none!, some!].map(({ flat: { xy } }) =>
+          Math.atan2(xy[2 * node + 1]!, xy[2 * node]!),
+        )
+        c += Math.cos(b! - a!)
+        s += Math.sin(b! - a!)
+      }
+      return Math.atan2(s, c)
+    }
+    const radii = none!.acrossAfterRound.map((across) => across / 2)
+    const [low, high] = [radii[4]!, radii[5]!]
+    expectRelative(
+      turned(5) - turned(4),
+      (0.1 * 7) / Math.sqrt(low * high),
+      0.05,
+      "0.7 mm along a circle between both rounds; yarn gives by 3.5 %",
     )
+  })
+
+  it("of a square lies between what its sides and what its corners ask for", () => {
+    // A shift d along every row is a turn of d / r by the distance r of a side, and of d / (r sqrt 2) by that of its tips.
+    const share = 0.02
+    const sc = gaugeFrom({
+      swatches: [{ kind: kind("sc"), widthMm: 6, heightMm: 6 }],
+      leanShare: share,
+    })
+    const motif = buildPolygon(kind("sc"), 4, 6, 2, 3)
+    const { skewDeg, acrossAfterRound } = layOut(motif, sc, { inSpace: false })
+    const first = findCorners(motif).findIndex(({ groups }) => groups.length === 4)
+    const turn = acrossAfterRound
+      .slice(first + 1)
+      .reduce(
+        (sum, across, k) =>
+          sum + (share * 6) / (Math.sqrt(across * acrossAfterRound[first + k]!) / 2),
+        0,
+      )
+    const bySides = (turn * 180) / Math.PI
+    expect(skewDeg!).toBeGreaterThan(bySides / Math.SQRT2)
+    expect(skewDeg!).toBeLessThan(bySides)
   })
 })
 

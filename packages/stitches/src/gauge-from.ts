@@ -15,6 +15,8 @@ import { yarnWeights } from "./yarn-weights.ts"
 const believableMm = { least: 0.5, most: 200 } as const
 /** Smallest and largest believable hook, mm: below the finest steel hook and above the thickest made. */
 const believableHookMm = { least: 0.3, most: 60 } as const
+/** A top this many widths to one side stands over the next base. */
+const mostLean = 1
 /**
  * h/w further than this from the usual is refused. The farthest printed gauge, itself set aside as
  * implausible (dc 4 rows in 4 in), is 1.9 times the usual.
@@ -80,10 +82,11 @@ export function describeGauge(gauge: Gauge): string[] {
 }
 
 function checkYarnAndHook(input: GaugeInput): void {
-  const { yarnWeight, hookMm, scWidthMm } = input
+  const { yarnWeight, hookMm, scWidthMm, leanShare } = input
   if (scWidthMm !== undefined) checkWidthOfPiece(scWidthMm)
   if (input.threadSize !== undefined) requirePositive(input.threadSize, "The size of a thread")
   for (const { mm } of input.pieces ?? []) requirePositive(mm, "The size of a piece")
+  if (leanShare !== undefined) checkLean(leanShare)
   if (yarnWeight !== undefined && yarnWeights[yarnWeight] === undefined) {
     throw new RoundwrightError("unknown-yarn-weight", `There is no yarn weight ${yarnWeight}.`, {
       hint: "Yarn weights run from 0 (lace) to 7 (jumbo).",
@@ -97,6 +100,18 @@ function checkYarnAndHook(input: GaugeInput): void {
       numbers: { hookMm },
     })
   }
+}
+
+function checkLean(leanShare: number): void {
+  if (Math.abs(leanShare) <= mostLean) return
+  throw new RoundwrightError(
+    "absurd-lean",
+    "A stitch cannot lean further than onto the next one.",
+    {
+      hint: "Give the lean as a share of a stitch's width, such as 0.05.",
+      numbers: { leanShare },
+    },
+  )
 }
 
 function checkWidthOfPiece(scWidthMm: number): void {

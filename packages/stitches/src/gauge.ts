@@ -30,9 +30,16 @@ export interface GaugeInput {
   readonly scWidthMm?: number
   /**
    * How far the corners of the maker's own piece have turned against its first ones, degrees, positive in the direction
-   * of work.
+   * of work; measured by the maker.
    */
   readonly skewDeg?: number
+  /**
+   * How far a top sits to one side of its base, as a share of the stitch's width, between -1 and 1, in rounds that
+   * are not turned: positive in the direction of work. Nothing leans where it is absent: it differs by hand and yarn
+   * and was nowhere found in print. A shape must be laid out to find it from `skewDeg`, the turn that the maker
+   * measured (see `gaugeFromPieces` of the package assessment).
+   */
+  readonly leanShare?: number
 }
 
 /** How large a piece is after its first rounds. */
