@@ -94,7 +94,13 @@ for (const [name, key] of [
       `${name} ${group}`,
       sizes.filter((size) => key(size) === group),
     )
-summary("the size after one round given", compareSizesFromOne(measured))
+const fromOne = compareSizesFromOne(measured)
+summary("the size after one round given", fromOne)
+for (const mm of [...new Set(fromOne.map(({ told }) => told.mm))].sort((a, b) => a - b))
+  summary(
+    `  ... of ${(mm / 10).toFixed(1)} cm`,
+    fromOne.filter(({ told }) => told.mm === mm),
+  )
 
 print(
   "\nSquaring a disc of N stitches: bow under 2 % of the side, corners within 3 degrees, flat or blocks flat",

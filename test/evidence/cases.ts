@@ -15,6 +15,8 @@ export interface EvidenceCase {
   readonly source: Source
   readonly yarn?: { readonly cyc?: number; readonly name?: string }
   readonly hook_mm?: number
+  /** Diameter of the bought ring round 1 is worked over. */
+  readonly ring_cm?: number
   readonly gauge?: {
     readonly stitch: string
     readonly per_10cm_sts?: number
@@ -71,8 +73,11 @@ function headings(evidence: EvidenceCase): string[] {
   const yarn = [
     ...(cyc === undefined ? [] : [`weight ${cyc}`]),
     ...(thread === undefined ? [] : [`size ${thread} crochet cotton`]),
+    // Without a weight the yarn's own name may tell it ("rug yarn").
+    ...(cyc === undefined && thread === undefined && name !== undefined ? [name] : []),
   ]
   if (yarn.length > 0) lines.push(`Yarn: ${yarn.join(", ")}`)
+  if (evidence.ring_cm !== undefined) lines.push(`Materials: ${evidence.ring_cm} cm plastic ring`)
   if (evidence.hook_mm !== undefined) lines.push(`Hook: ${evidence.hook_mm} mm`)
   const gauge = evidence.gauge
   if (gauge?.per_10cm_sts && gauge.per_10cm_rows)

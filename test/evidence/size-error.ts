@@ -27,15 +27,25 @@ export function compareSizes(cases: readonly EvidenceCase[]): SizeOutcome[] {
   return cases.flatMap((evidence) => sizesOf(evidence, caseText(evidence)))
 }
 
-/** For cases measured after several rounds: the first size is told, the others are judged. */
-export function compareSizesFromOne(cases: readonly EvidenceCase[]): SizeOutcome[] {
+/** One size of a case judged with the size after another of its rounds told. */
+export interface SizeFromOne extends SizeOutcome {
+  readonly told: { readonly round: number; readonly mm: number }
+}
+
+/** For cases measured after several rounds: each size in turn is told, and the others are judged. */
+export function compareSizesFromOne(cases: readonly EvidenceCase[]): SizeFromOne[] {
   return cases.flatMap((evidence) => {
     const { measured } = evidence
     if (!measured || measured.at_rounds.length < 2) return []
     const where = measured.what === "corner to corner" ? " corner to corner" : ""
-    const told = `Size: ${measured.cm[0]} cm${where} after Rnd ${measured.at_rounds[0]}\n`
-    const text = caseText(evidence).replace(/^(?=Terms:)/m, told)
-    return sizesOf(evidence, text).filter((size) => size.round !== measured.at_rounds[0])
+    return measured.at_rounds.flatMap((round, k) => {
+      const cm = measured.cm[k]!
+      const told = `Size: ${cm} cm${where} after Rnd ${round}\n`
+      const text = caseText(evidence).replace(/^(?=Terms:)/m, told)
+      return sizesOf(evidence, text)
+        .filter((size) => size.round !== round)
+        .map((size) => ({ ...size, told: { round, mm: 10 * cm } }))
+    })
   })
 }
 

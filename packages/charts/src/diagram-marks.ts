@@ -109,8 +109,8 @@ function picotMark(
   let before = element
   do before = (before - 1 + n) % n
   while (elements[before]!.type === "picot" && before !== element)
-  const k = edge.elements.indexOf(before)
-  const node = edge.nodes[k]
+  const own = edge.elements.indexOf(element)
+  const node = edge.nodes[own >= 0 ? own : edge.elements.indexOf(before)]
   if (node === undefined) return []
   const top = piece.places[node]!
   const post = posts[round]!.get(before)?.[0]

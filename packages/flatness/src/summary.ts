@@ -123,7 +123,12 @@ function summariseRound(
     }
     if (element.type === "picot") {
       standing.push(null)
-      return 0
+      if (element.closedWith === undefined) return 0
+      // The stitch that closes a loop lies along the edge like a run of chains as long as it is tall.
+      const { heightMm } = sizeOf(element.closedWith, gauge, { turned: round.turned })
+      const chains = Math.max(1, Math.round(heightMm / chainMm))
+      runs.set(chains, (runs.get(chains) ?? 0) + 1)
+      return chains * chainMm
     }
     const key = JSON.stringify(element.kind)
     let size = sizes.get(key)

@@ -113,5 +113,11 @@ function closeWith(work: RoundWork, step: Extract<Step, { do: "work" }>): boolea
 export function closeLoop(work: RoundWork, step: Extract<Step, { do: "work" }>): void {
   const last = work.elements[work.elements.length - 1]
   if (last?.type !== "chain") throw noPlace(step, "There is no chain just made to work into.")
-  work.elements[work.elements.length - 1] = { type: "picot", chains: last.chains }
+  const { kind } = step.stitch
+  const tall = turningChains(kind.basic) > turningChains("sc")
+  work.elements[work.elements.length - 1] = {
+    type: "picot",
+    chains: last.chains,
+    ...(tall ? { closedWith: kind } : {}),
+  }
 }

@@ -105,7 +105,7 @@ export function readRounds(
           hint: "Look at the number.",
         })
       carried = []
-      progress.centre = foundation.centre
+      progress.centre = sizedRing(foundation.centre, layout.ringMm)
       if (foundation.steps.length === 0) {
         // A round that only makes the ring: what follows is worked into it.
         carried = [...tree.steps]
@@ -325,6 +325,12 @@ function parseRound(
     tree: { steps: attachCounts(tree.steps), totals: tree.totals },
     findings: joinUnread(words.findings, tokens, layout.clean),
   }
+}
+
+function sizedRing(centre: Centre, diameterMm: number | undefined): Centre {
+  return centre.kind === "solid-ring" && diameterMm !== undefined
+    ? { ...centre, diameterMm }
+    : centre
 }
 
 function leadsWithTurn(steps: readonly Step[]): boolean {

@@ -229,7 +229,6 @@ export type Step =
   | (Span & {
       readonly do: "ring"
       readonly centre: "adjustable" | "solid"
-      readonly diameterMm?: number
     })
   | (Span & {
       readonly do: "mode"

@@ -41,12 +41,17 @@ function firstRound(motif: Motif, terms: Terms): string {
     case "adjustable-ring":
       return words.replace(/\bin ring\b/g, "in magic ring")
     case "solid-ring":
-      return words.replace(/\bin ring\b/g, "in the plastic ring")
+      return words.replace(/\bin ring\b/g, `in the ${ringSize(motif.centre)}plastic ring`)
     case "single-chain":
       return words.replace(/\bin ring\b/g, `in ${chainFromHook(motif)} ch from hook`)
     default:
       return words
   }
+}
+
+/** "19 mm " where the diameter is known, to 0.1. */
+function ringSize({ diameterMm }: { readonly diameterMm?: number }): string {
+  return diameterMm === undefined ? "" : `${Number(diameterMm.toFixed(1))} mm `
 }
 
 /** Which chain from the hook: one more than are skipped, the 2nd when none are spoken of. */

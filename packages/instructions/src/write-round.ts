@@ -4,6 +4,7 @@ import {
   anchorKey,
   countRound,
   type Motif,
+  type PicotElement,
   type Round,
   type StitchElement,
 } from "@roundwright/motif"
@@ -11,6 +12,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import { kindName, type Terms, turningChains } from "@roundwright/stitches"
 import { centreEdge } from "./edge.ts"
 import { findRepeat } from "./find-repeat.ts"
+import { ordinal } from "./wording.ts"
 import { openingWords } from "./write-opening.ts"
 import { edgeBelow, type Hook, hookAtStart } from "./write-places.ts"
 import { groupFrom, groupParts, singleKey, stitchParts } from "./write-stitches.ts"
@@ -85,7 +87,7 @@ function partsOf(
         continue
       }
       parts.push(...stitchParts(element, hook, round, terms))
-    } else if (element.type === "picot") parts.push({ text: `picot of ch ${element.chains}` })
+    } else if (element.type === "picot") parts.push({ text: picotText(element, terms) })
     else if (element.closedWith) {
       closed = true
       parts.push(
@@ -95,6 +97,12 @@ function partsOf(
     i += 1
   }
   return { parts, closed }
+}
+
+/** "picot of ch 3"; "ch 5, dc in 5th ch from hook" for a loop closed by a taller stitch. */
+export function picotText({ chains, closedWith }: PicotElement, terms: Terms): string {
+  if (closedWith === undefined) return `picot of ch ${chains}`
+  return `ch ${chains}, ${kindName(closedWith, terms)} in ${ordinal(chains)} ch from hook`
 }
 
 /**

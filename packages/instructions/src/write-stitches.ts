@@ -9,7 +9,7 @@ import {
 } from "@roundwright/motif"
 import { kindName, type Terms } from "@roundwright/stitches"
 import { type Hook, placeWords } from "./write-places.ts"
-import { cannot, type Part } from "./write-round.ts"
+import { cannot, type Part, picotText } from "./write-round.ts"
 
 /** How many elements from `i` on stand in one place, chains and picots between them counted in. */
 export function groupFrom(elements: readonly Element[], i: number): number {
@@ -43,9 +43,7 @@ export function groupParts(
   for (let i = 0; i < group.length; ) {
     const element = group[i]!
     if (element.type !== "stitch") {
-      pieces.push(
-        element.type === "chain" ? `ch ${element.chains}` : `picot of ch ${element.chains}`,
-      )
+      pieces.push(element.type === "chain" ? `ch ${element.chains}` : picotText(element, terms))
       i += 1
       continue
     }

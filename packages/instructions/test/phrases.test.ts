@@ -197,6 +197,38 @@ describe("opening chains and joins", () => {
     })
   })
 
+  it.each([
+    ["", "20 sc around a 2 cm plastic ring.", 20],
+    ["", "20 sc over a bone ring of 18 mm.", 18],
+    ["", "20 sc around the metal ring (2,5 cm).", 25],
+    ["", '20 sc into a 3/4" plastic ring.', 0.75 * 25.4],
+    [
+      "Materials: four 1 1/2-inch brass rings, sport yarn\n",
+      "20 sc in the brass ring.",
+      1.5 * 25.4,
+    ],
+    ["Materials: 1 wooden ring, 6 cm across\n", "20 sc in the wooden ring.", 60],
+    // A hoop of two metres is no ring to start from.
+    ["", "20 sc around the 200 cm metal ring.", undefined],
+  ])("knows how wide a bought ring is: %s%s", (heading, words, mm) => {
+    const { motif } = readPattern(`${heading}Terms: US\nRnd 1: ${words}`)
+    expect(motif.centre).toEqual({
+      kind: "solid-ring",
+      ...(mm === undefined ? {} : { diameterMm: mm }),
+    })
+  })
+
+  it("makes a loop on the edge of chains closed by a tall stitch", () => {
+    const { motif } = read(
+      "12 sc in magic ring; join.",
+      "ch 1, *sc in next sc, ch 6, dc in 6th ch from hook, sk next sc; rep from * around; join.",
+    )
+    expect(motif.rounds[1]!.elements.slice(0, 2)).toMatchObject([
+      { type: "stitch", kind: { basic: "sc" } },
+      { type: "picot", chains: 6, closedWith: { basic: "dc" } },
+    ])
+  })
+
   it("takes a ring made in a line before round 1", () => {
     const reading = readPattern(
       "Terms: US\nCh 6, join with sl st to form a ring.\nRnd 1: 12 sc in ring; join.",

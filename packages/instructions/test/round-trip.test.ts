@@ -103,6 +103,15 @@ describe("motifs read from words", () => {
       ["ch 6, join to form a ring; *sc in next ch, 2 sc in next ch; rep from * 2 more times."],
     ],
     ["a bought ring", ["20 sc in the plastic ring; join."]],
+    ["a bought ring of known size", ["20 sc in the 19 mm plastic ring; join."]],
+    [
+      "loops closed by tall stitches",
+      [
+        "12 sc in magic ring; join.",
+        "ch 1, *sc in next sc, ch 6, dc in 6th ch from hook, sk next sc; rep from * around; join.",
+        "ch 3 (counts as dc), (dc, ch 5, tr in 5th ch from hook, dc) in same st, *5 dc in next picot, 2 dc in next sc; rep from * 4 more times; 5 dc in next picot; join.",
+      ],
+    ],
   ])("%s", (_, rounds) => {
     const reading = readPattern(
       `Terms: US\n${rounds.map((round, i) => `Rnd ${i + 1}: ${round}`).join("\n")}`,

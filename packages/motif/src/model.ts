@@ -58,10 +58,15 @@ export interface ChainElement {
   readonly closedWith?: StitchKind
 }
 
-/** A small closed loop of chains standing on the top before it; adds nothing to the edge. */
+/**
+ * A small closed loop of chains standing on the top before it. Closed by a slip stitch or an sc it adds nothing to the
+ * edge; by a taller stitch the next top begins at the head of that stitch.
+ */
 export interface PicotElement {
   readonly type: "picot"
   readonly chains: number
+  /** The stitch into the first of the chains that closes the loop, where it is taller than an sc. */
+  readonly closedWith?: StitchKind
 }
 
 /** A place on an earlier round that a leg is worked into. `round` and `element` are indices from 0. */

@@ -1,7 +1,7 @@
 // The edge of each round before any shape is known: its nodes in order, counterclockwise seen from the
 // front, and how far along the edge each lies when it is laid straight.
 
-import type { Motif, StitchElement } from "@roundwright/motif"
+import type { Motif, PicotElement, StitchElement } from "@roundwright/motif"
 import { RoundwrightError, requirePositive } from "@roundwright/numerics"
 import { chainSize, type Gauge, picotSize, sizeOf } from "@roundwright/stitches"
 import { assumedScWidthMm } from "./material.ts"
@@ -24,7 +24,7 @@ export interface EdgePlan {
   readonly closed: boolean
   /** Mean height of its stitches, weighted by width; 0 when it has none. */
   readonly heightMm: number
-  /** Index in `nodes` of the first node of each element (in counterclockwise order); -1 for a picot. */
+  /** Index in `nodes` of the first node of each element (in counterclockwise order); -1 for a picot without length. */
   readonly firstOf: readonly number[]
 }
 
@@ -92,11 +92,15 @@ export function planEdges(motif: Motif, sizes: Sizes): EdgePlan[] {
     const order = round.elements.map((_, k) => (backwards ? round.elements.length - 1 - k : k))
     for (const element of order) {
       const item = round.elements[element]!
-      if (item.type === "picot") continue
+      if (item.type === "picot" && item.closedWith === undefined) continue
       firstOf[element] = nodes.length
       if (item.type === "stitch")
         add({ element, chain: 0, isChain: false, ...sizes.stitch(item, turned) })
-      else
+      else if (item.type === "picot") {
+        // The stitch that closes a loop lies along the edge like a cord: from its foot to its head.
+        const { heightMm } = sizes.stitch(closingStitch(item), turned)
+        add({ element, chain: 0, isChain: true, widthMm: heightMm, heightMm: 0 })
+      } else
         for (let k = 0; k < item.chains; k++) {
           const chain = backwards ? item.chains - 1 - k : k
           add({ element, chain, isChain: true, widthMm: sizes.chainMm, heightMm: 0 })
@@ -123,6 +127,10 @@ export function planEdges(motif: Motif, sizes: Sizes): EdgePlan[] {
       firstOf,
     }
   })
+}
+
+function closingStitch(item: PicotElement): StitchElement {
+  return { type: "stitch", kind: item.closedWith!, anchors: [] }
 }
 
 /** Round 1 counts as turned when the work is turned after it: one hand, one manner. */

@@ -176,7 +176,7 @@ function runsBackwards(plan: EdgePlan): boolean {
   return elements.length > 1 && elements[0]! > elements.at(-1)!
 }
 
-/** A picot stands on the top before it, half its length high (a loop drawn flat). */
+/** A picot stands on the stitch that closes it or on the top before it, half its length high (a loop drawn flat). */
 function picotPlace(ground: Ground, anchor: { round: number; element: number }): Place {
   const elements = ground.motif.rounds[anchor.round]!.elements
   const picot = elements[anchor.element]!
@@ -184,7 +184,8 @@ function picotPlace(ground: Ground, anchor: { round: number; element: number }):
   do before = (before - 1 + elements.length) % elements.length
   while (elements[before]!.type === "picot" && before !== anchor.element)
   const plan = ground.edges[anchor.round]!
-  const index = Math.max(0, plan.firstOf[before]!)
+  const own = plan.firstOf[anchor.element]!
+  const index = own >= 0 ? own : Math.max(0, plan.firstOf[before]!)
   const chains = picot.type === "picot" ? picot.chains : 0
   return { ...nodePlace(ground, anchor.round, index), aboveMm: (chains * ground.chainMm) / 2 }
 }

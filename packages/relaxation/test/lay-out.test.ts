@@ -346,3 +346,33 @@ function turnedEachRound(motif: Motif): Motif {
     })),
   }
 }
+
+describe("loops closed by a tall stitch", () => {
+  const loops = (closedWith?: "dc"): Motif => ({
+    centre: { kind: "adjustable-ring" },
+    rounds: [
+      round(
+        1,
+        Array.from({ length: 12 }, () => stitch(kind("sc"), { at: "centre" })),
+      ),
+      round(
+        2,
+        Array.from({ length: 6 }, (_, k): Element[] => [
+          stitch(kind("sc"), { at: "stitch", round: 0, element: 2 * k }),
+          {
+            type: "picot",
+            chains: 6,
+            ...(closedWith ? { closedWith: { basic: closedWith } } : {}),
+          },
+        ]).flat(),
+      ),
+    ],
+  })
+
+  it("lie along the edge from foot to head of that stitch", () => {
+    const plain = buildNet(loops(), gauge).edges[1]!
+    const closed = buildNet(loops("dc"), gauge).edges[1]!
+    expect(closed.nodes.length).toBe(plain.nodes.length + 6)
+    expectClose(closed.lengthMm, plain.lengthMm + 6 * 13, 1e-9, "six dc of 13 mm; closed form")
+  })
+})

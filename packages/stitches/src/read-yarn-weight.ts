@@ -54,7 +54,8 @@ const numbers: readonly Pattern[] = [
 const names: readonly Pattern[] = [
   [/\b(?:super|extra)[ -]?(?:bulky|chunky)\b/gi, always(6)],
   [/\bjumbo\b/gi, always(7)],
-  [/(?<!(?:super|extra)[ -]?)\b(?:bulky|chunky)\b/gi, always(5)],
+  [/\broving\b/gi, always(6)],
+  [/(?<!(?:super|extra)[ -]?)\b(?:bulky|chunky|rug[ -](?:yarn|wool))\b/gi, always(5)],
   [/(?<!light[ -])\b(?:worsted|aran|afghan)\b/gi, always(4)],
   [/\b(?:dk|d\.k\.|double[ -]?knit(?:ting)?|light[ -]worsted)(?![\w])/gi, always(3)],
   [/\bsport(?:[ -]?weight)?\b/gi, always(2)],

@@ -33,6 +33,8 @@ describe("yarn weights", () => {
     ["bulky", 5],
     ["super bulky", 6],
     ["super chunky wool", 6],
+    ["heavy rug yarn", 5],
+    ["merino roving", 6],
     ["jumbo", 7],
     ["Worsted weight (4) cotton, 50 g", 4],
     ["4-ply worsted", 4],
