@@ -4,8 +4,9 @@
 // that are definite or were made so by a shift; a pivot too small to divide by is replaced and counted.
 // Source: J. W. H. Liu, "The multifrontal method for sparse matrix solution", SIAM Review 34 (1992).
 
-import { eliminateColumns } from "./dense-front.ts"
-import { type EliminationPlan, planElimination } from "./elimination.ts"
+import { eliminateColumns, roomOf, strideOf } from "./dense-front.ts"
+import { type EliminationPlan, type Front, planElimination } from "./elimination.ts"
+import { frontKernel } from "./front-kernel.ts"
 import type { SparseSymmetric } from "./sparse.ts"
 
 export interface Inertia {
@@ -24,9 +25,11 @@ export class Factorisation {
   inertia: Inertia = { positive: 0, negative: 0, zero: 0 }
   private readonly lower: Float64Array
   private readonly pivots: Float64Array
-  private readonly work: Float64Array
   private readonly stack: Float64Array
   private readonly local: Int32Array
+  /** For the rows of a remainder: their places in the front above, and where each one's run of neighbours ends. */
+  private readonly places: Int32Array
+  private readonly runEnds: Int32Array
   private readonly right: Float64Array
 
   constructor(plan: EliminationPlan) {
@@ -34,40 +37,45 @@ export class Factorisation {
     const n = plan.pattern.size
     this.lower = new Float64Array(plan.factorEntries)
     this.pivots = new Float64Array(n)
-    this.work = new Float64Array(plan.largestFront ** 2)
     this.stack = new Float64Array(plan.stackEntries)
     this.local = new Int32Array(n)
+    this.places = new Int32Array(plan.largestFront)
+    this.runEnds = new Int32Array(plan.largestFront)
     this.right = new Float64Array(n)
   }
 
   /** Factors values + shift on the diagonal. @returns the inertia of the shifted matrix */
   factor(values: Float64Array, shift = 0): Inertia {
     const { fronts, permuted, source } = this.plan
-    const { work, stack, lower, pivots, local } = this
+    const { stack, lower, pivots, local } = this
+    const kernel = frontKernel()
+    const work = kernel.room(roomOf(this.plan.largestFront))
     const tiny =
       smallestPivot * Math.max(largestDiagonal(this.plan, values), Math.abs(shift), 1e-300)
     let [positive, negative, zero] = [0, 0, 0]
     let top = 0
     for (const front of fronts) {
       const m = front.rows.length
-      work.fill(0, 0, m * m)
+      const stride = strideOf(m)
+      clearLower(work, stride, m)
       for (let k = 0; k < m; k++) local[front.rows[k]!] = k
       for (let c = 0; c < front.width; c++) {
         const column = front.first + c
         for (let p = permuted.columnStart[column]!; p < permuted.columnStart[column + 1]!; p++)
-          work[c * m + local[permuted.row[p]!]!]! += values[source[p]!]!
-        work[c * m + c]! += shift
+          work[c * stride + local[permuted.row[p]!]!]! += values[source[p]!]!
+        work[c * stride + c]! += shift
       }
       for (let k = front.children.length - 1; k >= 0; k--) {
         const child = fronts[front.children[k]!]!
         top -= (child.rows.length - child.width) ** 2
-        addRemainder(work, m, local, stack, top, child.rows, child.width)
+        this.addRemainder(work, stride, top, child)
       }
-      const signs = eliminateColumns(work, m, front.width, pivots, front.first, tiny)
+      const signs = eliminateColumns(kernel, work, m, front.width, pivots, front.first, tiny)
       positive += signs.positive
       negative += signs.negative
       zero += signs.zero
-      lower.set(work.subarray(0, m * front.width), front.offset)
+      for (let c = 0; c < front.width; c++)
+        copy(work, c * stride + c, lower, front.offset + c * m + c, m - c)
       top = keepRemainder(work, m, front.width, stack, top)
     }
     this.inertia = { positive, negative, zero }
@@ -105,6 +113,25 @@ export class Factorisation {
     const direction = new Float64Array(right.length)
     for (let k = 0; k < order.length; k++) direction[order[k]!] = right[k]! / Math.sqrt(square)
     return { direction, curvature: this.pivots[most]! / square }
+  }
+
+  /** The remainder of a child added to its parent's front. */
+  private addRemainder(work: Float64Array, stride: number, from: number, child: Front): void {
+    const { stack, local, places, runEnds } = this
+    const { rows, width } = child
+    const size = rows.length - width
+    for (let r = size - 1; r >= 0; r--) {
+      places[r] = local[rows[width + r]!]!
+      runEnds[r] = r + 1 < size && places[r + 1] === places[r]! + 1 ? runEnds[r + 1]! : r + 1
+    }
+    for (let c = 0; c < size; c++) {
+      const column = places[c]! * stride
+      const start = from + c * size
+      for (let r = c; r < size; ) {
+        const shift = column + places[r]! - r
+        for (const end = runEnds[r]!; r < end; r++) work[shift + r]! += stack[start + r]!
+      }
+    }
   }
 
   private forward(): void {
@@ -150,23 +177,6 @@ function largestDiagonal(plan: EliminationPlan, values: Float64Array): number {
   return largest
 }
 
-function addRemainder(
-  work: Float64Array,
-  m: number,
-  local: Int32Array,
-  stack: Float64Array,
-  from: number,
-  rows: Int32Array,
-  width: number,
-): void {
-  const size = rows.length - width
-  for (let c = 0; c < size; c++) {
-    const column = local[rows[width + c]!]! * m
-    const start = from + c * size
-    for (let r = c; r < size; r++) work[column + local[rows[width + r]!]!]! += stack[start + r]!
-  }
-}
-
 function keepRemainder(
   work: Float64Array,
   m: number,
@@ -175,9 +185,28 @@ function keepRemainder(
   top: number,
 ): number {
   const size = m - width
-  for (let c = 0; c < size; c++) {
-    const start = (width + c) * m + width
-    stack.set(work.subarray(start + c, start + size), top + c * size + c)
-  }
+  const stride = strideOf(m)
+  for (let c = 0; c < size; c++)
+    copy(work, (width + c) * stride + width + c, stack, top + c * size + c, size - c)
   return top + size * size
+}
+
+/** Zeros on and below the diagonal, and in the padding of the columns. */
+function clearLower(work: Float64Array, stride: number, m: number): void {
+  if (m < longCopy) work.fill(0, 0, stride * m)
+  else for (let c = 0; c < m; c++) work.fill(0, c * stride + c, (c + 1) * stride)
+}
+
+/** Below this a loop is faster than making a view to copy from. */
+const longCopy = 64
+
+function copy(
+  from: Float64Array,
+  fromAt: number,
+  to: Float64Array,
+  toAt: number,
+  count: number,
+): void {
+  if (count >= longCopy) to.set(from.subarray(fromAt, fromAt + count), toAt)
+  else for (let k = 0; k < count; k++) to[toAt + k] = from[fromAt + k]!
 }

@@ -163,23 +163,45 @@ export function minimiseByNewton(
 
   function leaveSaddle(found: { direction: Float64Array } | null): boolean {
     if (found === null || ++saddles > mostSaddles) return false
-    const far = largestComponent(found.direction)
+    const { direction: away } = found
+    const far = largestComponent(away)
+    const tryMove = (length: number): number => {
+      moveAlong(x, away, length, trial)
+      project?.(trial, x)
+      count()
+      return f.value(trial)
+    }
     for (
-      let move = options.saddleMove ?? 1e-3 * Math.max(1, largestComponent(x));
-      move > 1e-9;
+      let move = (options.saddleMove ?? 1e-3 * Math.max(1, largestComponent(x))) / far;
+      move * far > 1e-9;
       move /= 4
     ) {
       for (const sign of [1, -1]) {
-        moveAlong(x, found.direction, (sign * move) / far, trial)
-        project?.(trial, x)
-        count()
-        if (f.value(trial) < value - smallestGain * Math.abs(value)) {
-          accept()
-          return true
-        }
+        const reached = tryMove(sign * move)
+        if (!(reached < value - smallestGain * Math.abs(value))) continue
+        const best = furtherDown(tryMove, sign * move, reached, far)
+        tryMove(best)
+        accept()
+        return true
       }
     }
     return false
+  }
+
+  /** Near a saddle the way down only begins: goes twice as far while that leads lower. */
+  function furtherDown(
+    tryMove: (length: number) => number,
+    move: number,
+    reached: number,
+    far: number,
+  ): number {
+    let [best, lowest] = [move, reached]
+    for (let next = 2 * move; Math.abs(next) * far <= (options.longestMove ?? 0); next *= 2) {
+      const value = tryMove(next)
+      if (!(value < lowest)) break
+      ;[best, lowest] = [next, value]
+    }
+    return best
   }
 }
 

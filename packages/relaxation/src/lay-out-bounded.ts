@@ -8,7 +8,7 @@ import type { NetOptions } from "./build-net.ts"
 import { type LaidOutShape, layOut } from "./lay-out.ts"
 
 /** Multiplications in space: a second or so. */
-const mostWork = 1e9
+const mostWork = 5e9
 /** More nodes are pressed flat only: in space the work would be over before the search had begun. */
 const mostNodesInSpace = 4_000
 /** More nodes are refused: pressing them flat takes seconds. */

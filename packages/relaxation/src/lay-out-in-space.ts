@@ -67,7 +67,7 @@ const followed = 3
 const mostSteps = 150
 
 /** What a step costs beside its factorisation, in multiplications a node: measured. */
-const workOfNode = 10_000
+const workOfNode = 40_000
 
 /** Steps over which the pace of a run is judged. */
 const paceSteps = 15
