@@ -100,9 +100,33 @@ describe("a skew told in a heading", () => {
     expect(result.exitStatus).toBeLessThan(2)
   })
 
-  it("that is not understood is told with its place", () => {
-    const problem = check("Skew: a lot").problems.find(({ code }) => code === "skew-not-read")
-    expect(problem).toMatchObject({ severity: "note", line: 4, column: 7, length: 5 })
+  it.each([
+    ["6 degrees", 6],
+    ["6.5\u00b0", 6.5],
+    ["-6,5 deg.", -6.5],
+    ["\u2212 4 degrees", -4],
+    ["4 degrees in the direction of work", 4],
+    ["4 degrees against the direction of work", -4],
+  ])("is read from '%s'", (told, degrees) => {
+    expect(examinePattern(square(`Skew: ${told}`)).reading.gauge.skewDeg).toBe(degrees)
+  })
+
+  it.each([
+    ["a lot", /not understood/],
+    ["0.1 rad", /not understood/],
+    ["6", /not understood/],
+    ["6 \u00b0C", /not understood/],
+    // Which way that is depends on the hand and on the side one looks at.
+    ["6 degrees clockwise", /not understood/],
+    ["-6 degrees against the direction of work", /not understood/],
+    ["400 degrees", /more than half a turn/],
+  ])("that cannot be meant is told with its place: '%s'", (told, why) => {
+    const { reading, result } = examinePattern(square(`Skew: ${told}`))
+    expect(reading.gauge.skewDeg).toBeUndefined()
+    const problem = result.problems.find(({ code }) => code === "skew-not-read")!
+    expect(problem).toMatchObject({ severity: "note", line: 4, column: 7, length: told.length })
+    expect(problem.message).toMatch(why)
+    expect(result.exitStatus).toBe(0)
   })
 })
 
