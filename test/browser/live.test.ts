@@ -293,7 +293,13 @@ describe("squaring", () => {
 describe("a long search", () => {
   it("can be stopped, and the page goes on meanwhile and after", async () => {
     const text = `${notebook}\n${fence}squaring of=disc\n${fence}\n`
-    const square = () => ({ proposals: [], heights: [] })
+    const square = () => ({
+      proposals: [],
+      heights: [],
+      stitches: [],
+      straighten: null,
+      readAs: null,
+    })
     const { html } = await renderNotebook(text, { live: true, square })
     await withPage(
       async (page) => {

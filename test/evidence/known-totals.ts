@@ -19,11 +19,23 @@ const notFirm = /\b(?:if|about|or|between|divide|needs|then|few|less|not)\b|\+\d
 /** Cases whose counts leave part of the round out, by their notes. */
 const sideCountsOnly = new Set(["square-blanket-dc-gauge-31-rounds"])
 
+/**
+ * Totals of rounds whose source prints none, worked out stitch by stitch on paper from the words.
+ * Key: case id, then round number.
+ */
+const workedByHand: Readonly<Record<string, Readonly<Record<number, KnownTotal>>>> = {
+  // Each side of 16: cluster, 1 sc, 3 in the corner, 1 sc, cluster, 11 sc; a skipped sc behind each cluster.
+  // The sc worked before the first repeat is the last of the 11 of the last side: 4 x 18.
+  "bw-afghan-motif": { 9: { stitches: 72 } },
+}
+
 /** Null when the facts give no firm total for the round. */
 export function knownTotal(
   evidence: EvidenceCase,
   round: { n: number; text: string },
 ): KnownTotal | null {
+  const byHand = workedByHand[evidence.id]?.[round.n]
+  if (byHand) return byHand
   const bracket = /\(([^()]*)\)\.?\s*$/.exec(round.text)?.[1]
   const count = sideCountsOnly.has(evidence.id) ? undefined : evidence.counts?.[round.n - 1]
   if (bracket === undefined || notFirm.test(bracket))

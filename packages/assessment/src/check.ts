@@ -36,6 +36,8 @@ export interface Check {
   readonly reading: PatternReading
   /** Null when the gauge the text gives cannot be used; the problem then says why. */
   readonly gauge: Gauge | null
+  /** What the text tells of the piece's own sizes and skew and could not be used, in sentences. */
+  readonly gaugeNotes: readonly string[]
   readonly ledger: Ledger | null
   /** Only when the net was asked for and could lay the piece out. */
   readonly shape: LaidOutShape | null
@@ -93,7 +95,7 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     exitStatus: 2,
   }
   result.exitStatus = exitStatusOf(result)
-  return { result, reading, gauge, ledger, shape }
+  return { result, reading, gauge, gaugeNotes: notes, ledger, shape }
 }
 
 /** 0 = read and flat, 1 = read and something to mend, 2 = could not be read or used. */

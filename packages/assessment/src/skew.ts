@@ -36,7 +36,7 @@ export function leanFromSkew(motif: Motif, gauge: Gauge): { gauge: Gauge; notes:
     ({ message }) => message,
   )
   if (typeof found === "number") return { gauge: leaning(gauge, found), notes: [] }
-  return { gauge, notes: [`The skew was not used: ${found}`] }
+  return { gauge, notes: [`The skew of ${degrees(wanted)} was not used: ${found}`] }
 }
 
 function leaning(gauge: Gauge, leanShare: number): Gauge {
@@ -50,8 +50,7 @@ function findLean(motif: Motif, gauge: Gauge, wanted: number): number | string {
   const turnAt = (share: number): number | null =>
     layOut(motif, leaning(gauge, share), { inSpace: false }).skewDeg
   const none = turnAt(0)
-  if (none === null)
-    return "it is measured at corners, and fewer than two rounds have the same corners."
+  if (none === null) return "it needs corners, as many in the last round as in one before it."
   const known = new Map<number, number>()
   const put = (share: number, turn: number): number => {
     const off = Math.abs(turn - wanted) < close.deg ? 0 : turn - wanted
@@ -61,7 +60,7 @@ function findLean(motif: Motif, gauge: Gauge, wanted: number): number | string {
   const offAt = (share: number): number => known.get(share) ?? put(share, turnAt(share)!)
   put(0, none)
   const ends = bracket(offAt)
-  if (ends === null) return "no stitch leans so far."
+  if (ends === null) return "for that each stitch would sit beyond the next one below."
   const { x, value } = findRoot(offAt, ...ends, close.share)
   return Math.abs(value) < seenDeg ? x : "no even lean of all stitches turns the corners like that."
 }
@@ -115,15 +114,37 @@ export function adviceOnSkew(motif: Motif, gauge: Gauge, turn: number | null): s
   if (back === null) return []
   const left = Math.abs(back.skewDeg ?? 0)
   const way = turn > 0 ? "in the direction of work" : "against the direction of work"
-  const [less, more] = turn > 0 ? ["before", "after"] : ["after", "before"]
-  const every = roundsForOneStitch(motif, back, turn)
+  const percent = Math.round(100 * Math.abs(share))
   return [
-    `The corners turn by ${degrees(turn)} ${way}: each stitch sits ${Math.round(100 * Math.abs(share))} % of its width to one side of the one below.`,
-    `Turn the work after every round: then the corners ${left < seenDeg ? "keep their place" : `still turn by ${degrees(left)}`}.`,
-    every === 1
-      ? `Or work every corner uneven: one stitch fewer ${less} its chains, one more ${more} them.`
-      : `Or work the corners uneven about every ${every} rounds: one stitch fewer ${less} the chains, one more ${more} them.`,
+    `The corners turn by ${degrees(turn)} ${way}: for that each stitch sits ${percent} % of its width to one side of the one below.`,
+    `Work turned after every round ${left < seenDeg ? "would keep the corners in their place" : `would still turn the corners by ${degrees(left)}`}.`,
+    unevenCorners(motif, back, turn),
   ]
+}
+
+/** Stitches moved from one side of a corner to the other: in how many rounds, and how. */
+function unevenCorners(motif: Motif, back: LaidOutShape, turn: number): string {
+  const corners = findCorners(motif)
+  const cornered = corners.filter(({ count }) => count === back.outline.corners).length
+  const { first, last } = corners.at(-1)!.groups[0]!
+  const elements = motif.rounds.at(-1)!.elements
+  const span = (last - first + elements.length) % elements.length
+  const loop = elements.some(
+    ({ type }, k) => type === "chain" && (k - first + elements.length) % elements.length <= span,
+  )
+  const [less, more] = turn > 0 ? ["before", "after"] : ["after", "before"]
+  const how = loop
+    ? `one stitch fewer ${less} the chains, one more ${more} them`
+    : `one stitch fewer on the side ${less} each, one more on the side ${more} it`
+  const atEdge = stitchAtEdge(back)
+  if (Math.abs(turn) < atEdge / 2)
+    return `Uneven corners would take back too much: moved by one stitch, a corner of the last round turns by ${degrees(atEdge)}.`
+  // Half of the way out a stitch turns twice as far: the corners of all rounds alike.
+  const every = Math.max(1, Math.round(((2 * atEdge) / Math.abs(turn)) * Math.max(1, cornered - 1)))
+  if (every === 1) return `Or make every corner uneven: ${how}.`
+  return every < cornered
+    ? `Or make the corners uneven about every ${every} rounds: ${how}.`
+    : `Or make the corners of one late round uneven: ${how}; there that turns them back by ${degrees(atEdge)}.`
 }
 
 /** The same fabric with the work turned after every round: every other round is worked the other way about. */
@@ -152,18 +173,14 @@ function toAndFro(motif: Motif): Motif {
   }
 }
 
-/** Rounds in which the corners turn by as much as one stitch, put to the other side of a corner, takes back. */
-function roundsForOneStitch(motif: Motif, { net, outline }: LaidOutShape, turn: number): number {
-  const cornered = findCorners(motif).filter(({ count }) => count === outline.corners).length
+/** Degrees by which a corner of the last round turns that is moved by one stitch. */
+function stitchAtEdge({ net, outline }: LaidOutShape): number {
   const tops = net.edges.at(-1)!.nodes.flatMap((node) => {
     const { kind, widthMm } = net.nodes[node]!
     return kind === "top" ? [widthMm] : []
   })
   const width = tops.reduce((sum, one) => sum + one, 0) / Math.max(1, tops.length) / net.mmPerUnit
-  // Half of the way out: the corners of all rounds alike.
-  const back = ((width / (outline.cornerReachMm / 2)) * 180) / Math.PI
-  const perRound = Math.abs(turn) / Math.max(1, cornered - 1)
-  return Math.max(1, Math.round(back / perRound))
+  return ((width / outline.cornerReachMm) * 180) / Math.PI
 }
 
 function degrees(value: number): string {

@@ -12,7 +12,7 @@ import { growthChart } from "./growth.ts"
 import type { LaidOutPiece } from "./laid-out-piece.ts"
 import { outlineChart } from "./outline.ts"
 import { profileChart } from "./profile.ts"
-import { reachChart } from "./reach.ts"
+import { laidOutReachChart, reachChart } from "./reach.ts"
 import type { ChartOptions, ChartSpec } from "./spec.ts"
 import { type DiagramOptions, stitchDiagram } from "./stitch-diagram.ts"
 import { strainChart } from "./strain.ts"
@@ -34,11 +34,21 @@ const shapeCharts: ReadonlyMap<string, DrawShape> = new Map<string, DrawShape>([
   ["strain", strainChart],
 ])
 
+/** Charts of the ledger that are surer by the laid-out shape, where there is one. */
+const surerCharts: ReadonlyMap<string, DrawShape> = new Map<string, DrawShape>([
+  ["reach", laidOutReachChart],
+])
+
 /** Charts of the ledger: every name `chartByName` knows without a shape. */
 export const chartNames: readonly string[] = [...charts.keys()]
 
 /** Charts of the laid-out shape: the names for which `chartByName` needs the piece. */
 export const shapeChartNames: readonly string[] = [...shapeCharts.keys()]
+
+/** Whether a chart of that name waits for the piece to be laid out: those that need its shape or are surer by it. */
+export function asksForShape(name: string): boolean {
+  return shapeCharts.has(name) || surerCharts.has(name)
+}
 
 /** What is drawn: `terms` name the stitches in a diagram's legend. */
 export type ChartedResult = Pick<CheckResult, "ledger" | "gauge"> &
@@ -46,7 +56,7 @@ export type ChartedResult = Pick<CheckResult, "ledger" | "gauge"> &
 
 /**
  * The chart of that name for a checked pattern.
- * @param piece the motif with its laid-out shape, for the charts of `shapeChartNames`
+ * @param piece the motif with its laid-out shape, for the charts that ask for it
  * @throws RoundwrightError `unknown-chart`; `nothing-to-draw` when no round could be read; `needs-shape` when
  * a chart of the shape is asked for without one; what the chart itself refuses
  */
@@ -57,17 +67,17 @@ export function chartByName(
   piece?: LaidOutPiece,
 ): ChartSpec {
   const lengthUnit = result.gauge.absolute ? "mm" : "widths of one sc"
+  const terms = result.terms ?? "US"
+  const drawShape = surerCharts.get(name) ?? shapeCharts.get(name)
+  if (drawShape && piece?.shape)
+    return drawShape(piece.motif, piece.shape, { ...options, lengthUnit, terms })
   const draw = charts.get(name)
   if (draw) return draw(result.ledger, { ...options, lengthUnit })
-  const drawShape = shapeCharts.get(name)
   if (!drawShape)
     throw new RoundwrightError("unknown-chart", `There is no chart called "${name}".`, {
       hint: `Charts are ${[...chartNames, ...shapeChartNames].join(", ")}.`,
     })
-  if (!piece?.shape)
-    throw new RoundwrightError("needs-shape", `The chart "${name}" needs the laid-out shape.`, {
-      hint: `Have the piece laid out, or take one of ${chartNames.join(", ")}.`,
-    })
-  const terms = result.terms ?? "US"
-  return drawShape(piece.motif, piece.shape, { ...options, lengthUnit, terms })
+  throw new RoundwrightError("needs-shape", `The chart "${name}" needs the laid-out shape.`, {
+    hint: `Have the piece laid out, or take one of ${chartNames.join(", ")}.`,
+  })
 }

@@ -43,24 +43,33 @@ export function curvatureFinding(rows: readonly LedgerRow[]): string {
   return `Round ${worst.round} is furthest from flat: ${degrees} degrees towards ${side}`
 }
 
-export function reachFinding(rows: readonly LedgerRow[], unit: string): string {
-  const last = rows.at(-1)!
-  const side = lengthWords(last.radiusMm, unit)
-  if (!hasCorners(rows)) return `After round ${last.round} the edge is ${side} from the centre`
-  const corner = lengthWords(last.cornerReachMm, unit)
-  return `After round ${last.round} a side is ${side} out and a corner ${corner}`
+/** How far a round is from the centre, in the unit of the chart. */
+export interface Reach {
+  readonly round: number
+  readonly side: number
+  readonly corner: number
+}
+
+export function reachFinding(reaches: readonly Reach[], unit: string): string {
+  const last = reaches.at(-1)!
+  const side = lengthWords(last.side, unit)
+  if (!hasCorners(reaches)) return `After round ${last.round} the edge is ${side} from the centre`
+  return `After round ${last.round} a side is ${side} out and a corner ${lengthWords(last.corner, unit)}`
 }
 
 /** True when any round reaches further at a corner than at a side. */
-export function hasCorners(rows: readonly LedgerRow[]): boolean {
-  return rows.some((row) => row.cornerReachMm > row.radiusMm * (1 + leastCorner))
+export function hasCorners(reaches: readonly Reach[]): boolean {
+  return reaches.some(({ side, corner }) => corner > side * (1 + leastCorner))
 }
 
 /** A corner further out than the side by less than this share cannot be told from a round edge. */
 const leastCorner = 0.005
 
 /** `Round 1: ...; round 2: ...` for the description. */
-export function tellRounds(rows: readonly LedgerRow[], tell: (row: LedgerRow) => string): string {
+export function tellRounds<Row extends { readonly round: number }>(
+  rows: readonly Row[],
+  tell: (row: Row) => string,
+): string {
   const told = rows.slice(0, mostToldRounds).map((row) => `round ${row.round}: ${tell(row)}`)
   const rest = rows.length - told.length
   return `${told.join("; ")}${rest > 0 ? `; and ${countRounds(rest)} more` : ""}.`

@@ -49,7 +49,7 @@ export function runSquare(request: SquareRequest, around: Surroundings): number 
     request["from-round"] === undefined
       ? read.text
       : patternUpTo(read.text, wholeNumber(request["from-round"], "--from-round"))
-  const { result, reading, gauge } = examinePattern(text)
+  const { result, reading, gauge, gaugeNotes } = examinePattern(text, { lean: true })
   const fault = faultOf(result, gauge !== null && reading.motif.rounds.length > 0)
   if (fault !== null || !gauge) return refuse(fault ?? "the pattern could not be read.")
   const terms = termsAsked(request, reading.terms)
@@ -64,6 +64,7 @@ export function runSquare(request: SquareRequest, around: Surroundings): number 
   else {
     const toKnow = [
       ...problems.map(({ line, message }) => `The pattern, line ${line}: ${message}`),
+      ...gaugeNotes,
       ...listTermsNote(request, reading.terms),
     ]
     const heights = heightsTable(cornerTable(found[0]!, gauge), found[0]!.corners, gauge)

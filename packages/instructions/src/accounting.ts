@@ -1,5 +1,6 @@
 // Each round accounted for against the one before: what was left over, with both numbers.
 
+import { type Gap, gapUnlikeRepeats, type UnlikeGap } from "./closing-gap.ts"
 import { isImpliedSkip, type Left, spacesLeft, stitchesLeft, unevenClose } from "./left-over.ts"
 import type { Finding } from "./problem-list.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -19,11 +20,13 @@ export function leftOver(work: RoundWork, span: Span): Finding[] {
   if (!state.any) return []
   const findings: Finding[] = []
   const runs = skipRuns(edge, state)
+  const unlike = gapUnlikeRepeats(work)
   const stitches = work.picked ? null : stitchesLeft(edge, state)
-  if (stitches && !isImpliedSkip(state, stitches, runs))
+  if (stitches && (unlike || !isImpliedSkip(state, stitches, runs)))
     findings.push(leftFinding(work, span, stitches, "stitch"))
   const spaces = spacesLeft(edge, state)
   if (spaces) findings.push(leftFinding(work, span, spaces, "space"))
+  if (findings.length === 0 && unlike) findings.push(unevenTimes(work, unlike, span))
   if (findings.length === 0 && !work.picked) {
     const uneven = unevenClose(work, runs, span)
     if (uneven) findings.push(uneven)
@@ -58,6 +61,29 @@ function nearlyAllLeft(work: RoundWork, span: Span): Finding | null {
     message: `The round before has ${there} stitches; this round works into ${worked.size === 0 ? "none of them" : "one place only and leaves the rest"}.`,
     hint: "Look whether the text of the round is cut short.",
   }
+}
+
+/** The last time round leaves something others do not, or meets what the first one has passed over. */
+function unevenTimes(work: RoundWork, { usual, closing }: UnlikeGap, span: Span): Finding {
+  return {
+    severity: "warning",
+    code: "repeat-does-not-divide",
+    start: work.openRepeat?.start ?? span.start,
+    end: work.openRepeat?.end ?? span.end,
+    message: `Between one repeat and the next ${gapWords(usual)}, but between the last and the start of the round ${gapWords(closing)}.`,
+    hint: "Count the round before, or say how the round ends.",
+  }
+}
+
+function gapWords({ stitches, spaces }: Gap): string {
+  if (stitches < 0 || spaces < 0) return "they overlap"
+  const words = [
+    ...(stitches > 0 ? [plural(stitches, "stitch", "stitches")] : []),
+    ...(spaces > 0 ? [plural(spaces, "space", "spaces")] : []),
+  ].join(" and ")
+  return words === ""
+    ? "nothing is passed over"
+    : `${words} ${stitches + spaces === 1 ? "is" : "are"} passed over`
 }
 
 function leftFinding(work: RoundWork, span: Span, left: Left, what: "stitch" | "space"): Finding {

@@ -1,23 +1,29 @@
 // How a repeat that goes "around" ends: with what is said of its last time, with part of a repeat, with the
 // chains that lead back to the first stitch.
 
+import { endOnFirst } from "./end-on-first.ts"
 import { perform } from "./perform.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import type { Step } from "./tree.ts"
 
 type Repeat = Extract<Step, { do: "repeat" }>
 
-/** The ending after the last whole repeat. @param full whole repeats worked */
+/**
+ * The ending after the last whole repeat.
+ * @param full whole repeats worked
+ * @param before elements made before the first of them
+ */
 export function finishRepeat(
   work: RoundWork,
   step: Repeat,
   full: number,
   beforeLast: ReturnType<RoundWork["mark"]>,
+  before: number,
 ): void {
   if (!step.last) {
     if (full > 0 && step.times.kind === "until" && step.times.until.kind === "around") {
       if (nothingLeft(work) || isLoopAndStitch(step)) closeRound(work, step)
-      else endWithPart(work, step)
+      else endWithPart(work, step, before)
     }
     return
   }
@@ -115,34 +121,11 @@ function closesLoops(step: Repeat): boolean {
 }
 
 /**
- * Stitches are left after the last whole repeat. Where the repeat ends on the stitch the round began
+ * Stitches are left after the last whole repeat. Where the repeat ends on the stitches the round began
  * with, its last time goes without; and a spiral may break off inside a repeat, if the totals say so.
  */
-function endWithPart(work: RoundWork, step: Repeat): void {
-  const mark = work.mark()
-  const tail = step.body[step.body.length - 1]
-  const first = work.elements[0]
-  const alike =
-    tail?.do === "work" &&
-    tail.count === 1 &&
-    first?.type === "stitch" &&
-    first.kind.basic === tail.stitch.kind.basic
-  if (alike && work.startTaken && !endsInWords(work, step)) {
-    if (!tryOnce(work, step.body.slice(0, -1)) && nothingLeft(work)) {
-      work.openRepeat = null
-      work.find({
-        severity: "note",
-        code: "last-stitch-is-first",
-        start: tail.start,
-        end: tail.end,
-        message:
-          "The last time round this stitch is the first one of the round, and is not made again.",
-        hint: "Say so: omit it in the last repeat.",
-      })
-      return
-    }
-    work.backTo(mark)
-  }
+function endWithPart(work: RoundWork, step: Repeat, before: number): void {
+  if (work.startTaken && !endsInWords(work, step) && endOnFirst(work, step, before)) return
   if (finishSide(work, step)) return
   if (work.choices.take("last-repeat", ["whole", "in-part"]) === "whole") return
   for (const part of step.body) {
@@ -195,11 +178,16 @@ function closeRound(work: RoundWork, step: Repeat): void {
   })
 }
 
-/** The same after a counted repeat that nothing but the join follows. */
-export function finishCounted(work: RoundWork, step: Repeat): void {
+/** Nothing but the join follows it. */
+export function endsRound(work: RoundWork, step: Repeat): boolean {
   const at = work.allSteps.indexOf(step)
   const closesNext = (after: Step) => /^(?:join|slip|turn|mode)$/.test(after.do)
-  if (at < 0 || !work.allSteps.slice(at + 1).every(closesNext) || nothingLeft(work)) return
+  return at >= 0 && work.allSteps.slice(at + 1).every(closesNext)
+}
+
+/** The same after a counted repeat that nothing but the join follows. */
+export function finishCounted(work: RoundWork, step: Repeat): void {
+  if (!endsRound(work, step) || nothingLeft(work)) return
   const first = step.body[0]
   if (first?.do === "work" && first.place?.at === "each" && first.place.until.kind === "to")
     finishSide(work, step)
@@ -227,7 +215,7 @@ function finishSide(work: RoundWork, step: Repeat): boolean {
 }
 
 /** True when no stitch or space lies between the hook and the end of the round. */
-function nothingLeft(work: RoundWork): boolean {
+export function nothingLeft(work: RoundWork): boolean {
   const { edge, at } = work.main
   for (let k = at; k < work.end; k++) {
     const type = edge.cells[((k % edge.size) + edge.size) % edge.size]?.type

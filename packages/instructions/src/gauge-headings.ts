@@ -60,13 +60,17 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
       threadSize ??= readThreadSize(value)
     }
     if (heading.name === "skew" && skewDeg === undefined) {
-      skewDeg = readSkew(value)
-      if (skewDeg === undefined)
+      const degrees = readDegrees(value)
+      if (degrees !== undefined && Math.abs(degrees) <= mostSkewDeg) skewDeg = degrees
+      else
         findings.push(
           notRead(heading.valueStart, value, {
             code: "skew-not-read",
-            message: "This skew is not understood.",
-            hint: 'Give the turn of the last corners against the first: "Skew: 6 degrees", with a minus against the direction of work.',
+            message:
+              degrees === undefined
+                ? "This skew is not understood, and none is taken."
+                : "A skew of more than half a turn cannot be meant, and none is taken.",
+            hint: 'Give how far the last corners have turned from the first: "Skew: 6 degrees" in the direction of work, "Skew: -6 degrees" against it.',
           }),
         )
     }
@@ -96,13 +100,26 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
   }
 }
 
-/** "6 degrees", "-4.5 deg", "6°"; at most half a turn. */
-function readSkew(value: string): number | undefined {
-  const found = /^\s*([-+\u2212]?\d{1,3}(?:[.,]\d{1,3})?)\s*(?:°|deg(?:rees?)?\b)/i.exec(value)
-  if (found === null) return undefined
-  const degrees = Number(found[1]!.replace("\u2212", "-").replace(",", "."))
-  return Math.abs(degrees) <= 180 ? degrees : undefined
+/** Half a turn either way. */
+const mostSkewDeg = 180
+
+/**
+ * "6 degrees", "-4.5 deg", "6°", "6 degrees against the direction of work". Which way "clockwise" is depends on the hand and
+ * the side one looks at, so it is not understood.
+ */
+function readDegrees(value: string): number | undefined {
+  const told = value.trim()
+  if (told.length > longestSkew) return undefined
+  const [, sign, size, way] = skewTold.exec(told) ?? []
+  if (size === undefined || (sign && way)) return undefined
+  const against = /^[-\u2212]/.test(sign ?? "") || /^against/i.test(way ?? "")
+  return (against ? -1 : 1) * Number(size.replace(",", "."))
 }
+
+/** "-6.5 degrees in the direction of work." and room to spare. */
+const longestSkew = 60
+const skewTold =
+  /^([-+\u2212])?\s?(\d{1,3}(?:[.,]\d{1,3})?)\s*(?:°|deg(?:rees?)?\b)\s*((?:in|against) the direction of work)?\s*\.?$/i
 
 function notRead(
   start: number,

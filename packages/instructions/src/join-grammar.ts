@@ -10,7 +10,7 @@ const joinWords = new Set(["join", "joining", "attach", "rejoin", "connect"])
 
 /** Joins that close a round, joins that start one in a new place, and rings. */
 export function readJoin(words: Words, steps: readonly Step[]): Step[] | null {
-  const ring = readRingStart(words)
+  const ring = readRingStart(words) ?? readForming(words, steps)
   if (ring) return ring
   if (!joinWords.has(words.text())) return null
   return words.attempt((): Step[] | null => {
@@ -85,6 +85,20 @@ export function readJoin(words: Words, steps: readonly Step[]): Step[] | null {
   })
 }
 
+/** "join with sl st, forming a ring". */
+function readForming(words: Words, steps: readonly Step[]): Step[] | null {
+  const before = steps[steps.length - 1]?.do
+  if (words.text() !== "forming" || (before !== "join" && before !== "slip")) return null
+  return words.attempt((): Step[] | null => {
+    const start = words.start()
+    words.at += 1
+    words.accept("a", "the")
+    if (!isRing(words.text())) return null
+    words.at += 1
+    return [{ ...words.since(start), do: "join", place: null, ring: true }]
+  })
+}
+
 /** "with dc", "with a standing sc": a stitch that is the first of the round, or stands for its last space. */
 function readStandingStitch(words: Words): StitchName | null {
   if (!words.accept("with", "by", "using")) return null
@@ -147,6 +161,15 @@ export function joinTarget(words: Words, start: number): { place: Place | null; 
   })
   if (nth !== null) return { place: null, chain: nth }
   const place = readTarget(words, start, "in")
+  // "last ch of starting ch": the chain named is not made here.
+  words.attempt(() => {
+    if (!words.accept("of")) return null
+    words.accept("the", "this")
+    if (!words.accept("beg", "beginning", "starting", "initial", "turning", "first")) return null
+    const noun = readNoun(words)?.what
+    if (noun === "chain" && words.isNumber()) words.at += 1
+    return noun === "chain" || noun === "space" ? true : null
+  })
   return { place }
 }
 

@@ -1,7 +1,7 @@
 // Repeats: so many times, or for as long as the round below lasts.
 
 import { boundaryOf } from "./boundaries.ts"
-import { finishCounted, finishRepeat, tryOnce } from "./finish-repeat.ts"
+import { endsRound, finishCounted, finishRepeat, tryOnce } from "./finish-repeat.ts"
 import { perform } from "./perform.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import type { Step } from "./tree.ts"
@@ -44,12 +44,21 @@ function repeatCounted(work: RoundWork, step: Repeat, count: number): void {
       hint: `Look at the number; up to ${mostRepeats.toLocaleString("en")} are worked.`,
     })
   const top = work.repeatDepth === 1 && work.inPlace === null
+  const starts: number[] = []
   for (let i = 0; i < count; i++) {
     const last = i === count - 1
     if (last && step.last && step.ending === "replaces") perform(work, step.last)
-    else perform(work, step.body)
+    else {
+      starts.push(work.used.length)
+      perform(work, step.body)
+    }
   }
   if (step.last && step.ending === "follows") perform(work, step.last)
+  if (top)
+    work.wholeTimes =
+      !step.last && endsRound(work, step)
+        ? { starts, end: work.used.length, at: work.main.at, counted: true }
+        : null
   if (top && !step.last) finishCounted(work, step)
   if (top) work.mainRepeats = Math.max(work.mainRepeats, count)
 }
@@ -61,6 +70,8 @@ function repeatUntil(work: RoundWork, step: Repeat): void {
   const boundary = boundaryOf(work, main, step.times.until, step)
   const bounded = step.times.until.kind !== "around"
   let full = 0
+  const starts: number[] = []
+  const elementsBefore = work.elements.length
   let mark = work.mark()
   let beforeLast = mark
   let stopped: CannotWork | null = null
@@ -79,6 +90,7 @@ function repeatUntil(work: RoundWork, step: Repeat): void {
       break
     }
     beforeLast = mark
+    starts.push(mark.used)
     full += 1
     if (positionSum(work) <= at)
       throw new CannotWork({
@@ -92,6 +104,9 @@ function repeatUntil(work: RoundWork, step: Repeat): void {
     work.countStep(step)
   }
   if (full === 0 && step.last === null && stopped) throw stopped
+  work.wholeTimes = null
+  if (work.repeatDepth === 1 && work.inPlace === null && full > 0 && step.last === null)
+    work.wholeTimes = { starts, end: work.used.length, at: work.main.at, counted: false }
   if (work.repeatDepth === 1 && !bounded && step.last === null && full > 0)
     work.openRepeat = {
       start: step.start,
@@ -99,7 +114,7 @@ function repeatUntil(work: RoundWork, step: Repeat): void {
       full,
       uses: stitchesUsed(work, beforeLast.at),
     }
-  finishRepeat(work, step, full, beforeLast)
+  finishRepeat(work, step, full, beforeLast, elementsBefore)
   if (work.repeatDepth === 1)
     work.mainRepeats = Math.max(
       work.mainRepeats,

@@ -103,6 +103,13 @@ export class RoundWork {
     readonly full: number
     readonly uses: number
   } | null = null
+  /** The last repeat of the round itself: what was used before each of its whole times, and after the last. */
+  wholeTimes: {
+    readonly starts: readonly number[]
+    readonly end: number
+    readonly at: number
+    readonly counted: boolean
+  } | null = null
   /** Times the main repeat was worked. */
   mainRepeats = 0
   madeBeforeRepeat = false

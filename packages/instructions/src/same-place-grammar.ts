@@ -81,7 +81,10 @@ export function readSame(words: Words, start: number): Place | null {
 /** Things of the round being made: "top of that dc", "last sc made", "top of ch-3", "first cluster". */
 export function readMade(words: Words, start: number): Place | null {
   words.accept("the")
-  if (words.acceptAll("top", "of") || words.acceptAll("top")) {
+  if (words.accept("top")) {
+    // "top st of starting chain"
+    if (words.text(1) === "of") words.accept("st", "stitch", "ch", "chain")
+    words.accept("of")
     words.accept("the")
     if (words.accept("that", "this", "last", "previous")) {
       words.accept("last")
@@ -95,6 +98,16 @@ export function readMade(words: Words, start: number): Place | null {
     const noun = counted ?? readNoun(words)
     if (!noun) return null
     if (!counted && noun.what === "chain" && words.isNumber()) words.at += 1
+    words.attempt(() => {
+      // "top of ch 3 at beg of rnd"
+      words.accept("made")
+      if (!words.accept("at")) return null
+      words.accept("the")
+      if (!words.accept("beg", "beginning", "start")) return null
+      if (words.accept("of")) words.accept("this", "the")
+      words.accept("rnd", "round", "row")
+      return true
+    })
     return { ...words.since(start), at: "made", which: "first", noun }
   }
   if (words.accept("that", "these", "those")) {

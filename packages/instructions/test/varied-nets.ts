@@ -21,7 +21,7 @@ Use steel hook No. 9. Begin at center. Ch 6, join with sl st, forming ring.
 3rd rnd—3 sc in each ch-2 space around, join.
 4th rnd—* Ch 5, skip next 2 sc, sc in next sc; repeat from * around.
 5th rnd—Sl st in next 2 ch, sc in loop, * ch 7, sc in next loop; repeat from * around, ending with ch 7, sl st in first sc.`,
-    counts: ["16/1/1", "16/32/16", "48/0/0", "16/80/16", "16/112/16"],
+    counts: ["16/0/0", "16/32/16", "48/0/0", "16/80/16", "16/112/16"],
   },
   {
     name: "numbers in words",

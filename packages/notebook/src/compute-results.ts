@@ -1,6 +1,7 @@
 // The cells that show what was found of a pattern: verdict, tables, remedies and charts.
 
 import {
+  asksForShape,
   bowsByCountChart,
   type ChartSpec,
   chartByName,
@@ -50,10 +51,9 @@ export function computeResult(
   const name = options.name!
   if (pattern.result.ledger.length === 0) return { kind, name, pattern, charts: null }
   const piece = pieces.get(pattern.name)?.piece ?? undefined
-  const ofShape = shapeChartNames.includes(name)
-  if (ofShape && !piece && pattern.result.laidOut)
+  if (asksForShape(name) && !piece && pattern.result.laidOut)
     return { kind: "later", wanted: [{ wanted: { pattern: pattern.name } }] }
-  if (ofShape && piece && !piece.shape) {
+  if (shapeChartNames.includes(name) && piece && !piece.shape) {
     const why = pattern.result.notes.find((note) => note.startsWith("The shape"))
     report({
       ...problemAt(cell.line, 1, "needs-shape", why ?? "The shape could not be laid out.", ""),

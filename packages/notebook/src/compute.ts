@@ -7,6 +7,7 @@
 
 import { type CheckResult, checkPattern } from "@roundwright/assessment"
 import { computeCalculation, type Scope } from "./calculation/cell.ts"
+import { figuresOfPlan } from "./calculation/figures-of-plan.ts"
 import { computeValues } from "./calculation/inline.ts"
 import type { Figure } from "./calculation/names.ts"
 import { namesOf } from "./calculation/names.ts"
@@ -65,17 +66,18 @@ export async function computeNotebook(
   const report = (problem: NotebookProblem) => problems.push(problem)
   for (const cell of written) cell.problems.forEach(report)
   const contents = new Map<number, CellContent>()
+  const plans = plansOf(written, report)
   const patterns = new Map(
-    checkPatterns(
-      written,
-      plansOf(written, report),
-      contents,
-      report,
-      options.check ?? checkPattern,
-    ),
+    checkPatterns(written, plans, contents, report, options.check ?? checkPattern),
   )
   const searched = runSearches(written, patterns, contents, options, report)
-  let reckoned = await reckon(written, tree, patterns, searched)
+  const planned = new Map(
+    written.flatMap(({ index, options: own }) => {
+      const plan = plans.get(index)
+      return plan && own?.name ? [[own.name, figuresOfPlan(plan)] as const] : []
+    }),
+  )
+  let reckoned = await reckon(written, tree, patterns, planned, searched)
   const pieces = new Map<string, LaidOutPattern>()
   const layOut = options.layOut ?? layOutPattern
   for (const [name, pattern] of patterns) {
@@ -84,7 +86,7 @@ export async function computeNotebook(
     if (laid) pieces.set(name, laid)
     patterns.set(name, laid ? withShape(pattern, laid) : { ...pattern, unlaid: true })
   }
-  if (pieces.size > 0) reckoned = await reckon(written, tree, patterns, searched)
+  if (pieces.size > 0) reckoned = await reckon(written, tree, patterns, planned, searched)
   reckoned.problems.forEach(report)
   for (const [index, content] of reckoned.calculations) contents.set(index, content)
   for (const cell of written) {
@@ -118,18 +120,24 @@ interface Reckoned {
   readonly problems: readonly NotebookProblem[]
 }
 
+type FiguresByName = ReadonlyMap<string, ReadonlyMap<string, Figure>>
+
 async function reckon(
   written: readonly WrittenCell[],
   tree: MarkdownTree,
   patterns: ReadonlyMap<string, CheckedPattern>,
-  searched: ReadonlyMap<string, ReadonlyMap<string, Figure>>,
+  planned: FiguresByName,
+  searched: FiguresByName,
 ): Promise<Reckoned> {
   const problems: NotebookProblem[] = []
   const report = (problem: NotebookProblem) => problems.push(problem)
   const scope: Scope = {
     values: new Map(),
     patterns: new Map([
-      ...[...patterns].map(([name, { result }]) => [name, namesOf(result, name)] as const),
+      ...[...patterns].map(([name, { result }]) => {
+        const figures = new Map([...namesOf(result, name), ...(planned.get(name) ?? [])])
+        return [name, figures] as const
+      }),
       ...searched,
     ]),
   }

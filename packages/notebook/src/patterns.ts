@@ -51,7 +51,7 @@ export function checkPatterns(
     const text = plan?.text ?? cell.text
     const gauge = gauges.get(name)
     const { result, readText, gaugeProblems } = checkUnderGauge(text, gauge, check)
-    const pattern = { name, text, readText, result, unlaid: false }
+    const pattern = { name, text, readText, result, unlaid: false, ...(plan ? { plan } : {}) }
     patterns.set(name, pattern)
     contents.set(
       cell.index,

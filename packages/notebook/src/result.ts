@@ -51,6 +51,8 @@ export interface CheckedPattern {
   readonly result: CheckResult
   /** True while the shape is wanted and still to be laid out; the result is then the ledger's alone. */
   readonly unlaid: boolean
+  /** What it was planned as; absent where it is written by hand. */
+  readonly plan?: CirclePlan
 }
 
 /** One line of a calculation. `name` is null for an expression that is only shown. */

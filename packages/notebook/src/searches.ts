@@ -60,7 +60,7 @@ export function runSearches(
       figures.set(cell.options.name!, figuresOfTransitions(request, found))
     } else if (cell.kind === "squaring" || cell.kind === "heights") {
       const pattern = patternOf(cell, patterns, report)
-      const request = pattern && readRequest(cell, report)
+      const request = pattern && readRequest(cell, pattern, report)
       if (!pattern || !request) continue
       const { name, text } = pattern
       const gauge = gaugeLinesOf(contents.values(), name)

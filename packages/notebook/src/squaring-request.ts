@@ -1,51 +1,65 @@
-// The lines of a squaring cell: how many corners, in how many rounds, of which stitches.
+// The lines of a squaring cell: how many corners, in how many rounds, of which stitches, and how it is to begin and end.
 
-import { RoundwrightError } from "@roundwright/numerics"
-import { readStitchList } from "@roundwright/shaping"
+import { type CornerStyle, patternUpTo } from "@roundwright/shaping"
+import type { Terms } from "@roundwright/stitches"
 import type { WrittenCell } from "./cells.ts"
 import type { Report } from "./problems.ts"
 import { type RequestLines, readRequestLines } from "./request-lines.ts"
-import { type SquaringRequest, usualSquaring } from "./squaring.ts"
+import type { CheckedPattern } from "./result.ts"
+import { type SquaringRequest, type SquaringWishes, usualSquaring } from "./squaring.ts"
 
 /** Corners of a polygon a maker would still see as one, and rounds a search ends in within seconds. */
 export const squaringBounds = {
   corners: { least: 3, most: 12 },
   rounds: { least: 1, most: 3 },
+  "from round": { least: 1, most: 999 },
 } as const
 
-/** The stitches that may be asked for, shortest first. */
-const mostStitchLetters = 60
+export const cornerStyles: readonly CornerStyle[] = ["any", "chains", "stitches"]
+
+export const bothTerms: readonly Terms[] = ["US", "UK"]
+
+/** Lines of wishes, for whatever is squared. */
+export const wishLines = ["corners", "rounds", "stitches", "corner style", "straighten"] as const
+
+export const wishExample =
+  "Corners: 4, Rounds: 2, Stitches: sc, hdc, dc, Corner style: chains or Straighten: sc"
 
 /** Reads the cell; what is not said is as usual. @returns null when something said cannot be used, reported */
-export function readRequest(cell: WrittenCell, report: Report): SquaringRequest | null {
+export function readRequest(
+  cell: WrittenCell,
+  pattern: CheckedPattern,
+  report: Report,
+): SquaringRequest | null {
   const lines = readRequestLines(
     cell,
-    ["corners", "rounds", "stitches"],
-    "Corners: 4, Rounds: 2 or Stitches: sc, hdc, dc",
+    [...wishLines, "from round", "terms"],
+    `${wishExample}, From round: 3 or Terms: UK`,
     report,
   )
-  const request = readWishes(lines)
-  return lines.sound ? request : null
-}
-
-/** Corners, rounds and stitches, wherever they are asked for. */
-export function readWishes(lines: RequestLines): SquaringRequest {
+  const wishes = readWishes(lines, pattern.result.terms)
+  const from = lines.whole("from round", squaringBounds["from round"], "round to begin on")
+  if (from !== null) lines.attempt("from round", () => patternUpTo(pattern.text, from))
+  const terms = lines.oneOf("terms", bothTerms)
+  if (!lines.sound) return null
   return {
-    corners: lines.whole("corners", squaringBounds.corners, usualSquaring.corners),
-    rounds: lines.whole("rounds", squaringBounds.rounds, usualSquaring.rounds),
-    stitches: readStitches(lines, "stitches", usualSquaring.stitches),
+    ...wishes,
+    ...(from === null ? {} : { fromRound: from }),
+    ...(terms === null ? {} : { terms }),
   }
 }
 
-/** A list of stitches that are known. */
-export function readStitches(lines: RequestLines, name: string, usual: string): string {
-  const stitches = lines.value(name) ?? usual
-  try {
-    if (stitches.length > mostStitchLetters || readStitchList(stitches).length === 0)
-      lines.fault(name, "These stitches cannot be used.", "Name some of sc, hdc, dc and tr.")
-  } catch (error) {
-    if (!(error instanceof RoundwrightError)) throw error
-    lines.fault(name, error.message, error.hint)
+/** Corners, rounds, stitches and corners' style, wherever they are asked for. @param terms of stitches named in them */
+export function readWishes(lines: RequestLines, terms: Terms): SquaringWishes {
+  const { corners, rounds } = squaringBounds
+  const stitches = lines.stitches("stitches", terms)
+  const style = lines.oneOf("corner style", cornerStyles)
+  const straighten = lines.oneStitch("straighten", terms)
+  return {
+    corners: lines.whole("corners", corners, "number of corners") ?? usualSquaring.corners,
+    rounds: lines.whole("rounds", rounds, "number of rounds") ?? usualSquaring.rounds,
+    ...(stitches === null ? {} : { stitches }),
+    ...(style === null ? {} : { cornerStyle: style }),
+    ...(straighten === null ? {} : { straighten }),
   }
-  return stitches
 }

@@ -6,24 +6,41 @@ import { countRound } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { assumedScWidthMm } from "@roundwright/relaxation"
 import {
+  type CornerStyle,
   cornerTable,
   type HeightRow,
   type PublishedProposal,
+  patternUpTo,
   publishProposal,
   readStitchList,
+  type SquareOptions,
   squareCircle,
+  termsOfStitchList,
+  usualStitches,
 } from "@roundwright/shaping"
-import { type Gauge, gaugeFrom } from "@roundwright/stitches"
+import { type Gauge, gaugeFrom, kindName, type Terms } from "@roundwright/stitches"
 import { joinGauge } from "./patterns.ts"
 
-/** What is asked for. */
-export interface SquaringRequest {
+/** How the added rounds are to be, whatever they are added to. */
+export interface SquaringWishes {
   /** 3 to 12. */
   readonly corners: number
-  /** Rounds to add, 1 to 4. */
+  /** Rounds to add, 1 to 3, a straightening round not counted. */
   readonly rounds: number
-  /** Stitches allowed, by name, separated by commas. */
-  readonly stitches: string
+  /** Stitches allowed, by name, separated by commas; the usual ones when absent. */
+  readonly stitches?: string
+  /** Any when absent. */
+  readonly cornerStyle?: CornerStyle
+  /** The stitch of a last round that straightens the sides; there is none when absent. */
+  readonly straighten?: string
+}
+
+/** What is asked for of a pattern. */
+export interface SquaringRequest extends SquaringWishes {
+  /** Number of the round to begin on; the last when absent. */
+  readonly fromRound?: number
+  /** Terms of what is written; the pattern's own when absent. */
+  readonly terms?: Terms
 }
 
 /** What came of it: proposals, best first, or why there are none. */
@@ -33,11 +50,16 @@ export type SquaringResult =
       readonly proposals: readonly PublishedProposal[]
       /** Side and corner heights of the best proposal, in mm. */
       readonly heights: readonly HeightRow[]
+      /** The stitches that were allowed, and that of a last round, in the terms of what is written. */
+      readonly stitches: readonly string[]
+      readonly straighten: string | null
+      /** Terms in which the stitches of the request were read, where they are not the pattern's. */
+      readonly readAs: Terms | null
     }
   | { readonly fault: string; readonly hint: string }
 
 /** What a squaring cell asks for when it says nothing else. */
-export const usualSquaring: SquaringRequest = { corners: 4, rounds: 2, stitches: "sc,hdc,dc,tr" }
+export const usualSquaring = { corners: 4, rounds: 2 } as const
 
 /** The search takes minutes on larger edges; this is a plate-sized piece in dc. */
 const mostStitches = 150
@@ -46,9 +68,10 @@ const mostStitches = 150
 export function searchKey(
   own: string,
   gauge: readonly string[],
-  { corners, rounds, stitches }: SquaringRequest,
+  { corners, rounds, stitches, cornerStyle, straighten, fromRound, terms }: SquaringRequest,
 ): string {
-  return JSON.stringify([own.replace(/\r\n?/g, "\n"), gauge, corners, rounds, stitches])
+  const wishes = [corners, rounds, stitches, cornerStyle, straighten, fromRound, terms]
+  return JSON.stringify([own.replace(/\r\n?/g, "\n"), gauge, ...wishes])
 }
 
 /** More than a maker compares. */
@@ -64,7 +87,21 @@ export function squarePattern(
   gauge: readonly string[],
   request: SquaringRequest,
 ): SquaringResult {
-  const reading = readPattern(gauge.length > 0 ? joinGauge(own, gauge).joined : own)
+  try {
+    const text = request.fromRound === undefined ? own : patternUpTo(own, request.fromRound)
+    return squareText(text, gauge, request)
+  } catch (error) {
+    if (!(error instanceof RoundwrightError)) throw error
+    return { fault: error.message, hint: error.hint }
+  }
+}
+
+function squareText(
+  text: string,
+  gauge: readonly string[],
+  request: SquaringRequest,
+): SquaringResult {
+  const reading = readPattern(gauge.length > 0 ? joinGauge(text, gauge).joined : text)
   const { motif, rounds } = reading
   const last = motif.rounds.at(-1)
   if (!last)
@@ -72,31 +109,46 @@ export function squarePattern(
   if (motif.rounds.length < rounds.length)
     return {
       fault: `Only ${motif.rounds.length} of ${rounds.length} rounds could be read.`,
-      hint: "Mend the text first: new rounds are added after the last one.",
+      hint: `Mend the text first, or begin on an earlier round with From round: ${motif.rounds.length}.`,
     }
   const { stitches, chains } = countRound(last)
   if (stitches + chains > mostStitches)
     return {
       fault: `The last round has ${stitches + chains} stitches and chains, more than ${mostStitches}.`,
-      hint: "Square the piece at an earlier round.",
+      hint: "Begin on an earlier round, such as From round: 4.",
     }
-  try {
-    const sizes = gaugeFrom(reading.gauge)
-    const proposals = squareCircle(motif, sizes, {
-      corners: request.corners,
-      rounds: request.rounds,
-      stitches: readStitchList(request.stitches),
-      proposals: mostProposals,
-    })
-    const best = proposals[0]
-    return {
-      proposals: proposals.map((proposal) => publishProposal(proposal, own, sizes)),
-      heights: best ? inMillimetres(cornerTable(best, sizes), sizes) : [],
-    }
-  } catch (error) {
-    if (!(error instanceof RoundwrightError)) throw error
-    return { fault: error.message, hint: error.hint }
+  const terms = request.terms ?? reading.terms
+  const options = optionsFor(request, reading.terms)
+  const sizes = gaugeFrom(reading.gauge)
+  const proposals = squareCircle(motif, sizes, { ...options, terms })
+  return {
+    proposals: proposals.map((proposal) => publishProposal(proposal, text, sizes, terms)),
+    heights: inMillimetres(cornerTable(proposals[0]!, sizes), sizes),
+    stitches: (options.stitches ?? usualStitches).map((kind) => kindName(kind, terms)),
+    straighten: options.lastStraightRound ? kindName(options.lastStraightRound, terms) : null,
+    readAs: otherTerms(request, reading.terms),
   }
+}
+
+/** What is asked for as the search takes it. @param terms of stitches named in it @throws RoundwrightError for unknown ones */
+export function optionsFor(
+  { corners, rounds, stitches, cornerStyle, straighten }: SquaringWishes,
+  terms: Terms,
+): SquareOptions {
+  const [last] = straighten === undefined ? [] : readStitchList(straighten, terms)
+  return {
+    corners,
+    rounds,
+    proposals: mostProposals,
+    ...(stitches === undefined ? {} : { stitches: readStitchList(stitches, terms) }),
+    ...(cornerStyle === undefined ? {} : { cornerStyle }),
+    ...(last ? { lastStraightRound: last } : {}),
+  }
+}
+
+function otherTerms({ stitches, straighten }: SquaringWishes, terms: Terms): Terms | null {
+  const named = [stitches, straighten].filter((list) => list !== undefined)
+  return named.map((list) => termsOfStitchList(list, terms)).find((one) => one !== terms) ?? null
 }
 
 function inMillimetres(rows: readonly HeightRow[], gauge: Gauge): HeightRow[] {

@@ -5,18 +5,20 @@ import type { Verdict } from "@roundwright/flatness"
 import { countRound } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { discEndingAt, readStitchList, squareCircle } from "@roundwright/shaping"
-import { gaugeFrom } from "@roundwright/stitches"
+import { gaugeFrom, kindName, type Terms } from "@roundwright/stitches"
 import type { WrittenCell } from "./cells.ts"
 import type { Report } from "./problems.ts"
 import { readRequestLines } from "./request-lines.ts"
-import type { SquaringRequest } from "./squaring.ts"
-import { readStitches, readWishes } from "./squaring-request.ts"
+import { optionsFor, type SquaringWishes } from "./squaring.ts"
+import { bothTerms, readWishes, wishExample, wishLines } from "./squaring-request.ts"
 
-export interface TransitionsRequest extends SquaringRequest {
+export interface TransitionsRequest extends SquaringWishes {
   /** Counts of the circles. */
   readonly counts: readonly number[]
   /** What the circles are worked in. */
   readonly circle: string
+  /** In which stitches are named and told of. */
+  readonly terms: Terms
 }
 
 /** The best transition of one circle. */
@@ -45,6 +47,8 @@ const yarn = { yarnWeight: 3, hookMm: 4 } as const
 /** A side bowed by less than this share of its length passes for straight. */
 export const straightBow = 0.02
 
+const usualCounts = { from: 12, to: 40, every: 4 } as const
+const usualCircle = { basic: "dc" } as const
 const countBounds = { least: 6, most: 60 } as const
 const stepBounds = { least: 1, most: 20 } as const
 /** More would take minutes. */
@@ -54,15 +58,16 @@ const mostCircles = 30
 export function readTransitions(cell: WrittenCell, report: Report): TransitionsRequest | null {
   const lines = readRequestLines(
     cell,
-    ["from", "to", "every", "circle", "corners", "rounds", "stitches"],
-    "From: 12, To: 40, Every: 4, Circle: dc, Corners: 4, Rounds: 2 or Stitches: sc, hdc, dc, tr",
+    ["from", "to", "every", "circle", ...wishLines, "terms"],
+    `From: 12, To: 40, Every: 4, Circle: dc, ${wishExample}, or Terms: UK`,
     report,
   )
-  const from = lines.whole("from", countBounds, 12)
-  const to = lines.whole("to", countBounds, 40)
-  const every = lines.whole("every", stepBounds, 4)
-  const circle = readStitches(lines, "circle", "dc")
-  const wishes = readWishes(lines)
+  const terms = lines.oneOf("terms", bothTerms) ?? "US"
+  const from = lines.whole("from", countBounds, "first count") ?? usualCounts.from
+  const to = lines.whole("to", countBounds, "last count") ?? usualCounts.to
+  const every = lines.whole("every", stepBounds, "step from count to count") ?? usualCounts.every
+  const circle = lines.oneStitch("circle", terms) ?? kindName(usualCircle, terms)
+  const wishes = readWishes(lines, terms)
   if (lines.sound && to < from)
     lines.fault("to", "The last count is below the first.", "Give the smaller one first.")
   const counts: number[] = []
@@ -73,7 +78,7 @@ export function readTransitions(cell: WrittenCell, report: Report): TransitionsR
       `That is ${counts.length} circles, more than ${mostCircles}.`,
       "Take a shorter range, or a larger step with Every: 2.",
     )
-  return lines.sound ? { ...wishes, counts, circle } : null
+  return lines.sound ? { ...wishes, counts, circle, terms } : null
 }
 
 export function transitionsKey(request: TransitionsRequest): string {
@@ -83,15 +88,15 @@ export function transitionsKey(request: TransitionsRequest): string {
 /** Squares every circle. Never throws on a request that was read. */
 export function squareCircles(request: TransitionsRequest): TransitionsResult {
   const gauge = gaugeFrom({ swatches: [], ...yarn })
-  const kind = readStitchList(request.circle)[0]!
-  const stitches = readStitchList(request.stitches)
+  const { terms } = request
+  const kind = readStitchList(request.circle, terms)[0]!
+  const options = { ...optionsFor(request, terms), terms, proposals: 1 }
   const transitions: Transition[] = []
   const unsolved: { count: number; why: string }[] = []
   for (const count of request.counts) {
-    const { corners, rounds } = request
     try {
       const disc = discEndingAt(kind, count, gauge)
-      const best = squareCircle(disc, gauge, { corners, rounds, stitches, proposals: 1 })[0]
+      const best = squareCircle(disc, gauge, options)[0]
       if (!best) continue
       const { bowMm, sideMm, cornerAngleDeg } = best.shape
       transitions.push({

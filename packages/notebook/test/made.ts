@@ -9,7 +9,7 @@ import type { LaidOutPattern } from "../src/laid-out-pattern.ts"
 
 /** `6 12 18` -> a disc with those counts, 5 mm wide and 5 mm high stitches. `?` adds a problem. */
 export function checkCounts(text: string): CheckResult {
-  const counts = [...text.matchAll(/(?<![\w.])\d{1,4}(?![\w.])/g)].map((match) => Number(match[0]))
+  const counts = countsIn(text)
   const lines = text.split("\n")
   const problems: CheckResult["problems"] = lines.flatMap((line, index) => {
     const at = line.indexOf("?")
@@ -89,8 +89,13 @@ export function cell(info: string, text = ""): string {
   return `\n\`\`\`${info}\n${text}\n\`\`\`\n`
 }
 
-/** The same for a page that lays every piece out: the stand-in's own verdict stays. */
+/** The same for a page that lays every piece out: it cannot be, and the stand-in's own verdict stays. */
 export function layOutCounts(text: string): LaidOutPattern {
   const { laidOut, notes, remedies, exitStatus } = checkCounts(text)
-  return { found: { laidOut, notes, remedies, exitStatus }, piece: null }
+  const motif = buildDisc({ basic: "sc" }, countsIn(text))
+  return { found: { laidOut, notes, remedies, exitStatus }, piece: { motif, shape: null } }
+}
+
+function countsIn(text: string): number[] {
+  return [...text.matchAll(/(?<![\w.])\d{1,4}(?![\w.])/g)].map((match) => Number(match[0]))
 }

@@ -41,6 +41,13 @@ describe("a squaring cell", () => {
     ["Stitches: ", "stitches cannot be used"],
     ["Stitches: __proto__", "__proto__"],
     ["Sides: 4", "not understood"],
+    ["Corner style: round", '"round" is not known here'],
+    ["Straighten: sc, dc", "more than one stitch"],
+    ["Straighten: yarn", "yarn"],
+    ["From round: 7", "no round 7"],
+    ["From-round: last", "round to begin on"],
+    ["Terms: both", "both"],
+    ["Corners: 4\nCorners: 5", "already"],
   ])("with %s says so at its place", async (line, said) => {
     const text =
       cell("pattern name=a", circle) +
@@ -48,7 +55,75 @@ describe("a squaring cell", () => {
     const { problems, cells } = await computeNotebook(text, { square: () => null })
     expect(cells[1]!.content).toBeNull()
     expect(problems.map(({ message }) => message).join(" ")).toContain(said)
-    expect(text.split("\n")[problems[0]!.line - 1]).toContain(line.trim())
+    expect(text.split("\n")[problems[0]!.line - 1]).toContain(line.split("\n").at(-1)!.trim())
+    expect(problems[0]!.hint).not.toBe("")
+  })
+
+  it("begins on an earlier round, leaving out what follows it", async () => {
+    const found = squarePattern(circle, [], { ...request, fromRound: 1 })
+    if ("fault" in found) throw new Error(found.fault)
+    const [best] = found.proposals
+    expect(best!.rounds[0]).toMatch(/^Rnd 2: /)
+    expect(best!.text.match(/Rnd 2:/g)).toHaveLength(1)
+    expect(checkPattern(best!.text).motif).toMatchObject({ rounds: 2 })
+    const broken = `${circle}\nRnd 3: nobody can read this`
+    expect(squarePattern(broken, [], request)).toMatchObject({
+      hint: expect.stringContaining("From round: 2"),
+    })
+    expect(squarePattern(broken, [], { ...request, fromRound: 2 })).toHaveProperty("proposals")
+  })
+
+  it("keeps to a corner style, and ends with a straightening round of one stitch", () => {
+    for (const cornerStyle of ["chains", "stitches"] as const) {
+      const wishes = { ...request, cornerStyle, straighten: "sc" }
+      const found = squarePattern(circle, [], wishes)
+      if ("fault" in found) throw new Error(found.fault)
+      for (const { rounds } of found.proposals) {
+        expect(rounds).toHaveLength(2)
+        expect(/\bch \d/.test(rounds[1]!)).toBe(cornerStyle === "chains")
+        expect(rounds[1]).not.toMatch(/\b(?:hdc|dc|tr)\b/)
+      }
+    }
+  })
+
+  it("speaks the pattern's terms, or those that are asked for", async () => {
+    const uk = circle.replace("Terms: US", "Terms: UK").replaceAll(" dc", " tr")
+    const [us, own] = [
+      squarePattern(circle, [], { ...request, stitches: "sc, hdc, dc", straighten: "sc" }),
+      squarePattern(uk, [], { ...request, stitches: "dc, htr, tr", straighten: "dc" }),
+    ]
+    if ("fault" in us || "fault" in own) throw new Error("No proposal.")
+    expect(own.heights.map(({ leftMm }) => leftMm)).toEqual(us.heights.map(({ leftMm }) => leftMm))
+    const words = JSON.stringify(own)
+    expect(words).toContain("htr")
+    expect(words).not.toMatch(/\b(?:sc|hdc)\b/)
+    expect(own).toMatchObject({ stitches: ["dc", "htr", "tr"], straighten: "dc", readAs: null })
+    const other = squarePattern(uk, [], { ...request, stitches: "sc, hdc, dc", terms: "US" })
+    if ("fault" in other) throw new Error(other.fault)
+    expect(other.readAs).toBe("US")
+    expect(other.proposals[0]!.text).toContain("Terms: US")
+    expect(checkPattern(other.proposals[0]!.text).motif).toMatchObject({ rounds: 3 })
+    // Where nothing is said of stitches, those of the pattern's own terms are named.
+    const { html } = await renderNotebook(
+      cell("pattern name=a", uk) + cell("squaring of=a", "Rounds: 1"),
+    )
+    expect(html).toContain("4 corners in 1 round of dc, htr, tr and dtr, best first")
+  })
+
+  it("tells a transitions cell's circles in the terms it asks for", async () => {
+    const lines = "From: 24\nTo: 24\nRounds: 1\nTerms: UK\nStraighten: dc"
+    const { cells, problems } = await computeNotebook(cell("transitions name=all", lines))
+    expect(problems).toEqual([])
+    const content = cells[0]!.content
+    if (content?.kind !== "transitions" || !content.found) throw new Error("Nothing found.")
+    const [only] = content.found.transitions
+    expect(only!.rounds).toHaveLength(2)
+    expect(only!.stitchKinds.every((name) => ["dc", "htr", "tr", "dtr"].includes(name))).toBe(true)
+    const wrong = await computeNotebook(cell("transitions name=all", "From: 24\nCircle: dc, sc"))
+    expect(wrong.problems[0]).toMatchObject({
+      line: 4,
+      message: expect.stringContaining("more than one"),
+    })
   })
 
   it.each([

@@ -66,46 +66,59 @@ export function defaultScWidth(
     return { source: "none", widthMm: 1, note }
   }
   if (weight === undefined) {
-    const note = `Only the hook is known: a stitch is taken ${widthPerHook} times as wide as the hook.`
-    return { source: "hook", widthMm: widthPerHook * hookMm!, note }
+    const widthMm = widthPerHook * hookMm!
+    const note = `Only the hook is known: ${taken(widthMm)}, ${widthPerHook.toFixed(1)} times the hook. ${surer}`
+    return { source: "hook", widthMm, note }
   }
   const anchor = widthAnchor(weight)
-  const from = anchorWords(weight, anchor)
   if (hookMm === undefined) {
-    return { source: "yarn", widthMm: anchor.widthMm, note: `Only the yarn is known: ${from}.` }
+    const note = `Only the yarn is known: ${taken(anchor.widthMm)}, ${sourceWords(weight, anchor)}.${tableWords(weight)} ${surer}`
+    return { source: "yarn", widthMm: anchor.widthMm, note }
   }
   const widthMm = anchor.widthMm * (hookMm / anchor.hookMm) ** hookExponent
-  return {
-    source: "yarn-and-hook",
-    widthMm,
-    note: `Size from yarn and hook: ${from}, scaled by the square root of the hook.`,
-  }
+  const from = `${sourceWords(weight, anchor)}${hookWords(hookMm, anchor)}`
+  const note = `Sizes are estimates: ${taken(widthMm)}, ${from}.${tableWords(weight)} ${surer}`
+  return { source: "yarn-and-hook", widthMm, note }
 }
 
 function threadDefault(size: number, hookMm: number | undefined): DefaultWidth {
-  const from = `${threadWidth.gauges} published gauges of size ${threadWidth.size} cotton, ${threadWidth.widthMm} mm a stitch at a ${threadWidth.hookMm} mm hook`
-  const finer =
-    size === threadWidth.size
-      ? ""
-      : `, brought to size ${size} as filet meshes of three sizes let expect`
+  const widthMm = threadScWidth(size, hookMm)
+  const other = [
+    ...(size === threadWidth.size ? [] : [`to size ${size}`]),
+    ...(hookMm === undefined || hookMm === threadWidth.hookMm ? [] : [`to a ${hookMm} mm hook`]),
+  ]
+  const brought = other.length === 0 ? "" : `, brought ${other.join(" and ")}`
+  const from = `the middle of ${threadWidth.gauges} published gauges for size ${threadWidth.size} cotton with a ${threadWidth.hookMm} mm hook${brought}`
   return {
     source: hookMm === undefined ? "yarn" : "yarn-and-hook",
-    widthMm: threadScWidth(size, hookMm),
-    note: `Size from thread${hookMm === undefined ? "" : " and hook"}: ${from}${finer}.`,
+    widthMm,
+    note: `Sizes are estimates: ${taken(widthMm)}, ${from}. ${surer}`,
   }
 }
 
-function anchorWords(weight: YarnWeight, anchor: WidthAnchor): string {
-  const name = yarnWeights[weight]!.name
-  const size = `${anchor.widthMm.toFixed(2)} mm a stitch at a ${anchor.hookMm} mm hook`
-  if (anchor.gauges === 0) return `weight ${weight} (${name}), the trade's table, ${size}`
-  const clash = tableDisagrees(weight)
-    ? ", narrower than the trade's table has it, which was set aside"
-    : ""
-  return `weight ${weight} (${name}), median of ${anchor.gauges} published gauges, ${size}${clash}`
+const surer = "A line such as Gauge: 16 sc x 18 rows = 10 cm, with your own counts, is surer."
+
+function taken(widthMm: number): string {
+  return `one sc is taken ${widthMm.toFixed(1)} mm wide`
 }
 
-/** True when the measured median lies outside the table's range (weights 2, 3 and 5, not 4 and 6). */
-function tableDisagrees(weight: YarnWeight): boolean {
+function sourceWords(weight: YarnWeight, { gauges, hookMm }: WidthAnchor): string {
+  const yarn = `this yarn (weight ${weight}, ${yarnWeights[weight]!.name.toLowerCase()}) with a ${hookMm} mm hook`
+  return gauges === 0
+    ? `as the yarn trade's table has it for ${yarn}`
+    : `the middle of ${gauges} published gauges for ${yarn}`
+}
+
+/** Where the maker's hook is not the one that the yarn's width is known with. */
+function hookWords(hookMm: number, anchor: WidthAnchor): string {
+  if (hookMm === anchor.hookMm) return ""
+  const way = hookMm > anchor.hookMm ? "wider" : "narrower"
+  return ` (${anchor.widthMm.toFixed(1)} mm) and made ${way} for a ${hookMm} mm hook`
+}
+
+/** Said where the measured median lies outside the table's range: weights 2, 3 and 5, not 4 and 6. */
+function tableWords(weight: YarnWeight): string {
   return weight === 2 || weight === 3 || weight === 5
+    ? " The yarn trade's table has wider stitches; what makers publish goes before it."
+    : ""
 }

@@ -267,8 +267,8 @@ describe("yarn and hook", () => {
   })
 
   it("says where the measured width was preferred to the table's", () => {
-    expect(gaugeFrom({ swatches: [], yarnWeight: 3 }).notes[0]).toMatch(/set aside/)
-    expect(gaugeFrom({ swatches: [], yarnWeight: 4 }).notes[0]).not.toMatch(/set aside/)
+    expect(gaugeFrom({ swatches: [], yarnWeight: 3 }).notes[0]).toMatch(/table has wider/)
+    expect(gaugeFrom({ swatches: [], yarnWeight: 4 }).notes[0]).not.toMatch(/table has/)
   })
 })
 
@@ -277,6 +277,8 @@ describe("what no hand can have worked is refused with a hint", () => {
     ["not-positive", { swatches: [{ kind: sc, widthMm: -3 }] }],
     ["not-finite", { swatches: [{ kind: sc, widthMm: Number.NaN }] }],
     ["absurd-swatch", { swatches: [{ kind: sc, widthMm: 0.2 }] }],
+    ["absurd-lean", { swatches: [], leanShare: 1.01 }],
+    ["absurd-lean", { swatches: [], leanShare: Number.NaN }],
     ["absurd-swatch", { swatches: [{ kind: sc, heightMm: 900 }] }],
     ["absurd-swatch", { swatches: [{ kind: dc, widthMm: 15, heightMm: 5 }] }],
     [

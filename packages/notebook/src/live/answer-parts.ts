@@ -1,7 +1,8 @@
 // A computed notebook cut into the parts a page is told.
 
-import { shapeChartNames } from "@roundwright/charts"
+import { asksForShape } from "@roundwright/charts"
 import { faultHtml } from "../page/cells.ts"
+import { planSaid } from "../page/circle-html.ts"
 import { together } from "../page/html.ts"
 import { type PageSoFar, pageSoFar } from "../page/page-so-far.ts"
 import { insideOf, strayBoxes } from "../page/parts.ts"
@@ -59,7 +60,7 @@ export function drawingOf(
 ): { readonly key: string; readonly shapeOf: string | null } | null {
   const { content } = cell
   if (content?.kind === "chart") {
-    const ofShape = shapeChartNames.includes(content.name)
+    const ofShape = asksForShape(content.name)
     return {
       key: JSON.stringify(content.charts),
       shapeOf: ofShape ? content.pattern.readText : null,
@@ -111,7 +112,8 @@ function searchOf({ index, content }: Cell, { cells }: NotebookResult): Search[]
   const gauge = gaugeOver(pattern.name, cells)
   const key = searchKey(own, gauge, request)
   const patternCell = patternCellOf(pattern.name, cells)
-  return [{ cell: index, patternCell, key, question: { own, gauge, request } }]
+  const { terms } = pattern.result
+  return [{ cell: index, patternCell, key, terms, question: { own, gauge, request } }]
 }
 
 /** Lines of the gauge cell over a pattern. */
@@ -142,13 +144,14 @@ function marksOf(cell: Cell): Mark[] {
 function sayingOf({ index, content }: Cell): Saying[] {
   if (content?.kind !== "pattern" && content?.kind !== "circle") return []
   const { name, result } = content.pattern
+  const plan = content.kind === "circle" ? content.plan : null
   return [
     {
       cell: index,
       name,
       title: result.motif?.title ?? null,
-      sentence: verdictSaid(result),
-      verdict: result.laidOut?.verdict ?? null,
+      sentence: plan ? planSaid(content.pattern, plan) : verdictSaid(result),
+      verdict: result.laidOut?.verdict ?? plan?.verdict ?? null,
     },
   ]
 }

@@ -2,6 +2,7 @@
 // page's own thread.
 
 import type { Verdict } from "@roundwright/flatness"
+import type { Terms } from "@roundwright/stitches"
 import type { ShapeFound } from "../laid-out-pattern.ts"
 import type { CellKind } from "../result.ts"
 import type { SquaringRequest, SquaringResult } from "../squaring.ts"
@@ -76,6 +77,8 @@ export interface Search {
   readonly patternCell: number | null
   /** Tells one search from another. */
   readonly key: string
+  /** The pattern's own terms. */
+  readonly terms: Terms
   readonly question: Omit<SquaringQuestion, "id">
 }
 

@@ -68,6 +68,7 @@ export class SquaringPanel {
       this.#offer(search, found)
     }
     this.#now = search
+    if (search) this.#fields.setTerms(search.terms)
     if (fault !== null) {
       this.#shownKey = ""
       setMarkup(this.#answer, fault)

@@ -1,14 +1,14 @@
-// A planned circle as HTML: what it comes to, its counts beside the exact ones, and its rounds.
+// A planned circle, polygon or oval as HTML: what it comes to, its counts beside the exact ones, and its rounds.
 
-import { capitalised, verdictWord } from "@roundwright/assessment"
+import { capitalised, formatLength, verdictWord } from "@roundwright/assessment"
 import type { CirclePlan } from "../circle.ts"
 import type { CheckedPattern } from "../result.ts"
 import { scrollBox, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
+import { markedLine } from "./written.ts"
 
 export function circleHtml(pattern: CheckedPattern, plan: CirclePlan): Html[] {
   const { counts, flatCounts, added, words } = plan
-  const verdict = pattern.result.laidOut?.verdict ?? plan.verdict
   const heading = (title: string) => element("th", { scope: "col" }, title)
   const number = (text: string) => element("td", {}, text)
   const body = counts.map((count, index) =>
@@ -18,12 +18,17 @@ export function circleHtml(pattern: CheckedPattern, plan: CirclePlan): Html[] {
       number(String(index + 1)),
       number(String(count)),
       number(signed(added[index]!, 0)),
-      number(signed(flatCounts[index]!, 1)),
-      number(signed(count / flatCounts[index]!, 2)),
+      number(flatCounts[index]!.toFixed(1)),
+      number((count / flatCounts[index]!).toFixed(2)),
     ),
   )
   return [
-    element("p", { class: "said" }, `${capitalised(verdictWord(verdict))}. ${words.join(" ")}`),
+    element("p", {}, element("strong", {}, planSaid(pattern, plan))),
+    element(
+      "ul",
+      { class: "notes" },
+      words.map((sentence) => element("li", {}, sentence)),
+    ),
     scrollBox(
       `Counts of ${pattern.name}`,
       element(
@@ -35,7 +40,9 @@ export function circleHtml(pattern: CheckedPattern, plan: CirclePlan): Html[] {
           element(
             "tr",
             {},
-            ["Round", "Stitches", "More", "Exactly flat", "Ratio"].map((title) => heading(title)),
+            ["Round", "Stitches", "More", "Exactly flat", "Share of flat"].map((title) =>
+              heading(title),
+            ),
           ),
         ),
         element("tbody", {}, body),
@@ -47,7 +54,30 @@ export function circleHtml(pattern: CheckedPattern, plan: CirclePlan): Html[] {
       plan.text
         .trimEnd()
         .split("\n")
-        .map((line) => element("span", { class: "line" }, line)),
+        .map((line) => element("span", { class: "line" }, markedLine(line, []))),
     ),
+    element("p", { class: "after" }, beginning),
   ]
 }
+
+/** How it lies, in how many rounds, and how large: `Lies flat; 8 rounds, about 16.5 cm across.` */
+export function planSaid({ result }: CheckedPattern, plan: CirclePlan): string {
+  const verdict = result.laidOut?.verdict ?? plan.verdict
+  const rounds = plan.counts.length === 1 ? "1 round" : `${plan.counts.length} rounds`
+  return `${capitalised(verdictWord(verdict))}; ${rounds}${sizeOf(plan, result.laidOut?.acrossMm ?? null)}.`
+}
+
+/** @param laidOutMm across as laid out, which is surer than the plan's own */
+function sizeOf(plan: CirclePlan, laidOutMm: number | null): string {
+  if ("acrossMm" in plan) {
+    const acrossMm = laidOutMm ?? plan.acrossMm
+    return acrossMm === null ? "" : `, about ${formatLength(acrossMm)} across`
+  }
+  const { lengthMm, widthMm } = plan
+  return lengthMm === null || widthMm === null
+    ? ""
+    : `, about ${formatLength(lengthMm)} long and ${formatLength(widthMm)} wide`
+}
+
+const beginning =
+  "Begin each round with a standing stitch, or with chains as high as its first stitch, which then stand for it."

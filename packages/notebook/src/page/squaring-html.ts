@@ -19,7 +19,16 @@ export function squaringHtml(request: SquaringRequest, result: SquaringResult | 
   if (result.proposals.length === 0)
     return [element("p", {}, "No proposal found: try more rounds, or other stitches.")]
   return [
-    element("p", { class: "label" }, askedWords(request)),
+    element("p", { class: "label" }, askedWords(request, result)),
+    ...(result.readAs === null
+      ? []
+      : [
+          element(
+            "p",
+            { class: "after" },
+            `The stitches are named in ${result.readAs} terms, the pattern is not written in them: below they have the pattern's names.`,
+          ),
+        ]),
     element(
       "ol",
       { class: "proposals" },
@@ -28,7 +37,8 @@ export function squaringHtml(request: SquaringRequest, result: SquaringResult | 
   ]
 }
 
-type Proposal = Extract<SquaringResult, { proposals: unknown }>["proposals"][number]
+type Found = Extract<SquaringResult, { proposals: unknown }>
+type Proposal = Found["proposals"][number]
 
 function proposalHtml(proposal: Proposal): Child {
   const bow = Math.abs(proposal.bowMm)
@@ -57,13 +67,21 @@ function proposalHtml(proposal: Proposal): Child {
   ]
 }
 
-function askedWords({ corners, rounds, stitches }: SquaringRequest): string {
-  const named = stitches
-    .split(",")
-    .map((word) => word.trim())
-    .filter((word) => word !== "")
+/** What was asked for, in the terms of what is written. */
+function askedWords(
+  { corners, rounds, cornerStyle, fromRound }: SquaringRequest,
+  { stitches, straighten }: Found,
+): string {
+  const style =
+    cornerStyle === "chains"
+      ? " with chain spaces"
+      : cornerStyle === "stitches"
+        ? " without chain spaces"
+        : ""
+  const onto = fromRound === undefined ? "" : ` after round ${fromRound}`
   const added = rounds === 1 ? "1 round" : `${rounds} rounds`
-  return `${corners} corners in ${added} of ${listed(named)}, best first`
+  const last = straighten === null ? "" : ` and a last one of ${straighten}`
+  return `${corners} corners${style} in ${added} of ${listed(stitches)}${last}${onto}, best first`
 }
 
 function length(value: number): string {

@@ -59,11 +59,11 @@ main > table { display: block; overflow-x: auto; margin: 0 0 1rem; }
 }
 figure { margin: 0; }
 .scroll + figure, figure + .scroll { margin-top: 1.4rem; }
-.pattern pre, .gauge pre {
+.pattern pre, .gauge pre, .circle pre {
   margin: 0; padding: 0.9rem 1.05rem; background: var(--tint); border-top: 1px solid var(--line);
   border-bottom: 1px solid var(--line); font-size: 0.82rem; line-height: 1.6;
 }
-.pattern .line, .gauge .line {
+.pattern .line, .gauge .line, .circle pre .line {
   display: block; min-height: 1.6em; padding-left: 2.5em; text-indent: -2.5em;
   white-space: pre-wrap; overflow-wrap: anywhere;
 }
@@ -77,7 +77,8 @@ mark.note { text-decoration-color: var(--quiet); text-decoration-style: dotted; 
 .notes { margin: 0.6rem 0 0; padding-left: 1.1rem; }
 .remedies ol { margin: 0; padding-left: 1.5rem; }
 .remedies li { margin: 0.55rem 0; }
-.scroll + .after { margin-top: 0.6rem; }
+.scroll + .after, pre + .after { margin-top: 0.6rem; }
+.circle .scroll, .circle .notes { margin: 0.6rem 0 1.2rem; }
 .after { font: 0.88rem/1.45 var(--sans); color: var(--quiet); display: block; font-variant-numeric: lining-nums; }
 .problems ul, .found { list-style: none; margin: 0.6rem 0 0; padding: 0; font: 0.88rem/1.5 var(--sans); font-variant-numeric: lining-nums; }
 .problems li, .found li { padding: 0.45rem 0; border-bottom: 1px solid var(--line); margin: 0; }
@@ -113,7 +114,7 @@ footer p { border-top: 1px solid var(--line); padding-top: 1rem; margin: 0; }
   .proposals { padding-left: 1.2rem; }
   .proposals pre { padding: 0.5rem 0.7rem; }
   .proposals .line { padding-left: 1.2em; text-indent: -1.2em; }
-  .pattern pre, .gauge pre { margin: 0 -1rem; padding: 0.8rem 1rem; }
+  .pattern pre, .gauge pre, .circle pre { margin: 0 -1rem; padding: 0.8rem 1rem; }
   footer { padding: 1rem 1rem 2rem; }
 }
 @media print {
@@ -126,7 +127,7 @@ footer p { border-top: 1px solid var(--line); padding-top: 1rem; margin: 0; }
   figure { max-width: 12cm; }
   .wide { display: block; }
   .narrow { display: none; }
-  .pattern pre, .gauge pre { font-size: 9pt; line-height: 1.5; }
+  .pattern pre, .gauge pre, .circle pre { font-size: 9pt; line-height: 1.5; }
   figure, .verdict, .ledger, .pattern, table, li, .fault { break-inside: avoid; }
   footer { margin-top: 0.5rem; break-before: avoid; }
   h2, h3, h4, .label, .heading { break-after: avoid; }

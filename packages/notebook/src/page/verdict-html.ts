@@ -9,11 +9,17 @@ import {
   verdictSentence,
 } from "@roundwright/assessment"
 import type { CheckedPattern } from "../result.ts"
+import { planSaid } from "./circle-html.ts"
 import { element, type Html } from "./html.ts"
 import type { PageSoFar } from "./page-so-far.ts"
 
 /** The verdict first, in a strong sentence; then how sure, how large, and what else must be said. */
-export function verdictHtml({ result, unlaid }: CheckedPattern, { told }: PageSoFar): Html[] {
+export function verdictHtml(pattern: CheckedPattern, { told }: PageSoFar): Html[] {
+  const { result, unlaid, plan } = pattern
+  if (plan && !result.laidOut) {
+    const said = element("strong", {}, planSaid(pattern, plan))
+    return [element("p", { class: "said" }, said), element("p", {}, ownVerdict)]
+  }
   // Where sizes come from matters only to what has a size.
   const sizes = result.laidOut ? result.gauge.notes : []
   const notes = [
@@ -36,6 +42,10 @@ export function verdictHtml({ result, unlaid }: CheckedPattern, { told }: PageSo
     )
   return parts
 }
+
+/** Of an oval. */
+const ownVerdict =
+  "That is the plan's own verdict, by the growth of its rounds: the shape of an oval is not worked out."
 
 /** The verdict, and how much of the text it is of. */
 export function verdictSaid(result: CheckResult): string {

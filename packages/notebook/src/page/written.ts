@@ -37,8 +37,8 @@ export function patternHtml(
   ]
 }
 
-/** A line with its problems underlined; where several overlap the first one's words are marked. */
-function markedLine(line: string, problems: readonly Problem[]): Child {
+/** A line with its head in bold and its problems underlined; where several overlap the first one's words are marked. */
+export function markedLine(line: string, problems: readonly Problem[]): Child {
   const parts: Child[] = []
   let at = 0
   const head = Math.min(headLength(line), mostShown)
