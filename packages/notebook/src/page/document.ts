@@ -52,12 +52,13 @@ export function pageDocument(frame: PageFrame): string {
 
 /**
  * @param hashes base64 of the SHA-256 of the style and, in a live page, of the script. A live page may
- * start a worker from its own text, and nothing else.
+ * start a worker from its own text and run the solver's WebAssembly, and nothing else ('wasm-unsafe-eval' admits no
+ * text as script).
  */
 export function contentPolicy(hashes: { style: string; script?: string }): string {
   const parts = ["default-src 'none'", `style-src 'sha256-${hashes.style}'`]
   if (hashes.script !== undefined)
-    parts.push(`script-src 'sha256-${hashes.script}'`, "worker-src blob:")
+    parts.push(`script-src 'sha256-${hashes.script}' 'wasm-unsafe-eval'`, "worker-src blob:")
   return [...parts, "base-uri 'none'", "form-action 'none'"].join("; ")
 }
 
