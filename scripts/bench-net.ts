@@ -3,8 +3,10 @@
 // end. The flat disc and the lace square in the plane, the ruffled disc in space from its start of two waves. Then the
 // whole work, flat and in space, and how its time grows with the number of nodes.
 
+import { execFileSync } from "node:child_process"
 import { writeFileSync } from "node:fs"
 import { createRequire } from "node:module"
+import { join } from "node:path"
 import { minimiseByLbfgs, minimiseByNewton } from "@roundwright/numerics"
 import {
   cornersOfFabric,
@@ -77,9 +79,15 @@ export function benchNet(write: (line: string) => void, sizes: readonly number[]
     }
   for (const [name, list] of grown)
     write(`  ${name.padEnd(14)} time grows with nodes to the power ${exponentOf(list).toFixed(2)}`)
-  write(
-    `  memory of the process at its largest ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`,
-  )
+  write("\nMemory of a process that lays out one piece of about 10,000 nodes, flat and in space")
+  for (const name of ["flat disc", "lace square"])
+    write(`  ${name.padEnd(14)} ${memoryMb(name)} MB`)
+}
+
+function memoryMb(name: string): number {
+  const script = join(import.meta.dirname, "bench-memory.ts")
+  const args = ["--conditions=source", "--import", "tsx", script, name, "10000"]
+  return Number(execFileSync(process.execPath, args, { encoding: "utf8" }))
 }
 
 /** The net of the lace square with its start, as JSON that any tool can minimise. */
