@@ -4,8 +4,19 @@
 import { readFileSync } from "node:fs"
 import { basename, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
-import { printResult, readText, writePage } from "@roundwright/cli"
-import { computeNotebook, patternNotebook, renderLivePage } from "@roundwright/notebook"
+import { holdsPatterns, printResult, readText, writePage } from "@roundwright/cli"
+import {
+  type ComputeOptions,
+  computeNotebook,
+  patternNotebook,
+  renderLivePage,
+} from "@roundwright/notebook"
+
+// A reader that stops early (`| head`) closes the pipe: that ends the command, it is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code === "EPIPE") process.exit()
+  throw error
+})
 
 const root = resolve(import.meta.dirname, "..")
 const file = process.argv[2]
@@ -23,22 +34,27 @@ async function reportOn(name: string): Promise<number> {
     process.stderr.write(`${read.fault}\n`)
     return 2
   }
-  const checked = checkPattern(read.text, { file: name })
+  const page = basename(name).replace(/\.[^.]+$/, "")
+  if (holdsPatterns(read.text)) return (await report(read.text, page)) ?? 2
+  const checked = checkPattern(read.text)
   if (checked.exitStatus === 2) {
-    process.stdout.write(printResult(checked, read.text, false))
+    process.stdout.write(printResult(checked, read.text))
     return 2
   }
-  const title = checked.motif?.title ?? basename(name).replace(/\.[^.]+$/, "")
-  const notebook = patternNotebook(read.text, title)
-  return (await report(notebook, basename(name).replace(/\.[^.]+$/, ""))) ?? 2
+  const notebook = patternNotebook(read.text, checked.motif?.title ?? page)
+  return (await report(notebook, page, { check: () => checked })) ?? 2
 }
 
 /** Prints the result of the notebook's first pattern and writes its page. @returns its exit status, null on a fault */
-async function report(markdown: string, name: string): Promise<number | null> {
-  const computed = await computeNotebook(markdown)
+async function report(
+  markdown: string,
+  name: string,
+  options: ComputeOptions = {},
+): Promise<number | null> {
+  const computed = await computeNotebook(markdown, options)
   const first = computed.cells.find((cell) => cell.content?.kind === "pattern")?.content
   if (first?.kind !== "pattern") return null
-  process.stdout.write(printResult(first.pattern.result, first.pattern.text, false))
+  process.stdout.write(printResult(first.pattern.result, first.pattern.text))
   const target = `reports/out/${name}.html`
   const fault = writePage(root, target, await renderLivePage(computed, markdown))
   process.stdout.write(`\n${fault ?? `The report with charts: ${target}`}\n`)

@@ -27,6 +27,8 @@ const workedByHand: Readonly<Record<string, Readonly<Record<number, KnownTotal>>
   // Each side of 16: cluster, 1 sc, 3 in the corner, 1 sc, cluster, 11 sc; a skipped sc behind each cluster.
   // The sc worked before the first repeat is the last of the 11 of the last side: 4 x 18.
   "bw-afghan-motif": { 9: { stitches: 72 } },
+  // The sc and the 4 chains on it are one tr; 8 times 7 clusters; a tr in each of the other 15 loops of 7.
+  "stardust-doily": { 6: { stitches: 72 } },
 }
 
 /** Null when the facts give no firm total for the round. */

@@ -73,6 +73,8 @@ const yAxis = {
   // Room for the figures beyond the ends of the bars, px.
   scale: { padding: 18 },
   ...valueAxis,
+  // Whole degrees without marks between thousands, for which there is no room.
+  axis: { ...valueAxis.axis, format: "d" },
 }
 
 function bars(

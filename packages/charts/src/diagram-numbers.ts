@@ -68,9 +68,12 @@ function boxOf(start: RoundStart, font: number, { pxPerUnit }: DiagramView): Num
   return { start, halfWide: wide / 2 / pxPerUnit, halfHigh: font / 2 / pxPerUnit }
 }
 
+/** Room between two numbers, px: closer together they read as one. */
+const numberGapPx = 4
+
 /** From the outermost in, since the last round is asked for most; a number that would touch another is left out. */
 function spaced(boxes: readonly NumberBox[], { pxPerUnit }: DiagramView): NumberBox[] {
-  const gap = 1 / pxPerUnit
+  const gap = numberGapPx / pxPerUnit
   const kept: NumberBox[] = []
   for (const box of [...boxes].reverse())
     if (

@@ -15,10 +15,14 @@ export function growthFinding(rows: readonly LedgerRow[]): string {
   const worst = furthestFrom(unevenRounds(rows), (row) => row.fullness - 1)
   if (!worst) return "Every round grows about as much as flat needs"
   const { round, fullness } = worst
+  if (Math.abs(fullness) < leastTold) return `Round ${round} does not grow where flat needs it to`
   if (fullness < 0) return `Round ${round} draws the edge in where flat would let it grow`
   if (fullness > 1) return `Round ${round} grows ${times(fullness)} times what flat needs`
   return `Round ${round} grows only ${times(fullness)} of what flat needs`
 }
+
+/** A smaller fullness would be told as 0.00. */
+const leastTold = 0.005
 
 export function fullnessFinding(rows: readonly LedgerRow[]): string {
   const last = rows.at(-1)!

@@ -139,7 +139,7 @@ function measures(piece: FlatPiece, outline: Outline, x: SpecValue, y: SpecValue
     ...(outline.cornerAngleDeg === null ? [] : [`angle ${tidy(outline.cornerAngleDeg, 0)}\u00b0`]),
   ]
   const sideText = round
-    ? [`edge ${noted(outline.sideReachMm)}`]
+    ? [`mean reach ${noted(outline.sideReachMm)}`]
     : [`side ${noted(outline.sideReachMm)}`, bowWords(outline, noted)]
   return [
     {
@@ -157,10 +157,18 @@ function measures(piece: FlatPiece, outline: Outline, x: SpecValue, y: SpecValue
       mark: { type: "point", shape: "diamond", size: 60, fill: ink, stroke: ink, opacity: 1 },
       encoding: { x, y },
     },
-    ...(round ? [] : [note(along(corner, 0.62), cornerText, x, y, -1)]),
+    ...(round ? [] : [note(along(corner, cornerNoteShare(corner)), cornerText, x, y, -1)]),
     note(along(side, 0.22), sideText, x, y, 1),
   ]
 }
+
+/** Where on its spoke a corner's note stands: inside, but at the tip of a triangle, which is too narrow there, beside it. */
+function cornerNoteShare({ x, y }: FlatPlace): number {
+  return Math.abs(x) < uprightShare * y ? 0.94 : 0.62
+}
+
+/** A spoke that leans less than this leads to the one upper corner of a triangle. */
+const uprightShare = 0.2
 
 function along({ x, y }: FlatPlace, share: number): FlatPlace {
   return { x: share * x, y: share * y }

@@ -47,6 +47,7 @@ export function profileChart(
   requirePositive(reach, "The reach of the piece")
   const most = Math.max(...heights.map(({ highest }) => highest))
   const view = fitProfile(reach, most, plotWidth(options, rightPx))
+  const numbered = numberedRounds(heights, view)
   const scale =
     view.stretch === 1 ? "Heights to scale" : `Heights drawn ${view.stretch} times as tall`
   const title = profileFinding(shape, heights, unit)
@@ -65,7 +66,7 @@ export function profileChart(
     heights.map((height, order) => ({
       ...height,
       order,
-      label: height.round === 0 ? "" : String(height.round),
+      label: numbered.has(order) ? String(height.round) : "",
       way: wayAt(heights, order, view.stretch),
     })),
     profileLayers(
@@ -87,6 +88,32 @@ export function profileChart(
   )
 }
 
+/** Width of a figure of a round's number, its height, and the room between two, px. */
+const figure = { widePx: 7, highPx: 12, gapPx: 3 } as const
+
+/** Places in `heights` whose numbers stand apart on the drawing, from the outermost in. */
+function numberedRounds(heights: readonly RoundHeight[], view: ProfileView): ReadonlySet<number> {
+  const places = heights.map(({ round, distance, mean }) => ({
+    x: distance * view.pxPerUnit,
+    y: mean * view.pxPerUnit * view.stretch,
+    halfWide: (figure.widePx * String(round).length) / 2,
+  }))
+  const kept: number[] = []
+  for (let k = heights.length - 1; k >= 0; k--) {
+    if (heights[k]!.round === 0) continue
+    const own = places[k]!
+    const apart = kept.every((other) => {
+      const { x, y, halfWide } = places[other]!
+      return (
+        Math.abs(x - own.x) > own.halfWide + halfWide + figure.gapPx ||
+        Math.abs(y - own.y) > figure.highPx
+      )
+    })
+    if (apart) kept.push(k)
+  }
+  return new Set(kept)
+}
+
 /** The axis ends a little beyond the edge of the piece. */
 const reachRoom = 1.04
 
@@ -99,6 +126,8 @@ interface ProfileView {
   readonly reach: number
   readonly height: number
   readonly stretch: number
+  /** Along the table. */
+  readonly pxPerUnit: number
 }
 
 /** One scale for both axes, heights stretched as far as they fit. */
@@ -113,6 +142,7 @@ function fitProfile(reach: number, most: number, widthPx: number): ProfileView {
     reach: widthPx / pxPerUnit,
     height: heightPx / (pxPerUnit * stretch),
     stretch,
+    pxPerUnit,
   }
 }
 

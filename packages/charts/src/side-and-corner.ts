@@ -104,7 +104,7 @@ export function sideAndCornerChart(
       },
       ...rounds.flatMap((round, index) => topsOf(values, round, index, x, y("to"))),
       ...(width / perRound >= nameRoomPx ? [names(x, y("middle"))] : []),
-      ...rounds.map((round) => nameOf(values, round, x, y("to"))),
+      ...rounds.map((round) => nameOf(values, round, y("to"))),
     ],
     options,
     { rightPx, heightPx: 300 },
@@ -151,18 +151,17 @@ function names(
   }
 }
 
-/** `round 5` beside the corner end of its tops. */
+/** `round 5` beside the plot, level with the corner end of its tops: further in, it would stand across the next round. */
 function nameOf(
   values: readonly { readonly round: number; readonly [key: string]: string | number }[],
   round: number,
-  x: NonNullable<ChartLayer["encoding"]>[string],
   y: NonNullable<ChartLayer["encoding"]>[string],
 ): ChartLayer {
   const last = values.findLast((value) => value.round === round)!
   return {
     data: { values: [{ ...last, name: `round ${round}` }] },
-    mark: { type: "text", align: "left", baseline: "middle", dx: 10, limit: 0 },
-    encoding: { x, y, text: { field: "name", type: "nominal" } },
+    mark: { type: "text", align: "left", baseline: "middle", dx: 10, limit: 0, x: "width" },
+    encoding: { y, text: { field: "name", type: "nominal" } },
   }
 }
 

@@ -105,8 +105,8 @@ export function frameChart(
 ): ChartSpec {
   const width = widthOf(options)
   const left = plot.leftPx ?? room.left
-  const title = foldLine(text.title, Math.floor(width / letter.title))
-  const subtitle = foldLine(text.key, Math.floor(width / letter.key))
+  const title = foldLine(keepUnits(text.title), Math.floor(width / letter.title))
+  const subtitle = foldLine(keepUnits(text.key), Math.floor(width / letter.key))
   const above = yTitle === null ? 8 : room.axisTitle
   const top = title.length * room.title + subtitle.length * room.key + above + 22
   const axisTitle: ChartLayer = {
@@ -153,6 +153,11 @@ export function widthOf(options: ChartOptions): number {
     `A chart of ${width} pixels cannot be drawn legibly.`,
     { hint: `Ask for ${leastWidthPx} to ${mostWidthPx} pixels.`, numbers: { width } },
   )
+}
+
+/** Figures stay on one line with their units. */
+function keepUnits(sentence: string): string {
+  return sentence.replace(/(\d) (mm|widths|%)(?![a-z])/g, "$1\u00a0$2")
 }
 
 /** Breaks a sentence into as few lines of at most `most` characters as will hold it, about equally long. */

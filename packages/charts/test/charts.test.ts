@@ -18,7 +18,8 @@ const even = rowsWith([flat, flat, flat, flat])
 const gauge = { source: "swatch", absolute: true, notes: [] }
 
 describe("what a chart says", () => {
-  const title = (spec: ChartSpec) => (spec.title.text as string[]).join(" ")
+  const title = (spec: ChartSpec) =>
+    (spec.title.text as string[]).join(" ").replaceAll("\u00a0", " ")
   const ruffled = rowsWith([flat, flat, 1.8 * flat, flat])
   const cupped = rowsWith([flat, 0.5 * flat, 0.5 * flat, 0.5 * flat])
 
@@ -30,6 +31,7 @@ describe("what a chart says", () => {
       growthChart(rowsWith([flat, -flat])),
       "Round 2 draws the edge in where flat would let it grow",
     ],
+    [growthChart(rowsWith([flat, 0])), "Round 2 does not grow where flat needs it to"],
     [fullnessChart(even), "The edge stays within 7 % of a flat one"],
     [fullnessChart(ruffled), "After round 4 the edge is 1.20 times a flat one"],
     [
@@ -50,6 +52,12 @@ describe("what a chart says", () => {
     expect(growthChart(ruffled).description).toContain("round 3: 113 mm, flat needs 63 mm")
     const long = rowsWith(Array.from({ length: 90 }, () => flat))
     expect(fullnessChart(long).description).toContain("and 30 rounds more.")
+  })
+
+  it("keeps figures with their units, however narrow the title", () => {
+    const lines = reachChart(rowsWith([80, 80], 4), { widthPx: 240 }).title.text as string[]
+    expect(lines.length).toBeGreaterThan(1)
+    for (const line of lines) expect(line).not.toMatch(/^mm|\d$/)
   })
 
   it("names the unit of lengths on the axis", () => {

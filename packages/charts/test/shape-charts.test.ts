@@ -1,3 +1,4 @@
+import { keepLedger } from "@roundwright/flatness"
 import { findCorners } from "@roundwright/motif"
 import { type RoundwrightError, seededRandom } from "@roundwright/numerics"
 import { cornerNodes, usualMaterial } from "@roundwright/relaxation"
@@ -7,9 +8,12 @@ import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
 import { grannySquare } from "../../relaxation/test/support/motifs.ts"
 import {
+  asksForShape,
   type ChartSpec,
   chartByName,
   heightsByRound,
+  type LaidOutPiece,
+  laidOutReachChart,
   outlineChart,
   profileChart,
   shapeChartNames,
@@ -18,10 +22,10 @@ import {
   strainChart,
   strainGreys,
 } from "../src/index.ts"
-import { anyPiece, disc, laidOut, moved, type Piece, sampler, square } from "./shapes.ts"
+import { anyPiece, disc, gauge, laidOut, moved, type Piece, sampler, square } from "./shapes.ts"
 
 const absolute = { ledger: [], gauge: { source: "swatch", absolute: true, notes: [] } }
-const title = (spec: ChartSpec) => (spec.title.text as string[]).join(" ")
+const title = (spec: ChartSpec) => (spec.title.text as string[]).join(" ").replaceAll("\u00a0", " ")
 const domain = (spec: ChartSpec, layer: number, axis: "x" | "y") =>
   (spec.layer[layer]!.encoding![axis] as { scale: { domain: [number, number] } }).scale.domain
 const span = ([from, to]: [number, number]) => to - from
@@ -204,6 +208,21 @@ describe("the profile", () => {
   })
 })
 
+describe("numbers of rounds", () => {
+  it("stand apart in a profile, the last of them always there", () => {
+    const many = laidOut(disc(12, 16), true)
+    const spec = profileChart(many.motif, many.shape, { widthPx: 328 })
+    const told = spec.data.values.filter(({ label }) => label !== "")
+    expect(told.at(-1)!.label).toBe("16")
+    const axis = spec.layer[1]!.encoding!.x as { scale: { domain: [number, number] } }
+    const px = spec.width / axis.scale.domain[1]
+    told.slice(1).forEach((value, k) => {
+      const apart = px * (Number(value.distance) - Number(told[k]!.distance))
+      expect(apart).toBeGreaterThan(7 * String(value.label).length)
+    })
+  })
+})
+
 describe("the outline", () => {
   const granny = laidOut(grannySquare(4))
 
@@ -245,6 +264,35 @@ describe("the outline", () => {
     expectClose(mean, shape.outline.cornerReachMm, 0.01, "mean of the same corners")
     expectClose(spec.height, spec.width, 1e-9, "square")
     expect(domain(spec, 0, "x")).toEqual(domain(spec, 0, "y"))
+  })
+})
+
+describe("the reach by the shape", () => {
+  const drawn = (piece: Piece) => laidOutReachChart(piece.motif, piece.shape).data.values
+
+  it("ends where the outline has its sides and corners, and round edges at half of what they measure across", () => {
+    const cornered = laidOut(square(5))
+    const { sideReachMm, cornerReachMm } = cornered.shape.outline
+    const last = drawn(cornered).at(-1)!
+    expectClose(Number(last.side), sideReachMm, 1e-9, "the same measure, taken twice")
+    expectClose(Number(last.corner), cornerReachMm, 1e-9, "the same measure, taken twice")
+    const round = laidOut(disc(12, 4))
+    drawn(round).forEach(({ side }, k) => {
+      const half = round.shape.acrossAfterRound[k]! / 2
+      expectClose(Number(side), half, 1e-9, "the same measure, taken twice")
+    })
+  })
+
+  it("takes the place of the ledger's wherever there is a shape, and says which it is", () => {
+    const { motif, shape } = laidOut(disc(12, 3))
+    const ledger = [...keepLedger(motif, gauge).rows]
+    const result = { ledger, gauge: { source: "swatch" as const, absolute: true, notes: [] } }
+    const key = (piece?: LaidOutPiece) =>
+      String(chartByName("reach", result, {}, piece).description)
+    expect(key({ motif, shape })).toContain("As it lies flat")
+    expect(key({ motif, shape: null })).toContain("By the growth of the rounds")
+    expect(key()).toContain("By the growth of the rounds")
+    expect(asksForShape("reach") && asksForShape("diagram") && !asksForShape("growth")).toBe(true)
   })
 })
 

@@ -1,4 +1,4 @@
-// `roundwright check FILE...`: one result a file, for a person or as JSON.
+// `roundwright check FILE...`: one result a pattern, for a person or as JSON.
 
 import {
   type CheckResult,
@@ -10,6 +10,7 @@ import { type Adaptation, adaptGauge } from "@roundwright/shaping"
 import type { Gauge, Terms } from "@roundwright/stitches"
 import { readText } from "./files.ts"
 import { gaugeOfHand, type HandOptions } from "./hand.ts"
+import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
 import { printResult } from "./print-result.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
@@ -20,35 +21,72 @@ export interface CheckRequest extends HandOptions {
   readonly effort: Effort
 }
 
+/** One pattern that was checked, and the text that its problems are placed in. */
+interface Checked {
+  /** What it is called where several are checked: the file, and in a notebook the name of the pattern. */
+  readonly name: string
+  readonly text: string
+  readonly result: CheckResult
+  /** Name of a pattern in a notebook; null where it has none that can be used. */
+  readonly pattern?: string | null
+  readonly inYourHands: Adaptation | null
+}
+
 /** @throws RoundwrightError for a yarn, hook or gauge that is none; the caller prints it */
-export function runCheck(
+export async function runCheck(
   files: readonly string[],
   options: CheckRequest,
   around: Surroundings,
-): number {
+): Promise<number> {
   if (files.length === 0) {
     around.err("roundwright check: name at least one pattern file.\n")
     return 2
   }
   const compared = handIn(options, "US") !== null
   let status = 0
-  files.forEach((file, index) => {
+  let printed = 0
+  for (const file of files) {
     const read = readText(around.cwd, file)
-    const { result, inYourHands } =
+    const all =
       "text" in read
-        ? checkBoth(read.text, file, options)
-        : { result: unreadable(file, read.fault), inYourHands: null }
-    if (options.json) {
-      const whole = compared ? { ...result, inYourHands } : result
-      around.out(`${JSON.stringify(whole, null, files.length > 1 ? undefined : 2)}\n`)
-    } else {
-      const text = "text" in read ? read.text : ""
-      around.out(`${index > 0 ? "\n" : ""}${printResult(result, text, files.length > 1)}`)
-      if (inYourHands) around.out(`\n${printAdvice(inYourHands)}\n`)
+        ? await checkFile(read.text, file, options)
+        : [{ name: file, text: "", result: unreadable(file, read.fault), inYourHands: null }]
+    const several = files.length > 1 || all.length > 1
+    for (const { name, text, result, pattern, inYourHands } of all) {
+      if (options.json) {
+        const { file: from, ...found } = result
+        const whole = {
+          file: from,
+          ...(pattern === undefined ? {} : { pattern }),
+          ...found,
+          ...(compared ? { inYourHands } : {}),
+        }
+        around.out(`${JSON.stringify(whole, null, several ? undefined : 2)}\n`)
+      } else {
+        const named = several || pattern !== undefined ? name : null
+        around.out(`${printed > 0 ? "\n" : ""}${printResult(result, text, named)}`)
+        if (inYourHands) around.out(`\n${printAdvice(inYourHands)}\n`)
+      }
+      printed++
+      status = Math.max(status, result.exitStatus)
     }
-    status = Math.max(status, result.exitStatus)
-  })
+  }
   return status
+}
+
+/** The pattern a file holds; of a notebook each of its patterns by itself. */
+async function checkFile(text: string, file: string, options: CheckRequest): Promise<Checked[]> {
+  if (!holdsPatterns(text)) return [{ name: file, text, ...checkBoth(text, file, options) }]
+  return (await patternsOf(text)).map((one) => {
+    const { name, line, problems } = one
+    const words = name === null ? `the pattern in line ${line}` : `pattern ${name}`
+    const checked =
+      one.text === null
+        ? { result: checkPattern("", { file }), inYourHands: null }
+        : checkBoth(one.text, file, options)
+    const result = { ...checked.result, problems: [...problems] }
+    return { name: `${file}, ${words}`, text, pattern: name, ...checked, result }
+  })
 }
 
 /** The pattern as it is, and beside it what comes of it with another yarn, hook or hand. */

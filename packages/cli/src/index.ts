@@ -1,4 +1,5 @@
 export * from "./files.ts"
+export { holdsPatterns } from "./notebook-patterns.ts"
 export * from "./print-result.ts"
 export * from "./run.ts"
 export * from "./surroundings.ts"

@@ -16,10 +16,13 @@ import { wrap } from "./wrap.ts"
 
 const width = 80
 
-/** @param text the pattern, to show the words a problem is about */
-export function printResult(result: CheckResult, text: string, several: boolean): string {
-  const name = several && result.file !== null ? `${result.file}: ` : ""
-  const parts = [wrap(name + verdictSentence(result), width)]
+/**
+ * @param text the pattern, to show the words a problem is about
+ * @param name said before the verdict, where there are several
+ */
+export function printResult(result: CheckResult, text: string, name: string | null = null): string {
+  const first = `${name === null ? "" : `${name}: `}${verdictSentence(result)}`
+  const parts = [wrap(first, width)]
   if (result.laidOut) parts.push(wrap(oddsSentence(result.laidOut.odds), width), describe(result))
   if (result.rounds.length > 0) parts.push("", ...ledgerTable(result))
   if (result.remedies.length > 0)
@@ -44,12 +47,23 @@ function describe(result: CheckResult): string {
 function shapeSentence(laidOut: LaidOut): string {
   const facts: string[] = []
   if (laidOut.liftMm !== null) facts.push(`lifts ${formatLength(laidOut.liftMm)} off the table`)
-  if (laidOut.waves) facts.push(`${laidOut.waves} waves`)
-  if (laidOut.bowMm !== null) facts.push(`sides bow by ${formatLength(laidOut.bowMm)}`)
+  if (laidOut.waves) facts.push(laidOut.waves === 1 ? "1 wave" : `${laidOut.waves} waves`)
+  if (laidOut.bowMm !== null) facts.push(bowWords(laidOut.bowMm))
   if (laidOut.cornerAngleDeg !== null)
     facts.push(`corners of ${Math.round(laidOut.cornerAngleDeg)}°`)
-  if (laidOut.skewDeg !== null) facts.push(`skew ${Math.round(laidOut.skewDeg)}°`)
+  if (laidOut.skewDeg !== null) facts.push(skewWords(laidOut.skewDeg))
   return `Laid out: ${facts.join(", ") || "nothing to add"}.`
+}
+
+function bowWords(bowMm: number): string {
+  const by = formatLength(Math.abs(bowMm))
+  if (Math.round(bowMm) === 0) return "straight sides"
+  return `sides bow ${bowMm > 0 ? "out" : "in"} by ${by}`
+}
+
+function skewWords(skewDeg: number): string {
+  const degrees = Math.round(skewDeg)
+  return degrees === 0 ? "no skew" : `skew\u00a0${degrees}°`
 }
 
 /** The ledger; lengths in mm, or in widths of one sc where no gauge is known. */

@@ -5,8 +5,9 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
   roundwright check FILE... [--json] [--quick | --lay-out]
                      [--yarn DK] [--hook '4 mm'] [--gauge '16 sc = 10 cm']
       Reads written patterns and says of each whether it lies flat, cups or
-      ruffles, from which round, and what to change. With --json nothing but
-      JSON is printed: one object, or one a line for several files.
+      ruffles, from which round, and what to change. Of a notebook each pattern
+      block is read by itself. With --json nothing but JSON is printed: one
+      object, or one a line where several patterns are checked.
       The shape is solved as an elastic net on a table: it tells lift, waves,
       bow of the sides, corner angle and skew. With --quick only the growth of
       the rounds is judged, in milliseconds; with --lay-out a large or much

@@ -83,6 +83,113 @@ describe("check", () => {
   })
 })
 
+describe("check of a notebook", () => {
+  // Line 6 of the notebook is the first line of the gauge cell, line 11 the first of the pattern "disc".
+  const notebook = `# Two pieces
+
+Some words. Rnd 1: 6 sc in magic ring.
+
+\`\`\`gauge for=disc
+Hook: 5 mm
+Yarn: nonsense of a yarn
+\`\`\`
+
+\`\`\`pattern name=disc
+${flat}\`\`\`
+
+\`\`\`pattern name=frill
+${ruffled}Rnd 4: work as you like.
+\`\`\`
+
+\`\`\`squaring of=disc
+Corners: 4
+\`\`\`
+`
+
+  it("reads each pattern block by itself, with the gauge set over it", async () => {
+    writeFileSync(join(folder, "two.md"), notebook)
+    const { status, out } = await call("check", "two.md", "--json", "--quick")
+    const results = out
+      .trimEnd()
+      .split("\n")
+      .map((line) => JSON.parse(line))
+    expect(results.map(({ file, pattern }) => [file, pattern])).toEqual([
+      ["two.md", "disc"],
+      ["two.md", "frill"],
+    ])
+    const [disc, frill] = results
+    const alone = JSON.parse((await call("check", "ruffled.txt", "--json", "--quick")).out)
+    expect(disc.rounds.map((round: { counted: object }) => round.counted)).toHaveLength(4)
+    expect(disc.gauge.hookMm).toBe(5)
+    expect(frill.rounds.slice(0, 3)).toEqual(alone.rounds)
+    expect(disc.laidOut.verdict).toBe("flat")
+    expect(frill.laidOut.verdict).toBe("ruffles")
+    expect(status).toBeGreaterThan(0)
+  })
+
+  it("places problems in the notebook and names the pattern", async () => {
+    writeFileSync(join(folder, "two.md"), notebook)
+    const { out } = await call("check", "two.md", "--quick")
+    expect(out).toMatch(/^two\.md, pattern disc: Lies flat/)
+    expect(out).toMatch(/^two\.md, pattern frill: Ruffles/m)
+    const line = notebook.split("\n").findIndex((text) => text.startsWith("Rnd 4: work as")) + 1
+    expect(out).toContain(`line ${line}, column`)
+    expect(out).toContain("Rnd 4: work as you like.")
+    for (const text of out.split("\n")) expect(text.length).toBeLessThanOrEqual(80)
+  })
+
+  it("tells what is wrong with a block that cannot be used, and reads the others", async () => {
+    const unnamed = notebook.replace("pattern name=frill", "pattern")
+    writeFileSync(join(folder, "unnamed.md"), unnamed)
+    const { status, out } = await call("check", "unnamed.md", "--quick")
+    expect(status).toBe(2)
+    expect(out).toMatch(/^unnamed\.md, pattern disc: Lies flat/)
+    const line = unnamed.split("\n").indexOf("```pattern") + 1
+    expect(out).toContain(`the pattern in line ${line}: No verdict`)
+    expect(out).toContain(`error, line ${line}`)
+  })
+
+  it("leaves a pattern written in Markdown a pattern", async () => {
+    writeFileSync(join(folder, "plain.md"), flat)
+    const [text, markdown] = [await call("check", "flat.txt"), await call("check", "plain.md")]
+    expect(markdown.out).toBe(text.out)
+  })
+})
+
+describe("a skewed piece", () => {
+  const square = (skew: string) => `Driftwood square
+Terms: US
+Yarn: DK
+Hook: 4 mm
+${skew}
+
+Rnd 1: 8 sc in magic ring; join. (8 sc)
+Rnd 2: *3 sc in next st, sc in next st; rep from * around; join. (16 sc)
+Rnd 3: *sc in next st, 3 sc in next st, sc in next 2 sts; rep from * around; join. (24 sc)
+`
+
+  it("says the skew, what it comes from and what brings the corners back", async () => {
+    writeFileSync(join(folder, "skewed.txt"), square("Skew: -8 degrees"))
+    const { out } = await call("check", "skewed.txt")
+    expect(out).toContain("skew -8°")
+    expect(out).toContain("against the direction of work")
+    expect(out).toContain("Work turned after every round would keep the corners")
+    for (const line of out.split("\n")) expect(line.length).toBeLessThanOrEqual(80)
+    writeFileSync(join(folder, "even.txt"), square(""))
+    expect((await call("check", "even.txt")).out).toContain("no skew")
+  })
+
+  it("is squared as it leans, and a skew that cannot be used is told there too", async () => {
+    const squared = async (skew: string) => {
+      writeFileSync(join(folder, "skewed.txt"), square(skew))
+      return call("square", "skewed.txt", "--rounds", "1", "--stitches", "sc")
+    }
+    const [even, skewed] = [await squared(""), await squared("Skew: 12 degrees")]
+    expect(skewed.out).not.toBe(even.out)
+    expect((await squared("Skew: 175 degrees")).out).toMatch(/skew of 175 degrees was not used/)
+  })
+})
+
 describe("usage", () => {
   it.each([[["chek"]], [["check"]], [["check", "--frobnicate", "flat.txt"]], [["report"]], [[]]])(
     "ends with 2 for %j",

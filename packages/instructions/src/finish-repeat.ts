@@ -2,6 +2,7 @@
 // chains that lead back to the first stitch.
 
 import { endOnFirst } from "./end-on-first.ts"
+import { endsInTail } from "./ends-in-tail.ts"
 import { perform } from "./perform.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import type { Step } from "./tree.ts"
@@ -67,36 +68,6 @@ export function finishRepeat(
     const again = tryOnce(work, step.last)
     if (again) throw again
   }
-}
-
-/**
- * "*3 sc in corner, sc in next 3; rep from *, ending with sc in last 2": the ending alone leaves a stitch
- * between, and as the tail of a last time round it leaves none.
- */
-function endsInTail(work: RoundWork, step: Repeat, last: readonly Step[]): boolean {
-  const tail = step.tail
-  if (!tail || tail.length <= last.length) return false
-  const mark = work.mark()
-  const alone = tryOnce(work, last)
-  const gone = !alone && nothingLeft(work) && takesAllFrom(work, mark.at)
-  work.backTo(mark)
-  if (gone) return false
-  if (!tryOnce(work, tail) && nothingLeft(work) && takesAllFrom(work, mark.at)) return true
-  work.backTo(mark)
-  return false
-}
-
-/** Every stitch from there on has been used, and every chain where the round works into spaces. */
-function takesAllFrom(work: RoundWork, from: number): boolean {
-  const { edge } = work.main
-  const used = work.usedCells(edge)
-  const spaces = edge.cells.some((cell, index) => cell.type === "chain" && used.has(index))
-  for (let at = from; at < work.end; at++) {
-    const index = ((at % edge.size) + edge.size) % edge.size
-    const type = edge.cells[index]?.type
-    if ((type === "stitch" || (spaces && type === "chain")) && !used.has(index)) return false
-  }
-  return true
 }
 
 /** The ending closes the round on its first stitch and so needs no place of its own. */

@@ -78,6 +78,26 @@ export function workStartChain(
   } else doesNotCount(work, step)
 }
 
+/** "sc in loop, ch 4 (counts as tr)": the first sc and the chains on it are the first tr together. */
+export function raisesFirst(work: RoundWork, step: ChainStep): boolean {
+  const [first] = work.elements
+  const kind = step.countsAs?.counts ? step.countsAs.kind : undefined
+  if (!kind || step.countsAs?.tog || work.elements.length !== 1 || work.repeatDepth > 0)
+    return false
+  if (first?.type !== "stitch" || first.madeOfChains !== undefined || work.inPlace) return false
+  if (turningChains(first.kind.basic) > 1 || first.kind.gathered || first.anchors.length !== 1)
+    return false
+  work.elements[0] = {
+    type: "stitch",
+    kind,
+    anchors: first.anchors,
+    madeOfChains: step.chains - (step.countsAs?.chains ?? 0),
+  }
+  work.startChain = { chains: step.chains, counts: true }
+  if (step.countsAs?.chains) work.addChains(step.countsAs.chains, step)
+  return true
+}
+
 /** "Join to 3rd ch. Ch 3, 2 dc in same sp": nothing led to a space, yet the round begins in the next one. */
 function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
   if (following?.do !== "work" && following?.do !== "group") return

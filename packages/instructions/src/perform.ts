@@ -8,7 +8,7 @@ import { madeElement } from "./perform-closing.ts"
 import { performSkip, performSlip } from "./perform-moves.ts"
 import { passAround, passEach } from "./perform-pass.ts"
 import { repeatSteps } from "./perform-repeat.ts"
-import { isStartChain, workStartChain } from "./perform-start.ts"
+import { isStartChain, raisesFirst, workStartChain } from "./perform-start.ts"
 import { performWork, placeAnchors } from "./perform-work.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
@@ -38,7 +38,7 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
         workStartChain(work, step, steps, i)
         return
       }
-      makeChains(work, step, steps[i + 1])
+      if (!raisesFirst(work, step)) makeChains(work, step, steps[i + 1])
       return
     case "skip":
       performSkip(work, step)

@@ -8,7 +8,7 @@ import { meaningOf } from "./meanings.ts"
 import { moveToNth, pickedSite, pickOfRun } from "./picked-places.ts"
 import type { Position, RoundWork } from "./round-work.ts"
 import { noPlace, overrun } from "./shortages.ts"
-import { kindFits, type Site } from "./sites.ts"
+import { findSite, kindFits, type Site } from "./sites.ts"
 import { namesGaps } from "./spaces-named.ts"
 import type { Noun, Place, Span, Step } from "./tree.ts"
 
@@ -75,8 +75,8 @@ function indexOfRound(work: RoundWork, number: number, span: Span): number {
 /** The places of "next", one after the other. @throws CannotWork when there are not enough */
 export function nextSites(work: RoundWork, place: Next): { sites: Site[]; position: Position } {
   const position = positionFor(work, place)
-  const under = place.below === undefined ? null : columnBelow(work, position, place)
-  if (under) return { sites: [under], position }
+  const column = place.below === undefined ? null : columnBelow(work, position, place)
+  if (column) return { sites: [column], position }
   if (place.covers) coverNext(work, place.covers, place)
   const sites: Site[] = []
   if (place.startAt !== undefined) moveToNth(work, position, place.startAt)
@@ -101,9 +101,12 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
     place.bare &&
     work.startSite?.anchor.at === "space" &&
     onlyStartMade(work) &&
-    (place.noun.what === "space" || place.noun.what === "corner")
+    (place.noun.what === "space" || place.noun.what === "corner") &&
+    !isOfOtherSize(work, work.startSite, place.noun)
   )
     return { sites: [work.startSite], position }
+  const under = place.bare && position === work.main ? runUnderHook(work, place.noun) : null
+  if (under) return { sites: [under], position }
   if (place.post && isClosingStitch(work, place.noun)) return { sites: [work.startSite!], position }
   if (place.order === "last" && endsInStart(work, place))
     return { sites: [work.startSite!], position }
@@ -235,6 +238,41 @@ function coverNext(work: RoundWork, noun: Noun, span: Span): void {
   if (!site) return
   work.use(work.main, site, "skipped")
   work.main.at = site.to
+}
+
+/** "in ch-13 loop" with the hook in a ch-7 loop, where there are loops of both sizes. */
+function isOfOtherSize({ main }: RoundWork, site: Site, noun: Noun): boolean {
+  const { from, to } = site
+  const meaning = meaningOf(main.edge, noun)
+  return (
+    noun.size !== undefined &&
+    meaning.exists &&
+    meaning.stretched === null &&
+    findSite(main.edge, meaning.noun, from, to, from, null) === null
+  )
+}
+
+/** "sl st in next 3 ch, sc in loop": the loop whose chains the hook has just gone along; the round begins in it. */
+function runUnderHook(work: RoundWork, noun: Noun): Site | null {
+  const { startSite, main } = work
+  if (noun.what !== "space" || work.elements.length > 0 || startSite?.anchor.at !== "chain")
+    return null
+  const { edge } = main
+  let from = startSite.from
+  while (
+    from > startSite.from - edge.size &&
+    !edge.startsRun(((from % edge.size) + edge.size) % edge.size)
+  )
+    from -= 1
+  const index = ((from % edge.size) + edge.size) % edge.size
+  const found = { from, to: from + edge.widths[index]!, anchor: edge.anchorAt(index, true) }
+  const meaning = meaningOf(edge, noun)
+  if (!meaning.exists || !findSite(edge, meaning.noun, from, found.to, from, null)) return null
+  work.startSite = found
+  work.startTaken = false
+  main.base = from
+  main.at = found.to
+  return found
 }
 
 /** Nothing but the starting chain has been made yet. */

@@ -185,6 +185,29 @@ function skippedFirst(parts: readonly Part[]): number {
   return sum(parts.slice(0, first), "takes")
 }
 
+describe("a round begun inside a loop", () => {
+  const below = [
+    "40 sc in magic ring; join.",
+    "ch 1, sc in same st, *ch 7, sk 2 sc, dc in next sc, ch 9, sl st in 9th ch from hook, ch 7, sk next sc, sc in next sc; rep from * around; join to first sc.",
+  ]
+
+  it("stands in the loop whose chains it was slip stitched along, and its sc and chains are one stitch", () => {
+    // 8 times 5 sc: 16 loops of 7 and 8 of 9. One tr, 8 times 3 tr in the loops of 9, 15 tr in the others of 7.
+    const reading = read(
+      ...below,
+      "sl st in next 3 ch, sc in loop, ch 3 (counts as tr), *3 tr in ch-9 loop, tr in each of next 2 ch-7 loops; rep from * around, ending with tr in last ch-7 loop; join.",
+    )
+    expect(doubts(reading)).toEqual([])
+    expect(last(reading)).toBe("40/0/0")
+    const first = reading.motif.rounds[2]?.elements[0]
+    expect(first?.type === "stitch" && first.anchors[0]).toEqual({
+      at: "space",
+      round: 1,
+      element: 1,
+    })
+  })
+})
+
 describe("the first chain named where a round or a ring is joined", () => {
   it.each([
     "join with sl st to top st of starting chain",

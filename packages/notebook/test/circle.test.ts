@@ -53,7 +53,7 @@ describe("a circle cell", () => {
     const asked = ovalPlan({ stitch: { basic: "dc" }, gauge, rounds: 4, chains: 14 })
     expect(plan).toEqual(asked)
     const lines = `Longer by: 8 cm\nRounds: 4\n${yarn}`
-    const text = `\`= a.length - a.width\` \`= a.foundation\` \`= a.verdict\`\n${cell("circle name=a", lines)}${cell("verdict of=a")}`
+    const text = `\`= a.oval_length - a.oval_width\` \`= a.oval_chains\` \`= a.verdict\`\n${cell("circle name=a", lines)}${cell("verdict of=a")}`
     const { html, problems } = await renderNotebook(text)
     expect(problems).toEqual([])
     expect(html).toMatch(/Lies flat; 4 rounds, about [\d.]+ cm long and [\d.]+ cm wide\./)

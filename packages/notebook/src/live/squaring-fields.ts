@@ -10,7 +10,11 @@ import { usualSquaring } from "../squaring.ts"
 import { cornerStyles, squaringBounds } from "../squaring-request.ts"
 import { make } from "./dom.ts"
 
-const styleWords = { any: "either", chains: "chain spaces", stitches: "stitches" } as const
+const styleWords = {
+  any: "stitches or chains",
+  chains: "chain spaces",
+  stitches: "stitches",
+} as const
 
 export class SquaringFields {
   readonly parts: readonly HTMLElement[]
@@ -52,7 +56,7 @@ export class SquaringFields {
       field("Rounds to add", number("rounds")),
       field("On round (empty: the last)", number("from round")),
       field("Corners of", this.#style),
-      field("Last round of", this.#straighten),
+      field("Straightening round of", this.#straighten),
       this.#stitches,
     ]
     this.#name()
@@ -111,7 +115,7 @@ export class SquaringFields {
       }),
     )
     this.#straighten.replaceChildren(
-      make("option", { value: "" }, "no one stitch"),
+      make("option", { value: "" }, "none"),
       ...names.map((name) => make("option", { value: name }, name)),
     )
   }

@@ -61,7 +61,7 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 .found li.error .where { color: var(--alarm); }
 .found + .below:not(:empty) { margin-top: 0.6rem; }
 .fold { margin: 0.7rem 0 0; }
-.fold > summary { display: inline-block; font-size: 0.76rem; padding: 0.15rem 0.55rem; min-height: 1.6rem; }
+.fold > summary { display: inline-flex; align-items: center; font-size: 0.76rem; padding: 0.15rem 0.55rem; min-height: 1.6rem; }
 .fold[open] > summary { margin-bottom: 0.8rem; }
 .fields { display: flex; flex-wrap: wrap; gap: 0.8rem 1.4rem; align-items: flex-end; margin: 0.8rem 0 0; font: 0.84rem/1.4 var(--sans); }
 .field { display: grid; gap: 0.2rem; min-width: 0; }

@@ -3,7 +3,7 @@
 import { capitalised, formatLength, verdictWord } from "@roundwright/assessment"
 import type { CirclePlan } from "../circle.ts"
 import type { CheckedPattern } from "../result.ts"
-import { scrollBox, signed } from "./common.ts"
+import { keepUnits, scrollBox, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
 import { markedLine } from "./written.ts"
 
@@ -23,11 +23,12 @@ export function circleHtml(pattern: CheckedPattern, plan: CirclePlan): Html[] {
     ),
   )
   return [
-    element("p", {}, element("strong", {}, planSaid(pattern, plan))),
+    element("p", { class: "label" }, `Plan ${pattern.name}`),
+    element("p", {}, element("strong", {}, keepUnits(planSaid(pattern, plan)))),
     element(
       "ul",
       { class: "notes" },
-      words.map((sentence) => element("li", {}, sentence)),
+      words.map((sentence) => element("li", {}, keepUnits(sentence))),
     ),
     scrollBox(
       `Counts of ${pattern.name}`,

@@ -8,6 +8,11 @@ export function ofPiece({ name, result }: CheckedPattern, alone: boolean, word =
   return alone ? "" : ` ${word} ${result.motif?.title ?? name}`
 }
 
+/** A sentence whose figures stay on one line with their units. */
+export function keepUnits(sentence: string): string {
+  return sentence.replace(/(\d) (mm|cm|%)(?![a-z])/g, "$1\u00a0$2")
+}
+
 /** A box in which something wide scrolls by itself, reachable by keyboard. */
 export function scrollBox(label: string, content: Html): Html {
   return element(

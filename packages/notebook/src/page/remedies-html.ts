@@ -2,7 +2,7 @@
 
 import { type CheckResult, formatFullness, verdictWord } from "@roundwright/assessment"
 import type { CheckedPattern } from "../result.ts"
-import { ofPiece } from "./common.ts"
+import { keepUnits, ofPiece } from "./common.ts"
 import { element, type Html } from "./html.ts"
 import type { PageSoFar } from "./page-so-far.ts"
 
@@ -14,7 +14,7 @@ export function remediesHtml(pattern: CheckedPattern, { alone }: PageSoFar): Htm
     element(
       "li",
       {},
-      remedy.change,
+      keepUnits(remedy.change),
       element(
         "span",
         { class: "after" },

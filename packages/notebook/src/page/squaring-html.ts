@@ -3,6 +3,7 @@
 import { formatFullness, verdictWord } from "@roundwright/assessment"
 import { listed } from "@roundwright/instructions"
 import type { SquaringRequest, SquaringResult } from "../squaring.ts"
+import { keepUnits } from "./common.ts"
 import { type Child, element, type Html } from "./html.ts"
 
 export function squaringHtml(request: SquaringRequest, result: SquaringResult | null): Html[] {
@@ -51,7 +52,7 @@ function proposalHtml(proposal: Proposal): Child {
   const remarks = [...proposal.changes, ...proposal.notes]
   return [
     `In ${listed(proposal.stitchKinds)}: it ${verdictWord(proposal.verdict)}.`,
-    element("span", { class: "after" }, `${sentence(facts.join(", "))}.`),
+    element("span", { class: "after" }, keepUnits(`${sentence(facts.join(", "))}.`)),
     element(
       "pre",
       {},
@@ -62,7 +63,7 @@ function proposalHtml(proposal: Proposal): Child {
       : element(
           "ul",
           { class: "notes" },
-          remarks.map((remark) => element("li", {}, remark)),
+          remarks.map((remark) => element("li", {}, keepUnits(remark))),
         ),
   ]
 }

@@ -114,6 +114,7 @@ footer p { border-top: 1px solid var(--line); padding-top: 1rem; margin: 0; }
   .proposals { padding-left: 1.2rem; }
   .proposals pre { padding: 0.5rem 0.7rem; }
   .proposals .line { padding-left: 1.2em; text-indent: -1.2em; }
+  .pattern .line, .gauge .line, .circle pre .line { padding-left: 1.2em; text-indent: -1.2em; }
   .pattern pre, .gauge pre, .circle pre { margin: 0 -1rem; padding: 0.8rem 1rem; }
   footer { padding: 1rem 1rem 2rem; }
 }

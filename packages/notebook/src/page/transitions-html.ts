@@ -44,7 +44,7 @@ export function transitionsHtml(
             heading("Bow, mm"),
             heading("Bow"),
             heading("Corner"),
-            heading("Laid out", true),
+            heading("Verdict", true),
           ),
         ),
         element("tbody", {}, body),

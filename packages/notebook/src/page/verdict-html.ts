@@ -10,6 +10,7 @@ import {
 } from "@roundwright/assessment"
 import type { CheckedPattern } from "../result.ts"
 import { planSaid } from "./circle-html.ts"
+import { keepUnits } from "./common.ts"
 import { element, type Html } from "./html.ts"
 import type { PageSoFar } from "./page-so-far.ts"
 
@@ -17,7 +18,7 @@ import type { PageSoFar } from "./page-so-far.ts"
 export function verdictHtml(pattern: CheckedPattern, { told }: PageSoFar): Html[] {
   const { result, unlaid, plan } = pattern
   if (plan && !result.laidOut) {
-    const said = element("strong", {}, planSaid(pattern, plan))
+    const said = element("strong", {}, keepUnits(planSaid(pattern, plan)))
     return [element("p", { class: "said" }, said), element("p", {}, ownVerdict)]
   }
   // Where sizes come from matters only to what has a size.
@@ -28,16 +29,18 @@ export function verdictHtml(pattern: CheckedPattern, { told }: PageSoFar): Html[
     ...[...result.notes, ...sizes].filter((note) => !told.has(note)),
   ]
   for (const note of sizes) told.add(note)
-  const parts = [element("p", { class: "said" }, element("strong", {}, verdictSaid(result)))]
-  if (result.laidOut) parts.push(element("p", {}, oddsSentence(result.laidOut.odds)))
+  const parts = [
+    element("p", { class: "said" }, element("strong", {}, keepUnits(verdictSaid(result)))),
+  ]
+  if (result.laidOut) parts.push(element("p", {}, keepUnits(oddsSentence(result.laidOut.odds))))
   const facts = factsSentence(result)
-  if (facts) parts.push(element("p", { class: "facts" }, facts))
+  if (facts) parts.push(element("p", { class: "facts" }, keepUnits(facts)))
   if (notes.length > 0)
     parts.push(
       element(
         "ul",
         { class: "notes" },
-        notes.map((note) => element("li", {}, note)),
+        notes.map((note) => element("li", {}, keepUnits(note))),
       ),
     )
   return parts
@@ -57,7 +60,7 @@ export function verdictSaid(result: CheckResult): string {
 
 /** What only the laid-out shape can tell. */
 function shapeWords({ liftMm, waves, bowMm }: LaidOut): string {
-  const told = ["Laid out as a net of yarn on a table"]
+  const told: string[] = []
   if (liftMm !== null) {
     const rises =
       liftMm < leastLiftMm ? "it stays on the table" : `it rises ${formatLength(liftMm)}`
@@ -69,7 +72,9 @@ function shapeWords({ liftMm, waves, bowMm }: LaidOut): string {
         ? "its sides are straight"
         : `its sides bow ${bowMm > 0 ? "out" : "in"} by ${Math.abs(bowMm).toFixed(1)} mm`,
     )
-  return `${told.join(", ").replace(",", ":")}.`
+  return told.length === 0
+    ? "Judged by its shape, laid out as a net of yarn on a table."
+    : `Laid out as a net of yarn on a table, ${told.join(", ")}.`
 }
 
 /** Less than this nobody sees in a crocheted piece, mm. */
