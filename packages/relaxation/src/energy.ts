@@ -168,16 +168,18 @@ function columnEntry(b: Float64Array, row: number, j: number, c: number, s: numb
   return b[row + 2]!
 }
 
+/** Places of the entries in use within a block of 3 x 3, by the number of dimensions. */
+const used = { 2: [0, 1, 3, 4], 3: [0, 1, 2, 3, 4, 5, 6, 7, 8] } as const
+
 function scatter(blocks: BlockPattern, values: Float64Array, d: 2 | 3): void {
   const { entries, slots } = blocks
+  const places = used[d]
+  const perBlock = places.length
   values.fill(0)
-  const perBlock = d * d
-  for (let b = 0; b < entries.length / 9; b++)
+  for (let from = 0, at = 0; from < entries.length; from += 9, at += perBlock)
     for (let e = 0; e < perBlock; e++) {
-      const slot = slots[b * perBlock + e]!
-      if (slot < 0) continue
-      const i = (e / d) | 0
-      values[slot] = entries[9 * b + 3 * i + e - d * i]!
+      const slot = slots[at + e]!
+      if (slot >= 0) values[slot] = entries[from + places[e]!]!
     }
 }
 
