@@ -50,7 +50,7 @@ describe("the result with the shape laid out", () => {
   })
 
   it("stops a large ruffle after a bounded work, and says so, with the same bytes each time", () => {
-    const text = disc(18, 10)
+    const text = disc(18, 15)
     const first = examinePattern(text, { shape: "net" }).result
     expect(first.laidOut).toMatchObject({ by: "net", verdict: "ruffles", settled: false })
     expect(first.notes.join(" ")).toContain("not come to rest")

@@ -61,8 +61,9 @@ export interface SpaceShape {
 
 /** Steps that every start gets before the best are chosen: by then the order of energies hardly changes. */
 const firstSteps = 8
-/** How many starts are followed to their end. */
+/** How many starts are followed further, and with how many steps before the lowest is followed to its end. */
 const followed = 3
+const furtherSteps = 16
 /** Steps of those: pieces of ordinary fullness need 20 to 100; one that ruffles wildly is reported as not settled. */
 const mostSteps = 150
 
@@ -96,10 +97,13 @@ export function layOutInSpace(net: Net, xy: Float64Array, options: SpaceOptions 
     ...(options.starts ?? []),
   ]
   const first = starts.map((start) => solver.begin(start))
-  const ranked = [...first].sort((a, b) => a.value - b.value)
+  // The best go on side by side before one is followed to its end: where a soft way down is left, that takes long.
+  const further = lowestFirst(first)
+    .slice(0, followed)
+    .map((run) => solver.follow(run, furtherSteps))
   let toBeat = Number.POSITIVE_INFINITY
-  const ends = ranked.slice(0, followed).map((run) => {
-    const end = solver.follow(run, toBeat)
+  const ends = lowestFirst(further).map((run) => {
+    const end = solver.follow(run, solver.limit, toBeat)
     toBeat = Math.min(toBeat, end.value)
     return end
   })
@@ -118,6 +122,10 @@ export function layOutInSpace(net: Net, xy: Float64Array, options: SpaceOptions 
   }
 }
 
+function lowestFirst(runs: readonly Run[]): Run[] {
+  return [...runs].sort((a, b) => a.value - b.value)
+}
+
 /** Whether so many folds repeat with the piece; a few folds are tried whatever the piece. */
 function sitsWell(order: number, folds: number): boolean {
   return order === 1 || folds <= 3 || greatestDivisor(order, folds) > 1
@@ -129,6 +137,8 @@ interface Run {
   readonly order: number
   readonly found: NewtonMinimum
   readonly value: number
+  /** Energy of its part before each step so far. */
+  readonly way: readonly number[]
 }
 
 /** An energy, of the whole or of a repeat, with the memory to factor its second derivatives. */
@@ -141,7 +151,7 @@ interface Part {
 class SpaceSolver {
   private readonly energyOptions: EnergyOptions
   private readonly scale: number
-  private readonly limit: number
+  readonly limit: number
   private readonly parts = new Map<number, Part>()
   private work = 0
 
@@ -183,16 +193,18 @@ class SpaceSolver {
   begin({ name, folds, xyz }: SpaceStart): Run {
     const most = this.options.repeat?.order ?? 1
     const order = folds === undefined ? 1 : greatestDivisor(most, folds)
-    const found = this.lower(this.part(order), this.fold(order, xyz), firstSteps)
-    return { name, order, found, value: order * found.value }
+    const way: number[] = []
+    const found = this.lower(this.part(order), this.fold(order, xyz), firstSteps, way)
+    return { name, order, found, value: order * found.value, way }
   }
 
-  /** A run to its end on its repeat. */
-  follow(run: Run, toBeat: number): Run {
+  /** A run some steps further on its repeat, unless at its present pace it will not come below `toBeat`. */
+  follow(run: Run, steps: number, toBeat = Number.POSITIVE_INFINITY): Run {
     if (run.found.ended !== "iterations") return run
     const { name, order } = run
-    const found = this.lower(this.part(order), run.found.x, this.limit, toBeat / order)
-    return { name, order, found, value: order * found.value }
+    const way = [...run.way]
+    const found = this.lower(this.part(order), run.found.x, steps, way, toBeat / order)
+    return { name, order, found, value: order * found.value, way }
   }
 
   /** What was found on a repeat, put together and lowered as a whole. */
@@ -227,9 +239,9 @@ class SpaceSolver {
     { energy, factorisation }: Part,
     from: Float64Array,
     iterations: number,
+    way: number[] = [],
     toBeat = Number.POSITIVE_INFINITY,
   ): NewtonMinimum {
-    const slow = hopeless(toBeat, iterations)
     const workOfStep = factorisation.plan.multiplications + (workOfNode * energy.size) / 3
     return minimiseByNewton(energy, from, {
       gradientTolerance: restShare * this.material.stiffness * this.scale,
@@ -240,7 +252,11 @@ class SpaceSolver {
       ...(this.energyOptions.table ? { project: keepAbove } : {}),
       watch: (step, value) => {
         this.work += workOfStep
-        return this.work > (this.options.work ?? Number.POSITIVE_INFINITY) || slow(step, value)
+        way.push(value)
+        return (
+          this.work > (this.options.work ?? Number.POSITIVE_INFINITY) ||
+          hopeless(way, toBeat, iterations - step)
+        )
       },
     })
   }
@@ -255,13 +271,9 @@ function keepAbove(trial: Float64Array, from: Float64Array): void {
     if (trial[k]! < 0) trial[k] = Math.max(trial[k]!, Math.min(from[k]!, 0) - deeperMm)
 }
 
-/** Tells when a run, at its present pace, would not come below `toBeat` in the steps it has left. */
-function hopeless(toBeat: number, steps: number): (step: number, value: number) => boolean {
-  const values: number[] = []
-  return (step, value) => {
-    values[step] = value
-    const before = values[step - paceSteps]
-    if (before === undefined || value <= toBeat) return false
-    return ((before - value) / paceSteps) * (steps - step) < value - toBeat
-  }
+/** Whether a run, at its present pace, will not come below `toBeat` in the steps it has left. */
+function hopeless(way: readonly number[], toBeat: number, left: number): boolean {
+  const [value, before] = [way.at(-1)!, way.at(-1 - paceSteps)]
+  if (before === undefined || value <= toBeat) return false
+  return ((before - value) / paceSteps) * left < value - toBeat
 }
