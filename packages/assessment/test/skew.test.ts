@@ -1,3 +1,4 @@
+import { keepLedger } from "@roundwright/flatness"
 import { buildPolygon, type Motif } from "@roundwright/motif"
 import { layOut, layOutBounded } from "@roundwright/relaxation"
 import { findMends, squareCircle } from "@roundwright/shaping"
@@ -5,7 +6,14 @@ import { type Gauge, gaugeFrom, kind } from "@roundwright/stitches"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
-import { type Check, examinePattern, gaugeFromPieces } from "../src/index.ts"
+import { laceSquare } from "../../relaxation/test/support/motifs.ts"
+import {
+  type Check,
+  examinePattern,
+  gaugeFromPieces,
+  laidOutFromNet,
+  layOutMotif,
+} from "../src/index.ts"
 
 const square = (heading: string, turn = "", rounds = 5) => `Terms: US
 Yarn: DK
@@ -127,6 +135,26 @@ describe("a skew told in a heading", () => {
     expect(problem).toMatchObject({ severity: "note", line: 4, column: 7, length: told.length })
     expect(problem.message).toMatch(why)
     expect(result.exitStatus).toBe(0)
+  })
+})
+
+describe("a symmetric piece of lace", () => {
+  // Its tight loops fold over to one side when it is pressed flat, which turned it by up to 3 degrees.
+  const lace = laceSquare(7)
+  const gauge = gaugeFrom({ swatches: [{ kind: kind("dc"), widthMm: 7, heightMm: 13 }] })
+
+  it("has no skew where nothing leans", () => {
+    const shape = layOutMotif(lace, gauge)
+    if ("fault" in shape) throw new Error(shape.fault)
+    const { skewDeg } = laidOutFromNet(shape, keepLedger(lace, gauge), lace, gauge)
+    // Midway between two leans that mirror each other.
+    expectClose(skewDeg!, 0, 0.05, "mirrored it is the same piece")
+  })
+
+  it.each([0, 4, -4])("told to have turned by %d degrees leans that way", (skewDeg) => {
+    const { gauge: found, notes } = gaugeFromPieces(lace, gaugeFrom({ ...gauge.input, skewDeg }))
+    expect(notes).toEqual([])
+    expect(Math.sign(found.input.leanShare!)).toBe(Math.sign(skewDeg))
   })
 })
 
