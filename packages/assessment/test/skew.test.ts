@@ -187,15 +187,13 @@ describe("the lean in the gauge", () => {
     expectClose(shape.outline.acrossMm, 90, 0.01, "the size told, of the leaning piece")
   })
 
-  it("goes into the odds: the same as of the same gauge with the lean written in, not those without", () => {
-    const text = square("Skew: 24 degrees")
-    const { result, gauge, reading } = examine(text)
-    const plain = examine(square("")).result.laidOut!.odds
+  it("goes into the odds: other hands lean as this one does", () => {
+    const { result, gauge, reading, shape, ledger } = examine(square("Skew: 24 degrees"))
+    const { motif } = reading
     expect(gauge!.input.leanShare).toBeGreaterThan(0.1)
-    expect(result.laidOut!.odds).not.toEqual(plain)
-    const stretchAt = (own: Gauge) =>
-      layOut(reading.motif, own, { inSpace: false, heightFactor: 1.1 }).meanStretch
-    expect(Math.abs(stretchAt(gauge!) - stretchAt(without(gauge!)))).toBeGreaterThan(0.005)
+    const oddsIn = (own: Gauge) => laidOutFromNet(shape!, ledger!, motif, own).odds
+    expect(result.laidOut!.odds).toEqual(oddsIn(gauge!))
+    expect(result.laidOut!.odds).not.toEqual(oddsIn(without(gauge!)))
   })
 
   it("goes into the remedies: what each promises is what a check of that leaning piece says", () => {
