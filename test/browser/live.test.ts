@@ -149,13 +149,22 @@ describe("an edit", () => {
 
   it("lays the underlines exactly under the words of the text area", () =>
     withPage(async (page) => {
-      await write(page, 1, `${pattern}\n\n${"long words ".repeat(30)}`)
-      const sizes = await page.evaluate(() => {
-        const box = document.querySelector<HTMLTextAreaElement>("#cell-1-text")!
-        const sheet = document.querySelector<HTMLElement>("#cell-1 .sheet")!
-        return [box.scrollHeight - box.clientHeight, sheet.clientHeight - box.clientHeight]
-      })
-      expect(sizes).toEqual([0, 0])
+      // Lines of many lengths: were any set otherwise than in the sheet, some of them would wrap elsewhere.
+      const lines = Array.from({ length: 40 }, (_, k) => "sc in next st, ".repeat(2 + (k % 9)))
+      await write(
+        page,
+        1,
+        `${pattern}\n\n${lines.map((line, k) => `${line}${"x".repeat(k)}`).join("\n")}`,
+      )
+      for (const width of [360, 520, 1280]) {
+        await page.setViewportSize({ width, height: 800 })
+        const sizes = await page.evaluate(() => {
+          const box = document.querySelector<HTMLTextAreaElement>("#cell-1-text")!
+          const sheet = document.querySelector<HTMLElement>("#cell-1 .sheet")!
+          return [box.scrollHeight - box.clientHeight, sheet.clientHeight - box.clientHeight]
+        })
+        expect(sizes).toEqual([0, 0])
+      }
     }))
 })
 
@@ -283,6 +292,53 @@ describe("squaring", () => {
         expect(await area(page, 1).inputValue()).toBe(circle)
         expect(await page.locator(".squaring").textContent()).not.toContain("Taken over")
         expect(await take.isDisabled()).toBe(false)
+      },
+      {},
+      html,
+    )
+  })
+})
+
+describe("the wishes of a squaring", () => {
+  it("are named in the pattern's terms, and say on which round it begins and how it ends", async () => {
+    const circle = [
+      "Terms: UK",
+      "Yarn: DK",
+      "Hook: 4 mm",
+      "",
+      "Rnd 1: 12 tr in magic ring; join. (12 tr)",
+      "Rnd 2: 2 tr in each st around; join. (24 tr)",
+      "Rnd 3: nobody can read this",
+    ].join("\n")
+    const text = `${fence}pattern name=round\n${circle}\n${fence}\n\n${fence}squaring of=round\nRounds: 1\n${fence}\n`
+    const { html } = await renderNotebook(text, { live: true })
+    await withPage(
+      async (page) => {
+        const squaring = page.locator(".squaring")
+        expect(await squaring.locator(".answer").textContent()).toContain("From round: 2")
+        expect(await squaring.locator(".tick").allTextContents()).toEqual([
+          "dc",
+          "htr",
+          "tr",
+          "dtr",
+        ])
+        await squaring.getByLabel("On round").fill("2")
+        await squaring.getByLabel("On round").blur()
+        await squaring.getByLabel("Corner style").selectOption("stitches")
+        await squaring.getByLabel("Straightening round of").selectOption("dc")
+        await squaring.getByLabel("dtr", { exact: true }).uncheck()
+        await settled(page)
+        await page.getByRole("button", { name: "Search", exact: true }).click()
+        const take = page.getByRole("button", { name: "Take over proposal 1 into the pattern" })
+        await expect.poll(() => take.count(), { timeout: 40_000 }).toBe(1)
+        expect(await squaring.locator(".label").first().textContent()).toBe(
+          "4 corners without chain spaces in 1 round of dc, htr and tr and a last one of dc after round 2, best first",
+        )
+        await take.click()
+        await settled(page)
+        const taken = await area(page, 1).inputValue()
+        expect(taken).toMatch(/24 tr\)\nRnd 3: .*\nRnd 4: .*\)$/)
+        expect(taken).not.toMatch(/\b(?:sc|hdc)\b|nobody/)
       },
       {},
       html,

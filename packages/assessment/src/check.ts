@@ -56,7 +56,7 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const stated = usableGauge(reading, problems)
   const { gauge, notes } =
     motif && stated
-      ? gaugeFromPieces(motif, stated, options.lean ?? options.shape === "net")
+      ? gaugeOfPiece(reading, stated, options.lean ?? options.shape === "net")
       : { gauge: stated, notes: [] }
   const ledger = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
   const net = options.shape === "net" && motif && gauge ? { motif, gauge } : null
@@ -65,17 +65,18 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const judged = shape ? ({ judge: "net", shape } as const) : {}
   const remedies =
     motif && gauge ? findMends(motif, gauge, { terms: reading.terms, ...judged }) : []
+  const laidOut =
+    motif &&
+    ledger &&
+    gauge &&
+    (shape ? laidOutFromNet(shape, ledger, motif, gauge) : laidOutFromLedger(ledger, gauge))
   const result: CheckResult = {
     file: options.file ?? null,
     motif: motif && describeMotif(motif, reading.title, ledger),
     terms: reading.terms,
     gauge: describeGaugeUsed(gauge),
     rounds: checkedRounds(reading, ledger, gauge),
-    laidOut:
-      motif &&
-      ledger &&
-      gauge &&
-      (shape ? laidOutFromNet(shape, ledger, motif, gauge) : laidOutFromLedger(ledger, gauge)),
+    laidOut,
     remedies: remedies.map(({ round, change, fullnessAfter, verdictAfter }) => ({
       round,
       change,
@@ -90,12 +91,21 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
       ...(ledger?.bowed && !shape ? [ledger.bowed] : []),
       ...(shape && ledger ? shapeNotes(shape, ledger) : []),
       ...(laid && "fault" in laid ? [laid.fault] : []),
-      ...(net && shape ? adviceOnSkew(net.motif, net.gauge, shape.skewDeg) : []),
+      ...(net && laidOut ? adviceOnSkew(net.motif, net.gauge, laidOut.skewDeg) : []),
     ],
     exitStatus: 2,
   }
   result.exitStatus = exitStatusOf(result)
   return { result, reading, gauge, gaugeNotes: notes, ledger, shape }
+}
+
+/** What was measured of the piece is put into its gauge; a skew is one of all rounds, and tells nothing of some. */
+function gaugeOfPiece({ motif, rounds, gauge }: PatternReading, stated: Gauge, leanToo: boolean) {
+  const some = motif.rounds.length < rounds.length
+  const found = gaugeFromPieces(motif, stated, leanToo && !some)
+  if (gauge.skewDeg === undefined || !leanToo || !some) return found
+  const why = `The skew was not used: only ${motif.rounds.length} of ${rounds.length} rounds could be read.`
+  return { ...found, notes: [...found.notes, why] }
 }
 
 /** 0 = read and flat, 1 = read and something to mend, 2 = could not be read or used. */

@@ -7,6 +7,7 @@ import { type LaidOutShape, layOut, layOutBounded } from "@roundwright/relaxatio
 import type { Gauge } from "@roundwright/stitches"
 import { oddsOfShape } from "./net-odds.ts"
 import type { LaidOut } from "./result.ts"
+import { skewOfShape } from "./skew.ts"
 import { verdictWord } from "./words.ts"
 
 /**
@@ -52,7 +53,7 @@ export function laidOutFromNet(
     acrossMm: length(outline.acrossMm),
     bowMm: outline.corners > 0 ? length(outline.bowMm) : null,
     cornerAngleDeg: outline.cornerAngleDeg,
-    skewDeg: shape.skewDeg,
+    skewDeg: skewOfShape(shape, motif, gauge),
     blockingStretch: shape.blockingStretch,
     blockingRound: shape.blockingRound,
     meanStretch: shape.meanStretch,

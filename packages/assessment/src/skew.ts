@@ -47,22 +47,46 @@ function leaning(gauge: Gauge, leanShare: number): Gauge {
 function findLean(motif: Motif, gauge: Gauge, wanted: number): number | string {
   if (nodesOf(motif) > mostNodes) return "the piece is too large to be laid out several times."
   if (alwaysTurned(motif)) return "the work is turned after every round, which takes it back."
-  const turnAt = (share: number): number | null =>
-    layOut(motif, leaning(gauge, share), { inSpace: false }).skewDeg
-  const none = turnAt(0)
-  if (none === null) return "it needs corners, as many in the last round as in one before it."
-  const known = new Map<number, number>()
-  const put = (share: number, turn: number): number => {
-    const off = Math.abs(turn - wanted) < close.deg ? 0 : turn - wanted
-    known.set(share, off)
-    return off
+  const turns = new Map<number, number | null>()
+  const turnAt = (share: number): number | null => {
+    if (!turns.has(share)) turns.set(share, turnOf(motif, leaning(gauge, share)))
+    return turns.get(share) ?? null
   }
-  const offAt = (share: number): number => known.get(share) ?? put(share, turnAt(share)!)
-  put(0, none)
+  const atEase = turnAt(0)
+  const none = atEase === null || Math.abs(atEase) < close.deg ? atEase : evenTurn(turnAt)
+  if (none === null) return "it needs corners, as many in the last round as in one before it."
+  const offAt = (share: number): number => {
+    const off = (share === 0 ? none : turnAt(share)!) - wanted
+    return Math.abs(off) < close.deg ? 0 : off
+  }
   const ends = bracket(offAt)
   if (ends === null) return "for that each stitch would sit beyond the next one below."
   const { x, value } = findRoot(offAt, ...ends, close.share)
-  return Math.abs(value) < seenDeg ? x : "no even lean of all stitches turns the corners like that."
+  return Math.abs(value) < seenDeg ? x : "the piece folds when it is laid out, which hides it."
+}
+
+function turnOf(motif: Motif, gauge: Gauge): number | null {
+  return layOut(motif, gauge, { inSpace: false }).skewDeg
+}
+
+/**
+ * How far the corners turn by the counts alone, without any lean: midway between two leans to either side. Pressed flat,
+ * loops that are too full or too tight fold over to the one side or the other, and that turns a piece by some degrees of
+ * which nothing is to be seen on the table.
+ */
+function evenTurn(turnAt: (share: number) => number | null): number | null {
+  const [one, other] = [turnAt(firstShare), turnAt(-firstShare)]
+  return one === null || other === null ? null : (one + other) / 2
+}
+
+/** Skew of a laid-out shape, degrees, without what folded loops alone make of it where nothing leans. */
+export function skewOfShape({ skewDeg }: LaidOutShape, motif: Motif, gauge: Gauge): number | null {
+  if (skewDeg === null || Math.abs(skewDeg) < seenDeg || gauge.input.leanShare) return skewDeg
+  if (nodesOf(motif) > mostNodes) return skewDeg
+  return unlessRefused(
+    () => evenTurn((share) => turnOf(motif, leaning(gauge, share))),
+    () => skewDeg,
+  )
 }
 
 /** Two leans between which the skew lies, the second found by lines; null where no lean reaches it. */
@@ -106,7 +130,7 @@ function alwaysTurned({ rounds }: Motif): boolean {
  */
 export function adviceOnSkew(motif: Motif, gauge: Gauge, turn: number | null): string[] {
   const share = gauge.input.leanShare
-  if (share === undefined || turn === null || Math.abs(turn) < seenDeg) return []
+  if (!share || turn === null || Math.abs(turn) < seenDeg) return []
   const back = unlessRefused(
     () => layOut(toAndFro(motif), gauge, { inSpace: false }),
     () => null,

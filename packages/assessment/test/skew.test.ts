@@ -1,3 +1,4 @@
+import { keepLedger } from "@roundwright/flatness"
 import { buildPolygon, type Motif } from "@roundwright/motif"
 import { layOut, layOutBounded } from "@roundwright/relaxation"
 import { findMends, squareCircle } from "@roundwright/shaping"
@@ -5,7 +6,14 @@ import { type Gauge, gaugeFrom, kind } from "@roundwright/stitches"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
-import { type Check, examinePattern, gaugeFromPieces } from "../src/index.ts"
+import { laceSquare } from "../../relaxation/test/support/motifs.ts"
+import {
+  type Check,
+  examinePattern,
+  gaugeFromPieces,
+  laidOutFromNet,
+  layOutMotif,
+} from "../src/index.ts"
 
 const square = (heading: string, turn = "", rounds = 5) => `Terms: US
 Yarn: DK
@@ -130,6 +138,26 @@ describe("a skew told in a heading", () => {
   })
 })
 
+describe("a symmetric piece of lace", () => {
+  // Its tight loops fold over to one side when it is pressed flat, which turned it by up to 3 degrees.
+  const lace = laceSquare(7)
+  const gauge = gaugeFrom({ swatches: [{ kind: kind("dc"), widthMm: 7, heightMm: 13 }] })
+
+  it("has no skew where nothing leans", () => {
+    const shape = layOutMotif(lace, gauge)
+    if ("fault" in shape) throw new Error(shape.fault)
+    const { skewDeg } = laidOutFromNet(shape, keepLedger(lace, gauge), lace, gauge)
+    // Midway between two leans that mirror each other.
+    expectClose(skewDeg!, 0, 0.05, "mirrored it is the same piece")
+  })
+
+  it.each([0, 4, -4])("told to have turned by %d degrees leans that way", (skewDeg) => {
+    const { gauge: found, notes } = gaugeFromPieces(lace, gaugeFrom({ ...gauge.input, skewDeg }))
+    expect(notes).toEqual([])
+    expect(Math.sign(found.input.leanShare!)).toBe(Math.sign(skewDeg))
+  })
+})
+
 describe("the lean in the gauge", () => {
   it("is found again from the skew it makes, either way", () => {
     const motif = buildPolygon(kind("sc"), 4, 5, 2, 3)
@@ -159,15 +187,13 @@ describe("the lean in the gauge", () => {
     expectClose(shape.outline.acrossMm, 90, 0.01, "the size told, of the leaning piece")
   })
 
-  it("goes into the odds: the same as of the same gauge with the lean written in, not those without", () => {
-    const text = square("Skew: 24 degrees")
-    const { result, gauge, reading } = examine(text)
-    const plain = examine(square("")).result.laidOut!.odds
+  it("goes into the odds: other hands lean as this one does", () => {
+    const { result, gauge, reading, shape, ledger } = examine(square("Skew: 24 degrees"))
+    const { motif } = reading
     expect(gauge!.input.leanShare).toBeGreaterThan(0.1)
-    expect(result.laidOut!.odds).not.toEqual(plain)
-    const stretchAt = (own: Gauge) =>
-      layOut(reading.motif, own, { inSpace: false, heightFactor: 1.1 }).meanStretch
-    expect(Math.abs(stretchAt(gauge!) - stretchAt(without(gauge!)))).toBeGreaterThan(0.005)
+    const oddsIn = (own: Gauge) => laidOutFromNet(shape!, ledger!, motif, own).odds
+    expect(result.laidOut!.odds).toEqual(oddsIn(gauge!))
+    expect(result.laidOut!.odds).not.toEqual(oddsIn(without(gauge!)))
   })
 
   it("goes into the remedies: what each promises is what a check of that leaning piece says", () => {

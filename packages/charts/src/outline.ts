@@ -157,14 +157,22 @@ function measures(piece: FlatPiece, outline: Outline, x: SpecValue, y: SpecValue
       mark: { type: "point", shape: "diamond", size: 60, fill: ink, stroke: ink, opacity: 1 },
       encoding: { x, y },
     },
-    ...(round ? [] : [note(along(corner, cornerNoteShare(corner)), cornerText, x, y, -1)]),
-    note(along(side, 0.22), sideText, x, y, 1),
+    ...(round ? [] : [cornerNote(corner, cornerText, x, y)]),
+    note(along(side, 0.22), sideText, x, y, belowSpoke),
   ]
 }
 
-/** Where on its spoke a corner's note stands: inside, but at the tip of a triangle, which is too narrow there, beside it. */
-function cornerNoteShare({ x, y }: FlatPlace): number {
-  return Math.abs(x) < uprightShare * y ? 0.94 : 0.62
+/** Inside beside its spoke; but a triangle is too narrow there: beside its tip. */
+function cornerNote(
+  corner: FlatPlace,
+  lines: readonly string[],
+  x: SpecValue,
+  y: SpecValue,
+): ChartLayer {
+  const tip = Math.abs(corner.x) < uprightShare * corner.y
+  return tip
+    ? note(along(corner, 0.92), lines, x, y, besideTip)
+    : note(along(corner, 0.62), lines, x, y, aboveSpoke(lines.length))
 }
 
 /** A spoke that leans less than this leads to the one upper corner of a triangle. */
@@ -182,25 +190,33 @@ function upperRight(corners: readonly FlatPlace[]): FlatPlace {
   })
 }
 
-/** Lines of text beside a spoke: above (-1) or below (1) it. */
+interface NotePlace {
+  readonly align: "left" | "center" | "right"
+  readonly baseline: "top" | "bottom"
+  readonly dx: number
+  readonly dy: number
+}
+
+const noteLinePx = 15
+const belowSpoke: NotePlace = { align: "center", baseline: "top", dx: 0, dy: 8 }
+/** Clear of a slope of 30 degrees that falls away two lines deep. */
+const besideTip: NotePlace = { align: "left", baseline: "top", dx: 30, dy: 0 }
+
+function aboveSpoke(lines: number): NotePlace {
+  return { align: "right", baseline: "bottom", dx: -8, dy: -noteLinePx * (lines - 1) - 2 }
+}
+
+/** Lines of text beside a spoke. */
 function note(
   place: FlatPlace,
   lines: readonly string[],
   x: SpecValue,
   y: SpecValue,
-  below: 1 | -1,
+  at: NotePlace,
 ): ChartLayer {
   return {
     data: { values: [{ ...place, text: [...lines] }] },
-    mark: {
-      type: "text",
-      align: below > 0 ? "center" : "right",
-      baseline: below > 0 ? "top" : "bottom",
-      dx: below > 0 ? 0 : -8,
-      dy: below > 0 ? 8 : -15 * (lines.length - 1) - 2,
-      lineHeight: 15,
-      limit: 0,
-    },
+    mark: { type: "text", ...at, lineHeight: noteLinePx, limit: 0 },
     encoding: { x, y, text: { field: "text", type: "nominal" } },
   }
 }

@@ -213,7 +213,8 @@ const chartConfig: ChartSpec["config"] = {
     titleFontSize: 12,
     titleFontWeight: 400,
     titlePadding: 6,
-    labelLimit: 46,
+    // Text is taken for wider where there is no screen: six figures fit into the room beside the axis.
+    labelLimit: 80,
     labelOverlap: true,
   },
   text: { color: ink, fontSize: 12 },

@@ -1,6 +1,7 @@
 // `roundwright square FILE`: turns the last round of a pattern, or an earlier one, into k straight sides.
 
 import { type CheckResult, examinePattern } from "@roundwright/assessment"
+import { listed } from "@roundwright/instructions"
 import { RoundwrightError } from "@roundwright/numerics"
 import {
   cornerTable,
@@ -14,6 +15,7 @@ import {
 import type { Terms } from "@roundwright/stitches"
 import { readText } from "./files.ts"
 import { heightsTable } from "./heights-table.ts"
+import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
 import { oneOf, wholeNumber } from "./option-values.ts"
 import { printProposals } from "./print-proposals.ts"
 import type { Surroundings } from "./surroundings.ts"
@@ -35,7 +37,7 @@ export interface SquareRequest {
 }
 
 /** @throws RoundwrightError for options that make no sense; the caller prints it */
-export function runSquare(request: SquareRequest, around: Surroundings): number {
+export async function runSquare(request: SquareRequest, around: Surroundings): Promise<number> {
   const refuse = (why: string) => {
     around.err(`${wrap(`roundwright square: ${why}`, 80)}\n`)
     return 2
@@ -45,11 +47,15 @@ export function runSquare(request: SquareRequest, around: Surroundings): number 
   if (others.length > 0) return refuse("one pattern at a time, please: several files are named.")
   const read = readText(around.cwd, file)
   if ("fault" in read) return refuse(read.fault)
+  const own = await patternOf(read.text)
+  if ("fault" in own) return refuse(`${file} ${own.fault}`)
+  const from = request["from-round"]
   const text =
-    request["from-round"] === undefined
-      ? read.text
-      : patternUpTo(read.text, wholeNumber(request["from-round"], "--from-round"))
-  const { result, reading, gauge, gaugeNotes } = examinePattern(text, { lean: true })
+    from === undefined ? own.text : patternUpTo(own.text, wholeNumber(from, "--from-round"))
+  // Sizes and skew are told of the whole piece, whatever round the squaring begins on.
+  const whole = examinePattern(own.text, { lean: true })
+  const { gauge, gaugeNotes } = whole
+  const { result, reading } = from === undefined ? whole : examinePattern(text)
   const fault = faultOf(result, gauge !== null && reading.motif.rounds.length > 0)
   if (fault !== null || !gauge) return refuse(fault ?? "the pattern could not be read.")
   const terms = termsAsked(request, reading.terms)
@@ -73,6 +79,21 @@ export function runSquare(request: SquareRequest, around: Surroundings): number 
     )
   }
   return proposals[0]!.verdict === "flat" ? 0 : 1
+}
+
+/** The one pattern of a file, which may be a notebook. */
+async function patternOf(text: string): Promise<{ text: string } | { fault: string }> {
+  if (!holdsPatterns(text)) return { text }
+  const found = (await patternsOf(text)).flatMap((one) =>
+    one.text === null ? [] : [{ name: one.name, text: one.text }],
+  )
+  const [first, ...others] = found
+  if (!first) return { fault: "is a notebook, and no pattern in it can be read." }
+  if (others.length === 0) return first
+  const names = listed(found.map(({ name }) => name ?? "?"))
+  return {
+    fault: `is a notebook of ${found.length} patterns (${names}). Put the one to be squared in a file of its own, or a squaring cell in the notebook.`,
+  }
 }
 
 /** Why nothing can be added to the pattern, or null. */

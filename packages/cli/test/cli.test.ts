@@ -149,6 +149,22 @@ Corners: 4
     expect(out).toContain(`error, line ${line}`)
   })
 
+  it("of several patterns cannot be squared as one, of a single pattern can", async () => {
+    writeFileSync(join(folder, "two.md"), notebook)
+    const { status, err } = await call("square", "two.md", "--rounds", "1")
+    expect(status).toBe(2)
+    expect(err.replace(/\s+/g, " ")).toContain(
+      "two.md is a notebook of 2 patterns (disc and frill)",
+    )
+    writeFileSync(join(folder, "one.md"), `# One\n\n\`\`\`pattern name=disc\n${flat}\`\`\`\n`)
+    const args = ["--rounds", "1", "--stitches", "hdc,dc"]
+    const [text, one] = [
+      await call("square", "flat.txt", ...args),
+      await call("square", "one.md", ...args),
+    ]
+    expect(one.out).toBe(text.out)
+  })
+
   it("leaves a pattern written in Markdown a pattern", async () => {
     writeFileSync(join(folder, "plain.md"), flat)
     const [text, markdown] = [await call("check", "flat.txt"), await call("check", "plain.md")]

@@ -63,8 +63,15 @@ export function readPointOf(words: Words): Step[] | null {
   })
 }
 
+const startsEachOf = new Set(
+  "small large pointed tapering points leaves petals spokes rays spikes loops scallops arms".split(
+    " ",
+  ),
+)
+
 /** "six points, each: ...", "seven leaves in a ring, each: ...": so many times what follows. */
 export function readEachOf(words: Words): Step[] | null {
+  if (!startsEachOf.has(words.text(1))) return null
   return words.attempt((): Step[] | null => {
     const start = words.start()
     if (!words.isNumber()) return null
@@ -100,6 +107,7 @@ export function readEachOf(words: Words): Step[] | null {
 
 /** "10 groups of (3 dc, ch 1, 3 dc), each in the 3rd of next 6 sc": so many, each in its place. */
 export function readGroupsEach(words: Words): Step[] | null {
+  if (words.text(2) !== "of") return null
   return words.attempt((): Step[] | null => {
     const start = words.start()
     if (!words.isNumber()) return null

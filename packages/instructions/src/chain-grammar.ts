@@ -12,8 +12,20 @@ const chainWord = /^(ch|chs|chain|chains)$/
 
 /** "ch 3", "3 ch", "ch-3", "ch 3, sl st in first ch" (a picot), "picot", "ch-4 picot". */
 export function readChain(words: Words, steps: readonly Step[]): Step[] | null {
-  return readPicot(words) ?? readPointOf(words) ?? readPlainChain(words, steps)
+  const figure = words.isNumber()
+  const text = words.text()
+  return (
+    (figure || startsPicot.has(text) ? readPicot(words) : null) ??
+    (startsPoint.has(text) ? readPointOf(words) : null) ??
+    (figure || startsChain.has(text) ? readPlainChain(words, steps) : null)
+  )
 }
+
+const startsPicot = new Set("ch chs chain chains a small - picot picots p".split(" "))
+const startsPoint = new Set("a one 1 point leaf spike tooth".split(" "))
+const startsChain = new Set(
+  "beg beginning make twisted work starting a ch chs chain chains".split(" "),
+)
 
 function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
   return words.attempt((): Step[] | null => {
@@ -82,17 +94,16 @@ function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
     const made = words.since(start)
     const back = readBackAlong(words, chains, start)
     if (back) return [{ ...made, do: "chain", chains, place: null }, back]
-    const between = words.attempt(() => {
-      if (!words.accept("between")) return null
-      words.accept("each", "all", "the")
-      return words.accept("groups", "group", "shells", "clusters", "sets", "them") ? true : null
-    })
+    const between =
+      words.text() === "between" &&
+      words.attempt(() => {
+        words.at += 1
+        words.accept("each", "all", "the")
+        return words.accept("groups", "group", "shells", "clusters", "sets", "them") ? true : null
+      })
     if (between) return [{ ...words.since(start), do: "chain", chains, place: null, between: true }]
-    const place = words.attempt((): Place | null => {
-      // "ch 3 in ring" says where the chain starts.
-      if (words.text() !== "in") return null
-      return readPlace(words)
-    })
+    // "ch 3 in ring" says where the chain starts.
+    const place: Place | null = words.text() === "in" ? readPlace(words) : null
     return [
       {
         ...words.since(start),

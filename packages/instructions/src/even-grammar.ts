@@ -9,6 +9,7 @@ import type { Words } from "./words.ts"
 
 /** "work even", "inc 6 evenly around", "dec 4 evenly": the round's own stitch over the whole round. */
 export function readWholeRound(words: Words, start: number): Step[] | null {
+  if (!startsWhole.has(words.text())) return null
   return words.attempt((): Step[] | null => {
     const same: StitchName = { kind: { basic: "sc" }, tog: false, shape: "same" }
     if (words.accept("even") || words.acceptAll("work", "even")) {
@@ -39,8 +40,14 @@ export function readWholeRound(words: Words, start: number): Step[] | null {
   })
 }
 
+const startsGrowth = new Set(
+  ", and with inc increase increasing dec decrease decreasing".split(" "),
+)
+const startsWhole = new Set([...startsGrowth, "even", "work"])
+
 /** ", increasing 6 sts evenly", "inc 6 evenly", "decreasing 4 evenly": how many more or fewer. */
 export function readGrowth(words: Words): number | null {
+  if (!startsGrowth.has(words.text())) return null
   return words.attempt(() => {
     words.accept(",")
     words.accept("and", "with")
@@ -62,8 +69,12 @@ export function readGrowth(words: Words): number | null {
   })
 }
 
+const startsEven = new Set("evenly with increasing inc decreasing".split(" "))
+
 /** "evenly", "evenly, increasing 6", ", 1 increase spread evenly": the increases, 0 if none are named. */
 export function readEven(words: Words): number | null {
+  const ahead = words.text() === "," ? 1 : 0
+  if (!words.isNumber(ahead) && !startsEven.has(words.text(ahead))) return null
   return words.attempt(() => {
     let increases = 0
     let even = words.accept("evenly")

@@ -127,6 +127,7 @@ export function readSteps(words: Words, stops: (words: Words) => boolean): StepR
 const startsRule = new Set(
   "as same rep repeat like work continue cont continuing proceed carry in with a an and".split(" "),
 )
+const startsWrap = new Set("yo yoh yrh wrap yarn".split(" "))
 /** First words of clusters whose last loops are held back. */
 const startsHolding = new Set(
   "work make leaving leave holding hold keeping keep retaining".split(" "),
@@ -135,12 +136,31 @@ const startsHolding = new Set(
 const startsMaking = new Set(
   "ch chain sc hdc dc tr dtr trtr htr edc esc single half treble".split(" "),
 )
-const startsFan = new Set("a one fan shell petal scallop group".split(" "))
+/** How far ahead the last word of a stitch's longest name may stand. */
+const nameEnds = 14
+
+/** "1 sc round": a round is named just ahead. */
+function saysRound(words: Words): boolean {
+  for (let ahead = 1; ahead < nameEnds; ahead++)
+    if (/^(?:round|rnd|row)s?$/.test(words.text(ahead))) return true
+  return false
+}
+
+/** "3 sc between increases": said just ahead. */
+function saysBetween(words: Words): boolean {
+  for (let ahead = 1; ahead < nameEnds; ahead++) {
+    const text = words.text(ahead)
+    if (text === "between" || text === "before") return true
+  }
+  return false
+}
+
+const startsFan = new Set("a one 1 fan shell petal scallop group".split(" "))
 
 function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): Step[] | null {
   const text = words.text()
   const marked = text === "(" || text === "[" || text === "*"
-  const spelled = marked ? readSpelledCluster(words) : null
+  const spelled = marked && startsWrap.has(words.text(1)) ? readSpelledCluster(words) : null
   if (spelled) return spelled
   if (text === "(" || text === "[" || text === "{") return readBracket(words, steps, totals)
   if (/^\*+$/.test(text) || /^[\u2020\u2021]+$/.test(text)) return readStarred(words, totals)
@@ -162,12 +182,17 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
     }
   }
   const figure = words.isNumber()
-  if ((figure || text === "a" || text === "another") && readUnlabelledRound(words)) return []
+  if (
+    (figure || text === "a" || text === "another") &&
+    saysRound(words) &&
+    readUnlabelledRound(words)
+  )
+    return []
   const held = figure || startsHolding.has(text) ? readHeldBack(words) : null
   if (held) return held
   const making = figure || startsMaking.has(text)
   return (
-    (figure || startsRule.has(text) ? readGrowthRule(words) : null) ??
+    ((figure ? saysBetween(words) : startsRule.has(text)) ? readGrowthRule(words) : null) ??
     (figure ? (readEachOf(words) ?? readGroupsEach(words)) : null) ??
     (making
       ? null
@@ -177,8 +202,8 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
         readJoin(words, steps))) ??
     (making && !figure ? null : (readSlip(words, steps) ?? readSkip(words))) ??
     readChain(words, steps) ??
-    (figure ? readLinked(words) : null) ??
-    (figure || startsFan.has(text) ? readFan(words) : null) ??
+    (figure && words.has("each") ? readLinked(words) : null) ??
+    (startsFan.has(text) ? readFan(words) : null) ??
     readWork(words, steps) ??
     readPlaceFirst(words, totals)
   )

@@ -13,6 +13,10 @@ const stitchWord = /^(st|sts|stitch|stitches)$/
 
 /** The noun here, stepped over; null when none is. */
 export function readNoun(words: Words): Noun | null {
+  return words.recall("noun", readNounHere)
+}
+
+function readNounHere(words: Words): Noun | null {
   return words.attempt(() => readPlainNoun(words))
 }
 
@@ -102,6 +106,7 @@ function afterCorner(words: Words): Noun {
 
 /** "ch-3 sp", "ch sp", "3-ch loop", "ch-5", "ch", "chain". */
 function readChainNoun(words: Words): Noun | null {
+  if (!words.isNumber() && !isChain(words.text())) return null
   return words.attempt(() => {
     let size: number | undefined
     if (words.isNumber() && (words.text(1) === "-" || isChain(words.text(1)))) {
@@ -236,6 +241,7 @@ export function chainOfSize(words: Words, noun: Noun): Noun {
 
 /** "3-dc group", "9-dc scallop", "petal", "group of 3 dc". */
 function readGroupNoun(words: Words): Noun | null {
+  if (words.isNumber() ? words.text(1) !== "-" : !groupWords.test(words.text())) return null
   return words.attempt(() => {
     let size: number | undefined
     if (words.isNumber() && words.text(1) === "-") {

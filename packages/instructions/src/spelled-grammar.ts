@@ -106,6 +106,7 @@ export function readSpelledCluster(words: Words): Step[] | null {
  * the loops before the stitches.
  */
 export function readHeldBack(words: Words): Step[] | null {
+  if (!holdingWords.some((word) => words.has(word))) return null
   return words.attempt((): Step[] | null => {
     const start = words.start()
     const before = acceptHoldingBack(words)
@@ -137,6 +138,16 @@ export function readHeldBack(words: Words): Step[] | null {
   })
 }
 
+const holdingWords = [
+  "leaving",
+  "leave",
+  "holding",
+  "hold",
+  "keeping",
+  "keep",
+  "retaining",
+] as const
+
 /** What may be said of the loops on the hook. */
 const aboutLoops =
   /^(?:all|the|your|both|of|each|every|st|sts|stitch|stitches|on|onto|hook|loop|loops|lp|lps|remaining|rem|left|at|once|together|for|same|to|time)$/
@@ -148,8 +159,7 @@ const longestHolding = 12
 function acceptHoldingBack(words: Words): boolean {
   return (
     words.attempt(() => {
-      if (!words.accept("leaving", "leave", "holding", "hold", "keeping", "keep", "retaining"))
-        return null
+      if (!words.accept(...holdingWords)) return null
       words.accept("back", "on")
       words.accept("the")
       if (!words.accept("last") || !words.accept("loop", "lp", "loops")) return null

@@ -74,9 +74,13 @@ const notNames = new Set([
 export function readStitch(words: Words): StitchName | null {
   return words.attempt(() => {
     const stitch = readRemarked(words)
-    if (stitch) words.attempt(() => readOtherTerm(words))
+    if (stitch && startsBracket(words.text())) words.attempt(() => readOtherTerm(words))
     return stitch
   })
+}
+
+function startsBracket(text: string): boolean {
+  return text === "[" || text === "("
 }
 
 /** "11 tr [dc]": the same stitch in the other terms, in a bracket behind its name. */
@@ -90,6 +94,7 @@ function readOtherTerm(words: Words): true | null {
 
 /** "stitch between dc and tr": of a height between two, which is the extended form of the lower. */
 function readHeightBetween(words: Words): StitchName | null {
+  if (words.text(1) !== "between") return null
   return words.attempt(() => {
     if (!words.accept("stitch", "st") || !words.accept("between")) return null
     const lower = readKind(words)
@@ -163,6 +168,10 @@ function readShape(words: Words): StitchName | null {
 
 /** Kind only, for nouns as well as for work. */
 export function readKind(words: Words): StitchKind | null {
+  return words.recall("kind", readKindHere)
+}
+
+function readKindHere(words: Words): StitchKind | null {
   const local = words.locals.get(words.text())
   if (local?.kind && words.peek()?.type === "word") {
     words.at += 1
@@ -211,6 +220,7 @@ function acceptStitchWord(words: Words): void {
 }
 
 function readGathered(words: Words): StitchKind | null {
+  if (!words.isNumber() && !namesGathered(words)) return null
   return words.attempt(() => {
     let legs: number | null = null
     if (words.isNumber()) {
@@ -258,6 +268,15 @@ function readGathered(words: Words): StitchKind | null {
     acceptStitchWord(words)
     return { ...basic, gathered: { how: how.how, legs } }
   })
+}
+
+/** "cluster", "dc cluster", "dc-cluster". */
+function namesGathered(words: Words): boolean {
+  const second = words.text(1)
+  return (
+    usualGathered[words.text()] !== undefined ||
+    usualGathered[second === "-" ? words.text(2) : second] !== undefined
+  )
 }
 
 const colours = new Set(

@@ -4,8 +4,13 @@ import { readNoun } from "./nouns.ts"
 import type { Until } from "./tree.ts"
 import type { Words } from "./words.ts"
 
+const startsUntil = new Set(
+  "all evenly the way around round across along on to until till up".split(" "),
+)
+
 /** "around", "to corner sp", "to last 2 sts", "to within last sc of group"; null when nothing is said. */
 export function readUntil(words: Words): Until | null {
+  if (!startsUntil.has(words.text())) return null
   return words.attempt((): Until | null => {
     words.accept("all", "evenly")
     words.accept("the")

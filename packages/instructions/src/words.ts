@@ -13,6 +13,12 @@ export interface LocalStitch {
   readonly picotChains?: number
 }
 
+interface Recalled {
+  readonly state: number
+  readonly next: number
+  readonly result: unknown
+}
+
 export class Words {
   at = 0
   depth = 0
@@ -23,6 +29,11 @@ export class Words {
   readonly findings: Finding[] = []
   /** Stretches between two marks that the round speaks of again: "rep from \u2020 to \u2020 once". */
   readonly passages = new Map<string, readonly Step[]>()
+
+  /** What a name, a noun or a counted stitch read from a word comes to: asked for again and again. */
+  private readonly recalled = new Map<string, Recalled[]>()
+
+  private all: Set<string> | null = null
 
   constructor(
     readonly tokens: readonly Token[],
@@ -41,6 +52,28 @@ export class Words {
     return other
   }
 
+  /**
+   * The same as `read` where it always gives the same from the same word on: it is read once and recalled
+   * after that. What the pattern has defined since, or a repeat opened since, makes it be read anew.
+   */
+  recall<T>(what: string, read: (words: Words) => T | null): T | null {
+    let list = this.recalled.get(what)
+    if (!list) {
+      list = []
+      this.recalled.set(what, list)
+    }
+    const { at } = this
+    const known = list[at]
+    const state = this.locals.size * 1000 + this.stars
+    if (known?.state === state) {
+      this.at = known.next
+      return known.result as T | null
+    }
+    const result = read(this)
+    list[at] = { state, next: this.at, result }
+    return result
+  }
+
   peek(ahead = 0): Token | undefined {
     return this.tokens[this.at + ahead]
   }
@@ -55,6 +88,12 @@ export class Words {
 
   value(ahead = 0): number {
     return this.tokens[this.at + ahead]?.value ?? Number.NaN
+  }
+
+  /** True when the word stands anywhere in the round. */
+  has(word: string): boolean {
+    this.all ??= new Set(this.tokens.map((token) => token.text))
+    return this.all.has(word)
   }
 
   done(): boolean {

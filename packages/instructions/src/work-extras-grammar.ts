@@ -9,6 +9,8 @@ import { readCounted } from "./work-grammar.ts"
 
 /** "with ch 2 between", ", ch 3 between each": chains after every stitch. */
 export function readBetween(words: Words): number | null {
+  const ahead = words.text() === "," ? 1 : 0
+  if (!words.isNumber(ahead) && !/^(?:with|ch|chain)$/.test(words.text(ahead))) return null
   return words.attempt(() => {
     words.accept(",")
     words.accept("with")
@@ -33,6 +35,7 @@ export function readFirstAndLast(
   count: number,
   start: number,
 ): Step[] | null {
+  if (words.text() !== "in" || (words.text(1) !== "first" && words.text(2) !== "first")) return null
   return words.attempt((): Step[] | null => {
     if (!words.accept("in")) return null
     words.accept("the")

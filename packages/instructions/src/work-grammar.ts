@@ -103,11 +103,10 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
       return [{ ...span, do: "group", steps: [one, ...rest], place: spaced }]
     }
     // "dc in first sc to join": what it is for is plain from where it goes.
-    words.attempt(() =>
-      place && words.accept("to") && words.accept("join", "close") && isClauseEnd(words)
-        ? true
-        : null,
-    )
+    if (place && words.text() === "to")
+      words.attempt(() =>
+        words.accept("to") && words.accept("join", "close") && isClauseEnd(words) ? true : null,
+      )
     const step: Step = {
       ...words.since(start),
       do: "work",
@@ -218,6 +217,10 @@ function furtherPlaces(
 }
 
 export function readCounted(words: Words): { count: number; stitch: StitchName } | null {
+  return words.recall("counted", readCountedHere)
+}
+
+function readCountedHere(words: Words): { count: number; stitch: StitchName } | null {
   return words.attempt(() => {
     let count = 1
     let counted = false
@@ -243,7 +246,8 @@ export function readCounted(words: Words): { count: number; stitch: StitchName }
       count = words.value()
       words.at += 1
     }
-    const times = stitch && !counted ? words.attempt(() => readStitchTimes(words)) : null
+    const times =
+      stitch && !counted && saysTimes(words) ? words.attempt(() => readStitchTimes(words)) : null
     if (times !== null) count = times
     if (!stitch || !Number.isInteger(count)) {
       if (counted) {
@@ -253,6 +257,10 @@ export function readCounted(words: Words): { count: number; stitch: StitchName }
     }
     return { count, stitch }
   })
+}
+
+function saysTimes(words: Words): boolean {
+  return words.isNumber() || words.text() === "x" || words.text() === "*"
 }
 
 /** "inc x 6", "dec 4 times": how many of them. */

@@ -4,14 +4,14 @@ import { type CornerStyle, patternUpTo } from "@roundwright/shaping"
 import type { Terms } from "@roundwright/stitches"
 import type { WrittenCell } from "./cells.ts"
 import type { Report } from "./problems.ts"
-import { type RequestLines, readRequestLines } from "./request-lines.ts"
+import { type Bounds, type RequestLines, readRequestLines } from "./request-lines.ts"
 import type { CheckedPattern } from "./result.ts"
 import { type SquaringRequest, type SquaringWishes, usualSquaring } from "./squaring.ts"
 
-/** Corners of a polygon a maker would still see as one, and rounds a search ends in within seconds. */
+/** Corners of a polygon a maker would still see as one, and rounds a search ends in within a quarter of a minute. */
 export const squaringBounds = {
   corners: { least: 3, most: 12 },
-  rounds: { least: 1, most: 3 },
+  rounds: { least: 1, most: 6 },
   "from round": { least: 1, most: 999 },
 } as const
 
@@ -49,9 +49,17 @@ export function readRequest(
   }
 }
 
-/** Corners, rounds, stitches and corners' style, wherever they are asked for. @param terms of stitches named in them */
-export function readWishes(lines: RequestLines, terms: Terms): SquaringWishes {
-  const { corners, rounds } = squaringBounds
+/**
+ * Corners, rounds, stitches and corners' style, wherever they are asked for.
+ * @param terms of stitches named in them
+ * @param rounds that may be added
+ */
+export function readWishes(
+  lines: RequestLines,
+  terms: Terms,
+  rounds: Bounds = squaringBounds.rounds,
+): SquaringWishes {
+  const { corners } = squaringBounds
   const stitches = lines.stitches("stitches", terms)
   const style = lines.oneOf("corner style", cornerStyles)
   const straighten = lines.oneStitch("straighten", terms)

@@ -25,7 +25,7 @@ import { joinGauge } from "./patterns.ts"
 export interface SquaringWishes {
   /** 3 to 12. */
   readonly corners: number
-  /** Rounds to add, 1 to 3, a straightening round not counted. */
+  /** Rounds to add, 1 to 6, a straightening round not counted. */
   readonly rounds: number
   /** Stitches allowed, by name, separated by commas; the usual ones when absent. */
   readonly stitches?: string
@@ -120,7 +120,7 @@ function squareText(
   const terms = request.terms ?? reading.terms
   const options = optionsFor(request, reading.terms)
   const sizes = gaugeFrom(reading.gauge)
-  const proposals = squareCircle(motif, sizes, { ...options, terms })
+  const proposals = squareCircle(motif, sizes, { ...options, terms, judgeAllInSpace: true })
   return {
     proposals: proposals.map((proposal) => publishProposal(proposal, text, sizes, terms)),
     heights: inMillimetres(cornerTable(proposals[0]!, sizes), sizes),

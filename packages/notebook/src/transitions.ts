@@ -50,6 +50,8 @@ export const straightBow = 0.02
 const usualCounts = { from: 12, to: 40, every: 4 } as const
 const usualCircle = { basic: "dc" } as const
 const countBounds = { least: 6, most: 60 } as const
+/** With more, thirty circles would take minutes. */
+const roundBounds = { least: 1, most: 3 } as const
 const stepBounds = { least: 1, most: 20 } as const
 /** More would take minutes. */
 const mostCircles = 30
@@ -67,7 +69,7 @@ export function readTransitions(cell: WrittenCell, report: Report): TransitionsR
   const to = lines.whole("to", countBounds, "last count") ?? usualCounts.to
   const every = lines.whole("every", stepBounds, "step from count to count") ?? usualCounts.every
   const circle = lines.oneStitch("circle", terms) ?? kindName(usualCircle, terms)
-  const wishes = readWishes(lines, terms)
+  const wishes = readWishes(lines, terms, roundBounds)
   if (lines.sound && to < from)
     lines.fault("to", "The last count is below the first.", "Give the smaller one first.")
   const counts: number[] = []

@@ -215,7 +215,9 @@ describe("a live page as a file", () => {
       expect(Buffer.byteLength(html)).toBeLessThan(2_500_000)
       expect(html.match(/<script/g)).toHaveLength(2)
       expect(html.match(/<\/script/g)).toHaveLength(2)
-      expect(html).toMatch(/script-src &#39;sha256-[^&]+&#39; &#39;wasm-unsafe-eval&#39;; worker-src blob:; base-uri/)
+      expect(html).toMatch(
+        /script-src &#39;sha256-[^&]+&#39; &#39;wasm-unsafe-eval&#39;; worker-src blob:; base-uri/,
+      )
       expect(html).not.toMatch(
         /(?<!wasm-)unsafe-|\bhttps?:\/\/(?!www\.w3\.org|vega\.github\.io)[^\s"']*"\s*>/,
       )

@@ -55,7 +55,7 @@ export class SquaringFields {
       field("Corners", number("corners")),
       field("Rounds to add", number("rounds")),
       field("On round (empty: the last)", number("from round")),
-      field("Corners of", this.#style),
+      field("Corner style", this.#style),
       field("Straightening round of", this.#straighten),
       this.#stitches,
     ]

@@ -46,11 +46,8 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
   white-space: pre-wrap; overflow-wrap: anywhere; word-break: normal; text-align: left;
 }
 .paper > .sheet { min-height: 3.4rem; overflow: hidden; }
-.sheet .line { display: block; min-height: 1.6em; padding: 0; text-indent: inherit; }
-/* Where a browser can hang every line of a text area, what wraps stands under the round's words, not under its label. */
-@supports (text-indent: 2.5em hanging each-line) {
-  .paper > .sheet, .paper > textarea { text-indent: 2.5em hanging each-line; }
-}
+.sheet .line { display: block; min-height: 1.6em; padding: 0; text-indent: 0; }
+.sheet .round { box-shadow: inset 0 1px var(--line); }
 .paper > textarea { color: transparent; caret-color: var(--ink); resize: none; overflow: hidden; border-radius: 0; display: block; height: 100%; }
 .paper > textarea:focus-visible { outline-offset: 0; }
 .paper > textarea::selection { color: transparent; background: color-mix(in srgb, var(--accent) 28%, transparent); }
@@ -92,9 +89,6 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
   .bar .state { display: none; }
   .paper { margin: 0 -1rem; }
   .paper > .sheet, .paper > textarea { padding: 0.8rem 1rem; }
-  @supports (text-indent: 1.2em hanging each-line) {
-    .paper > .sheet, .paper > textarea { text-indent: 1.2em hanging each-line; }
-  }
 }
 html:has(.live) { scroll-padding-top: 6rem; }
 @media (forced-colors: active) { .paper > .sheet { visibility: hidden; } }
@@ -102,7 +96,6 @@ html:has(.live) { scroll-padding-top: 6rem; }
   .bar, .tools, .fold, .try, .fields { display: none; }
   .editor:not(.long) .paper > textarea { display: none; }
   .paper > .sheet { overflow: visible; padding: 0.4rem 0; font-size: 9pt; line-height: 1.5; }
-  .paper > .sheet { text-indent: 0; }
   .sheet .line { padding-left: 2.5em; text-indent: -2.5em; }
   .paper { background: none; }
 }
