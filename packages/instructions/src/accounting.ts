@@ -40,20 +40,21 @@ const fewestForUnfinished = 6
 /** The whole round is worked into one place or two neighbours of many: its text stops short. */
 function nearlyAllLeft(work: RoundWork, span: Span): Finding | null {
   const { edge } = work.main
+  if (work.others.size > 0 || work.joined) return null
+  const worked = new Set<number>()
+  for (const use of work.used) {
+    if (use.edge === edge && use.use === "worked") worked.add(use.from % edge.size)
+    if (worked.size > 1) return null
+  }
   const there = edge.cells.filter((cell) => cell.type === "stitch").length
-  if (there < fewestForUnfinished || work.others.size > 0 || work.joined) return null
-  const worked = new Set(
-    work.used
-      .filter((use) => use.edge === edge && use.use === "worked")
-      .map((use) => use.from % edge.size),
-  )
+  if (there < fewestForUnfinished) return null
   // Points worked back along their own chains, and rounds behind others, take nothing of the round before.
   const stands = work.elements.some(
     (element) =>
       element.type === "stitch" &&
       element.anchors.some((anchor) => anchor.at !== "centre" && anchor.round === work.index),
   )
-  if (worked.size > 1 || (worked.size === 0 && (stands || work.passes))) return null
+  if (worked.size === 0 && (stands || work.passes)) return null
   return {
     severity: "warning",
     code: "stitches-left-over",

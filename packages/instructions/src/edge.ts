@@ -64,11 +64,14 @@ export class Edge {
   anchorAt(index: number, whole: boolean): Anchor {
     const cell = this.cells[index]!
     if (this.round < 0) return { at: "centre", chain: cell.chain }
-    const base = { round: this.round, element: cell.element }
-    if (cell.type === "stitch") return { at: "stitch", ...base }
-    if (cell.type === "picot") return { at: "picot", ...base }
-    if (cell.type === "gap") return { at: "between", round: this.round, element: cell.element }
-    return whole ? { at: "space", ...base } : { at: "chain", ...base, chain: cell.chain }
+    const { round } = this
+    const { element } = cell
+    if (cell.type === "stitch") return { at: "stitch", round, element }
+    if (cell.type === "picot") return { at: "picot", round, element }
+    if (cell.type === "gap") return { at: "between", round, element }
+    return whole
+      ? { at: "space", round, element }
+      : { at: "chain", round, element, chain: cell.chain }
   }
 
   elementAt(index: number): Element | undefined {
@@ -113,7 +116,8 @@ export function roundEdge(round: Round, index: number, turned: boolean): Edge {
   const last = round.elements[count - 1]
   const closed =
     round.closing === "joined" && last?.type === "chain" && last.closedWith !== undefined
-  const forward = Array.from({ length: count }, (_, i) => i)
+  const forward: number[] = []
+  for (let i = 0; i < count; i++) forward.push(i)
   let order = forward
   if (turned) {
     order =
@@ -123,23 +127,24 @@ export function roundEdge(round: Round, index: number, turned: boolean): Edge {
     if (closed) order = [...forward].reverse()
   } else if (closed) order = [count - 1, ...forward.slice(0, -1)]
   const cells: Cell[] = []
-  order.forEach((element, position) => {
+  for (let position = 0; position < count; position++) {
+    const element = order[position]!
     const made = round.elements[element]!
     if (made.type === "chain") {
       // Of a chain worked back along only its tip is left.
       const foot = leafFoot(round, index, element)
       for (let k = 0; k < made.chains - foot; k++)
         cells.push({ type: "chain", element, chain: turned ? made.chains - 1 - k : foot + k })
-      return
+      continue
     }
     if (made.type === "picot") {
       cells.push({ type: "picot", element, chain: 0 })
-      return
+      continue
     }
     cells.push({ type: "stitch", element, chain: 0 })
     const next = nextSolid(round.elements, order, position)
     if (next !== null) cells.push({ type: "gap", element: turned ? next : element, chain: 0 })
-  })
+  }
   return new Edge(index, round.elements, turned, order, cells)
 }
 

@@ -163,7 +163,7 @@ function readStep(words: Words, steps: readonly Step[], totals: StatedTotal[]): 
   const spelled = marked && startsWrap.has(words.text(1)) ? readSpelledCluster(words) : null
   if (spelled) return spelled
   if (text === "(" || text === "[" || text === "{") return readBracket(words, steps, totals)
-  if (/^\*+$/.test(text) || /^[\u2020\u2021]+$/.test(text)) return readStarred(words, totals)
+  if (isRepeatMark(text)) return readStarred(words, totals)
   const note = steps[steps.length - 1]?.do === "chain" ? readBareCount(words) : null
   if (note) return note
   if (text === "=" || text === "-" || text === ":" || isTotalHere(words, steps)) {
@@ -281,10 +281,16 @@ export function isRepeatWord(text: string): boolean {
   return text === "rep" || text === "repeat" || text === "rpt" || text === "reps"
 }
 
+/** Asterisks or daggers: the tokeniser keeps them together and apart from others. */
+function isRepeatMark(text: string): boolean {
+  const first = text.charCodeAt(0)
+  return first === 42 || first === 0x2020 || first === 0x2021
+}
+
 /** "**" said elsewhere in the round to be where the last repeat stops. */
 function isEndMark(words: Words): boolean {
   const mark = words.text()
-  if (mark !== "**" && mark !== "***" && !/^[\u2020\u2021]+$/.test(mark)) return false
+  if (mark === "*" || !isRepeatMark(mark) || mark.startsWith("****")) return false
   for (let i = words.at + 1; i < words.tokens.length; i++) {
     if (words.tokens[i]?.text !== mark) continue
     const before = words.tokens[i - 1]?.text ?? ""
@@ -303,16 +309,5 @@ function isStrayMark(words: Words, mark: string): boolean {
 }
 
 function isSeparator(text: string): boolean {
-  return (
-    text === "," ||
-    text === ";" ||
-    text === "." ||
-    text === "/" ||
-    text === "&" ||
-    text === "!" ||
-    text === '"' ||
-    text === "'" ||
-    text === "+" ||
-    text === "#"
-  )
+  return text.length === 1 && ",;./&!\"'+#".includes(text)
 }

@@ -1,6 +1,5 @@
 // What is left of the edge below at the end of a round, and whether that goes without saying.
 
-import { kindKey } from "@roundwright/motif"
 import type { Edge } from "./edge.ts"
 import type { Finding } from "./problem-list.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -26,7 +25,7 @@ export function stitchesLeft(edge: Edge, state: Usage): Left | null {
     if (edge.cells[index]?.type !== "stitch" || element?.type !== "stitch" || lace.has(index))
       return
     const { basic, gathered } = element.kind
-    const key = kindKey({ basic, ...(gathered ? { gathered } : {}) })
+    const key = gathered ? `${basic}|${gathered.how}${gathered.legs}` : basic
     const entry = kinds.get(key) ?? { worked: 0, skipped: 0, tail: 0, inside: 0 }
     const mark = state.marks[index]
     if (mark === 1) entry.worked += 1

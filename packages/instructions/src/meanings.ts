@@ -14,53 +14,55 @@ export interface Meaning {
 
 /** Does any place of the edge fit the noun; if not, the nearest meaning that one does. */
 export function meaningOf(edge: Edge, noun: Noun): Meaning {
-  return edge.keep(nounKey(noun), (): Meaning => {
-    if (!noun.small && fits(edge, noun)) return { noun, stretched: null, exists: true }
-    if (noun.what === "space" && noun.small) {
-      const { small: _small, ...plain } = noun
-      const least = Math.min(
-        ...edge.elements.map((element) =>
-          element.type === "chain" ? element.chains : Number.POSITIVE_INFINITY,
-        ),
-      )
-      const smallest: Noun = fits(edge, { what: "picot" })
-        ? { what: "picot" }
-        : { ...plain, size: least }
-      if (fits(edge, smallest)) return { noun: smallest, stretched: null, exists: true }
-    }
-    if (noun.what === "space") {
-      for (const wider of widerSpaces(noun))
-        if (fits(edge, wider))
-          return { noun: wider, stretched: sizeChanged(noun, wider) ? "size" : null, exists: true }
-      if (noun.size === undefined && allInGroups(edge))
-        return { noun: { what: "gap", betweenGroups: true }, stretched: null, exists: true }
-      if (noun.size === undefined && fits(edge, { what: "gap" }))
-        return { noun: { what: "gap" }, stretched: null, exists: true }
-    }
-    if (noun.what === "corner") {
-      const space: Noun = { what: "space", corner: true }
-      if (fits(edge, space)) return { noun: space, stretched: null, exists: true }
-    }
-    if (noun.what === "stitch" && noun.kind) {
-      const { kind: _kind, ...anyStitch } = noun
-      const near: Noun = { ...noun, kind: { basic: noun.kind.basic } }
-      if (fits(edge, near)) return { noun: near, stretched: null, exists: true }
-      if (fits(edge, anyStitch)) return { noun: anyStitch, stretched: "kind", exists: true }
-    }
-    if (noun.what === "group" && noun.size !== undefined) {
-      const { size: _size, ...anyGroup } = noun
-      if (fits(edge, anyGroup)) return { noun: anyGroup, stretched: "size", exists: true }
-    }
-    if (noun.what === "gap" && noun.sides) {
-      const { sides: _sides, ...anyGap } = noun
-      return meaningOf(edge, anyGap)
-    }
-    if (noun.what === "gap" && noun.betweenGroups && fits(edge, { what: "gap" }))
+  return edge.keep(nounKey(noun), () => nearestMeaning(edge, noun))
+}
+
+function nearestMeaning(edge: Edge, noun: Noun): Meaning {
+  if (!noun.small && fits(edge, noun)) return { noun, stretched: null, exists: true }
+  if (noun.what === "space" && noun.small) {
+    const { small: _small, ...plain } = noun
+    const least = Math.min(
+      ...edge.elements.map((element) =>
+        element.type === "chain" ? element.chains : Number.POSITIVE_INFINITY,
+      ),
+    )
+    const smallest: Noun = fits(edge, { what: "picot" })
+      ? { what: "picot" }
+      : { ...plain, size: least }
+    if (fits(edge, smallest)) return { noun: smallest, stretched: null, exists: true }
+  }
+  if (noun.what === "space") {
+    for (const wider of widerSpaces(noun))
+      if (fits(edge, wider))
+        return { noun: wider, stretched: sizeChanged(noun, wider) ? "size" : null, exists: true }
+    if (noun.size === undefined && allInGroups(edge))
+      return { noun: { what: "gap", betweenGroups: true }, stretched: null, exists: true }
+    if (noun.size === undefined && fits(edge, { what: "gap" }))
       return { noun: { what: "gap" }, stretched: null, exists: true }
-    if (noun.what === "gap" && fits(edge, { what: "space" }))
-      return { noun: { what: "space" }, stretched: null, exists: true }
-    return { noun, stretched: null, exists: false }
-  })
+  }
+  if (noun.what === "corner") {
+    const space: Noun = { what: "space", corner: true }
+    if (fits(edge, space)) return { noun: space, stretched: null, exists: true }
+  }
+  if (noun.what === "stitch" && noun.kind) {
+    const { kind: _kind, ...anyStitch } = noun
+    const near: Noun = { ...noun, kind: { basic: noun.kind.basic } }
+    if (fits(edge, near)) return { noun: near, stretched: null, exists: true }
+    if (fits(edge, anyStitch)) return { noun: anyStitch, stretched: "kind", exists: true }
+  }
+  if (noun.what === "group" && noun.size !== undefined) {
+    const { size: _size, ...anyGroup } = noun
+    if (fits(edge, anyGroup)) return { noun: anyGroup, stretched: "size", exists: true }
+  }
+  if (noun.what === "gap" && noun.sides) {
+    const { sides: _sides, ...anyGap } = noun
+    return meaningOf(edge, anyGap)
+  }
+  if (noun.what === "gap" && noun.betweenGroups && fits(edge, { what: "gap" }))
+    return { noun: { what: "gap" }, stretched: null, exists: true }
+  if (noun.what === "gap" && fits(edge, { what: "space" }))
+    return { noun: { what: "space" }, stretched: null, exists: true }
+  return { noun, stretched: null, exists: false }
 }
 
 /** Fewest stitches of a group whose neighbours it is parted from by spaces. */
@@ -103,19 +105,11 @@ export function nounKey(noun: Noun): string {
 }
 
 function writtenKey(noun: Noun): string {
-  const kind = noun.kind
-  return [
-    noun.what,
-    noun.size ?? "",
-    noun.corner ? "c" : "",
-    noun.small ? "s" : "",
-    noun.side ? "d" : "",
-    noun.middle ? "m" : "",
-    noun.unworked ? "u" : "",
-    noun.betweenGroups ? "b" : "",
-    noun.sides ? noun.sides.map((side) => side.basic).join("&") : "",
-    kind ? `${kind.basic}:${kind.gathered?.how ?? ""}${kind.gathered?.legs ?? ""}` : "",
-  ].join("|")
+  const { what, size, kind, sides } = noun
+  const marks = `${noun.corner ? "c" : ""}|${noun.small ? "s" : ""}|${noun.side ? "d" : ""}|${noun.middle ? "m" : ""}|${noun.unworked ? "u" : ""}|${noun.betweenGroups ? "b" : ""}`
+  const between = sides ? sides.map((side) => side.basic).join("&") : ""
+  const named = kind ? `${kind.basic}:${kind.gathered?.how ?? ""}${kind.gathered?.legs ?? ""}` : ""
+  return `${what}|${size ?? ""}|${marks}|${between}|${named}`
 }
 
 export function fits(edge: Edge, noun: Noun): boolean {

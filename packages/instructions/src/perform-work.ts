@@ -8,7 +8,7 @@ import { closeLoop, closesSpace, workOnMade } from "./perform-closing.ts"
 import { passEach } from "./perform-pass.ts"
 import type { RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
-import type { Place, Step } from "./tree.ts"
+import type { Noun, Place, Step } from "./tree.ts"
 import { workEvenly } from "./work-evenly.ts"
 import { nextSites } from "./work-places.ts"
 
@@ -196,6 +196,8 @@ function startsInSpace(work: RoundWork): boolean {
   )
 }
 
+const anyStitch: Noun = { what: "stitch" }
+
 /** Stitches with no place said: into the group's place, the ring, or one in each of the next. */
 function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): void {
   if (work.own && work.own.next >= 0) {
@@ -223,14 +225,14 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
   const inside =
     step.doubled !== undefined &&
     work.choices.take("increase-inside", ["added", "inside"]) === "inside"
+  const place: Place = {
+    start: step.start,
+    end: step.end,
+    at: "next",
+    noun: anyStitch,
+    count: legs,
+  }
   for (let i = 0; i < step.count - (inside ? 1 : 0); i++) {
-    const place: Place = {
-      start: step.start,
-      end: step.end,
-      at: "next",
-      noun: { what: "stitch" },
-      count: legs,
-    }
     const { sites, position } = nextSites(work, place)
     for (const site of sites) work.use(position, site, "worked")
     work.current = sites[sites.length - 1] ?? work.current

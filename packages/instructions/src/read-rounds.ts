@@ -20,6 +20,7 @@ import { beginsAnew, tellSecondPiece } from "./second-piece.ts"
 import { lineAt, type SourceText } from "./source-text.ts"
 import { standIn } from "./stand-in.ts"
 import { tokenise } from "./tokens.ts"
+import { countsOf } from "./totals.ts"
 import type { RoundTree, Step } from "./tree.ts"
 import { joinUnread } from "./unread-words.ts"
 import { Words } from "./words.ts"
@@ -236,7 +237,7 @@ export function readRounds(
     }
     rememberCounts(tree.steps, shared.saidCounts)
     findings.push(...own)
-    const counts = round ? countRound(round) : null
+    const counts = round ? countsOf(round) : null
     const troubled = own.some((finding) => finding.severity !== "note")
     progress.readings.push({
       number: one.number,

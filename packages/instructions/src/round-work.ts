@@ -56,6 +56,9 @@ export interface Mark {
   readonly own: OwnChain | null
 }
 
+const noExtra: { madeOfChains?: number } = {}
+const noOthers: Mark["others"] = []
+
 export class RoundWork {
   readonly elements: Element[] = []
   readonly spans: Span[] = []
@@ -180,7 +183,10 @@ export class RoundWork {
       used: this.used.length,
       current: this.current,
       startTaken: this.startTaken,
-      others: [...this.others].map(([round, position]) => [round, position.at] as const),
+      others:
+        this.others.size === 0
+          ? noOthers
+          : [...this.others].map(([round, position]) => [round, position.at] as const),
       lastChain: this.elements[this.elements.length - 1] ?? null,
       findings: this.findings.length,
       own: this.own && { ...this.own },
@@ -201,6 +207,7 @@ export class RoundWork {
     this.startTaken = mark.startTaken
     this.findings.length = mark.findings
     this.own = mark.own && { ...mark.own }
+    if (this.others.size === 0) return
     const known = new Map(mark.others)
     for (const [round, position] of this.others) {
       const at = known.get(round)
@@ -245,15 +252,17 @@ export class RoundWork {
     kind: StitchKind,
     anchors: readonly Anchor[],
     span: Span,
-    extra: { madeOfChains?: number } = {},
+    extra: { madeOfChains?: number } = noExtra,
   ): void {
-    const loops = this.loops && !kind.loops && !kind.post ? { loops: this.loops } : {}
-    const passes =
+    const formed = this.loops && !kind.loops && !kind.post ? { ...kind, loops: this.loops } : kind
+    const passed =
       this.passes &&
       anchors.some((anchor) => anchor.at !== "centre" && anchor.round < this.index - 1)
-        ? { passes: this.passes }
-        : {}
-    this.add({ type: "stitch", kind: { ...kind, ...loops }, anchors, ...extra, ...passes }, span)
+    if (extra === noExtra && !passed) this.add({ type: "stitch", kind: formed, anchors }, span)
+    else {
+      const passes = passed ? { passes: this.passes } : {}
+      this.add({ type: "stitch", kind: formed, anchors, ...extra, ...passes } as Element, span)
+    }
   }
 
   /** The edge of an earlier round, with the hook where it stands over it. */

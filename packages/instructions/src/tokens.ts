@@ -96,6 +96,12 @@ export function tokenise(text: string, start: number, end: number): Token[] {
       at += 1
       continue
     }
+    const plain = plainToken(text, unit, at, start, end)
+    if (plain) {
+      tokens.push(plain)
+      at = plain.end
+      continue
+    }
     pattern.lastIndex = at
     const found = pattern.exec(text)
     if (!found) {
@@ -108,7 +114,7 @@ export function tokenise(text: string, start: number, end: number): Token[] {
       at = tens.end
       continue
     }
-    if (/^w\/(?!\p{L}{0,1}o\b)/iu.test(found.input.slice(at, at + 4))) {
+    if ((unit | 32) === 119 && /^w\/(?!\p{L}{0,1}o\b)/iu.test(text.slice(at, at + 4))) {
       // "join w/ sl st"
       tokens.push({
         type: "word",
@@ -137,6 +143,53 @@ export function tokenise(text: string, start: number, end: number): Token[] {
         : stop
   }
   return tokens
+}
+
+/** Marks that are a token wherever they stand, as character codes: ( ) + , / ; : = [ ] { } */
+const plainMarks = new Set([40, 41, 43, 44, 47, 59, 58, 61, 91, 93, 123, 125])
+
+/** Most tokens are one of three: a word of small letters, a number or a mark, with nothing special beside it. */
+function plainToken(
+  text: string,
+  unit: number,
+  at: number,
+  start: number,
+  end: number,
+): Token | null {
+  if (plainMarks.has(unit))
+    return {
+      type: "mark",
+      text: text.charAt(at),
+      value: Number.NaN,
+      start: at,
+      end: at + 1,
+      spaced: isSpaced(text, at, start),
+    }
+  const word = unit >= 97 && unit <= 122
+  if (!word && (unit < 48 || unit > 57)) return null
+  let stop = at + 1
+  while (stop < end && isOf(word, text.charCodeAt(stop))) stop += 1
+  const next = stop < text.length ? text.charCodeAt(stop) : 32
+  // What goes on after it in any other way is looked at more closely.
+  if (next !== 32 && next !== 10 && !plainMarks.has(next)) return null
+  if (next === 47 && unit === 119) return null
+  const written = text.slice(at, stop)
+  const spaced = isSpaced(text, at, start)
+  if (!word)
+    return { type: "number", text: written, value: Number(written), start: at, end: stop, spaced }
+  const said = shortWords[written] ?? written
+  if (numberWords[said] !== undefined || ordinalWords[said] !== undefined) return null
+  return { type: "word", text: said, value: Number.NaN, start: at, end: stop, spaced }
+}
+
+function isOf(word: boolean, unit: number): boolean {
+  return word ? unit >= 97 && unit <= 122 : unit >= 48 && unit <= 57
+}
+
+function isSpaced(text: string, at: number, start: number): boolean {
+  if (at <= start) return false
+  const before = text.charCodeAt(at - 1)
+  return before === 32 || (before < 33 || before > 126 ? /\s/.test(text.charAt(at - 1)) : false)
 }
 
 const compound =

@@ -10,7 +10,7 @@ import type { StatedItem, StatedTotal } from "./tree.ts"
 const counted = new WeakMap<Round, RoundCount>()
 
 /** A round's counts, worked out once: every figure of a total asks for them. */
-function countsOf(round: Round): RoundCount {
+export function countsOf(round: Round): RoundCount {
   const known = counted.get(round)
   if (known) return known
   const counts = countRound(round)
@@ -75,12 +75,18 @@ export function compareTotals(
   const findings: Finding[] = []
   const done = new Set<string>()
   for (const item of items) {
-    const key = `${item.unit}:${item.size ?? ""}:${item.kind ? kindName(item.kind) : item.word}`
-    if (done.has(key)) continue
-    done.add(key)
-    const alike = items.filter(
-      (other) => other.unit === item.unit && other.size === item.size && sameWord(other, item),
-    )
+    if (items.length > 1) {
+      const key = `${item.unit}:${item.size ?? ""}:${item.kind ? kindName(item.kind) : item.word}`
+      if (done.has(key)) continue
+      done.add(key)
+    }
+    const alike =
+      items.length === 1
+        ? items
+        : items.filter(
+            (other) =>
+              other.unit === item.unit && other.size === item.size && sameWord(other, item),
+          )
     const sum = alike.reduce((total, other) => total + other.count, 0)
     let stated = item.unit === "space" ? sum : item.count
     let ours = ourCount(round, mainRepeats, item, stated, items)

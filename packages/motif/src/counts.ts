@@ -24,13 +24,21 @@ export function countRound(round: Round): RoundCount {
   let picots = 0
   const kinds = new Map<string, { kind: StitchKind; count: number }>()
   const sizes = new Map<number, number>()
+  let last: { kind: StitchKind; count: number } | undefined
+  let lastKind: StitchKind | undefined
   for (const element of round.elements) {
     if (element.type === "stitch") {
       stitches += 1
-      const key = kindKey(element.kind)
-      const entry = kinds.get(key)
-      if (entry) entry.count += 1
-      else kinds.set(key, { kind: element.kind, count: 1 })
+      if (element.kind !== lastKind) {
+        lastKind = element.kind
+        const key = kindKey(lastKind)
+        last = kinds.get(key)
+        if (!last) {
+          last = { kind: lastKind, count: 0 }
+          kinds.set(key, last)
+        }
+      }
+      last!.count += 1
     } else if (element.type === "chain") {
       chains += element.chains
       spaces += 1
