@@ -173,7 +173,12 @@ function unevenCorners(motif: Motif, back: LaidOutShape, turn: number): string {
 
 /** The same fabric with the work turned after every round: every other round is worked the other way about. */
 function toAndFro(motif: Motif): Motif {
-  const reversed = (round: number): boolean => round % 2 === 1
+  let backwards = false
+  const turning = motif.rounds.map(({ turned }, k) => {
+    if (turned && k > 0) backwards = !backwards
+    return backwards !== (k % 2 === 1)
+  })
+  const reversed = (round: number): boolean => turning[round]!
   const last = (round: number): number => motif.rounds[round]!.elements.length - 1
   const moved = (anchor: Anchor): Anchor => {
     if (anchor.at === "centre" || !reversed(anchor.round)) return anchor

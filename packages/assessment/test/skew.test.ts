@@ -87,6 +87,21 @@ describe("a skew told in a heading", () => {
     expect(wrong).toBeGreaterThan(even + 2)
   })
 
+  it("is seen where the work is turned only once, and gone where it is turned always", () => {
+    // The last round is worked back over the third: the side groups first, then the corner.
+    const back =
+      "Rnd 4: *3 dc in next ch-1 sp, ch 1, 3 dc in next ch-1 sp, ch 1, (3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1; rep from * 3 more times; join."
+    const text = granny("Skew: 7 degrees").replace(/^Rnd 4.*$/m, back)
+    const once = text.replace(/^(Rnd 3.*)join\.$/m, "$1join, turn.")
+    const { result } = examine(once)
+    expectClose(result.laidOut!.skewDeg!, 7, 0.05, "rounds 2 and 3 lean")
+    expect(result.notes.join(" ")).toContain(
+      "Work turned after every round would keep the corners in their place.",
+    )
+    const always = examine(text.replace(/join\.$/gm, "join, turn."))
+    expectClose(always.result.laidOut!.skewDeg!, 0, 0.5, "nothing leans")
+  })
+
   it("is none by default", () => {
     const { result, gauge } = examine(square(""))
     expectClose(result.laidOut!.skewDeg!, 0, 1, "sides of one more stitch after each corner")
