@@ -354,7 +354,7 @@ describe("a long search", () => {
       heights: [],
       stitches: [],
       straighten: null,
-      readAs: null,
+      toKnow: [],
     })
     const { html } = await renderNotebook(text, { live: true, square })
     await withPage(

@@ -1,6 +1,7 @@
 // Squaring a pattern: rounds proposed that turn its last round into a polygon with straight sides, each
 // with the pattern's text as it would be with them. The search is shaping's; it takes seconds.
 
+import { examinePattern } from "@roundwright/assessment"
 import { readPattern } from "@roundwright/instructions"
 import { countRound } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
@@ -18,7 +19,7 @@ import {
   termsOfStitchList,
   usualStitches,
 } from "@roundwright/shaping"
-import { type Gauge, gaugeFrom, kindName, type Terms } from "@roundwright/stitches"
+import { type Gauge, kindName, type Terms } from "@roundwright/stitches"
 import { joinGauge } from "./patterns.ts"
 
 /** How the added rounds are to be, whatever they are added to. */
@@ -53,8 +54,8 @@ export type SquaringResult =
       /** The stitches that were allowed, and that of a last round, in the terms of what is written. */
       readonly stitches: readonly string[]
       readonly straighten: string | null
-      /** Terms in which the stitches of the request were read, where they are not the pattern's. */
-      readonly readAs: Terms | null
+      /** What must be said beside them, in sentences. */
+      readonly toKnow: readonly string[]
     }
   | { readonly fault: string; readonly hint: string }
 
@@ -89,27 +90,36 @@ export function squarePattern(
 ): SquaringResult {
   try {
     const text = request.fromRound === undefined ? own : patternUpTo(own, request.fromRound)
-    return squareText(text, gauge, request)
+    return squareText(own, text, gauge, request)
   } catch (error) {
     if (!(error instanceof RoundwrightError)) throw error
     return { fault: error.message, hint: error.hint }
   }
 }
 
+/** @param own the whole pattern, which tells of its sizes and skew @param text what of it is gone on from */
 function squareText(
+  own: string,
   text: string,
   gauge: readonly string[],
   request: SquaringRequest,
 ): SquaringResult {
-  const reading = readPattern(gauge.length > 0 ? joinGauge(text, gauge).joined : text)
+  const joined = (part: string) => (gauge.length > 0 ? joinGauge(part, gauge).joined : part)
+  const whole = examinePattern(joined(own), { lean: true })
+  const { gauge: sizes } = whole
+  const reading = text === own ? whole.reading : readPattern(joined(text))
   const { motif, rounds } = reading
   const last = motif.rounds.at(-1)
   if (!last)
     return { fault: "No round could be read.", hint: "Write the rounds of a circle first." }
+  if (!sizes) {
+    const problem = whole.result.problems.find(({ severity }) => severity === "error")
+    return { fault: problem?.message ?? "Its gauge cannot be used.", hint: problem?.hint ?? "" }
+  }
   if (motif.rounds.length < rounds.length)
     return {
       fault: `Only ${motif.rounds.length} of ${rounds.length} rounds could be read.`,
-      hint: `Mend the text first, or begin on an earlier round with From round: ${motif.rounds.length}.`,
+      hint: `Mend the text first, or begin on an earlier round with From round: ${last.number}.`,
     }
   const { stitches, chains } = countRound(last)
   if (stitches + chains > mostStitches)
@@ -119,14 +129,13 @@ function squareText(
     }
   const terms = request.terms ?? reading.terms
   const options = optionsFor(request, reading.terms)
-  const sizes = gaugeFrom(reading.gauge)
   const proposals = squareCircle(motif, sizes, { ...options, terms, judgeAllInSpace: true })
   return {
     proposals: proposals.map((proposal) => publishProposal(proposal, text, sizes, terms)),
     heights: inMillimetres(cornerTable(proposals[0]!, sizes), sizes),
     stitches: (options.stitches ?? usualStitches).map((kind) => kindName(kind, terms)),
     straighten: options.lastStraightRound ? kindName(options.lastStraightRound, terms) : null,
-    readAs: otherTerms(request, reading.terms),
+    toKnow: [...whole.gaugeNotes, ...otherTerms(request, reading.terms)],
   }
 }
 
@@ -146,9 +155,13 @@ export function optionsFor(
   }
 }
 
-function otherTerms({ stitches, straighten }: SquaringWishes, terms: Terms): Terms | null {
+/** Said where stitches are named in other terms than the pattern's. */
+function otherTerms({ stitches, straighten }: SquaringWishes, terms: Terms): string[] {
   const named = [stitches, straighten].filter((list) => list !== undefined)
-  return named.map((list) => termsOfStitchList(list, terms)).find((one) => one !== terms) ?? null
+  const other = named.map((list) => termsOfStitchList(list, terms)).find((one) => one !== terms)
+  return other
+    ? [`The stitches asked for are read as ${other} names; the pattern is in ${terms} terms.`]
+    : []
 }
 
 function inMillimetres(rows: readonly HeightRow[], gauge: Gauge): HeightRow[] {

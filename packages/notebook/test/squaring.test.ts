@@ -73,6 +73,18 @@ describe("a squaring cell", () => {
     expect(squarePattern(broken, [], { ...request, fromRound: 2 })).toHaveProperty("proposals")
   })
 
+  it("takes the size of the whole piece, also where it begins on an earlier round", () => {
+    const sideOf = (text: string, fromRound?: number) => {
+      const wishes = fromRound === undefined ? request : { ...request, fromRound }
+      const found = squarePattern(text, [], wishes)
+      if ("fault" in found) throw new Error(found.fault)
+      return found.proposals[0]!.sideMm
+    }
+    const large = circle.replace("Hook: 4 mm", "Hook: 4 mm\nSize: 9 cm after Rnd 2")
+    for (const fromRound of [undefined, 1])
+      expect(sideOf(large, fromRound)).toBeGreaterThan(1.3 * sideOf(circle, fromRound))
+  })
+
   it("keeps to a corner style, and ends with a straightening round of one stitch", () => {
     for (const cornerStyle of ["chains", "stitches"] as const) {
       const wishes = { ...request, cornerStyle, straighten: "sc" }
@@ -97,10 +109,10 @@ describe("a squaring cell", () => {
     const words = JSON.stringify(own)
     expect(words).toContain("htr")
     expect(words).not.toMatch(/\b(?:sc|hdc)\b/)
-    expect(own).toMatchObject({ stitches: ["dc", "htr", "tr"], straighten: "dc", readAs: null })
+    expect(own).toMatchObject({ stitches: ["dc", "htr", "tr"], straighten: "dc", toKnow: [] })
     const other = squarePattern(uk, [], { ...request, stitches: "sc, hdc, dc", terms: "US" })
     if ("fault" in other) throw new Error(other.fault)
-    expect(other.readAs).toBe("US")
+    expect(other.toKnow).toEqual([expect.stringContaining("US names")])
     expect(other.proposals[0]!.text).toContain("Terms: US")
     expect(checkPattern(other.proposals[0]!.text).motif).toMatchObject({ rounds: 3 })
     // Where nothing is said of stitches, those of the pattern's own terms are named.

@@ -21,15 +21,7 @@ export function squaringHtml(request: SquaringRequest, result: SquaringResult | 
     return [element("p", {}, "No proposal found: try more rounds, or other stitches.")]
   return [
     element("p", { class: "label" }, askedWords(request, result)),
-    ...(result.readAs === null
-      ? []
-      : [
-          element(
-            "p",
-            { class: "after" },
-            `The stitches are named in ${result.readAs} terms, the pattern is not written in them: below they have the pattern's names.`,
-          ),
-        ]),
+    ...result.toKnow.map((sentence) => element("p", { class: "after" }, keepUnits(sentence))),
     element(
       "ol",
       { class: "proposals" },
