@@ -7,7 +7,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
 import { type EdgePlan, planEdges, type Sizes, sizesIn } from "./edge-plan.ts"
 import { columnHinges, rodsOf, roundHinges } from "./folds-of-net.ts"
-import { leaning, leanOf } from "./leans-of-net.ts"
+import { leaning, shearOf } from "./leans-of-net.ts"
 import { type Leg, planLegs } from "./legs.ts"
 import { blend, type Net, type NetEdge, type NetNode, nodePoint, type Point } from "./net.ts"
 import type { Ground } from "./places.ts"
@@ -42,6 +42,7 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
   }
   const corners = findCorners(motif)
   const legs = planAllLegs(ground, corners, gauge.input.leanShare ?? 0)
+  const shear = legs.map((of, r) => shearOf(ground, corners, r, of))
   const springs = [
     ...ringSprings(ground, motif, sizes),
     ...edgeSprings(ground, corners, sizes),
@@ -50,7 +51,8 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
   return {
     nodes: describeNodes(ground, legs, sizes),
     springs,
-    leans: legs.flatMap((of, r) => of.flatMap((leg) => leanOf(ground, corners, r, leg))),
+    leans: shear.flatMap(({ leans }) => leans),
+    panels: shear.flatMap(({ panels }) => panels),
     hinges: legs.flatMap((of, r) => [
       ...roundHinges(ground, r, of),
       ...columnHinges(ground, r, of, legs[r + 1] ?? []),

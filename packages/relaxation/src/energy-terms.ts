@@ -2,7 +2,7 @@
 
 import { PlaneCornerGroup, SpaceCornerGroup } from "./corner-group.ts"
 import { HingeGroup } from "./hinge-group.ts"
-import { LeanGroup } from "./lean-group.ts"
+import { LeanGroup, PanelGroup } from "./lean-group.ts"
 import type { Material } from "./material.ts"
 import { type Net, nodePoint, type Point } from "./net.ts"
 import { HoldGroup, PullGroup } from "./plain-groups.ts"
@@ -104,6 +104,19 @@ export function gatherGroups(
         own(
           [top, left, right],
           ([t, l, r], stiffness) => ({ points: [t!, l!, r!] as const, restMm, stiffness }),
+          m.stiffness * m.leanShare * areaShare,
+        ),
+      ),
+    ),
+    new PanelGroup(
+      net.panels.flatMap(({ points, restMm, areaShare }) =>
+        own(
+          points,
+          ([a, b, c, d], stiffness) => ({
+            points: [a!, b!, c!, d!] as const,
+            restMm,
+            stiffness,
+          }),
           m.stiffness * m.leanShare * areaShare,
         ),
       ),

@@ -6,6 +6,7 @@
 //   "start":   [x, y, z, ...] of every node,
 //   "springs": [{ role, from, to, restMm, areaMm2 }]   points are { nodes, weights },
 //   "leans":   [{ top, left, right, restMm, areaShare }],
+//   "panels":  [{ points, restMm, areaShare }],
 //   "hinges":  [{ points, scale, areasMm4, share }],
 //   "rods":    [{ nodes, share }],
 //   "corners": [{ at, first, second, areaMm2 }] }
@@ -19,7 +20,7 @@ import type { Net } from "./net.ts"
 
 /** @param xyz start in space; the flat start on the table when left out */
 export function netToJson(net: Net, material: Material, xyz?: Float64Array): string {
-  const { nodes, springs, leans, hinges, rods } = net
+  const { nodes, springs, leans, panels, hinges, rods } = net
   const start =
     xyz ??
     Float64Array.from({ length: 3 * nodes.length }, (_, k) =>
@@ -37,6 +38,7 @@ export function netToJson(net: Net, material: Material, xyz?: Float64Array): str
     start: [...start],
     springs,
     leans,
+    panels,
     hinges,
     rods,
     corners: cornersOfFabric(net, flat),

@@ -50,6 +50,17 @@ export interface Lean {
 }
 
 /**
+ * Keeps the panel between two neighbouring posts from being sheared: holds the difference of its diagonals, from the first
+ * point to the second and from the third to the fourth: top, next base, next top, base.
+ */
+export interface Panel {
+  readonly points: readonly [Point, Point, Point, Point]
+  readonly restMm: number
+  /** As for a lean. */
+  readonly areaShare: number
+}
+
+/**
  * Resists folding along the line from the first point to the second, with the third and fourth on either side: the
  * sine of the fold is `scale` times the determinant of the three vectors from the first point.
  */
@@ -82,6 +93,7 @@ export interface Net {
   readonly nodes: readonly NetNode[]
   readonly springs: readonly Spring[]
   readonly leans: readonly Lean[]
+  readonly panels: readonly Panel[]
   readonly hinges: readonly Hinge[]
   readonly rods: readonly Rod[]
   /** One per round, from the centre out. */

@@ -13,12 +13,21 @@ import {
   buildNet,
   gatheredFullness,
   layOut,
+  layOutFlat,
   measureSlack,
   netToJson,
   usualMaterial,
   wavesAlong,
 } from "../src/index.ts"
-import { chain, grannySquare, laceSquare, mirrored, round, stitch } from "./support/motifs.ts"
+import {
+  chain,
+  fullHexagon,
+  grannySquare,
+  laceSquare,
+  mirrored,
+  round,
+  stitch,
+} from "./support/motifs.ts"
 
 const dc = kind("dc")
 const gauge = gaugeFrom({ swatches: [{ kind: dc, widthMm: 7, heightMm: 13 }] })
@@ -374,5 +383,22 @@ describe("loops closed by a tall stitch", () => {
     const closed = buildNet(loops("dc"), gauge).edges[1]!
     expect(closed.nodes.length).toBe(plain.nodes.length + 6)
     expectClose(closed.lengthMm, plain.lengthMm + 6 * 13, 1e-9, "six dc of 13 mm; closed form")
+  })
+})
+
+describe("an edge far too long for its outline", () => {
+  it("closes up and stretches its posts when pressed flat, instead of hiding its length in zigzags", () => {
+    const net = buildNet(fullHexagon(), gauge)
+    const { xy, how } = layOutFlat(net)
+    expect(how.settled).toBe(true)
+    const { nodes } = net.edges.at(-1)!
+    const reach = nodes.map((node) => Math.hypot(xy[2 * node]!, xy[2 * node + 1]!))
+    const turns = reach.filter((r, k) => {
+      const [before, after] = [reach.at(k - 1)!, reach[(k + 1) % reach.length]!]
+      return (r - before) * (after - r) < 0
+    })
+    // Once at each corner and once in the middle of each side.
+    expect(turns.length).toBeLessThanOrEqual(12)
+    expect(layOut(fullHexagon(), gauge, { inSpace: false }).towards).toBe("ruffles")
   })
 })

@@ -195,3 +195,24 @@ export function begunLater(motif: Motif, by: number): Motif {
   })
   return { ...motif, rounds }
 }
+
+/** Corners of (2 dc, ch 1, 2 dc) in the ch-1 space below, one dc in every dc between: far too full for a hexagon. */
+export function fullHexagon(rounds = 4): Motif {
+  const list: Round[] = []
+  for (let index = 0; index < rounds; index++) {
+    const below = list[index - 1]?.elements
+    const centre: Anchor = { at: "centre" }
+    const elements =
+      below === undefined
+        ? Array.from({ length: 6 }, () => [stitch(dc, centre), stitch(dc, centre), chain(1)]).flat()
+        : below.flatMap((element, k): Element[] => {
+            if (element.type !== "chain")
+              return index === 1 ? [] : [stitch(dc, { at: "stitch", round: index - 1, element: k })]
+            const space: Anchor = { at: "space", round: index - 1, element: k }
+            const pair = [stitch(dc, space), stitch(dc, space)]
+            return [...pair, chain(1), ...pair]
+          })
+    list.push(round(index + 1, elements))
+  }
+  return { title: "Crowded six", centre: { kind: "chain-ring", chains: 4 }, rounds: list }
+}
