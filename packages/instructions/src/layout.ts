@@ -216,16 +216,19 @@ function labelsIn(clean: string, start: number, end: number): RoundLabel[] {
 function blankMarkdown(source: SourceText): string {
   let text = source.plain
   if (/[_`\\<>|#~-]/.test(text)) {
-    text = text
-      .replace(/^[ \t]*(?:```|~~~)[^\n\r]*$/gm, blank)
-      .replace(tableRow, tableRowAsRound)
-      .replace(/[_`|]/g, " ")
-      .replace(/\\(?=[*_#[\](){}.-])/g, " ")
-      .replace(/^[ \t]*(?:>[ \t]?)+/gm, blank)
-      .replace(/^[ \t]*\+[ \t]+(?=(?:rounds?|rnds?|rows?|r)\b|[\w ]{1,20}:)/gim, blank)
-      .replace(/^[ \t]*-[ \t]+(?!\d+ ?[a-z]+(?: [a-z]+)?[.)]*[ \t]*$)/gim, blank)
-      .replace(/^[ \t]*-{3,}[ \t]*$/gm, blank)
-      .replace(/<\/?[a-z][^>\n]{0,80}>/gi, blank)
+    if (/[_`|~\\]/.test(text))
+      text = text
+        .replace(/^[ \t]*(?:```|~~~)[^\n\r]*$/gm, blank)
+        .replace(tableRow, tableRowAsRound)
+        .replace(/[_`|]/g, " ")
+        .replace(/\\(?=[*_#[\](){}.-])/g, " ")
+    if (/^[ \t]*[>+-]/m.test(text))
+      text = text
+        .replace(/^[ \t]*(?:>[ \t]?)+/gm, blank)
+        .replace(/^[ \t]*\+[ \t]+(?=(?:rounds?|rnds?|rows?|r)\b|[\w ]{1,20}:)/gim, blank)
+        .replace(/^[ \t]*-[ \t]+(?!\d+ ?[a-z]+(?: [a-z]+)?[.)]*[ \t]*$)/gim, blank)
+        .replace(/^[ \t]*-{3,}[ \t]*$/gm, blank)
+    if (text.includes("<")) text = text.replace(/<\/?[a-z][^>\n]{0,80}>/gi, blank)
   }
   // "a) make a ring", "b) ch 3": steps of one round on lines of their own.
   text = text.replace(/^[ \t]*\(?[a-h]\)[ \t]+/gm, blank)

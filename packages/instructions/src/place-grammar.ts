@@ -137,6 +137,8 @@ function readBare(
   between: boolean,
   preposition: string,
 ): Place | null {
+  const usual = readUsual(words, start, between, preposition)
+  if (usual !== undefined) return usual
   return (
     words.attempt(() => readRing(words, start)) ??
     words.attempt(() => readHookChain(words, start)) ??
@@ -150,6 +152,38 @@ function readBare(
     words.attempt(() => readNext(words, start, between, preposition))
   )
 }
+
+/** By the first word, where it leaves few things open; undefined where it leaves more. */
+function readUsual(
+  words: Words,
+  start: number,
+  between: boolean,
+  preposition: string,
+): Place | null | undefined {
+  const first = words.text()
+  if (first === "ring") return readRing(words, start)
+  if (first === "next" || first === "following") {
+    if (words.isNumber(1) && /^c|^middle$/.test(words.text(2))) return undefined
+    if (first === "next" && dipWords.some((word) => words.has(word))) return undefined
+    return (
+      words.attempt(() => readPicked(words, start)) ??
+      words.attempt(() => readNext(words, start, between, preposition))
+    )
+  }
+  if (first === "each") {
+    const after = words.text(1) === "of" ? 2 : 1
+    if (words.text(after) === "the" || words.text(after) === "next" || words.isNumber(after))
+      return undefined
+    return (
+      words.attempt(() => readPicked(words, start)) ??
+      words.attempt(() => readEach(words, start, between)) ??
+      words.attempt(() => readNext(words, start, between, preposition))
+    )
+  }
+  return undefined
+}
+
+const dipWords = ["dip", "dips", "hollow", "hollows", "valley", "valleys"] as const
 
 function readRing(words: Words, start: number): Place | null {
   if (words.text() === "all" && /^[,;.]?$/.test(words.text(1))) {

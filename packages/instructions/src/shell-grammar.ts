@@ -9,6 +9,7 @@ import { readCounted, readWorkPlace } from "./work-grammar.ts"
 
 /** Stitches the pattern defines itself: "shell in next st". */
 export function readLocal(words: Words, start: number): Step[] | null {
+  if (words.locals.size === 0 && !namesShell(words)) return null
   return words.attempt((): Step[] | null => {
     let count = 1
     if (words.isNumber() && words.text(1) !== "-") {
@@ -37,6 +38,17 @@ export function readLocal(words: Words, start: number): Step[] | null {
       place,
     }))
   })
+}
+
+const shellWords = new Set(["shell", "fan", "shells", "fans"])
+const startsShell = new Set(["a", "one", "beg", "beginning", "shell", "fan", "v"])
+
+/** A shell, fan or V may be named here. */
+function namesShell(words: Words): boolean {
+  if (!words.isNumber()) return startsShell.has(words.text())
+  if (words.text(1) !== "-") return words.isNumber(1) || startsShell.has(words.text(1))
+  for (const word of shellWords) if (words.has(word)) return true
+  return false
 }
 
 /** "3-dc shell", "shell of 5 dc", "V-st", with "(dc, ch 1, dc)" after it if it says so. */

@@ -220,7 +220,7 @@ function acceptStitchWord(words: Words): void {
 }
 
 function readGathered(words: Words): StitchKind | null {
-  if (!words.isNumber() && !namesGathered(words)) return null
+  if (!namesGathered(words)) return null
   return words.attempt(() => {
     let legs: number | null = null
     if (words.isNumber()) {
@@ -270,8 +270,13 @@ function readGathered(words: Words): StitchKind | null {
   })
 }
 
-/** "cluster", "dc cluster", "dc-cluster". */
+/** "cluster", "dc cluster", "dc-cluster", "3-dc cluster", "3 dc tog". */
 function namesGathered(words: Words): boolean {
+  if (words.isNumber()) {
+    const name = words.text(1) === "-" ? 2 : 1
+    const how = words.text(words.text(name + 1) === "-" ? name + 2 : name + 1)
+    return isTogether(how) || usualGathered[how] !== undefined
+  }
   const second = words.text(1)
   return (
     usualGathered[words.text()] !== undefined ||

@@ -43,6 +43,12 @@ const softWords = new Set([
   "not",
 ])
 
+const leadsTotal = new Set(
+  "you that this which makes gives should have will now total there are is = : of - made count for a in all stitch sts".split(
+    " ",
+  ),
+)
+
 /** The total that stands here, up to `close` (a bracket) or the end of the sentence; null when none does. */
 export function readTotal(words: Words, close: string | null): StatedTotal | null {
   return words.attempt(() => {
@@ -52,37 +58,10 @@ export function readTotal(words: Words, close: string | null): StatedTotal | nul
     let range: "between" | "or" | undefined
     let ranged = true
     let more = false
-    while (
-      words.accept(
-        "you",
-        "that",
-        "this",
-        "which",
-        "makes",
-        "gives",
-        "should",
-        "have",
-        "will",
-        "now",
-        "total",
-        "there",
-        "are",
-        "is",
-        "=",
-        ":",
-        "of",
-        "-",
-        "made",
-        "count",
-        "for",
-        "a",
-        "in",
-        "all",
-        "stitch",
-        "sts",
-      ) &&
-      words.text() !== close
-    );
+    while (leadsTotal.has(words.text())) {
+      words.at += 1
+      if (words.text() === close) break
+    }
     while (!words.done() && words.text() !== close) {
       if (close === null && (words.text() === "." || words.text() === ";") && items.length > 0)
         break
@@ -146,6 +125,11 @@ function tellUnread(words: Words): void {
   })
 }
 
+/** After the name of a stitch these make it part of a longer one: "3 dc groups". */
+const partsOfNoun = new Set(
+  "group groups sp sps loop loops petal petals scallop scallops -".split(" "),
+)
+
 function readItem(words: Words): StatedItem | null {
   const start = words.start()
   if (!words.isNumber() || !Number.isInteger(words.value())) return null
@@ -175,15 +159,10 @@ function readItem(words: Words): StatedItem | null {
     words.accept("total", "stated", "each")
     return { ...span(), count, unit: chains ? "with-chains" : "stitches", word: word() }
   }
-  const gathered = words.attempt(() => {
-    const kind = readKind(words)
-    if (
-      !kind ||
-      /^(group|groups|sp|sps|loop|loops|petal|petals|scallop|scallops|-)$/.test(words.text())
-    )
-      return null
-    return kind
-  })
+  const { at } = words
+  const kind = readKind(words)
+  const gathered = kind && !partsOfNoun.has(words.text()) ? kind : null
+  if (!gathered) words.at = at
   if (gathered) {
     words.accept("stated")
     return { ...span(), count, unit: "kind", kind: gathered, word: word() }

@@ -19,14 +19,15 @@ export interface Usage {
 
 export function usage(work: RoundWork): Usage {
   const { edge, base } = work.main
-  const marks = new Uint8Array(edge.size)
+  const { size } = edge
+  const marks = new Uint8Array(size)
   let last = base
   let any = false
   let endsSkipped = false
   for (const use of work.used) {
     if (use.edge !== edge || use.use === "slipped") continue
     for (let at = use.from; at < use.to; at++) {
-      const index = ((at % edge.size) + edge.size) % edge.size
+      const index = at >= 0 && at < size ? at : ((at % size) + size) % size
       if (use.use === "worked") marks[index] = 1
       else if (marks[index] === 0) marks[index] = 2
     }
@@ -41,12 +42,12 @@ export function usage(work: RoundWork): Usage {
     const type = edge.cells[index]!.type
     complete = marks[index] === 1 || type === "gap" || type === "picot"
   }
-  const walk = complete
-    ? []
-    : Array.from(
-        { length: edge.size },
-        (_, k) => (((base + k) % edge.size) + edge.size) % edge.size,
-      )
+  const walk: number[] = []
+  if (!complete) {
+    const start = ((base % edge.size) + edge.size) % edge.size
+    for (let index = start; index < edge.size; index++) walk.push(index)
+    for (let index = 0; index < start; index++) walk.push(index)
+  }
   return {
     any,
     complete,

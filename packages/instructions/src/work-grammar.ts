@@ -6,7 +6,7 @@ import { readEven, readGrowth, readWholeRound } from "./even-grammar.ts"
 import { readPlace, readTarget } from "./place-grammar.ts"
 import { readLocal } from "./shell-grammar.ts"
 import { readStitch } from "./stitch-grammar.ts"
-import type { Place, Step, StitchName } from "./tree.ts"
+import type { Place, Span, Step, StitchName } from "./tree.ts"
 import { readUntil } from "./until-grammar.ts"
 import { stitchNamed, type Words } from "./words.ts"
 import {
@@ -33,15 +33,6 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     if (!counted) return null
     const { count } = counted
     let { stitch } = counted
-    const growing = (extra: number): Step => ({
-      ...words.since(start),
-      do: "work",
-      stitch,
-      count: 0,
-      place: null,
-      even: true,
-      extra,
-    })
     const ends = readFirstAndLast(words, stitch, count, start)
     if (ends) return ends
     const legs = stitch.kind.gathered ? readLegs(words) : null
@@ -76,14 +67,14 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
     }
     if (until) {
       const growth = readGrowth(words)
-      if (growth !== null) return [growing(growth)]
+      if (growth !== null) return [growing(words.since(start), stitch, growth)]
       const place: Place = { ...words.since(start), at: "each", nouns: [{ what: "stitch" }], until }
       return [{ ...words.since(start), do: "work", stitch, count, place }]
     }
     const place = readWorkPlace(words)
     stitch = formed(stitch, place)
     const grows = count === 1 && isEveryStitch(place) ? readGrowth(words) : null
-    if (grows !== null) return [growing(grows)]
+    if (grows !== null) return [growing(words.since(start), stitch, grows)]
     const doubled = place || count < 2 ? null : readDoubled(words)
     if (doubled !== null)
       return [{ ...words.since(start), do: "work", stitch, count, place: null, doubled }]
@@ -119,6 +110,11 @@ export function readWork(words: Words, _steps: readonly Step[]): Step[] | null {
   })
 }
 
+/** So many more than the round before has, spread evenly. */
+function growing(span: Span, stitch: StitchName, extra: number): Step {
+  return { ...span, do: "work", stitch, count: 0, place: null, even: true, extra }
+}
+
 /** "in each st around": before ", increasing 6 evenly". */
 function isEveryStitch(place: Place | null): boolean {
   return (
@@ -132,9 +128,11 @@ function isEveryStitch(place: Place | null): boolean {
   )
 }
 
+const startsBeginning = new Set(["beg", "beginning", "starting", "first"])
+
 /** "beg cl (ch 2, 2-dc cl) in same sp": the bracket says how the first one is made. */
 function readBeginning(words: Words): Step[] | null {
-  if (!/^(?:beg|beginning|starting|first)$/.test(words.text())) return null
+  if (!startsBeginning.has(words.text())) return null
   return words.attempt((): Step[] | null => {
     words.at += 1
     if (!readStitch(words) && !words.accept("shell", "corner", "v", "group")) return null
@@ -279,8 +277,17 @@ function readStitchTimes(words: Words): number | null {
   return words.accept("times", "x") || crossed ? count : null
 }
 
+/** A counted stitch with "and" after it. */
+function joinsAnother(words: Words): boolean {
+  const { at } = words
+  const joins = readCounted(words) !== null && /^(?:and|&|\+)$/.test(words.text())
+  words.at = at
+  return joins
+}
+
 /** "1 dark sc and 1 light sc in next sc": stitches of one place. */
 function readShared(words: Words, start: number): Step[] | null {
+  if (!joinsAnother(words)) return null
   return words.attempt((): Step[] | null => {
     const parts: Step[] = []
     for (;;) {

@@ -1,7 +1,8 @@
-// What takes seconds to find goes along with a live page: searches, and the shapes of pieces.
+// What takes seconds to find goes along with a live page: searches, plans, and the shapes of pieces.
 
+import { type CirclePlan, planKey } from "./circle.ts"
 import type { ShapeFound } from "./laid-out-pattern.ts"
-import type { NotebookResult } from "./result.ts"
+import type { Cell, NotebookResult } from "./result.ts"
 import { gaugeLinesOf } from "./searches.ts"
 import { type SquaringResult, searchKey } from "./squaring.ts"
 import { type TransitionsResult, transitionsKey } from "./transitions.ts"
@@ -10,6 +11,7 @@ import { type TransitionsResult, transitionsKey } from "./transitions.ts"
 export interface CarriedAnswers {
   readonly searches?: readonly (readonly [string, SquaringResult])[]
   readonly transitions?: readonly (readonly [string, TransitionsResult])[]
+  readonly plans?: readonly (readonly [string, CirclePlan])[]
   /** By the text that was read. */
   readonly shapes?: readonly (readonly [string, ShapeFound])[]
 }
@@ -26,6 +28,7 @@ export function carriedAnswers({ cells, patterns }: NotebookResult): CarriedAnsw
       searches.set(searchKey(text, gaugeLinesOf(contents, name), content.request), content.found)
     }
   }
+  const plans = plansIn(cells)
   const shapes = patterns.flatMap(({ readText, result, unlaid }): [string, ShapeFound][] => {
     const { laidOut, notes, remedies, exitStatus } = result
     return laidOut && !unlaid ? [[readText, { laidOut, notes, remedies, exitStatus }]] : []
@@ -33,6 +36,14 @@ export function carriedAnswers({ cells, patterns }: NotebookResult): CarriedAnsw
   return {
     ...(searches.size > 0 ? { searches: [...searches] } : {}),
     ...(transitions.size > 0 ? { transitions: [...transitions] } : {}),
+    ...(plans.length > 0 ? { plans } : {}),
     ...(shapes.length > 0 ? { shapes } : {}),
   }
+}
+
+/** The plans of circle cells, each with the lines it was asked for with. */
+export function plansIn(cells: readonly Cell[]): [string, CirclePlan][] {
+  return cells.flatMap(({ text, content }): [string, CirclePlan][] =>
+    content?.kind === "circle" ? [[planKey(text), content.plan]] : [],
+  )
 }

@@ -43,8 +43,33 @@ const bounds = {
 const assumedYarn = { yarnWeight: 4, hookMm: 5 } as const
 const assumedWords = `No gauge is given: worsted yarn (weight ${assumedYarn.yarnWeight}) and a ${assumedYarn.hookMm} mm hook are assumed. Give Gauge:, or Yarn: and Hook:.`
 
+/** Plans by the lines they were asked for with; planning takes a second where the shape decides. */
+export interface PlanMemory {
+  get(lines: string): CirclePlan | undefined
+  set(lines: string, plan: CirclePlan): unknown
+}
+
 /** Plans what the cell asks for. @returns null when that cannot be done, reported at its line */
-export function planCell(cell: WrittenCell, report: Report): CirclePlan | null {
+export function planCell(
+  cell: WrittenCell,
+  report: Report,
+  plans: PlanMemory = new Map(),
+): CirclePlan | null {
+  const key = planKey(cell.text)
+  // Only what could be planned is remembered.
+  const known = plans.get(key)
+  if (known) return known
+  const plan = newPlan(cell, report)
+  if (plan) plans.set(key, plan)
+  return plan
+}
+
+/** Tells one plan from another. @param text the lines of the cell */
+export function planKey(text: string): string {
+  return text.replace(/\r\n?/g, "\n").trim()
+}
+
+function newPlan(cell: WrittenCell, report: Report): CirclePlan | null {
   const lines = readRequestLines(
     cell,
     [
@@ -184,9 +209,12 @@ function readGauge(lines: RequestLines, swatch: string | undefined, terms: Terms
       problems[0]?.message ?? `"${swatch.slice(0, 40)}" is no gauge.`,
       problems[0]?.hint ?? "Such as Gauge: 14 sc x 16 rows = 10 cm.",
     )
-  return gaugeFrom({
-    swatches,
-    ...(hookMm === undefined ? {} : { hookMm }),
-    ...(yarnWeight === undefined ? {} : { yarnWeight }),
-  })
+  const place = swatch !== undefined ? "gauge" : hook !== null ? "hook" : "yarn"
+  return lines.attempt(place, () =>
+    gaugeFrom({
+      swatches,
+      ...(hookMm === undefined ? {} : { hookMm }),
+      ...(yarnWeight === undefined ? {} : { yarnWeight }),
+    }),
+  )
 }

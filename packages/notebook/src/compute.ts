@@ -12,7 +12,7 @@ import { computeValues } from "./calculation/inline.ts"
 import type { Figure } from "./calculation/names.ts"
 import { namesOf } from "./calculation/names.ts"
 import { findCells, type WrittenCell } from "./cells.ts"
-import { planCell } from "./circle.ts"
+import { type PlanMemory, planCell } from "./circle.ts"
 import { computeResult } from "./compute-results.ts"
 import { type LaidOutPattern, layOutPattern, withShape } from "./laid-out-pattern.ts"
 import { brokenLimit, mostCells } from "./limits.ts"
@@ -34,6 +34,8 @@ export interface ComputeOptions extends SearchOptions {
   readonly check?: (text: string) => CheckResult
   /** Lays a pattern out; `layOutPattern` when absent. Null: it is not laid out now. */
   readonly layOut?: (text: string) => LaidOutPattern | null
+  /** Plans of circle cells made before, and where new ones are kept. */
+  readonly plans?: PlanMemory
 }
 
 /** Computes every cell and value. Never throws on anything a text can hold. */
@@ -66,7 +68,7 @@ export async function computeNotebook(
   const report = (problem: NotebookProblem) => problems.push(problem)
   for (const cell of written) cell.problems.forEach(report)
   const contents = new Map<number, CellContent>()
-  const plans = plansOf(written, report)
+  const plans = plansOf(written, report, options.plans)
   const patterns = new Map(
     checkPatterns(written, plans, contents, report, options.check ?? checkPattern),
   )
@@ -104,10 +106,10 @@ export async function computeNotebook(
   }
 }
 
-function plansOf(written: readonly WrittenCell[], report: Report) {
+function plansOf(written: readonly WrittenCell[], report: Report, plans?: PlanMemory) {
   return new Map(
     written.flatMap((cell) => {
-      const plan = cell.kind === "circle" && cell.options ? planCell(cell, report) : null
+      const plan = cell.kind === "circle" && cell.options ? planCell(cell, report, plans) : null
       return plan ? [[cell.index, plan] as const] : []
     }),
   )

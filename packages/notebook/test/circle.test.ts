@@ -56,7 +56,7 @@ describe("a circle cell", () => {
     const text = `\`= a.oval_length - a.oval_width\` \`= a.oval_chains\` \`= a.verdict\`\n${cell("circle name=a", lines)}${cell("verdict of=a")}`
     const { html, problems } = await renderNotebook(text)
     expect(problems).toEqual([])
-    expect(html).toMatch(/Lies flat; 4 rounds, about [\d.]+ cm long and [\d.]+ cm wide\./)
+    expect(html).toMatch(/Lies flat; 4 rounds, about [\d.]+\scm long and [\d.]+\scm wide\./)
     expect(html).toContain("the shape of an oval is not worked out")
     expect(html).not.toContain("No verdict")
     const { values } = await computeNotebook(text)

@@ -6,6 +6,8 @@ import { checkPattern } from "@roundwright/assessment"
 import { severityOf } from "@roundwright/flatness"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
+import { carriedAnswers } from "../src/carried.ts"
+import type { CirclePlan } from "../src/circle.ts"
 import { computeNotebook, renderLivePage, renderPage } from "../src/index.ts"
 import { makeAnswerer } from "../src/live/answer.ts"
 import { Book } from "../src/live/book.ts"
@@ -185,7 +187,12 @@ describe("remedies tried", () => {
 })
 
 describe("an answer in parts", () => {
-  const nothing = { searches: new Map(), transitions: new Map(), shapes: new Map() }
+  const nothing = {
+    searches: new Map(),
+    transitions: new Map(),
+    plans: new Map(),
+    shapes: new Map(),
+  }
   it("tells the page first, then each drawing, then the end; and stops when it is not wanted", async () => {
     const ask = async (rests: number) => {
       const told: Answer[] = []
@@ -203,6 +210,26 @@ describe("an answer in parts", () => {
     expect(parts.filter((part) => part === "cell").length).toBeGreaterThan(0)
     expect(await ask(0)).toEqual([])
     expect(await ask(2)).toEqual(["page", "cell"])
+  })
+})
+
+describe("a plan", () => {
+  const lines = "Corners: 6\nRounds: 3\nYarn: DK\nHook: 4 mm"
+  const fence = "```"
+  const text = `# A hexagon\n\n${fence}circle name=a\n${lines}\n${fence}\n`
+
+  it("is made once for the same lines, and not at all where the page brings it along", async () => {
+    const plans = new Map<string, CirclePlan>()
+    const first = await computeNotebook(text, { plans })
+    expect([...plans.keys()]).toEqual([lines])
+    const again = await computeNotebook(text.replace("# A", "# The"), { plans })
+    const planOf = ({ cells }: typeof first) =>
+      cells[0]!.content?.kind === "circle" ? cells[0]!.content.plan : null
+    expect(planOf(again)).toBe(planOf(first))
+    expect(carriedAnswers(first).plans).toEqual([[lines, planOf(first)]])
+    const broken = await computeNotebook(text.replace("Rounds: 3", "Rounds: 0"), { plans })
+    expect(broken.problems).toHaveLength(1)
+    expect(plans.size).toBe(1)
   })
 })
 

@@ -1,6 +1,7 @@
 // A computed notebook cut into the parts a page is told.
 
 import { asksForShape } from "@roundwright/charts"
+import { plansIn } from "../carried.ts"
 import { faultHtml } from "../page/cells.ts"
 import { planSaid } from "../page/circle-html.ts"
 import { together } from "../page/html.ts"
@@ -36,6 +37,7 @@ export async function pageAnswer(result: NotebookResult, id: number): Promise<Pa
     cells,
     sayings: result.cells.flatMap(sayingOf),
     searches: result.cells.flatMap((cell) => searchOf(cell, result)),
+    plans: plansIn(result.cells),
   }
 }
 

@@ -2,6 +2,7 @@
 // each part is known, the drawings last. What was computed for the same text before is remembered.
 
 import { type CheckResult, checkPattern } from "@roundwright/assessment"
+import type { CirclePlan } from "../circle.ts"
 import { type ComputeOptions, computeNotebook } from "../compute.ts"
 import { type LaidOutPattern, layOutPattern } from "../laid-out-pattern.ts"
 import { together } from "../page/html.ts"
@@ -35,6 +36,7 @@ export function makeAnswerer(): Answerer {
   const checks = new Remembered<CheckResult>(mostRemembered)
   const drawings = new Remembered<string>(mostRemembered)
   const trials = new Remembered<readonly (TriedRemedy | null)[]>(mostRemembered)
+  const plans = new Remembered<CirclePlan>(mostRemembered)
   const shapes = new Remembered<LaidOutPattern>(mostShapes)
 
   /** Lays out what is asked for. @returns false when the question was dropped */
@@ -64,6 +66,10 @@ export function makeAnswerer(): Answerer {
         return laid ?? (found ? { found, piece: null } : null)
       },
       square: (...asked) => known.searches.get(searchKey(...asked)) ?? null,
+      plans: {
+        get: (lines) => known.plans.get(lines) ?? plans.known(lines),
+        set: (lines, plan) => plans.get(lines, () => plan),
+      },
       transitions: (asked) => known.transitions.get(transitionsKey(asked)) ?? null,
     }
   }

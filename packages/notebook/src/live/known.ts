@@ -1,7 +1,8 @@
-// What a page knows from those who take their time: searches made and shapes laid out, by it or before it was
+// What a page knows from those who take their time: searches and plans made and shapes laid out, by it or before it was
 // opened. It grows while the page is open, and goes along when the page is saved.
 
 import type { CarriedAnswers } from "../carried.ts"
+import type { CirclePlan } from "../circle.ts"
 import type { ShapeFound } from "../laid-out-pattern.ts"
 import type { SquaringResult } from "../squaring.ts"
 import type { TransitionsResult } from "../transitions.ts"
@@ -10,26 +11,29 @@ import type { KnownAnswers } from "./messages.ts"
 export class Known implements KnownAnswers {
   readonly searches: Map<string, SquaringResult>
   readonly transitions: Map<string, TransitionsResult>
+  readonly plans: Map<string, CirclePlan>
   readonly shapes: Map<string, ShapeFound>
 
-  constructor({ searches, transitions, shapes }: CarriedAnswers) {
+  constructor({ searches, transitions, plans, shapes }: CarriedAnswers) {
     this.searches = new Map(searches)
     this.transitions = new Map(transitions)
+    this.plans = new Map(plans)
     this.shapes = new Map(shapes)
   }
 
   /** To be asked with: plain maps, which can be sent to a worker. */
   get plain(): KnownAnswers {
-    const { searches, transitions, shapes } = this
-    return { searches, transitions, shapes }
+    const { searches, transitions, plans, shapes } = this
+    return { searches, transitions, plans, shapes }
   }
 
   /** To be carried by the page when it is saved. */
   carried(): CarriedAnswers {
-    const { searches, transitions, shapes } = this
+    const { searches, transitions, plans, shapes } = this
     return {
       ...(searches.size > 0 ? { searches: [...searches] } : {}),
       ...(transitions.size > 0 ? { transitions: [...transitions] } : {}),
+      ...(plans.size > 0 ? { plans: [...plans] } : {}),
       ...(shapes.size > 0 ? { shapes: [...shapes] } : {}),
     }
   }

@@ -3,6 +3,7 @@
 
 import type { Verdict } from "@roundwright/flatness"
 import type { Terms } from "@roundwright/stitches"
+import type { CirclePlan } from "../circle.ts"
 import type { ShapeFound } from "../laid-out-pattern.ts"
 import type { CellKind } from "../result.ts"
 import type { SquaringRequest, SquaringResult } from "../squaring.ts"
@@ -25,6 +26,7 @@ export interface NotebookQuestion {
 export interface KnownAnswers {
   readonly searches: ReadonlyMap<string, SquaringResult>
   readonly transitions: ReadonlyMap<string, TransitionsResult>
+  readonly plans: ReadonlyMap<string, CirclePlan>
   readonly shapes: ReadonlyMap<string, ShapeFound>
 }
 
@@ -91,6 +93,8 @@ export interface PageAnswer {
   readonly cells: readonly LiveCell[]
   readonly sayings: readonly Saying[]
   readonly searches: readonly Search[]
+  /** Plans of circle cells, by the lines they were asked for with. */
+  readonly plans: readonly (readonly [string, CirclePlan])[]
 }
 
 /** Answers come in this order: working and shape ..., page, cell ..., end. `failed` may take the place of any. */

@@ -128,8 +128,10 @@ class LivePage {
     }
   }
 
-  #showPage({ title, stray, runs, cells, sayings, searches }: PageAnswer, quick: boolean): void {
+  #showPage(answer: PageAnswer, quick: boolean): void {
+    const { title, stray, runs, cells, sayings, searches } = answer
     document.title = title
+    for (const [lines, plan] of answer.plans) this.known.plans.set(lines, plan)
     this.#showing.put("stray", stray)
     const missing = runs.flatMap((run, index) => this.#showing.run(index, run))
     for (const cell of cells) {
