@@ -233,7 +233,8 @@ describe("the round after a graded one", () => {
     expect(side[0]!.mustMm).toBeGreaterThan(side.at(-1)!.mustMm)
     for (const row of rows) {
       expectClose(row.leftMm, row.mustMm - row.movesMm, 1e-12, "by definition")
-      expect(Math.abs(row.leftMm)).toBeLessThan(0.4)
+      // Lengths are in widths of one sc: what whole stitches leave over is less than half of one.
+      expect(Math.abs(row.leftMm)).toBeLessThan(0.5)
     }
   })
 })
