@@ -4,6 +4,16 @@ import { closers } from "./bracket-grammar.ts"
 import type { Step } from "./tree.ts"
 import type { Words } from "./words.ts"
 
+const softensTotal = new Set(
+  "if not divide needs between or about approx approximately then stated printed".split(" "),
+)
+const tellsWork = new Set("slst ss join turn skip sk picot counts count next same".split(" "))
+const namesTotal = new Set(
+  "sts stitches sps spaces loops petals total scallops shells groups points clusters popcorns picots corners stated holes leaves if more printed repeats bars".split(
+    " ",
+  ),
+)
+
 /** A bracket that holds nothing but figures and units, at the end of a sentence. */
 export function isTotalBracket(words: Words, close: string, steps: readonly Step[]): boolean {
   let depth = 0
@@ -31,15 +41,7 @@ export function isTotalBracket(words: Words, close: string, steps: readonly Step
   const chains = inner.some(
     (token, i) => token.text === "ch" && inner[i + 1]?.type === "number" && inner[i + 1]?.spaced,
   )
-  if (
-    !chains &&
-    inner.some((token) =>
-      /^(if|not|divide|needs|between|or|about|approx|approximately|then|stated|printed)$/.test(
-        token.text,
-      ),
-    )
-  )
-    return true
+  if (!chains && inner.some((token) => softensTotal.has(token.text))) return true
   if (
     inner.some(
       (token, i) =>
@@ -53,16 +55,12 @@ export function isTotalBracket(words: Words, close: string, steps: readonly Step
   if (
     inner.some(
       (token, i) =>
-        /^(slst|ss|join|turn|skip|sk|picot|counts|count|next|same)$/.test(token.text) &&
+        tellsWork.has(token.text) &&
         !(/^(slst|ss)$/.test(token.text) && inner[i - 1]?.type === "number"),
     )
   )
     return false
-  const plural = inner.some((token) =>
-    /^(sts|stitches|sps|spaces|loops|petals|total|scallops|shells|groups|points|clusters|popcorns|picots|corners|stated|holes|leaves|if|more|printed|repeats|bars)$/.test(
-      token.text,
-    ),
-  )
+  const plural = inner.some((token) => namesTotal.has(token.text))
   if (plural) return true
   const last = words.tokens
     .slice(end + 1)

@@ -8,7 +8,7 @@ import { readKind } from "./stitch-grammar.ts"
 import type { Place, Step } from "./tree.ts"
 import type { Words } from "./words.ts"
 
-const chainWord = /^(ch|chs|chain|chains)$/
+const chainWord = new Set("ch chs chain chains".split(" "))
 
 /** "ch 3", "3 ch", "ch-3", "ch 3, sl st in first ch" (a picot), "picot", "ch-4 picot". */
 export function readChain(words: Words, steps: readonly Step[]): Step[] | null {
@@ -32,16 +32,16 @@ function readPlainChain(words: Words, steps: readonly Step[]): Step[] | null {
     const start = words.start()
     let chains: number
     while (words.accept("beg", "beginning", "make", "twisted", "work", "starting"));
-    if (words.text() === "a" && chainWord.test(words.text(1))) words.at += 1
+    if (words.text() === "a" && chainWord.has(words.text(1))) words.at += 1
     if (words.isNumber()) {
       chains = words.value()
       words.at += 1
       words.accept("-")
-      if (!chainWord.test(words.text())) return null
+      if (!chainWord.has(words.text())) return null
       words.at += 1
       if (/^(sp|sps|space|spaces|loop|loops|lp|lps)$/.test(words.text())) return null
     } else {
-      if (!chainWord.test(words.text())) return null
+      if (!chainWord.has(words.text())) return null
       words.at += 1
       words.accept("a", "-")
       if (words.text() === "of" && words.isNumber(1)) words.at += 1
@@ -183,13 +183,13 @@ function readPicot(words: Words): Step[] | null {
     const start = words.start()
     let chains: number | undefined
     if (words.isNumber() && words.value() === 1 && /^picots?$/.test(words.text(1))) words.at += 1
-    else if (words.isNumber() && words.text(1) === "-" && chainWord.test(words.text(2))) {
+    else if (words.isNumber() && words.text(1) === "-" && chainWord.has(words.text(2))) {
       chains = words.value()
       words.at += 3
-    } else if (chainWord.test(words.text()) && words.text(1) === "-" && words.isNumber(2)) {
+    } else if (chainWord.has(words.text()) && words.text(1) === "-" && words.isNumber(2)) {
       chains = words.value(2)
       words.at += 3
-    } else if (chainWord.test(words.text()) && words.isNumber(1)) {
+    } else if (chainWord.has(words.text()) && words.isNumber(1)) {
       chains = words.value(1)
       words.at += 2
     } else if (words.accept("a", "small")) chains = undefined

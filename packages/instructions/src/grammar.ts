@@ -139,10 +139,11 @@ const startsMaking = new Set(
 /** How far ahead the last word of a stitch's longest name may stand. */
 const nameEnds = 14
 
+const roundWords = new Set(["round", "rounds", "rnd", "rnds", "row", "rows"])
+
 /** "1 sc round": a round is named just ahead. */
 function saysRound(words: Words): boolean {
-  for (let ahead = 1; ahead < nameEnds; ahead++)
-    if (/^(?:round|rnd|row)s?$/.test(words.text(ahead))) return true
+  for (let ahead = 1; ahead < nameEnds; ahead++) if (roundWords.has(words.text(ahead))) return true
   return false
 }
 

@@ -5,11 +5,17 @@ import { isColour, readKind } from "./stitch-grammar.ts"
 import type { Noun } from "./tree.ts"
 import type { Words } from "./words.ts"
 
-const spaceWords =
-  /^(sp|sps|space|spaces|lp|lps|loop|loops|arch|arches|arc|arcs|hole|holes|gap|gaps|bar|bars)$/
-const groupWords =
-  /^(group|groups|grp|grps|gp|petal|petals|scallop|scallops|shell|shells|fan|fans|set|sets|leaf|leaves|v|point|points|pair|pairs|bunch|bunches|side|sides)$/
-const stitchWord = /^(st|sts|stitch|stitches)$/
+const spaceWords = new Set(
+  "sp sps space spaces lp lps loop loops arch arches arc arcs hole holes gap gaps bar bars".split(
+    " ",
+  ),
+)
+const groupWords = new Set(
+  "group groups grp grps gp petal petals scallop scallops shell shells fan fans set sets leaf leaves v point points pair pairs bunch bunches side sides".split(
+    " ",
+  ),
+)
+const stitchWord = new Set("st sts stitch stitches".split(" "))
 
 /** The noun here, stepped over; null when none is. */
 export function readNoun(words: Words): Noun | null {
@@ -33,7 +39,7 @@ function readPlainNoun(words: Words): Noun | null {
   const chain = readChainNoun(words)
   if (chain) return chain
   if (
-    groupWords.test(words.text()) &&
+    groupWords.has(words.text()) &&
     (/^(ch|sp|sps|space|spaces|loop|loops|lp|lps|picot|picots)$/.test(words.text(1)) ||
       (words.isNumber(1) && words.text(2) === "-" && isChain(words.text(3))))
   ) {
@@ -45,11 +51,11 @@ function readPlainNoun(words: Words): Noun | null {
   const group = readGroupNoun(words)
   if (group) return group
   const word = words.text()
-  if (spaceWords.test(word)) {
+  if (spaceWords.has(word)) {
     words.at += 1
     return afterSpace(words)
   }
-  if (stitchWord.test(word)) {
+  if (stitchWord.has(word)) {
     words.at += 1
     return { what: "stitch" }
   }
@@ -68,19 +74,19 @@ function readPlainNoun(words: Words): Noun | null {
     word === "large" ||
     word === "big"
   ) {
-    if (spaceWords.test(words.text(1)) || words.text(1) === "ch") {
+    if (spaceWords.has(words.text(1)) || words.text(1) === "ch") {
       words.at += 1
       const noun = readPlainNoun(words)
       return noun?.what === "space" && word === "small" ? { ...noun, small: true } : noun
     }
   }
-  if (word === "v" && words.text(1) === "-" && stitchWord.test(words.text(2))) {
+  if (word === "v" && words.text(1) === "-" && stitchWord.has(words.text(2))) {
     words.at += 3
     if (isChain(words.text())) {
       const inner = readChainNoun(words)
       if (inner?.what === "space") return { ...inner, middle: true }
     }
-    if (spaceWords.test(words.text())) {
+    if (spaceWords.has(words.text())) {
       words.at += 1
       return { what: "space" }
     }
@@ -114,7 +120,7 @@ function readChainNoun(words: Words): Noun | null {
       if (!isChain(words.text(ahead))) return null
       const joined = words.text(1) === "-" || words.peek(1)?.spaced === false
       const after = words.text(ahead + 1) === "-" ? words.text(ahead + 2) : words.text(ahead + 1)
-      if (!joined && !spaceWords.test(after)) return null
+      if (!joined && !spaceWords.has(after)) return null
       size = words.value()
       words.at += ahead + 1
     } else {
@@ -127,8 +133,8 @@ function readChainNoun(words: Words): Noun | null {
         words.at += 2
       } else if (
         words.isNumber() &&
-        (spaceWords.test(words.text(1)) ||
-          (words.text(1) === "-" && spaceWords.test(words.text(2))) ||
+        (spaceWords.has(words.text(1)) ||
+          (words.text(1) === "-" && spaceWords.has(words.text(2))) ||
           words.peek()?.spaced === false ||
           /^corner/.test(words.text(1)))
       ) {
@@ -136,13 +142,10 @@ function readChainNoun(words: Words): Noun | null {
         words.at += 1
       }
     }
-    if (
-      words.text() === "-" &&
-      (spaceWords.test(words.text(1)) || /^corners?$/.test(words.text(1)))
-    )
+    if (words.text() === "-" && (spaceWords.has(words.text(1)) || /^corners?$/.test(words.text(1))))
       words.at += 1
     const corner = words.accept("corner", "corners")
-    if (spaceWords.test(words.text())) {
+    if (spaceWords.has(words.text())) {
       words.at += 1
       const noun = afterSpace(words)
       if (noun.what === "gap") return noun
@@ -241,7 +244,7 @@ export function chainOfSize(words: Words, noun: Noun): Noun {
 
 /** "3-dc group", "9-dc scallop", "petal", "group of 3 dc". */
 function readGroupNoun(words: Words): Noun | null {
-  if (words.isNumber() ? words.text(1) !== "-" : !groupWords.test(words.text())) return null
+  if (words.isNumber() ? words.text(1) !== "-" : !groupWords.has(words.text())) return null
   return words.attempt(() => {
     let size: number | undefined
     if (words.isNumber() && words.text(1) === "-") {
@@ -250,7 +253,7 @@ function readGroupNoun(words: Words): Noun | null {
       if (!readKind(words) && !acceptPlainStitch(words)) return null
       words.accept("-")
     }
-    if (!groupWords.test(words.text())) return null
+    if (!groupWords.has(words.text())) return null
     if (words.text() === "v" && size === undefined) return null
     const middle = /^(?:shell|shells|fan|fans)$/.test(words.text()) ? { middle: true } : {}
     words.at += 1
@@ -267,7 +270,7 @@ function readGroupNoun(words: Words): Noun | null {
 }
 
 function acceptPlainStitch(words: Words): true | null {
-  if (!stitchWord.test(words.text())) return null
+  if (!stitchWord.has(words.text())) return null
   words.at += 1
   return true
 }

@@ -11,10 +11,12 @@ import type { Words } from "./words.ts"
 /** Longest spelling of one stitch, in words. */
 const longestSpelling = 60
 
+const endsPopcorn = new Set("complete finish close drop remove withdraw take".split(" "))
+
 /** "drop loop ... through": the stitches just worked in one place become one popcorn. */
 export function readDroppedLoop(words: Words, steps: readonly Step[]): Step[] | null {
+  if (!endsPopcorn.has(words.text())) return null
   if (/^(?:complete|finish|close)$/.test(words.text())) return readCompleted(words, steps)
-  if (!/^(?:drop|remove|withdraw|take)$/.test(words.text())) return null
   return words.attempt((): Step[] | null => {
     if (!words.accept("drop", "remove", "withdraw", "take")) return null
     words.accept("the", "your")

@@ -75,10 +75,11 @@ export function readSlip(words: Words, _steps: readonly Step[]): Step[] | null {
   })
 }
 
+const skipWords = new Set("skip skips sk miss seek skipping missing skp omit".split(" "))
+
 /** "skip 2 sc", "sk next ch-3 sp", "miss 1", "sk next sc and hdc", "sk (ch 3, sl st, sl st, ch 3)". */
 export function readSkip(words: Words): Step[] | null {
-  const verb = /^(skip|skips|sk|miss|seek|skipping|missing|skp|omit)$/
-  if (!verb.test(words.text())) return null
+  if (!skipWords.has(words.text())) return null
   return words.attempt((): Step[] | null => {
     const start = words.start()
     words.at += 1

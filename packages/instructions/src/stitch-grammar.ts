@@ -116,7 +116,7 @@ const heightsBetween: Readonly<Record<string, StitchKind["basic"]>> = table({
 
 /** "spike st", "crab st": a single crochet worked lower down, or backwards. */
 function readOtherName(words: Words): StitchName | null {
-  if (!/^(?:spike|crab)$/.test(words.text())) return null
+  if (words.text() !== "spike" && words.text() !== "crab") return null
   if (!/^(?:st|sts|stitch|stitches)$/.test(words.text(1))) return null
   words.at += 2
   return { kind: { basic: "sc" }, tog: false }
@@ -151,6 +151,7 @@ function readRemarked(words: Words): StitchName | null {
 
 function readShape(words: Words): StitchName | null {
   const word = words.text()
+  if (!word.includes("inc") && !word.includes("dec")) return null
   if (/^(inc|incs|increase|increases)$/.test(word)) {
     words.at += 1
     return { kind: { basic: "sc" }, tog: false, shape: "increase" }
@@ -214,9 +215,11 @@ function acceptTogetherNumber(words: Words): void {
   if (words.text() === "(" && words.text(1) === "s" && words.text(2) === ")") words.at += 3
 }
 
+const stitchWords = new Set(["st", "sts", "stitch", "stitches"])
+
 /** "hdc st", "puff sts": the word after the name says nothing new. */
 function acceptStitchWord(words: Words): void {
-  if (/^(st|sts|stitch|stitches)$/.test(words.text())) words.at += 1
+  if (stitchWords.has(words.text())) words.at += 1
 }
 
 function readGathered(words: Words): StitchKind | null {

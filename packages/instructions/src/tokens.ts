@@ -127,7 +127,7 @@ export function tokenise(text: string, start: number, end: number): Token[] {
       at += 2
       continue
     }
-    const spaced = at > start && /\s/.test(text.charAt(at - 1))
+    const spaced = isSpaced(text, at, start)
     const stop = Math.min(end, at + found[0].length)
     const token = tokenOf(found, at, stop, spaced)
     tokens.push(token)
@@ -145,8 +145,10 @@ export function tokenise(text: string, start: number, end: number): Token[] {
   return tokens
 }
 
-/** Marks that are a token wherever they stand, as character codes: ( ) + , / ; : = [ ] { } */
-const plainMarks = new Set([40, 41, 43, 44, 47, 59, 58, 61, 91, 93, 123, 125])
+/** Marks that are a token wherever they stand, and end the word before them. */
+const plainMarks = new Set([..."()+,/;:=[]{}-"].map((mark) => mark.charCodeAt(0)))
+const stop = 46
+const asterisk = 42
 
 /** Most tokens are one of three: a word of small letters, a number or a mark, with nothing special beside it. */
 function plainToken(
@@ -156,7 +158,7 @@ function plainToken(
   start: number,
   end: number,
 ): Token | null {
-  if (plainMarks.has(unit))
+  if (plainMarks.has(unit) || unit === stop)
     return {
       type: "mark",
       text: text.charAt(at),
@@ -165,21 +167,53 @@ function plainToken(
       end: at + 1,
       spaced: isSpaced(text, at, start),
     }
+  if (unit === asterisk) {
+    let last = at + 1
+    while (last < end && text.charCodeAt(last) === asterisk) last += 1
+    const spaced = isSpaced(text, at, start)
+    return {
+      type: "mark",
+      text: text.slice(at, last),
+      value: Number.NaN,
+      start: at,
+      end: last,
+      spaced,
+    }
+  }
   const word = unit >= 97 && unit <= 122
   if (!word && (unit < 48 || unit > 57)) return null
-  let stop = at + 1
-  while (stop < end && isOf(word, text.charCodeAt(stop))) stop += 1
-  const next = stop < text.length ? text.charCodeAt(stop) : 32
+  let last = at + 1
+  while (last < end && isOf(word, text.charCodeAt(last))) last += 1
+  const next = last < text.length ? text.charCodeAt(last) : 32
   // What goes on after it in any other way is looked at more closely.
-  if (next !== 32 && next !== 10 && !plainMarks.has(next)) return null
+  const ends = next === 32 || next === 10 || plainMarks.has(next)
+  if (!ends && (word || next !== stop || /\d/.test(text.charAt(last + 1)))) return null
   if (next === 47 && unit === 119) return null
-  const written = text.slice(at, stop)
+  const written = text.slice(at, last)
   const spaced = isSpaced(text, at, start)
   if (!word)
-    return { type: "number", text: written, value: Number(written), start: at, end: stop, spaced }
+    return { type: "number", text: written, value: Number(written), start: at, end: last, spaced }
+  const said = sameString(written)
+  if (said === null) return null
+  return { type: "word", text: said, value: Number.NaN, start: at, end: last, spaced }
+}
+
+const told = new Map<string, string | null>()
+
+/** Most words remembered; those of a language of patterns are a few hundred. */
+const mostTold = 4000
+
+/** The word meant, as one and the same string each time; null for one that is a number. */
+function sameString(written: string): string | null {
+  const known = told.get(written)
+  if (known !== undefined) return known
   const said = shortWords[written] ?? written
-  if (numberWords[said] !== undefined || ordinalWords[said] !== undefined) return null
-  return { type: "word", text: said, value: Number.NaN, start: at, end: stop, spaced }
+  const number = numberWords[said] !== undefined || ordinalWords[said] !== undefined
+  // A key of an object is kept once, and compared faster than a piece cut out of a text.
+  const one = number ? null : (Object.keys({ [said]: 0 })[0] ?? said)
+  if (told.size >= mostTold) told.clear()
+  told.set(written, one)
+  return one
 }
 
 function isOf(word: boolean, unit: number): boolean {

@@ -20,7 +20,11 @@ export function isTotalHere(words: Words, steps: readonly Step[]): boolean {
   )
     return true
   if (text === "total") return true
-  if (/^(?:that|this|which)$/.test(text) && /^(?:makes|gives)$/.test(words.text(1))) return true
+  if (
+    (text === "that" || text === "this" || text === "which") &&
+    /^(?:makes|gives)$/.test(words.text(1))
+  )
+    return true
   if (text === "there" && /^(are|should|will)$/.test(words.text(1))) return true
   if (!words.isNumber()) return false
   const before = words.tokens[words.at - 1]?.text

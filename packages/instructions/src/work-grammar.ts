@@ -152,7 +152,8 @@ function isClauseEnd(words: Words): boolean {
 
 /** "around the ring", "around next dc": a place, not an end. */
 function aroundThing(words: Words): boolean {
-  if (!/^(around|round|across|all)$/.test(words.text())) return false
+  const text = words.text()
+  if (text !== "around" && text !== "round" && text !== "across" && text !== "all") return false
   if (
     /^(the|a|each|next|post|front|back|cord|ring|same|every|this|plastic|entire)$/.test(
       words.text(1),

@@ -15,11 +15,13 @@ export function remediesHtml(pattern: CheckedPattern, { alone }: PageSoFar): Htm
       "li",
       {},
       keepUnits(remedy.change),
-      element(
-        "span",
-        { class: "after" },
-        `Then it ${verdictWord(remedy.verdictAfter)} (fullness ${formatFullness(remedy.fullnessAfter)}).`,
-      ),
+      changesNothing(remedy, result)
+        ? null
+        : element(
+            "span",
+            { class: "after" },
+            `Then it ${verdictWord(remedy.verdictAfter)} (fullness ${formatFullness(remedy.fullnessAfter)}).`,
+          ),
     ),
   )
   return [
@@ -32,6 +34,14 @@ export function remediesHtml(pattern: CheckedPattern, { alone }: PageSoFar): Htm
     ),
     element("ol", {}, items),
   ]
+}
+
+/** Where a piece is left as it is, what it then is has been said. */
+function changesNothing(
+  { verdictAfter, fullnessAfter }: CheckResult["remedies"][number],
+  { laidOut, ledger }: CheckResult,
+): boolean {
+  return verdictAfter === laidOut?.verdict && fullnessAfter === ledger.at(-1)?.accumulatedFullness
 }
 
 function nothingToChange(result: CheckResult): string {
