@@ -184,12 +184,16 @@ export interface Group {
   readonly all: readonly number[]
 }
 
+const noAnchors: readonly Anchor[] = []
+
 /** Runs of stitches worked into one place: tight ones have no chains between them. */
 export function groupsInOnePlace(edge: Edge, tight: boolean): readonly Group[] {
   return edge.keep(tight ? "tight" : "wide", () => {
     const runs: { key: string; cells: number[]; all: number[] }[] = []
     let open: (typeof runs)[number] | null = null
     let pending: number[] = []
+    let anchors: readonly Anchor[] | null = null
+    let key = ""
     edge.cells.forEach((cell, index) => {
       if (cell.type === "gap" || cell.type === "picot") return
       if (cell.type === "chain") {
@@ -198,7 +202,11 @@ export function groupsInOnePlace(edge: Edge, tight: boolean): readonly Group[] {
         return
       }
       const element = edge.elements[cell.element]
-      const key = element?.type === "stitch" ? placeKey(element.anchors) : ""
+      const here = element?.type === "stitch" ? element.anchors : noAnchors
+      if (here !== anchors) {
+        anchors = here
+        key = placeKey(here)
+      }
       if (open && open.key === key) {
         open.cells.push(index)
         for (const chain of pending) open.all.push(chain)

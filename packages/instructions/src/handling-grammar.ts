@@ -51,33 +51,21 @@ function acceptMarker(words: Words): boolean {
   return false
 }
 
+const pieces = new Set(
+  "piece work motif circle square hexagon coaster it diameter crown hat disc disk doily mat base bottom".split(
+    " ",
+  ),
+)
+const measured = new Set([...pieces, "your", "the", "this"])
+
 /** "piece should measure 1 1/2 inches", "motif measures 8 cm": to the end of the sentence. */
 function acceptMeasure(words: Words): boolean {
+  if (!measured.has(words.text())) return false
   return (
     words.attempt(() => {
       words.accept("your", "the", "this")
-      if (
-        !words.accept(
-          "piece",
-          "work",
-          "motif",
-          "circle",
-          "square",
-          "hexagon",
-          "coaster",
-          "it",
-          "diameter",
-          "crown",
-          "hat",
-          "disc",
-          "disk",
-          "doily",
-          "mat",
-          "base",
-          "bottom",
-        )
-      )
-        return null
+      if (!pieces.has(words.text())) return null
+      words.at += 1
       for (let i = 0; i < 3 && !/^measures?$/.test(words.text()); i++) {
         if (!words.accept("should", "will", "now", "to")) return null
       }
@@ -88,8 +76,11 @@ function acceptMeasure(words: Words): boolean {
   )
 }
 
+const foldWords = new Set("fold bend push hold flip turn".split(" "))
+
 /** "fold petals forward", "push the petals to the front". */
 function acceptFold(words: Words): boolean {
+  if (!foldWords.has(words.text())) return false
   return (
     words.attempt(() => {
       if (!words.accept("fold", "bend", "push", "hold", "flip", "turn")) return null
@@ -103,6 +94,7 @@ function acceptFold(words: Words): boolean {
 
 /** "leaving a long tail for sewing". */
 function acceptTail(words: Words): boolean {
+  if (!words.text().startsWith("leav")) return false
   return (
     words.attempt(() => {
       if (!words.accept("leave", "leaving")) return null

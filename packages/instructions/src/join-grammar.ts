@@ -180,8 +180,15 @@ function hasWork(steps: readonly Step[]): boolean {
   )
 }
 
+const startsRing = new Set(
+  "make start begin form create with a an the by making magic adjustable sliding slip mr mc".split(
+    " ",
+  ),
+)
+
 /** "Make a magic ring", "start with an adjustable loop", "over a plastic ring of 2 cm". */
 function readRingStart(words: Words): Step[] | null {
+  if (!startsRing.has(words.text())) return null
   return words.attempt((): Step[] | null => {
     const start = words.start()
     while (

@@ -199,8 +199,11 @@ function loopsHere(words: Words): "front" | "back" | "third" | "both" | null {
   return null
 }
 
+const startsAsRound = new Set("work same as rep repeat like".split(" "))
+
 /** "as Rnd 2", "rep Rnd 3", "same as Round 4", "rep Rnds 4-5". */
 export function readAsRound(words: Words): Step[] | null {
+  if (!startsAsRound.has(words.text())) return null
   return words.attempt((): Step[] | null => {
     const start = words.start()
     words.accept("work", "same")

@@ -8,6 +8,7 @@ import type { Place, Step } from "./tree.ts"
  * around, 3 sc in each corner". They become one pass in which the later and narrower one wins.
  */
 export function asPasses(given: readonly Step[]): Step[] {
+  if (given.length < 2) return [...given]
   const steps = withChainsBetween(withBareGroups(given))
   const result: Step[] = []
   for (const step of steps) {

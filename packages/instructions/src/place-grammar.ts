@@ -78,8 +78,11 @@ export function readTarget(words: Words, start: number, preposition: string): Pl
   return { ...bare, ...details }
 }
 
+const startsLoops = new Set("the front back third 3rd both rear blo bl flo fl".split(" "))
+
 /** "in top of next puff": every stitch is worked into its top. */
 function acceptTopOf(words: Words): void {
+  if (!/^t/.test(words.text())) return
   words.attempt(() => {
     words.accept("the")
     if (!words.accept("top", "tops") || !words.accept("of")) return null
@@ -89,6 +92,7 @@ function acceptTopOf(words: Words): void {
 }
 
 function readLoopWords(words: Words, details: Details): void {
+  if (!startsLoops.has(words.text())) return
   words.attempt(() => {
     words.accept("the")
     const which = words.text()
@@ -162,13 +166,17 @@ function readUsual(
 ): Place | null | undefined {
   const first = words.text()
   if (first === "ring") return readRing(words, start)
+  if (first === "same") return readSame(words, start)
+  const next = () => words.attempt(() => readNext(words, start, between, preposition))
+  if (first === "ch" || first === "chain") return words.has("just") ? undefined : next()
+  if (words.isNumber())
+    return words.has("just") || hasDip(words) || /^c|^middle$/.test(words.text(1))
+      ? undefined
+      : next()
   if (first === "next" || first === "following") {
     if (words.isNumber(1) && /^c|^middle$/.test(words.text(2))) return undefined
-    if (first === "next" && dipWords.some((word) => words.has(word))) return undefined
-    return (
-      words.attempt(() => readPicked(words, start)) ??
-      words.attempt(() => readNext(words, start, between, preposition))
-    )
+    if (hasDip(words)) return undefined
+    return words.attempt(() => readPicked(words, start)) ?? next()
   }
   if (first === "each") {
     const after = words.text(1) === "of" ? 2 : 1
@@ -177,13 +185,17 @@ function readUsual(
     return (
       words.attempt(() => readPicked(words, start)) ??
       words.attempt(() => readEach(words, start, between)) ??
-      words.attempt(() => readNext(words, start, between, preposition))
+      next()
     )
   }
   return undefined
 }
 
 const dipWords = ["dip", "dips", "hollow", "hollows", "valley", "valleys"] as const
+
+function hasDip(words: Words): boolean {
+  return dipWords.some((word) => words.has(word))
+}
 
 function readRing(words: Words, start: number): Place | null {
   if (words.text() === "all" && /^[,;.]?$/.test(words.text(1))) {
@@ -225,8 +237,12 @@ function readHookChain(words: Words, start: number): Place | null {
   return { ...words.since(start), at: "hook-chain", nth }
 }
 
+const startsEarlier = new Set("of on from in the rnd round row below".split(" "))
+
 /** "of Rnd 2", "of previous round", "4 rnds below", "in the rnd below". */
 export function withEarlierRound(words: Words, place: Place, start: number): Place {
+  if (!words.isNumber() && !startsEarlier.has(words.text()))
+    return { ...place, ...words.since(start) }
   const named = words.attempt(() => {
     const joined = words.accept("of", "on", "from", "in")
     words.accept("the")

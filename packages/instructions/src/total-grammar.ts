@@ -137,11 +137,11 @@ function readItem(words: Words): StatedItem | null {
   words.at += 1
   const span = () => words.since(start)
   const wordStart = words.at
-  const word = () =>
-    words.tokens
-      .slice(wordStart, words.at)
-      .map((token) => token.text)
-      .join(" ")
+  const word = () => {
+    let said = words.tokens[wordStart]?.text ?? ""
+    for (let i = wordStart + 1; i < words.at; i++) said += ` ${words.tokens[i]!.text}`
+    return words.at > wordStart ? said : ""
+  }
   if (
     words.text() === "small" ||
     words.text() === "side" ||

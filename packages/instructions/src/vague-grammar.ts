@@ -43,6 +43,7 @@ const usualCorner = 3
 
 /** "increasing in each corner", "inc at every corner": how many is not said, so it is told until a total bears it out. */
 export function readCornerIncrease(words: Words): Step[] | null {
+  if (!words.text().startsWith("inc")) return null
   return words.attempt((): Step[] | null => {
     const start = words.start()
     if (!words.accept("increasing", "increase", "inc")) return null

@@ -203,6 +203,8 @@ function furtherPlaces(
   const steps: Step[] = []
   if (!first) return steps
   for (;;) {
+    const next = words.text() === "," ? words.text(1) : words.text()
+    if (next !== "and" && next !== "&") return steps
     const start = words.start()
     const place = words.attempt(() => {
       words.accept(",")
