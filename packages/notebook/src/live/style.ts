@@ -96,7 +96,7 @@ html:has(.live) { scroll-padding-top: 6rem; }
   .bar, .tools, .fold, .try, .fields { display: none; }
   .editor:not(.long) .paper > textarea { display: none; }
   .paper > .sheet { overflow: visible; padding: 0.4rem 0; font-size: 9pt; line-height: 1.5; }
-  .sheet .line { padding-left: 2.5em; text-indent: -2.5em; }
+  .sheet .line { padding-left: 2.5em; text-indent: -2.5em; box-shadow: none; }
   .paper { background: none; }
 }
 `.trim()
