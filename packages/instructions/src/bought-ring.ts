@@ -5,6 +5,8 @@ import { numberPattern, readNumber } from "@roundwright/stitches"
 export interface BoughtRing {
   /** The text with the size of the ring blanked out, every other character in its place. */
   readonly clean: string
+  /** Whether the text speaks of such a ring. */
+  readonly named: boolean
   /** Diameter; the first one given, undefined when the text names no such ring or no size of it. */
   readonly diameterMm?: number
 }
@@ -24,7 +26,7 @@ const [leastMm, mostMm] = [3, 300]
 
 /** Never throws; sizes outside 3 to 300 mm are left in the text. */
 export function findBoughtRing(clean: string): BoughtRing {
-  if (!someRing.test(clean)) return { clean }
+  if (!someRing.test(clean)) return { clean, named: false }
   const found: { at: number; mm: number }[] = []
   const blank = (at: number, text: string, number: string, unit: string): string => {
     const mm = (readNumber(number) ?? 0) * mmOf(unit)
@@ -41,7 +43,9 @@ export function findBoughtRing(clean: string): BoughtRing {
       ring + blank(at, size, number, unit),
   )
   const first = found.sort((a, b) => a.at - b.at)[0]
-  return first === undefined ? { clean } : { clean: both, diameterMm: first.mm }
+  return first === undefined
+    ? { clean, named: true }
+    : { clean: both, named: true, diameterMm: first.mm }
 }
 
 function mmOf(unit: string): number {

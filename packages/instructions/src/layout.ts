@@ -1,7 +1,7 @@
 // Finds the parts of a written pattern: headings, rounds with their labels, and everything else.
 // Markdown is tolerated by blanking its marks, so that offsets stay those of the text given.
 
-import { findBoughtRing } from "./bought-ring.ts"
+import { type BoughtRing, findBoughtRing } from "./bought-ring.ts"
 import { takeFirstRound } from "./first-round.ts"
 import { matchBareNumber, matchLabel, type RoundLabel } from "./labels.ts"
 import { endOfLine, type SourceText } from "./source-text.ts"
@@ -23,7 +23,8 @@ export interface RoundText extends Span {
 export interface PatternText {
   /** The text with Markdown marks and the size of a bought ring blanked. */
   readonly clean: string
-  readonly ringMm?: number
+  /** The bought ring the text speaks of, if it does. */
+  readonly boughtRing?: Pick<BoughtRing, "diameterMm">
   readonly title: string | null
   readonly headings: readonly Heading[]
   readonly rounds: readonly RoundText[]
@@ -45,13 +46,11 @@ const blockHeadings =
   /^(notes?|pattern notes?|materials?|supplies|abbreviations?|special stitch(es)?|stitch(es)? used|assembly|finishing)$/
 
 export function layOut(source: SourceText): PatternText {
-  const { clean, diameterMm: ringMm } = findBoughtRing(blankMarkdown(source))
-  const layout = {
-    ...layOutWith(source, clean, false),
-    ...(ringMm === undefined ? {} : { ringMm }),
-  }
+  const { clean, named, ...size } = findBoughtRing(blankMarkdown(source))
+  const bought = named ? { boughtRing: size } : {}
+  const layout = { ...layOutWith(source, clean, false), ...bought }
   if (layout.rounds.length > 0) return layout
-  const numbered = layOutWith(source, clean, true)
+  const numbered = { ...layOutWith(source, clean, true), ...bought }
   const counted = numbered.rounds.every((round, i) => round.label.from === i + 1)
   return numbered.rounds.length > 1 && counted ? numbered : layout
 }

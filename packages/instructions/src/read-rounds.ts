@@ -5,7 +5,7 @@ import type { Terms } from "@roundwright/stitches"
 import { alongChainFinding } from "./along-chain.ts"
 import { attachCounts, rememberCounts } from "./counts-notes.ts"
 import { type Doubt, doubtAfter } from "./doubt.ts"
-import { readFoundation } from "./foundation.ts"
+import { type Foundation, readFoundation } from "./foundation.ts"
 import { readRound } from "./grammar.ts"
 import type { PatternText, RoundText } from "./layout.ts"
 import { largestNumber, mostChains, mostStepsPerText, mostTokensPerRound } from "./limits.ts"
@@ -106,7 +106,7 @@ export function readRounds(
           hint: "Look at the number.",
         })
       carried = []
-      progress.centre = sizedRing(foundation.centre, layout.ringMm)
+      progress.centre = boughtCentre(foundation, layout, text)
       if (foundation.steps.length === 0) {
         // A round that only makes the ring: what follows is worked into it.
         carried = [...tree.steps]
@@ -114,7 +114,7 @@ export function readRounds(
         progress.readings.push(ringOnly(source, one))
         continue
       }
-      if (!foundation.stated)
+      if (!foundation.stated && progress.centre.kind !== "solid-ring")
         own.push({
           severity: "note",
           code: "ring-not-described",
@@ -328,10 +328,15 @@ function parseRound(
   }
 }
 
-function sizedRing(centre: Centre, diameterMm: number | undefined): Centre {
-  return centre.kind === "solid-ring" && diameterMm !== undefined
-    ? { ...centre, diameterMm }
-    : centre
+/** The centre with the size of the bought ring; a ring of which nothing is said is the bought one, if there is one. */
+function boughtCentre(
+  { centre, stated }: Foundation,
+  { boughtRing, clean }: PatternText,
+  { bodyStart, end }: RoundText,
+): Centre {
+  if (boughtRing === undefined) return centre
+  const meant = !stated && /\bring\b/i.test(clean.slice(bodyStart, end))
+  return centre.kind === "solid-ring" || meant ? { kind: "solid-ring", ...boughtRing } : centre
 }
 
 function leadsWithTurn(steps: readonly Step[]): boolean {

@@ -208,6 +208,7 @@ describe("opening chains and joins", () => {
       1.5 * 25.4,
     ],
     ["Materials: 1 wooden ring, 6 cm across\n", "20 sc in the wooden ring.", 60],
+    ["Materials: a plastic ring, 22 mm\n", "20 sc into ring.", 22],
     // A hoop of two metres is no ring to start from.
     ["", "20 sc around the 200 cm metal ring.", undefined],
   ])("knows how wide a bought ring is: %s%s", (heading, words, mm) => {
