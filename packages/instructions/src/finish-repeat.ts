@@ -206,7 +206,7 @@ export function tryOnce(work: RoundWork, steps: readonly Step[]): CannotWork | n
     if (!(stop instanceof CannotWork)) throw stop
     work.inPlace = inPlace
     work.repeatDepth = depth
-    if (!isShortage(stop.finding.code)) throw stop
+    if (!isShortage(stop.code)) throw stop
     return stop
   }
 }

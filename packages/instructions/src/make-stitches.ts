@@ -68,7 +68,7 @@ export function makeStitches(
   const kind = shapedKind(work, stitch)
   const legs = kind.gathered?.legs ?? 1
   const full = anchors.length === legs || anchors.length > 1 ? anchors : spreadLegs(anchors, legs)
-  const onePlace = full.every((anchor) => anchor === full[0])
+  const onePlace = kind.gathered !== undefined && full.every((anchor) => anchor === full[0])
   const made: StitchKind =
     kind.gathered?.how === "together" && onePlace
       ? { ...kind, gathered: { how: "cluster", legs } }

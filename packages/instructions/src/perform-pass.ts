@@ -3,6 +3,7 @@
 
 import { boundaryOf } from "./boundaries.ts"
 import { groupsFor } from "./groups.ts"
+import { makeAt } from "./make-stitches.ts"
 import { fits } from "./meanings.ts"
 import { fillSite, perform } from "./perform.ts"
 import { performWork } from "./perform-work.ts"
@@ -150,10 +151,19 @@ function fill(work: RoundWork, step: Filling, site: Site, position: Position): v
   }
   work.use(position, site, "worked")
   work.current = site
+  if (isPlain(step) && !work.own && !work.pendingLeg) {
+    makeAt(work, step, [[site.anchor]], null)
+    return
+  }
   const before = work.inPlace
   work.inPlace = [site.anchor]
   performWork(work, step)
   work.inPlace = before
+}
+
+/** Nothing is said of the stitches but how many, so each place simply gets them. */
+function isPlain(step: Extract<Step, { do: "work" }>): boolean {
+  return step.place === null && !step.between && !step.even && !step.legs && !step.corner
 }
 
 /** Every place of the kinds named, in order, from the hook up to the boundary. */

@@ -205,7 +205,7 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
     return
   }
   if (work.inPlace) {
-    makeAt(work, step, [work.inPlace.slice()], null)
+    makeAt(work, step, [work.inPlace], null)
     return
   }
   if (work.main.edge.round < 0) {

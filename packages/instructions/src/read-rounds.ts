@@ -21,7 +21,7 @@ import { lineAt, type SourceText } from "./source-text.ts"
 import { standIn } from "./stand-in.ts"
 import { tokenise } from "./tokens.ts"
 import { countsOf } from "./totals.ts"
-import type { RoundTree, Step } from "./tree.ts"
+import type { RoundTree, Span, Step } from "./tree.ts"
 import { joinUnread } from "./unread-words.ts"
 import { Words } from "./words.ts"
 
@@ -163,7 +163,7 @@ export function readRounds(
       }
       earlier = result.round && !unreadWords ? { request, result, span: request.span } : null
       worked = result.round
-      places = result.spans.map((made) => [made.start, made.end] as const)
+      places = placesOf(result.spans)
       stated = result.comparison.stated
       agrees = unreadWords ? null : result.comparison.agrees
       for (const finding of result.findings)
@@ -273,8 +273,19 @@ function restate(progress: Progress, again: Reconsidered, broken: boolean): void
   progress.readings[progress.readings.length - 1] = {
     ...last,
     counted: { stitches: counts.stitches, chains: counts.chains, spaces: counts.spaces },
-    elementPlaces: again.spans.map((made) => [made.start, made.end] as const),
+    elementPlaces: placesOf(again.spans),
   }
+}
+
+/** Start and end for every element; those made by one stretch of the text share them. */
+function placesOf(spans: readonly Span[]): readonly (readonly [number, number])[] {
+  const places: (readonly [number, number])[] = []
+  let last: Span | null = null
+  for (const span of spans) {
+    places.push(span === last ? places[places.length - 1]! : [span.start, span.end])
+    last = span
+  }
+  return places
 }
 
 function ringOnly(source: SourceText, one: OneRound): RoundReading {

@@ -16,7 +16,18 @@ import type { CountsAs, Noun, Span, Step } from "./tree.ts"
 
 /** Thrown inside a round only: it cannot be worked on from here. */
 export class CannotWork {
-  constructor(readonly finding: Finding) {}
+  private told: Finding | null = null
+
+  /** @param made the finding, or how it is made where it is not always told */
+  constructor(
+    private readonly made: Finding | (() => Finding),
+    readonly code: string = typeof made === "function" ? "" : made.code,
+  ) {}
+
+  get finding(): Finding {
+    this.told ??= typeof this.made === "function" ? this.made() : this.made
+    return this.told
+  }
 }
 
 export type Use = "worked" | "skipped" | "slipped"

@@ -1,6 +1,8 @@
 // Places that are not there: none of that name, or all of them used.
 
+import type { Edge } from "./edge.ts"
 import { meaningOf } from "./meanings.ts"
+import type { Finding } from "./problem-list.ts"
 import { CannotWork, type Position, type RoundWork } from "./round-work.ts"
 import { findSite } from "./sites.ts"
 import type { Noun, Span } from "./tree.ts"
@@ -32,19 +34,25 @@ export function overrun(_work: RoundWork, position: Position, noun: Noun, span: 
       hint: "Compare the name with what the round before makes.",
     })
   }
+  return new CannotWork(() => usedUp(edge, meaning.noun, noun, span), shortage)
+}
+
+const shortage = "needs-more-than-there-is"
+
+function usedUp(edge: Edge, meant: Noun, noun: Noun, span: Span): Finding {
   let there = 0
   for (let at = 0; at < edge.size; ) {
-    const site = findSite(edge, meaning.noun, at, edge.size, 0, null)
+    const site = findSite(edge, meant, at, edge.size, 0, null)
     if (!site) break
     there += 1
     at = Math.max(at + 1, site.to)
   }
-  return new CannotWork({
+  return {
     severity: "error",
-    code: "needs-more-than-there-is",
+    code: shortage,
     start: span.start,
     end: span.end,
     message: `This round asks for more than the round before has: all ${there} of its ${nounWords(noun, there)} are used when it comes to this one.`,
     hint: "Count the repeats, or the stitches of the round before.",
-  })
+  }
 }
