@@ -3,6 +3,7 @@
 
 import type { Anchor, Centre, Element, Round } from "@roundwright/motif"
 import type { StitchKind } from "@roundwright/stitches"
+import { CannotWork } from "./cannot-work.ts"
 import { cellUnder } from "./cell-under.ts"
 import type { Choices } from "./choices.ts"
 import { Edge, roundEdge } from "./edge.ts"
@@ -14,21 +15,7 @@ import { findSite, type Site } from "./sites.ts"
 import { sizesThere } from "./spaces-named.ts"
 import type { CountsAs, Noun, Span, Step } from "./tree.ts"
 
-/** Thrown inside a round only: it cannot be worked on from here. */
-export class CannotWork {
-  private told: Finding | null = null
-
-  /** @param made the finding, or how it is made where it is not always told */
-  constructor(
-    private readonly made: Finding | (() => Finding),
-    readonly code: string = typeof made === "function" ? "" : made.code,
-  ) {}
-
-  get finding(): Finding {
-    this.told ??= typeof this.made === "function" ? this.made() : this.made
-    return this.told
-  }
-}
+export { CannotWork } from "./cannot-work.ts"
 
 export type Use = "worked" | "skipped" | "slipped"
 
