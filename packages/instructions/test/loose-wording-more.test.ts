@@ -4,7 +4,23 @@
 import { describe, expect, it } from "vitest"
 import { doubts, last, read } from "./help.ts"
 
+const meshOfTwelve = [
+  "12 sc in magic ring; join.",
+  "ch 1, sc in same st, ch 5, *sc in next sc, ch 5; rep from * around; join.",
+]
+
 const cases: [string, ...string[]][] = [
+  // Scallops over spaces: the sc of the last repeat is the one the round began with.
+  [
+    "36/0/0",
+    ...meshOfTwelve,
+    "sl st to center of ch-5 sp, ch 1, sc in same sp, *5 dc in next ch-5 sp, sc in next ch-5 sp; rep from * around; join.",
+  ],
+  [
+    "30/18/6",
+    ...meshOfTwelve,
+    "sl st in ch-5 sp, ch 1, sc in same sp, *(2 dc, ch 3, 2 dc) in next ch-5 sp, sc in next ch-5 sp; rep from * around; join.",
+  ],
   [
     "24/0/0",
     "12 sc in magic ring; join.",
