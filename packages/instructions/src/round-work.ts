@@ -11,6 +11,7 @@ import { mostChainsPerRound, mostElementsPerRound, mostStepsPerRound } from "./l
 import { type Meaning, meaningOf } from "./meanings.ts"
 import type { OwnChain } from "./own-chain.ts"
 import type { Finding } from "./problem-list.ts"
+import type { OpenRepeat, WholeTimes } from "./repeats-made.ts"
 import { findSite, type Site } from "./sites.ts"
 import { sizesThere } from "./spaces-named.ts"
 import type { CountsAs, Noun, Span, Step } from "./tree.ts"
@@ -98,19 +99,9 @@ export class RoundWork {
   /** The round speaks of single chains, so that its "st" takes them in. */
   chainsNamed = false
   /** The last repeat worked "around" with no ending of its own. */
-  openRepeat: {
-    readonly start: number
-    readonly end: number
-    readonly full: number
-    readonly uses: number
-  } | null = null
+  openRepeat: OpenRepeat | null = null
   /** The last repeat of the round itself: what was used before each of its whole times, and after the last. */
-  wholeTimes: {
-    readonly starts: readonly number[]
-    readonly end: number
-    readonly at: number
-    readonly counted: boolean
-  } | null = null
+  wholeTimes: WholeTimes | null = null
   /** Times the main repeat was worked. */
   mainRepeats = 0
   madeBeforeRepeat = false
