@@ -1,88 +1,18 @@
 // A live page in a browser, from disk and without a network: what a reader does, and what follows.
 
-import { readFileSync } from "node:fs"
 import { renderNotebook } from "@roundwright/notebook"
-import type { Browser, Page } from "playwright-core"
-import { afterAll, beforeAll, describe, expect, it } from "vitest"
-import { type OpenOptions, openBrowser, openPage, settled, unsoundParts } from "./open-page.ts"
+import type { Page } from "playwright-core"
+import { describe, expect, it } from "vitest"
+import { area, doubled, fence, livePages, notebook, pattern, said, write } from "./live-page.ts"
+import { settled, unsoundParts } from "./open-page.ts"
 
-const fence = "```"
-const disc = ["Terms: US", "Hook: 4 mm", "Yarn: DK", ""]
-const rounds = [
-  "Rnd 1: 6 sc in magic ring. (6 sc)",
-  "Rnd 2: *2 sc in next st; rep from * around. (12 sc)",
-  "Rnd 3: *sc in next st, 2 sc in next st; rep from * around. (18 sc)",
-  "Rnd 4: *sc in next 2 sts, 2 sc in next st; rep from * around. (24 sc)",
-]
-const pattern = [...disc, ...rounds].join("\n")
-const notebook = `# A small disc
-
-It \`= disc.verdict\` and has \`= disc.stitches_last\` stitches; twice that is \`= double\`.
-
-${fence}pattern name=disc
-${pattern}
-${fence}
-
-${fence}gauge for=disc
-Hook: 4.5 mm
-${fence}
-
-${fence}verdict of=disc
-${fence}
-
-${fence}calculation
-double = 2 * disc.stitches_last # both sides
-${fence}
-
-${fence}chart of=disc name=growth
-${fence}
-
-${fence}remedies of=disc
-${fence}
-`
-
-let browser: Browser
-let html: string
-beforeAll(async () => {
-  browser = await openBrowser()
-  html = (await renderNotebook(notebook, { live: true })).html
-})
-afterAll(() => browser?.close())
-
-async function withPage(
-  run: (page: Page, complaints: readonly string[]) => Promise<void>,
-  options: OpenOptions = {},
-  text = html,
-): Promise<void> {
-  const { page, context, complaints } = await openPage(browser, text, options)
-  try {
-    await settled(page)
-    await run(page, complaints)
-    expect(complaints).toEqual([])
-  } finally {
-    await context.close()
-  }
-}
-
-const area = (page: Page, cell: number) => page.locator(`#cell-${cell}-text`)
-const said = (page: Page) => page.locator("#cell-3 .said").textContent()
+const { withPage } = livePages()
 
 /** What is selected in a cell that has the focus. */
 const chosen = (page: Page, cell: number) =>
   area(page, cell).evaluate((box: HTMLTextAreaElement) =>
     document.activeElement === box ? box.value.slice(box.selectionStart, box.selectionEnd) : "",
   )
-
-/** Puts a text into a cell and waits for the answer. */
-async function write(page: Page, cell: number, text: string): Promise<void> {
-  await area(page, cell).fill(text)
-  await settled(page)
-}
-
-const doubled = pattern.replace(
-  "Rnd 4: *sc in next 2 sts, 2 sc in next st; rep from * around. (24 sc)",
-  "Rnd 4: *2 sc in next st; rep from * around. (36 sc)\nRnd 5: *2 sc in next st; rep from * around. (72 sc)",
-)
 
 describe("an edit", () => {
   it("reaches verdict, prose, calculation and chart", () =>
@@ -376,86 +306,4 @@ describe("a long search", () => {
       html,
     )
   })
-})
-
-describe("the way back", () => {
-  it("undo goes step by step, restore goes to the original and can itself be undone", () =>
-    withPage(async (page) => {
-      const undo = page.getByRole("button", { name: "Undo" })
-      expect(await undo.isDisabled()).toBe(true)
-      await write(page, 1, doubled)
-      await write(page, 2, "Hook: 6 mm")
-      await undo.click()
-      await settled(page)
-      expect(await area(page, 2).inputValue()).toBe("Hook: 4.5 mm")
-      expect(await area(page, 1).inputValue()).toBe(doubled)
-      await write(page, 2, "Hook: 5 mm")
-      await page.getByRole("button", { name: "Restore the original of every cell" }).click()
-      await settled(page)
-      expect(await area(page, 1).inputValue()).toBe(pattern)
-      expect(await said(page)).not.toMatch(/ruffles/i)
-      expect(await page.locator(".edited:visible").count()).toBe(0)
-      await area(page, 1).focus()
-      await page.keyboard.press("Control+z")
-      await settled(page)
-      expect(await area(page, 1).inputValue()).toBe(doubled)
-      expect(await area(page, 2).inputValue()).toBe("Hook: 5 mm")
-      expect(await said(page)).toMatch(/ruffles/i)
-      await page.keyboard.press("Control+Shift+z")
-      await settled(page)
-      expect(await area(page, 1).inputValue()).toBe(pattern)
-    }))
-})
-
-describe("saving", () => {
-  const save = async (page: Page, choice: RegExp) => {
-    await page.locator(".save > summary").click()
-    const [download] = await Promise.all([
-      page.waitForEvent("download"),
-      page.getByRole("button", { name: choice }).click(),
-    ])
-    return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") }
-  }
-
-  it("gives the notebook as Markdown, changed where it was changed and nowhere else", () =>
-    withPage(async (page) => {
-      expect((await save(page, /Markdown/)).text).toBe(notebook)
-      await write(page, 1, doubled)
-      const { name, text } = await save(page, /Markdown/)
-      expect(name).toBe("a-small-disc.md")
-      expect(text).toBe(notebook.replace(pattern, doubled))
-    }))
-
-  it("gives the page, which opens as the same notebook with the way back in it", () =>
-    withPage(async (page) => {
-      await write(page, 1, `${doubled}\n# </script><script>alert(1)</script>`)
-      const verdict = await said(page)
-      const { name, text } = await save(page, /HTML/)
-      expect(name).toBe("a-small-disc.html")
-      const still = await openPage(browser, text, { javaScriptEnabled: false })
-      expect(await still.page.locator("#cell-3 .said").textContent()).toBe(verdict)
-      expect(await still.page.locator("#cell-1 pre").textContent()).toContain("72 sc")
-      await still.context.close()
-      await withPage(
-        async (again) => {
-          expect(await area(again, 1).inputValue()).toContain("Rnd 5")
-          expect(await said(again)).toBe(verdict)
-          expect(await again.locator("#cell-1 .edited").isVisible()).toBe(true)
-          expect((await save(again, /HTML/)).text).toBe(text)
-          await again.getByRole("button", { name: "Restore the original of every cell" }).click()
-          await settled(again)
-          expect((await save(again, /Markdown/)).text).toBe(notebook)
-        },
-        {},
-        text,
-      )
-    }))
-
-  it("copies the pattern", () =>
-    withPage(async (page) => {
-      await page.context().grantPermissions(["clipboard-read", "clipboard-write"])
-      await page.getByRole("button", { name: /^Copy/ }).click()
-      await expect.poll(() => page.locator(".heard").textContent()).toBe("Copied.")
-      expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(pattern)
-    }))
 })

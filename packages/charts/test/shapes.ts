@@ -1,6 +1,7 @@
 // Laid-out pieces for the tests of charts: motifs invented here and in the tests of relaxation.
 
 import { buildDisc, buildPolygon, type Element, type Motif } from "@roundwright/motif"
+import type { RoundwrightError } from "@roundwright/numerics"
 import { type LaidOutShape, layOut } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, kind, type StitchKind } from "@roundwright/stitches"
 import { chain, randomMotif, round, stitch } from "../../relaxation/test/support/motifs.ts"
@@ -79,4 +80,14 @@ export function anyPiece(seed: number): Piece {
 export function moved({ motif, shape }: Piece, xy: Float64Array, xyz?: Float64Array): Piece {
   const space = xyz ? { xyz, energy: 0, how: shape.flat.how, from: "test", tried: [] } : shape.space
   return { motif, shape: { ...shape, flat: { ...shape.flat, xy }, space } }
+}
+
+/** The code of what the work throws. */
+export function codeOf(work: () => unknown): string {
+  try {
+    work()
+  } catch (error) {
+    return (error as RoundwrightError).code ?? String(error)
+  }
+  return "nothing thrown"
 }
