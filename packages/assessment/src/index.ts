@@ -1,5 +1,7 @@
 export * from "./check.ts"
+export * from "./corners-seen.ts"
 export * from "./gauge-from-pieces.ts"
+export * from "./in-terms.ts"
 export * from "./laid-out.ts"
 export * from "./net-shape.ts"
 export * from "./result.ts"

@@ -11,6 +11,7 @@ export type FileText = { readonly text: string } | { readonly fault: string }
 
 /** The text of a file, or why it cannot be read, in words. */
 export function readText(cwd: string, file: string): FileText {
+  if (file.trim() === "") return { fault: "The name of a file is empty." }
   const path = resolve(cwd, file)
   try {
     const stats = statSync(path)
@@ -33,6 +34,7 @@ const ownMark = '<meta name="generator" content="Roundwright">'
 
 /** Writes a page; an existing file is replaced only if it is such a page. @returns a fault in words, or null */
 export function writePage(cwd: string, file: string, html: string): string | null {
+  if (file.trim() === "") return "The name of the page is empty."
   const path = resolve(cwd, file)
   if (existsSync(path)) {
     const existing = readText(cwd, file)

@@ -3,7 +3,7 @@
 import { parseArgs } from "node:util"
 import { RoundwrightError } from "@roundwright/numerics"
 import { runCheck } from "./check-command.ts"
-import { wholeNumber } from "./option-values.ts"
+import { joinNegatives, quoted, wholeNumber } from "./option-values.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { usage } from "./usage.ts"
 import { wrap } from "./wrap.ts"
@@ -106,11 +106,11 @@ export async function run(args: readonly string[], around: Surroundings): Promis
   }
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined
   if (!command) {
-    around.err(`roundwright: there is no command '${name}'.\n\n${usage}`)
+    around.err(`roundwright: there is no command ${quoted(name)}.\n\n${usage}`)
     return 2
   }
   try {
-    return await command(rest, around)
+    return await command(joinNegatives(rest), around)
   } catch (error) {
     if (error instanceof RoundwrightError) {
       const said = `roundwright ${name}: ${error.message} ${error.hint}`.trimEnd()
@@ -118,9 +118,19 @@ export async function run(args: readonly string[], around: Surroundings): Promis
       return 2
     }
     if (!isUsageError(error)) throw error
-    around.err(`roundwright ${name}: ${error.message}\n\n${usage}`)
+    around.err(`${wrap(`roundwright ${name}: ${usageWords(error)}`, 80)}\n`)
     return 2
   }
+}
+
+/** What is wrong with an option, in this command's words. */
+function usageWords(error: Error): string {
+  const [first = ""] = error.message.split("\n")
+  const said = `${first.replace(/\.$/, "")}.`
+    .replace(/ (?:To specify a positional|This command does not take).*$/, "")
+    .replace(/^Option '([^ ']+).* argument missing\.$/, "Option '$1' needs a value.")
+    .replace(/^Option '([^ ']+).* argument is ambiguous\.$/, "Option '$1' needs a value.")
+  return `${said} 'roundwright help' tells what the commands take.`
 }
 
 function isUsageError(error: unknown): error is Error {

@@ -16,7 +16,7 @@ import type { Terms } from "@roundwright/stitches"
 import { readText } from "./files.ts"
 import { heightsTable } from "./heights-table.ts"
 import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
-import { oneOf, wholeNumber } from "./option-values.ts"
+import { oneOf, quoted, wholeNumber } from "./option-values.ts"
 import { printProposals } from "./print-proposals.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
@@ -131,7 +131,7 @@ function wishes(request: SquareRequest, terms: Terms): SquareOptions {
 function oneStitch(text: string, terms: Terms) {
   const [kind, ...others] = readStitchList(text, terms)
   if (kind && others.length === 0) return kind
-  throw new RoundwrightError("no-choice", `--straighten takes one stitch, not "${text}".`, {
+  throw new RoundwrightError("no-choice", `--straighten takes one stitch, not ${quoted(text)}.`, {
     hint: "Such as: --straighten sc.",
   })
 }

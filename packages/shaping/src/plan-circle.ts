@@ -166,10 +166,14 @@ function checkOptions({ stitches, acrossMm, rounds, corners, repeats }: CircleOp
     corners !== undefined &&
     (!Number.isInteger(corners) || (corners !== 0 && (corners < 3 || corners > 12)))
   )
-    throw new RoundwrightError("bad-corners", `A piece cannot be given ${corners} corners.`, {
-      hint: "Ask for 3 to 12 corners, or for none.",
-      numbers: { corners },
-    })
+    throw new RoundwrightError(
+      "bad-corners",
+      `A piece cannot be given ${corners} ${corners === 1 ? "corner" : "corners"}.`,
+      {
+        hint: "Ask for 3 to 12 corners, or for none.",
+        numbers: { corners },
+      },
+    )
 }
 
 /** mm in one unit of the gauge's lengths: an assumed width of sc where it knows no mm. */

@@ -48,6 +48,8 @@ export interface OvalPlan {
 }
 
 const fewestChains = 3
+/** Some four metres in worsted yarn: longer than a rug or a runner. */
+const mostChains = 1000
 const mostRounds = 60
 
 /** @throws RoundwrightError `no-stitches`, `slip-stitch`, `decrease-in-list`, `bad-rounds`, `bad-oval`, `no-gauge` */
@@ -103,6 +105,11 @@ function chainsFor({ chains, longerByMm, gauge }: OvalOptions, chainMm: number):
   if (!Number.isInteger(whole) || whole < fewestChains)
     throw new RoundwrightError("bad-oval", "An oval needs a foundation of three chains or more.", {
       hint: "Give the number of chains, or by how much it is to be longer than wide.",
+    })
+  if (whole > mostChains)
+    throw new RoundwrightError("bad-oval", `${whole} foundation chains cannot be planned.`, {
+      hint: `Give at most ${mostChains} chains${gauge.absolute ? `, which makes it ${(((mostChains - 2) * chainMm) / 1000).toFixed(1)} m longer than wide` : ""}.`,
+      numbers: { chains: whole },
     })
   return whole
 }

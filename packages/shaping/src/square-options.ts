@@ -37,10 +37,14 @@ const mostInCorner = 7
 /** @throws RoundwrightError `bad-corners`, `bad-rounds` */
 export function checkOptions({ corners, rounds }: SquareOptions): void {
   if (!Number.isInteger(corners) || corners < fewestCorners || corners > mostCorners)
-    throw new RoundwrightError("bad-corners", `A piece cannot be given ${corners} corners.`, {
-      hint: `Ask for ${fewestCorners} to ${mostCorners} corners.`,
-      numbers: { corners },
-    })
+    throw new RoundwrightError(
+      "bad-corners",
+      `A piece cannot be given ${corners} ${corners === 1 ? "corner" : "corners"}.`,
+      {
+        hint: `Ask for ${fewestCorners} to ${mostCorners} corners.`,
+        numbers: { corners },
+      },
+    )
   if (!Number.isInteger(rounds) || rounds < 1 || rounds > mostRounds)
     throw new RoundwrightError("bad-rounds", `${rounds} rounds cannot be planned.`, {
       hint: `Give a whole number of rounds from 1 to ${mostRounds}.`,

@@ -68,6 +68,13 @@ describe("ovals", () => {
       [{ stitch, gauge, rounds: 3 }, "bad-oval"],
       [{ stitch, gauge, rounds: 3, chains: 2 }, "bad-oval"],
       [{ stitch, gauge, rounds: 3, chains: 4.5 }, "bad-oval"],
+      [{ stitch, gauge, rounds: 3, chains: 1001 }, "bad-oval"],
+      [{ stitch, gauge, rounds: 3, chains: 9_999_999 }, "bad-oval"],
+      [{ stitch, gauge, rounds: 3, chains: 1e308 }, "bad-oval"],
+      [{ stitch, gauge, rounds: 3, chains: Number.POSITIVE_INFINITY }, "bad-oval"],
+      [{ stitch, gauge, rounds: 3, longerByMm: 1e308 }, "bad-oval"],
+      [{ stitch, gauge, rounds: 3, longerByMm: Number.NaN }, "bad-oval"],
+      [{ stitch, gauge, rounds: 61, chains: 9 }, "bad-rounds"],
       [{ stitch, gauge, rounds: 0, chains: 9 }, "bad-rounds"],
       [{ stitch, gauge: gaugeFrom({ swatches: [] }), rounds: 3, longerByMm: 80 }, "no-gauge"],
     ] as const)
