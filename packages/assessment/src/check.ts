@@ -6,11 +6,12 @@ import { type Motif, symmetryOf } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { findMends } from "@roundwright/shaping"
-import { type Gauge, gaugeFrom, kindName } from "@roundwright/stitches"
+import { type Gauge, gaugeFrom, kindName, type Terms } from "@roundwright/stitches"
 import { gaugeFromPieces } from "./gauge-from-pieces.ts"
+import { inTerms } from "./in-terms.ts"
 import { laidOutFromLedger } from "./laid-out.ts"
 import { type Effort, laidOutFromNet, layOutMotif, shapeNotes } from "./net-shape.ts"
-import type { CheckedRound, CheckResult } from "./result.ts"
+import type { CheckedRound, CheckResult, LaidOut } from "./result.ts"
 import { adviceOnSkew } from "./skew.ts"
 
 export interface CheckOptions {
@@ -74,7 +75,7 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     file: options.file ?? null,
     motif: motif && describeMotif(motif, reading.title, ledger),
     terms: reading.terms,
-    gauge: describeGaugeUsed(gauge),
+    gauge: describeGaugeUsed(gauge, reading.terms),
     rounds: checkedRounds(reading, ledger, gauge),
     laidOut,
     remedies: remedies.map(({ round, change, fullnessAfter, verdictAfter }) => ({
@@ -88,10 +89,12 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     notes: [
       ...notes,
       ...(ledger?.notes ?? []),
-      ...(ledger?.bowed && !shape ? [ledger.bowed] : []),
+      ...(ledger && laidOut ? notesOnSides(ledger, laidOut) : []),
       ...(shape && ledger ? shapeNotes(shape, ledger) : []),
       ...(laid && "fault" in laid ? [laid.fault] : []),
-      ...(net && laidOut ? adviceOnSkew(net.motif, net.gauge, laidOut.skewDeg) : []),
+      ...(net && laidOut && laidOut.corners !== 0
+        ? adviceOnSkew(net.motif, net.gauge, laidOut.skewDeg)
+        : []),
     ],
     exitStatus: 2,
   }
@@ -99,10 +102,21 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   return { result, reading, gauge, gaugeNotes: notes, ledger, shape }
 }
 
+/** Nothing is said of the sides of an outline that is round to the eye; a laid-out shape tells itself how they bow. */
+function notesOnSides({ uneven, bowed }: Ledger, { by, corners }: LaidOut): string[] {
+  if (corners === 0) return []
+  return [uneven, by === "ledger" ? bowed : null].filter((note) => note !== null)
+}
+
 /** What was measured of the piece is put into its gauge; a skew is one of all rounds, and tells nothing of some. */
-function gaugeOfPiece({ motif, rounds, gauge }: PatternReading, stated: Gauge, leanToo: boolean) {
+function gaugeOfPiece(
+  { motif, rounds, gauge, terms }: PatternReading,
+  stated: Gauge,
+  leanToo: boolean,
+) {
   const some = motif.rounds.length < rounds.length
-  const found = gaugeFromPieces(motif, stated, leanToo && !some)
+  const sized = gaugeFromPieces(motif, stated, leanToo && !some)
+  const found = { ...sized, notes: sized.notes.map((note) => inTerms(note, terms)) }
   if (gauge.skewDeg === undefined || !leanToo || !some) return found
   const why = `The skew was not used: only ${motif.rounds.length} of ${rounds.length} rounds could be read.`
   return { ...found, notes: [...found.notes, why] }
@@ -127,7 +141,7 @@ function usableGauge(reading: PatternReading, problems: Problem[]): Gauge | null
       line: error.place?.line ?? 1,
       column: error.place?.column ?? 1,
       length: error.place?.length ?? 1,
-      message: error.message,
+      message: inTerms(error.message, reading.terms),
       hint: error.hint,
     })
     return null
@@ -147,7 +161,7 @@ function describeMotif(
   }
 }
 
-function describeGaugeUsed(gauge: Gauge | null): CheckResult["gauge"] {
+function describeGaugeUsed(gauge: Gauge | null, terms: Terms): CheckResult["gauge"] {
   if (!gauge) return { source: "none", absolute: false, notes: [] }
   return {
     source: gauge.source,
@@ -161,7 +175,7 @@ function describeGaugeUsed(gauge: Gauge | null): CheckResult["gauge"] {
       widthMm: swatch.widthMm ?? null,
       heightMm: swatch.heightMm ?? null,
     })),
-    notes: [...gauge.notes],
+    notes: gauge.notes.map((note) => inTerms(note, terms)),
   }
 }
 

@@ -2,6 +2,7 @@
 
 import { bands, type Ledger, type LedgerRow } from "@roundwright/flatness"
 import type { Gauge } from "@roundwright/stitches"
+import { cornersSeen } from "./corners-seen.ts"
 import type { LaidOut } from "./result.ts"
 
 /** Filled from the ledger; what only the solved shape can tell is null. */
@@ -18,6 +19,7 @@ export function laidOutFromLedger(ledger: Ledger, gauge: Gauge): LaidOut {
     sideReachMm: length(last?.radiusMm),
     cornerReachMm: length(last?.cornerReachMm),
     acrossMm: length(last && acrossOf(last)),
+    corners: last ? cornersOf(last) : 0,
     bowMm: null,
     cornerAngleDeg: null,
     skewDeg: null,
@@ -28,6 +30,10 @@ export function laidOutFromLedger(ledger: Ledger, gauge: Gauge): LaidOut {
     slack: null,
     settled: null,
   }
+}
+
+function cornersOf({ outline, radiusMm, cornerReachMm }: LedgerRow): number {
+  return cornersSeen({ corners: outline.corners, sideReachMm: radiusMm, cornerReachMm })
 }
 
 /** From edge to edge through the centre: side to side, or side to corner when the corners are odd. */

@@ -5,6 +5,7 @@ import type { Motif } from "@roundwright/motif"
 import { unlessRefused } from "@roundwright/numerics"
 import { type LaidOutShape, layOut, layOutBounded } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
+import { cornersSeen } from "./corners-seen.ts"
 import { oddsOfShape } from "./net-odds.ts"
 import type { LaidOut } from "./result.ts"
 import { skewOfShape } from "./skew.ts"
@@ -51,6 +52,7 @@ export function laidOutFromNet(
     sideReachMm: length(outline.sideReachMm),
     cornerReachMm: length(outline.cornerReachMm),
     acrossMm: length(outline.acrossMm),
+    corners: cornersSeen(outline),
     bowMm: outline.corners > 0 ? length(outline.bowMm) : null,
     cornerAngleDeg: outline.cornerAngleDeg,
     skewDeg: skewOfShape(shape, motif, gauge),

@@ -31,6 +31,8 @@ export interface LaidOut {
   sideReachMm: number | null
   cornerReachMm: number | null
   acrossMm: number | null
+  /** Corners of the last outline as far as they show: 0 where it is round to the eye, whatever `motif.corners` counts; words go by it. */
+  corners?: number
   bowMm: number | null
   cornerAngleDeg: number | null
   skewDeg: number | null

@@ -34,11 +34,21 @@ export function factsSentence(result: CheckResult): string {
   const { motif, laidOut } = result
   if (!motif || !laidOut) return ""
   const facts = [motif.rounds === 1 ? "1 round" : `${motif.rounds} rounds`]
-  if (motif.corners > 0) facts.push(`${motif.corners} corners`)
-  if (laidOut.acrossMm !== null) facts.push(`about ${formatLength(laidOut.acrossMm)} across`)
-  if (motif.corners > 0 && motif.corners % 2 === 0 && laidOut.cornerReachMm !== null)
-    facts.push(`${formatLength(2 * laidOut.cornerReachMm)} corner to corner`)
+  const corners = laidOut.corners ?? motif.corners
+  const { acrossMm, cornerReachMm } = laidOut
+  if (corners > 0) facts.push(`${corners} corners`)
+  if (acrossMm !== null) {
+    facts.push(`about ${formatLength(acrossMm)} across`)
+    const tips = corners > 0 && corners % 2 === 0 ? 2 * (cornerReachMm ?? 0) : 0
+    if (tips > acrossMm) facts.push(`${formatLength(tips)} corner to corner`)
+    if (standsUp(laidOut.verdict)) facts.push("pressed flat")
+  }
   return `${motif.title ?? "Untitled"}: ${facts.join(", ")}; ${result.terms} terms.`
+}
+
+/** Cups and ruffles are less wide as they stand than pressed flat, which is how sizes are told. */
+function standsUp(verdict: Verdict): boolean {
+  return verdict === "cups" || verdict === "ruffles"
 }
 
 /** How sure the verdict is, in words and per cent. */

@@ -2,9 +2,12 @@ import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
 import {
   checkPattern,
+  cornersSeen,
   examinePattern,
+  factsSentence,
   formatLength,
   formatPercent,
+  inTerms,
   verdictSentence,
 } from "../src/index.ts"
 
@@ -142,11 +145,86 @@ describe("words", () => {
     expect(verdictSentence(checkPattern(""))).toBe("No verdict: no round could be read.")
   })
 
+  it("say of a piece that stands up that it is measured pressed flat, and of no other", () => {
+    for (const shape of ["ledger", "net"] as const) {
+      expect(factsSentence(checkPattern(disc(12, 5, swatch), { shape }))).not.toMatch(/pressed/)
+      for (const [perRound, verdict] of [
+        [8, "cups"],
+        [20, "ruffles"],
+      ] as const) {
+        const result = checkPattern(disc(perRound, 6, swatch), { shape })
+        expect(result.laidOut!.verdict).toBe(verdict)
+        expect(factsSentence(result)).toMatch(/cm across, pressed flat; US terms\.$/)
+      }
+    }
+    // Without a size there is nothing to press flat.
+    expect(factsSentence(checkPattern(disc(20, 5)))).toBe("Untitled: 5 rounds; US terms.")
+  })
+
+  it("tell the sizes of stitches in the pattern's own terms", () => {
+    const notes = (text: string) => checkPattern(text).gauge.notes.join(" ")
+    const us = disc(12, 4, "Yarn: DK")
+    const uk = us.replace("Terms: US", "Terms: UK").replace(/\bdc\b/g, "tr")
+    expect(notes(us)).toMatch(/one sc is taken 5\.5 mm wide.*16 sc x 18 rows/)
+    expect(notes(uk)).toMatch(/one dc is taken 5\.5 mm wide.*16 dc x 18 rows/)
+    expect(notes(`${uk}\nGauge: 14 tr = 10 cm\n`)).toMatch(/the swatch of tr\b/)
+    expect(inTerms("FPdc, dc3tog and BLO sc; scant, dcx", "UK")).toBe(
+      "FPtr, tr3tog and BLO dc; scant, dcx",
+    )
+    expect(inTerms("hdc, dc and tr", "US")).toBe("hdc, dc and tr")
+  })
+
   it("give sensible digits", () => {
     expect([formatLength(7.26), formatLength(127.6), formatPercent(0.183)]).toEqual([
       "7 mm",
       "12.8 cm",
       "18 %",
     ])
+  })
+})
+
+describe("corners", () => {
+  it("of regular polygons are seen up to eight, those of rounder outlines are not", () => {
+    // The reach of a regular polygon's corner over that of its side: 1 / cos(pi / k).
+    const polygon = (corners: number, sharpness = 1) => ({
+      corners,
+      sideReachMm: 50,
+      cornerReachMm: 50 * (1 + sharpness * (1 / Math.cos(Math.PI / corners) - 1)),
+    })
+    for (let k = 3; k <= 8; k++) expect(cornersSeen(polygon(k)), `${k} corners`).toBe(k)
+    for (let k = 9; k <= 24; k++) expect(cornersSeen(polygon(k)), `${k} corners`).toBe(0)
+    for (const k of [4, 6, 8]) expect(cornersSeen(polygon(k, 0))).toBe(0)
+    // Scallops that lie inside of the middles between them.
+    expect(cornersSeen({ corners: 12, sideReachMm: 42, cornerReachMm: 40 })).toBe(0)
+    // A star shows as many points as it has.
+    expect(cornersSeen({ corners: 16, sideReachMm: 40, cornerReachMm: 50 })).toBe(16)
+  })
+
+  it("are told of a square, and not of a doily with twelve scallops", () => {
+    const doily = `Terms: US
+Yarn: size 10 crochet cotton
+Hook: 1.5 mm
+
+Rnd 1: Ch 8, join with sl st to form a ring, ch 3, 23 dc in ring, join to top of ch-3. (24 dc)
+Rnd 2: Ch 5 (counts as dc, ch 2), skip next dc, *dc in next dc, ch 2, skip next dc; rep from * around, join to 3rd ch of beg ch-5.
+Rnd 3: Sl st in first ch-2 sp, ch 3, 2 dc in same sp, ch 3, *3 dc in next ch-2 sp, ch 3; rep from * around, join.
+Rnd 4: Ch 1, sc in same st, ch 5, skip 2 dc, *sc in next ch-3 sp, ch 5; rep from * around, join.
+`
+    const square = `Terms: US
+Yarn: worsted
+Hook: 5 mm
+
+Rnd 1: *3 dc, ch 2; rep from * 3 more times in magic ring; join.
+Rnd 2: *(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1; rep from * around; join.
+Rnd 3: *(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1, 3 dc in next ch-1 sp, ch 1; rep from * around; join.
+`
+    for (const shape of ["ledger", "net"] as const) {
+      const round = checkPattern(doily, { shape })
+      expect(round.laidOut!.corners, shape).toBe(0)
+      expect(factsSentence(round)).not.toMatch(/corner/)
+      const cornered = checkPattern(square, { shape })
+      expect(cornered.laidOut!.corners, shape).toBe(4)
+      expect(factsSentence(cornered)).toMatch(/4 corners, about .* across, .* corner to corner/)
+    }
   })
 })

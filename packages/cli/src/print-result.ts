@@ -6,6 +6,7 @@ import {
   factsSentence,
   formatFullness,
   formatLength,
+  inTerms,
   type LaidOut,
   oddsSentence,
   verdictSentence,
@@ -40,19 +41,26 @@ export function printResult(result: CheckResult, text: string, name: string | nu
 function describe(result: CheckResult): string {
   const line = wrap(factsSentence(result), width)
   const { laidOut } = result
-  return laidOut?.by === "net" ? `${line}\n${wrap(shapeSentence(laidOut), width)}` : line
+  const shape = laidOut?.by === "net" ? shapeSentence(laidOut) : null
+  return shape === null ? line : `${line}\n${wrap(shape, width)}`
 }
 
-/** What only the solved shape can tell. */
-function shapeSentence(laidOut: LaidOut): string {
+/** What only the solved shape can tell; null where that is nothing, as of a round piece of unknown size. */
+function shapeSentence(laidOut: LaidOut): string | null {
   const facts: string[] = []
-  if (laidOut.liftMm !== null) facts.push(`lifts ${formatLength(laidOut.liftMm)} off the table`)
+  if (laidOut.liftMm !== null)
+    facts.push(
+      Math.round(laidOut.liftMm) === 0
+        ? "stays on the table"
+        : `lifts ${formatLength(laidOut.liftMm)} off the table`,
+    )
   if (laidOut.waves) facts.push(laidOut.waves === 1 ? "1 wave" : `${laidOut.waves} waves`)
-  if (laidOut.bowMm !== null) facts.push(bowWords(laidOut.bowMm))
-  if (laidOut.cornerAngleDeg !== null)
+  const round = laidOut.corners === 0
+  if (laidOut.bowMm !== null && !round) facts.push(bowWords(laidOut.bowMm))
+  if (laidOut.cornerAngleDeg !== null && !round)
     facts.push(`corners of ${Math.round(laidOut.cornerAngleDeg)}°`)
-  if (laidOut.skewDeg !== null) facts.push(skewWords(laidOut.skewDeg))
-  return `Laid out: ${facts.join(", ") || "nothing to add"}.`
+  if (laidOut.skewDeg !== null && !round) facts.push(skewWords(laidOut.skewDeg))
+  return facts.length === 0 ? null : `Laid out: ${facts.join(", ")}.`
 }
 
 function bowWords(bowMm: number): string {
@@ -66,9 +74,9 @@ function skewWords(skewDeg: number): string {
   return degrees === 0 ? "no skew" : `skew\u00a0${degrees}°`
 }
 
-/** The ledger; lengths in mm, or in widths of one sc where no gauge is known. */
+/** The ledger; lengths in mm, or in widths of one sc (of one dc beside a UK pattern) where no gauge is known. */
 function ledgerTable(result: CheckResult): string[] {
-  const unit = result.gauge.absolute ? "mm" : "sc"
+  const unit = result.gauge.absolute ? "mm" : inTerms("sc", result.terms)
   const digits = result.gauge.absolute ? 0 : 1
   const header = [
     "round",

@@ -1,7 +1,9 @@
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
+import { checkPattern } from "@roundwright/assessment"
 import { beforeAll, describe, expect, it } from "vitest"
+import { printResult } from "../src/index.ts"
 import { callIn } from "./calling.ts"
 
 let folder = ""
@@ -55,6 +57,27 @@ describe("check", () => {
       expect(out).not.toMatch(/\n\s+at /)
     },
   )
+
+  it("says how the piece lies, one wave as one, and nothing where there is nothing to say", async () => {
+    const sized = ruffled.replace("Rnd 1", "Yarn: DK\nRnd 1")
+    writeFileSync(join(folder, "sized.txt"), sized)
+    expect((await call("check", "sized.txt")).out).toMatch(
+      /cm across, pressed flat; US terms\.\nLaid out: lifts .* off the table, \d waves\./,
+    )
+    expect((await call("check", "flat.txt")).out).toMatch(/Laid out: stays on the table\./)
+    writeFileSync(join(folder, "bare.txt"), flat.replace(/Hook.*\nYarn.*\n/, ""))
+    expect((await call("check", "bare.txt")).out).not.toMatch(/Laid out/)
+    const result = { ...checkPattern(sized, { shape: "net" }) }
+    const once = { ...result, laidOut: { ...result.laidOut!, waves: 1 } }
+    expect(printResult(once, sized)).toMatch(/, 1 wave\./)
+  })
+
+  it("measures in the pattern's own stitches where it knows no mm", async () => {
+    writeFileSync(join(folder, "uk.txt"), `Terms: UK\n${ruffled.replace(/\bsc\b/g, "dc")}`)
+    const { out } = await call("check", "uk.txt", "--quick")
+    expect(out).toMatch(/edge dc\s+reach dc/)
+    expect(out).not.toMatch(/\bsc\b/)
+  })
 
   it("keeps to 80 columns", async () => {
     for (const file of ["flat.txt", "ruffled.txt", "nonsense.txt"]) {
@@ -214,6 +237,14 @@ describe("usage", () => {
       expect(status).toBe(2)
     },
   )
+
+  it("tells what is wrong with an option in a line or two, without the whole help", async () => {
+    const { err } = await call("check", "--frobnicate", "flat.txt")
+    expect(err).toMatch(/^roundwright check: Unknown option '--frobnicate'\./)
+    expect(err.trimEnd().split("\n").length).toBeLessThanOrEqual(2)
+    expect((await call("plan-circle", "flat.txt")).err).toMatch(/Unexpected argument 'flat\.txt'\./)
+    expect((await call("square", "")).err).toMatch(/The name of a file is empty\./)
+  })
 
   it("explains itself", async () => {
     const { status, out } = await call("help")

@@ -28,7 +28,8 @@ export function keepLedger(motif: Motif, gauge: Gauge, hand: Hand = {}): Ledger 
     ...judgePiece(rows, piece),
     odds: oddsOf(piece),
     bowed: bowedNote(rows.at(-1)),
-    notes: [...notesOn(piece, rows, hand.terms ?? "US"), ...mirrorNotes(motif, rows)],
+    uneven: unevenNote(motif, rows),
+    notes: notesOn(piece, rows, hand.terms ?? "US"),
   }
 }
 
@@ -44,7 +45,7 @@ const mostNamedCorners = 8
 function bowedNote(last: LedgerRow | undefined): string | null {
   if (!last || last.outline.corners === 0 || last.outline.sharpness >= bowedSharpness) return null
   const { sharpness, corners } = last.outline
-  return `The edge is too short for sharp corners (${Math.round(100 * sharpness)} % of the way from a circle to a ${polygonName(corners)}): its sides bow outward.`
+  return `The edge is too short for sharp corners (${Math.round(100 * sharpness)} % of the way from a circle to ${aPolygon(corners)}): its sides bow outward.`
 }
 
 function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], terms: Terms): string[] {
@@ -70,7 +71,7 @@ function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], terms: Terms):
   const stacked = piece.rounds.at(-1)?.stacked ?? 0
   if (last?.outline.corners === 0 && stacked >= 3 && stacked <= mostNamedCorners)
     notes.push(
-      `The increases stand over one another, so the outline will read as a ${polygonName(stacked)}; that is a matter of shape, not of flatness. Shift them from round to round to keep it round.`,
+      `The increases stand over one another, so the outline will read as ${aPolygon(stacked)}; that is a matter of shape, not of flatness. Shift them from round to round to keep it round.`,
     )
   const ornaments = rows.filter((_, index) => !piece.rounds[index]!.ground)
   if (ornaments.length > 0)
@@ -78,6 +79,12 @@ function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], terms: Terms):
       `Nothing is worked into ${roundsInWords(ornaments)}: judged as decoration standing in front, not as part of the ground.`,
     )
   return notes
+}
+
+/** With its article: "a square", "an octagon". */
+function aPolygon(corners: number): string {
+  const name = polygonName(corners)
+  return `${/^[aeiou]/.test(name) ? "an" : "a"} ${name}`
 }
 
 export function polygonName(corners: number): string {
@@ -98,16 +105,14 @@ function roundsInWords(rows: readonly LedgerRow[]): string {
 }
 
 /** Six petals under four corners: a quarter turn is no symmetry of the piece, and its sides differ. */
-function mirrorNotes(motif: Motif, rows: readonly LedgerRow[]): string[] {
+function unevenNote(motif: Motif, rows: readonly LedgerRow[]): string | null {
   const corners = rows.at(-1)?.outline.corners ?? 0
-  if (corners < 3) return []
+  if (corners < 3) return null
   const repeats = motif.rounds.map((_, index) => repeatsOf(motif, index))
   const odd = repeats.findIndex((order) => order > 1 && order % corners !== 0)
-  if (odd < 0 || repeats.some((order) => order === 1)) return []
+  if (odd < 0 || repeats.some((order) => order === 1)) return null
   const alike = commonDivisor(repeats[odd]!, corners)
   const sides =
     alike > 1 ? `only ${alike} of its ${corners} sides are alike` : "no two of its sides are alike"
-  return [
-    `Round ${rows[odd]!.round} repeats ${repeats[odd]} times under ${corners} corners: ${sides}.`,
-  ]
+  return `Round ${rows[odd]!.round} repeats ${repeats[odd]} times under ${corners} corners: ${sides}.`
 }

@@ -69,4 +69,6 @@ export interface Ledger {
   readonly notes: readonly string[]
   /** What the edge's length says of bowed sides, where no laid-out shape tells it; null when they are straight. */
   readonly bowed: string | null
+  /** That a round repeats otherwise than the corners do, so that sides differ; null where they are alike. */
+  readonly uneven: string | null
 }

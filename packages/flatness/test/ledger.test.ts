@@ -136,7 +136,9 @@ describe("corners", () => {
   it("keeps outline and flatness apart: six stacked increases are flat and read as a hexagon", () => {
     const ledger = keepLedger(buildDisc({ basic: "sc" }, steps(6, 7)), handOf("sc", 0.955))
     expect(ledger.verdict).toBe("flat")
-    expect(ledger.notes.join(" ")).toMatch(/hexagon/)
+    expect(ledger.notes.join(" ")).toMatch(/a hexagon/)
+    const eight = keepLedger(buildDisc({ basic: "hdc" }, steps(8, 7)), handOf("hdc", 1.27))
+    expect(eight.notes.join(" ")).toMatch(/as an octagon/)
   })
 
   it("lets an edge between circle and polygon bow its sides instead of calling it a cup", () => {

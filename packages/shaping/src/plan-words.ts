@@ -52,7 +52,7 @@ function sizeWords({
   const words: string[] = []
   if (!gauge.absolute)
     words.push(
-      `No yarn, hook or swatch is known: one sc is taken ${assumedScWidthMm} mm wide, as in worsted yarn. Give them for a size to rely on.`,
+      `No yarn, hook or swatch is known: one ${kindName({ basic: "sc" }, plan.terms)} is taken ${assumedScWidthMm} mm wide, as in worsted yarn. Give them for a size to rely on.`,
     )
   const across = 2 * radiusMm * unitMm
   if (Math.abs(across / acrossMm - 1) <= sizeMet) return words
