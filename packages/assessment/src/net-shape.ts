@@ -91,7 +91,7 @@ export function shapeNotes(shape: LaidOutShape, ledger: Ledger): string[] {
     )
   if (shape.verdict !== ledger.verdict)
     notes.push(
-      `The ledger alone would say '${verdictWord(ledger.verdict)}': the laid-out shape takes lace, mixed heights and corners into account, the ledger only in outline.`,
+      `The growth of its rounds alone would say '${verdictWord(ledger.verdict)}': the laid-out shape takes lace, mixed heights and corners into account, that growth only in outline.`,
     )
   return notes
 }

@@ -40,7 +40,8 @@ export function factsSentence(result: CheckResult): string {
   if (acrossMm !== null) {
     facts.push(`about ${formatLength(acrossMm)} across`)
     const tips = corners > 0 && corners % 2 === 0 ? 2 * (cornerReachMm ?? 0) : 0
-    if (tips > acrossMm) facts.push(`${formatLength(tips)} corner to corner`)
+    const told = tips > acrossMm && formatLength(tips) !== formatLength(acrossMm)
+    if (told) facts.push(`${formatLength(tips)} corner to corner`)
     if (standsUp(laidOut.verdict)) facts.push("pressed flat")
   }
   return `${motif.title ?? "Untitled"}: ${facts.join(", ")}; ${result.terms} terms.`

@@ -62,8 +62,8 @@ function asWeight(yarn: string): string {
   return /^\s*\d\s*$/.test(yarn) ? `weight ${yarn.trim()}` : yarn
 }
 
-function swatchesOf(line: string, terms: Terms) {
-  const { swatches, problems } = readGaugeLine(line, terms)
+/** A minus before a number is no dash between two. @throws RoundwrightError `unknown-gauge` */
+export function refuseBelowZero(line: string): void {
   if (belowZero.test(line))
     throw new RoundwrightError(
       "unknown-gauge",
@@ -72,6 +72,11 @@ function swatchesOf(line: string, terms: Terms) {
         hint: "Write it such as: --gauge '14 sc x 16 rows = 10 cm'.",
       },
     )
+}
+
+function swatchesOf(line: string, terms: Terms) {
+  const { swatches, problems } = readGaugeLine(line, terms)
+  refuseBelowZero(line)
   const [problem] = problems
   if (swatches.length === 0)
     throw new RoundwrightError(

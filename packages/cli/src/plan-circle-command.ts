@@ -10,7 +10,7 @@ import {
   readPlannedStitches,
 } from "@roundwright/shaping"
 import { type Gauge, gaugeFrom, kindName, type Terms } from "@roundwright/stitches"
-import { gaugeOfHand } from "./hand.ts"
+import { gaugeOfHand, refuseBelowZero } from "./hand.ts"
 import { oneOf, readLengthMm, wholeNumber } from "./option-values.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
@@ -40,6 +40,7 @@ const usualYarn = { weight: 4, hookMm: 5 } as const
 /** @throws RoundwrightError for options that make no sense; the caller prints it */
 export function runPlanCircle(request: PlanRequest, around: Surroundings): number {
   const terms = oneOf(request.terms ?? "US", ["US", "UK"] as const, "--terms")
+  if (request.gauge !== undefined) refuseBelowZero(request.gauge)
   const stitches = readPlannedStitches(
     request.stitch ?? kindName({ basic: "dc" }, terms),
     request.gauge,

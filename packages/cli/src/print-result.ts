@@ -22,13 +22,14 @@ const width = 80
  * @param name said before the verdict, where there are several
  */
 export function printResult(result: CheckResult, text: string, name: string | null = null): string {
-  const first = `${name === null ? "" : `${name}: `}${verdictSentence(result)}`
+  const first = `${name === null ? "" : `${name}: `}${verdictSaid(result)}`
   const parts = [wrap(first, width)]
   if (result.laidOut) parts.push(wrap(oddsSentence(result.laidOut.odds), width), describe(result))
   if (result.rounds.length > 0) parts.push("", ...ledgerTable(result))
   if (result.remedies.length > 0)
     parts.push("", "What to change, least disturbing first", ...remedies(result))
-  const notes = [...result.notes, ...result.gauge.notes]
+  // Where sizes come from matters only to what has a size.
+  const notes = [...result.notes, ...(result.laidOut ? result.gauge.notes : [])]
   if (notes.length > 0)
     parts.push("", "To know", ...notes.map((note) => wrap(note, width, "  - ", "    ")))
   const told = result.problems.filter((problem) => problem.severity === "note")
@@ -36,6 +37,14 @@ export function printResult(result: CheckResult, text: string, name: string | nu
   if (faults.length > 0) parts.push("", "Problems", ...problems(faults, text))
   if (told.length > 0) parts.push("", "How it was read", ...readings(told))
   return `${parts.join("\n")}\n`
+}
+
+/** The verdict, and how much of the text it is of. */
+function verdictSaid(result: CheckResult): string {
+  const sentence = verdictSentence(result)
+  const [read, all] = [result.ledger.length, result.rounds.length]
+  if (result.laidOut === null || read >= all) return sentence
+  return `${sentence.replace(/\.$/, "")} (${read} of ${all} rounds read).`
 }
 
 function describe(result: CheckResult): string {

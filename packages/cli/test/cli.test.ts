@@ -72,6 +72,14 @@ describe("check", () => {
     expect(printResult(once, sized)).toMatch(/, 1 wave\./)
   })
 
+  it("says of how many rounds the verdict is, and of sizes only where there is a piece", async () => {
+    writeFileSync(join(folder, "half.txt"), flat.replace("Rnd 4: *sc", "Rnd 4: *blurp"))
+    const { out } = await call("check", "half.txt", "--quick")
+    expect(out).toMatch(/^Lies flat \(3 of 4 rounds read\)\.\n/)
+    expect((await call("check", "flat.txt", "--quick")).out).toMatch(/^Lies flat\.\n/)
+    expect((await call("check", "nonsense.txt")).out).not.toMatch(/To know/)
+  })
+
   it("measures in the pattern's own stitches where it knows no mm", async () => {
     writeFileSync(join(folder, "uk.txt"), `Terms: UK\n${ruffled.replace(/\bsc\b/g, "dc")}`)
     const { out } = await call("check", "uk.txt", "--quick")

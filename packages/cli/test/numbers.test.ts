@@ -51,6 +51,11 @@ const cases: readonly (readonly [string, readonly string[], readonly string[]])[
   ["--oval", [...plan, "--rounds", "6"], [...counts, "2", "1001", "9999999"]],
   ["--longer-by", [...plan, "--rounds", "6"], [...lengths, "90000mm", "1mm"]],
   ["--gauge", [...plan, "--rounds", "4"], gauges],
+  [
+    "--gauge",
+    [...plan, "--rounds", "4", "--stitch", "petal"],
+    ["10 petal x 0 rows = 10 cm", "10 petal x 1e9 rows = 10 cm", "-10 petal x 6 rows = 10 cm"],
+  ],
   ["--hook", [...plan, "--rounds", "4"], hooks],
   ["--yarn", [...plan, "--rounds", "4"], yarns],
   ["--corners", square, [...counts, "1", "2", "13"]],
@@ -82,6 +87,12 @@ describe("a number that no piece can have", () => {
     expect(await said("plan-circle", "--oval", "9999999", "--rounds", "6")).toMatch(
       /9999999 foundation chains cannot be planned\. Give at most 1000 chains\./,
     )
+  })
+
+  it("is told back as it was typed", async () => {
+    const petals = ["plan-circle", "--rounds", "3", "--stitch", "petal", "--gauge"]
+    const { err } = await callIn(folder, [...petals, "-10 petal x 6 rows = 10 cm"])
+    expect(err).toMatch(/"-10 petal x 6/)
   })
 
   it("is no yarn weight, and a weight by its number is one", async () => {

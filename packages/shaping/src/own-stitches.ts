@@ -84,9 +84,11 @@ function measured(name: string, line: string | undefined, terms: Terms) {
     ({ kind }) => kind.basic === standIn.basic,
   )
   if (swatch?.widthMm === undefined || swatch.heightMm === undefined)
-    throw new RoundwrightError("unknown-stitch", `The swatch of "${name}" is not whole.`, {
-      hint: `Give stitches and rows, such as: --gauge '10 ${name} x 6 rows = 10 cm'.`,
-    })
+    throw new RoundwrightError(
+      "unknown-stitch",
+      `The swatch of "${name}" gives no width and height that a stitch can have.`,
+      { hint: `Give stitches and rows, such as: --gauge '10 ${name} x 6 rows = 10 cm'.` },
+    )
   return { ratio: swatch.heightMm / swatch.widthMm, rest }
 }
 
