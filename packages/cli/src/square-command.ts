@@ -12,7 +12,7 @@ import {
   squareCircle,
   termsOfStitchList,
 } from "@roundwright/shaping"
-import type { Terms } from "@roundwright/stitches"
+import { kindName, type Terms } from "@roundwright/stitches"
 import { readText } from "./files.ts"
 import { heightsTable } from "./heights-table.ts"
 import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
@@ -132,7 +132,7 @@ function oneStitch(text: string, terms: Terms) {
   const [kind, ...others] = readStitchList(text, terms)
   if (kind && others.length === 0) return kind
   throw new RoundwrightError("no-choice", `--straighten takes one stitch, not ${quoted(text)}.`, {
-    hint: "Such as: --straighten sc.",
+    hint: `Such as: --straighten ${kindName({ basic: "sc" }, terms)}.`,
   })
 }
 

@@ -107,6 +107,10 @@ describe("square", () => {
     )
     expect(asked.out).not.toMatch(/\bhtr\b|\bdtr\b/)
     expect(asked.out).toMatch(/read as US names/)
+    const two = await call("square", "uk.txt", "--rounds", "1", "--straighten", "dc,tr")
+    expect(two.err.replace(/\s+/g, " ")).toMatch(/Such as: --straighten dc\./)
+    const slips = await call("plan-circle", "--terms", "UK", "--stitch", "ss", "--rounds", "3")
+    expect(slips.err.replace(/\s+/g, " ")).toMatch(/Take dc as the lowest stitch\./)
   })
 
   it("keeps to the corner style and straightens with a last round", async () => {

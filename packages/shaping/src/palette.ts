@@ -1,5 +1,6 @@
 // The stitches a search may use, lowest first, with their sizes as plain arrays for its inner loop.
 
+import { listed } from "@roundwright/instructions"
 import { RoundwrightError } from "@roundwright/numerics"
 import {
   chainSize,
@@ -37,7 +38,7 @@ export function paletteOf(
   gauge: Gauge,
   terms: Terms = "US",
 ): Palette {
-  checkStitches(stitches)
+  checkStitches(stitches, terms)
   const names = new Set<string>()
   const unique = stitches.filter((kind) => {
     const name = kindName(kind)
@@ -56,11 +57,16 @@ export function paletteOf(
   }
 }
 
-/** Stitches that can make a round. @throws RoundwrightError `no-stitches`, `slip-stitch`, `decrease-in-list` */
-export function checkStitches(stitches: readonly StitchKind[]): void {
+/**
+ * Stitches that can make a round.
+ * @param terms in which the message names stitches
+ * @throws RoundwrightError `no-stitches`, `slip-stitch`, `decrease-in-list`
+ */
+export function checkStitches(stitches: readonly StitchKind[], terms: Terms = "US"): void {
+  const usual = usualStitches.map((kind) => kindName(kind, terms))
   if (stitches.length === 0)
     throw new RoundwrightError("no-stitches", "No stitch is allowed.", {
-      hint: "Name at least one stitch, such as sc, hdc, dc and tr.",
+      hint: `Name at least one stitch, such as ${listed(usual)}.`,
     })
   const slip = stitches.find((kind) => kind.basic === "sl st")
   if (slip)
@@ -68,14 +74,14 @@ export function checkStitches(stitches: readonly StitchKind[]): void {
       "slip-stitch",
       "Slip stitches have no height to shape a round with.",
       {
-        hint: "Take sc as the lowest stitch.",
+        hint: `Take ${usual[0]} as the lowest stitch.`,
       },
     )
   const gathered = stitches.find((kind) => kind.gathered?.how === "together")
   if (gathered)
     throw new RoundwrightError(
       "decrease-in-list",
-      `${kindName(gathered)} takes several places and cannot be one of the stitches to choose from.`,
+      `${kindName(gathered, terms)} takes several places and cannot be one of the stitches to choose from.`,
       { hint: "Name plain stitches; places are worked together only to even out a count." },
     )
 }

@@ -125,8 +125,15 @@ export function planCircle(options: CircleOptions): CirclePlan {
 /** More repeats than this are no rhythm to count along. */
 const mostRepeats = 60
 
-function checkOptions({ stitches, acrossMm, rounds, corners, repeats }: CircleOptions): void {
-  checkStitches(stitches)
+function checkOptions({
+  stitches,
+  acrossMm,
+  rounds,
+  corners,
+  repeats,
+  terms,
+}: CircleOptions): void {
+  checkStitches(stitches, terms)
   if (acrossMm === undefined && rounds === undefined)
     throw new RoundwrightError("no-size", "Neither the size across nor the rounds are given.", {
       hint: "Say how wide it shall be, such as 200 mm across, or how many rounds it shall have.",

@@ -55,7 +55,7 @@ const mostRounds = 60
 /** @throws RoundwrightError `no-stitches`, `slip-stitch`, `decrease-in-list`, `bad-rounds`, `bad-oval`, `no-gauge` */
 export function planOval(options: OvalOptions): OvalPlan {
   const { stitch, gauge, rounds, terms = "US" } = options
-  checkStitches([stitch])
+  checkStitches([stitch], terms)
   const { heightMm, widthMm } = sizeOf(stitch, gauge, { turned: false })
   const chainMm = chainSize(gauge).lengthMm
   const chains = chainsFor(options, chainMm)

@@ -185,7 +185,10 @@ describe("flat discs", () => {
     const plan = planCircle({ stitches: [{ basic: "dc" }], gauge, acrossMm: 200 })
     // 200 mm at 11.6 mm a dc (twice the assumed 5.8): 8.6 rounds from the middle out.
     expect(plan.counts).toHaveLength(9)
+    expect(plan.words[0]).toContain("one sc is taken")
     expect(plan.words[0]).toContain("worsted")
+    const uk = planCircle({ stitches: [{ basic: "dc" }], gauge, acrossMm: 200, terms: "UK" })
+    expect(uk.words[0]).toContain("one dc is taken")
   })
 
   it("refuse what cannot be meant", () => {
@@ -208,6 +211,9 @@ describe("flat discs", () => {
       [{ stitches, gauge, rounds: 3, corners: 2 }, "bad-corners"],
     ] as const)
       expect(() => planCircle(options)).toThrow(expect.objectContaining({ code }))
+    expect(() => planCircle({ stitches: [], gauge, rounds: 3, terms: "UK" })).toThrow(
+      expect.objectContaining({ hint: expect.stringContaining("dc, htr, tr and dtr") }),
+    )
   })
 })
 
