@@ -32,16 +32,22 @@ export function readText(cwd: string, file: string): FileText {
 /** Marks a page this tool wrote, so that it may be written anew. */
 const ownMark = '<meta name="generator" content="Roundwright">'
 
-/** Writes a page; an existing file is replaced only if it is such a page. @returns a fault in words, or null */
-export function writePage(cwd: string, file: string, html: string): string | null {
+/** Why a page may not be written there, in words; null where it may: an existing file is replaced only if it is such a page. */
+export function refusedPage(cwd: string, file: string): string | null {
   if (file.trim() === "") return "The name of the page is empty."
+  if (!existsSync(resolve(cwd, file))) return null
+  const existing = readText(cwd, file)
+  if ("fault" in existing) return existing.fault
+  return existing.text.slice(0, 4096).includes(ownMark)
+    ? null
+    : `${file} exists and is not a page of ours: it is left alone. Name another with --out.`
+}
+
+/** Writes a page, unless it is refused. @returns a fault in words, or null */
+export function writePage(cwd: string, file: string, html: string): string | null {
+  const refused = refusedPage(cwd, file)
+  if (refused !== null) return refused
   const path = resolve(cwd, file)
-  if (existsSync(path)) {
-    const existing = readText(cwd, file)
-    if ("fault" in existing) return existing.fault
-    if (!existing.text.slice(0, 4096).includes(ownMark))
-      return `${file} exists and is not a page of ours: it is left alone. Name another with --out.`
-  }
   try {
     mkdirSync(dirname(path), { recursive: true })
     writeFileSync(path, html)

@@ -2,7 +2,7 @@
 
 import { basename, join } from "node:path"
 import type { NotebookResult } from "@roundwright/notebook"
-import { readText, writePage } from "./files.ts"
+import { readText, refusedPage, writePage } from "./files.ts"
 import { type NotebookFile, notebooksOf, pageName } from "./notebook-files.ts"
 import type { Surroundings } from "./surroundings.ts"
 
@@ -87,15 +87,19 @@ async function writeNotebook(
   around: Surroundings,
   mode?: "no searches",
 ): Promise<{ readonly status: number; readonly notebook: NotebookResult | null }> {
+  const refuse = (fault: string) => {
+    around.err(`roundwright ${command}: ${fault}\n`)
+    return { status: 2, notebook: null }
+  }
+  // Told before the work is done, which may take a minute.
+  const refused = refusedPage(around.cwd, target)
+  if (refused !== null) return refuse(refused)
   // Loaded only here: pages need the chart and Markdown libraries, `check` does not.
   const { computeNotebook, renderLivePage, renderPage } = await import("@roundwright/notebook")
   const notebook = await computeNotebook(markdown, mode ? { square: () => null } : {})
   const html = live ? await renderLivePage(notebook, markdown) : await renderPage(notebook)
   const fault = writePage(around.cwd, target, html)
-  if (fault) {
-    around.err(`roundwright ${command}: ${fault}\n`)
-    return { status: 2, notebook: null }
-  }
+  if (fault !== null) return refuse(fault)
   around.out(`${notebook.title}: written to ${target}\n`)
   const toMend = notebook.problems.filter((problem) => problem.severity !== "note")
   for (const problem of toMend) around.out(`  line ${problem.line}: ${problem.message}\n`)

@@ -270,5 +270,10 @@ describe("report", () => {
     const refused = await call("report", "note.md", "--out", "mine.html")
     expect(refused.status).toBe(2)
     expect(readFileSync(join(folder, "mine.html"), "utf8")).toBe("<p>mine</p>")
+    const nameless = await call("report", "note.md", "--out", "")
+    expect([nameless.status, nameless.err]).toEqual([
+      2,
+      "roundwright report: The name of the page is empty.\n",
+    ])
   })
 })
