@@ -13,7 +13,7 @@ export interface Reaches {
 }
 
 /** More corners than these are no polygon to the eye; it sees the points of a star (common practice, no source). */
-const mostOfPolygon = 8
+export const mostOfPolygon = 8
 
 /** Points stand out farther than any regular polygon's corners of that number: by twice the give, 7 %. */
 const starShare = 2 * usualMaterial.give

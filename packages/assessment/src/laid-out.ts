@@ -2,7 +2,7 @@
 
 import { bands, type Ledger, type LedgerRow } from "@roundwright/flatness"
 import type { Gauge } from "@roundwright/stitches"
-import { cornersSeen } from "./corners-seen.ts"
+import { mostOfPolygon } from "./corners-seen.ts"
 import type { LaidOut } from "./result.ts"
 
 /** Filled from the ledger; what only the solved shape can tell is null. */
@@ -32,8 +32,9 @@ export function laidOutFromLedger(ledger: Ledger, gauge: Gauge): LaidOut {
   }
 }
 
-function cornersOf({ outline, radiusMm, cornerReachMm }: LedgerRow): number {
-  return cornersSeen({ corners: outline.corners, sideReachMm: radiusMm, cornerReachMm })
+/** A short edge rounds the ledger's corners, or cups: which of them, only a laid-out shape tells. So it tells them as counted. */
+function cornersOf({ outline: { corners } }: LedgerRow): number {
+  return corners > mostOfPolygon ? 0 : corners
 }
 
 /** From edge to edge through the centre: side to side, or side to corner when the corners are odd. */

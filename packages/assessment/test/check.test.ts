@@ -200,6 +200,21 @@ describe("corners", () => {
     expect(cornersSeen({ corners: 16, sideReachMm: 40, cornerReachMm: 50 })).toBe(16)
   })
 
+  it("that a short edge rounds are told by the growth of rounds as they are counted, and why", () => {
+    const each = (before: number) => `*sc in next ${before} sts, 3 sc in next st`
+    const lean = `Terms: US
+Gauge: 1 sc = 6 mm wide, 7.5 mm high
+
+Rnd 1: 8 sc in magic ring. (8 sc)
+Rnd 2: ${each(1)}; rep from * around. (16 sc)
+Rnd 3: sc in next st, ${each(3)}; rep from * 2 more times, sc in next 2 sts, 3 sc in next st. (24 sc)
+`
+    const { laidOut, motif, notes } = checkPattern(lean)
+    expect(motif!.corners).toBe(4)
+    expect(laidOut!.corners).toBe(4)
+    expect(notes.join(" ")).toMatch(/too short for sharp corners .* to a square\)/)
+  })
+
   it("are told of a square, and not of a doily with twelve scallops", () => {
     const doily = `Terms: US
 Yarn: size 10 crochet cotton
