@@ -6,6 +6,7 @@ import type { LedgerRow } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
+import { basicName } from "@roundwright/stitches"
 import { curvatureChart } from "./curvature.ts"
 import { fullnessChart } from "./fullness.ts"
 import { growthChart } from "./growth.ts"
@@ -13,7 +14,7 @@ import type { LaidOutPiece } from "./laid-out-piece.ts"
 import { outlineChart } from "./outline.ts"
 import { profileChart } from "./profile.ts"
 import { laidOutReachChart, reachChart } from "./reach.ts"
-import type { ChartOptions, ChartSpec } from "./spec.ts"
+import type { ChartOptions, ChartSpec, LengthUnit } from "./spec.ts"
 import { type DiagramOptions, stitchDiagram } from "./stitch-diagram.ts"
 import { strainChart } from "./strain.ts"
 
@@ -50,7 +51,7 @@ export function asksForShape(name: string): boolean {
   return shapeCharts.has(name) || surerCharts.has(name)
 }
 
-/** What is drawn: `terms` name the stitches in a diagram's legend. */
+/** What is drawn: `terms` name the stitches in a diagram's legend and the one whose width lengths are in. */
 export type ChartedResult = Pick<CheckResult, "ledger" | "gauge"> &
   Partial<Pick<CheckResult, "terms">>
 
@@ -66,8 +67,10 @@ export function chartByName(
   options: Omit<ChartOptions, "lengthUnit"> = {},
   piece?: LaidOutPiece,
 ): ChartSpec {
-  const lengthUnit = result.gauge.absolute ? "mm" : "widths of one sc"
   const terms = result.terms ?? "US"
+  const lengthUnit: LengthUnit = result.gauge.absolute
+    ? "mm"
+    : `widths of one ${basicName("sc", terms)}`
   const drawShape = surerCharts.get(name) ?? shapeCharts.get(name)
   if (drawShape && piece?.shape)
     return drawShape(piece.motif, piece.shape, { ...options, lengthUnit, terms })

@@ -4,7 +4,7 @@
 import { findCorners, type Motif } from "@roundwright/motif"
 import { RoundwrightError, requireFinite, requirePositive } from "@roundwright/numerics"
 import { cornerNodes, type LaidOutShape, middle, type Net } from "@roundwright/relaxation"
-import type { ChartOptions } from "./spec.ts"
+import type { ChartOptions, LengthUnit } from "./spec.ts"
 
 /** What charts of the shape are drawn from. */
 export interface LaidOutPiece {
@@ -26,7 +26,7 @@ export interface FlatPiece {
   readonly corners: readonly number[]
   /** Largest distance from the centre, in the unit; above 0. */
   readonly reach: number
-  readonly unit: "mm" | "widths of one sc"
+  readonly unit: LengthUnit
   /** mm in one unit. */
   readonly mmPerUnit: number
 }
@@ -60,7 +60,7 @@ export function placeFlat(motif: Motif, shape: LaidOutShape, options: ChartOptio
 }
 
 /** The unit a chart names: that of the options, else what the shape was laid out in. */
-export function unitOf(shape: LaidOutShape, options: ChartOptions): "mm" | "widths of one sc" {
+export function unitOf(shape: LaidOutShape, options: ChartOptions): LengthUnit {
   return options.lengthUnit ?? (shape.mmPerUnit === 1 ? "mm" : "widths of one sc")
 }
 

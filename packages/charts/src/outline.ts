@@ -2,6 +2,7 @@
 // polygon with corners as far from the centre as these are on average. How far the middle of a side stands
 // off that polygon's side is its bow. Both axes have one scale.
 
+import { cornersSeen } from "@roundwright/assessment"
 import type { Motif } from "@roundwright/motif"
 import type { LaidOutShape, Outline } from "@roundwright/relaxation"
 import { lengthWords, tidy } from "./findings.ts"
@@ -38,7 +39,8 @@ export function outlineChart(
   const { unit } = piece
   const edge = piece.net.edges.at(-1)!
   const points = edge.nodes.map((node) => piece.places[node]!)
-  const ideal = idealOutline(shape.outline, piece)
+  const outline = asSeen(shape.outline, points)
+  const ideal = idealOutline(outline, piece)
   const reach = edgeRoom * extentOf([...points, ...ideal])
   const axis = (field: string, title: string | null): Readonly<Record<string, SpecValue>> => ({
     field,
@@ -49,23 +51,37 @@ export function outlineChart(
   })
   const x = axis("x", `from the centre, ${unit}`)
   const y = axis("y", null)
-  const title = outlineFinding(shape.outline, unit)
+  const title = outlineFinding(outline, unit)
   return frameChart(
     {
       title,
-      key: `Solid: the edge as it lies flat. Dashed: ${idealWords(shape.outline)}.`,
-      description: `${title}. ${tellOutline(shape.outline, unit)}`,
+      key: `Solid: the edge as it lies flat. Dashed: ${idealWords(outline)}.`,
+      description: `${title}. ${tellOutline(outline, unit)}`,
     },
     `from the centre, ${unit}`,
     closed(points, edge.closed),
     [
       outlineLayer(x, y, closed(ideal, true), { strokeWidth: 1.1, strokeDash: [5, 4] }),
       outlineLayer(x, y, null, { strokeWidth: 2 }),
-      ...measures(piece, shape.outline, x, y),
+      ...measures(piece, outline, x, y),
     ],
     options,
     { rightPx, heightPx: plotWidth(options, rightPx) },
   )
+}
+
+/** The outline as the eye takes it: a doily of many scallops is round, and as far out as its edge is on average. */
+function asSeen(outline: Outline, points: readonly FlatPlace[]): Outline {
+  if (outline.corners < 3 || cornersSeen(outline) > 0) return outline
+  const reach = points.reduce((sum, { x, y }) => sum + Math.hypot(x, y), 0) / points.length
+  return {
+    ...outline,
+    corners: 0,
+    sideReachMm: reach,
+    cornerReachMm: reach,
+    bowMm: 0,
+    cornerAngleDeg: null,
+  }
 }
 
 function extentOf(points: readonly FlatPlace[]): number {

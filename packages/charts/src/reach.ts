@@ -1,6 +1,7 @@
 // How far the edge is from the centre after each round: in the middle of a side and, where there
 // are corners, at a corner. By the laid-out shape where there is one, else by the ledger.
 
+import { cornersSeen } from "@roundwright/assessment"
 import type { LedgerRow } from "@roundwright/flatness"
 import { findCorners, type Motif } from "@roundwright/motif"
 import { requireFinite } from "@roundwright/numerics"
@@ -8,7 +9,7 @@ import { type LaidOutShape, measureOutline } from "@roundwright/relaxation"
 import { hasCorners, lengthWords, type Reach, reachFinding, tellRounds } from "./findings.ts"
 import { requireSamePiece, unitOf } from "./laid-out-piece.ts"
 import { drawableRows, lineWithPoints, nameRoomPx, namesAtEnd } from "./parts.ts"
-import { type ChartOptions, type ChartSpec, frameChart } from "./spec.ts"
+import { type ChartOptions, type ChartSpec, frameChart, type LengthUnit } from "./spec.ts"
 
 /** By the ledger's radii. @throws RoundwrightError `nothing-to-draw`, `not-finite`, `chart-too-narrow` */
 export function reachChart(rows: readonly LedgerRow[], options: ChartOptions = {}): ChartSpec {
@@ -32,7 +33,7 @@ export function laidOutReachChart(
   const corners = findCorners(motif)
   const reaches = motif.rounds.map(({ number }, round): Reach => {
     const outline = measureOutline(shape.net, shape.flat.xy, 2, round, corners[round])
-    const cornered = outline.corners > 0
+    const cornered = cornersSeen(outline) > 0
     const side = cornered ? outline.sideReachMm : outline.acrossMm / 2
     const corner = cornered ? outline.cornerReachMm : side
     const inUnits = (mm: number) => requireFinite(mm / shape.mmPerUnit, "The reach of a round")
@@ -44,7 +45,7 @@ export function laidOutReachChart(
 function drawReaches(
   reaches: readonly Reach[],
   measured: string,
-  unit: "mm" | "widths of one sc",
+  unit: LengthUnit,
   options: ChartOptions,
 ): ChartSpec {
   const corners = hasCorners(reaches)

@@ -39,17 +39,32 @@ function meanStrain(net: Net, strains: Float64Array, round: number, posts: boole
   return rest > 0 ? sum / rest : 0
 }
 
-/** What is strained most, in a sentence. */
-export function strainFinding(rounds: readonly RoundStrain[]): string {
+/** The largest strain of any one stitch or chain in the flat shape, its size; slack chains are at ease. */
+export function largestStrain({ net, flat }: LaidOutShape): number {
+  const strains = measureStrain(net, flat.xy, 2)
+  return net.springs.reduce((most, { round, role }, k) => {
+    if (round < 0) return most
+    return Math.max(most, role === "chain" ? strains[k]! : Math.abs(strains[k]!))
+  }, 0)
+}
+
+/**
+ * What is strained most, in a sentence. Where the outline is no circle a round may be drawn out at one place and squeezed
+ * at another: its mean is told as one, and single stitches are named where no mean is.
+ * @param largest of any one stitch
+ */
+export function strainFinding(rounds: readonly RoundStrain[], largest: number): string {
   let worst = { round: 0, what: "tops", strain: 0 }
   for (const { round, tops, posts } of rounds) {
     if (Math.abs(tops) > Math.abs(worst.strain)) worst = { round, what: "tops", strain: tops }
     if (Math.abs(posts) > Math.abs(worst.strain)) worst = { round, what: "posts", strain: posts }
   }
+  if (largest <= usualMaterial.give)
+    return "Pressed flat, no stitch is strained beyond what yarn gives"
   if (Math.abs(worst.strain) <= usualMaterial.give)
-    return "Pressed flat, no round is strained beyond what yarn gives"
+    return `Pressed flat, every round is at ease on average, single stitches are strained by up to ${percent(largest)}`
   const how = worst.strain > 0 ? "stretched" : "squeezed"
-  return `Pressed flat, round ${worst.round} is strained most: ${worst.what} ${how} by ${percent(worst.strain)}`
+  return `Pressed flat, round ${worst.round} is strained most: ${worst.what} ${how} by ${percent(worst.strain)} on average`
 }
 
 /** `4.2 %` or `14 %`, without its sign. */

@@ -35,11 +35,14 @@ export interface ChartSpec {
   readonly config: Readonly<Record<string, SpecValue>>
 }
 
+/** mm, or where no gauge is known the width of the smallest stitch by the name it has in the pattern's terms. */
+export type LengthUnit = "mm" | `widths of one ${string}`
+
 export interface ChartOptions {
   /** Whole width of the drawing in pixels; 600 when absent. */
   readonly widthPx?: number
   /** Unit the ledger's lengths are in; `mm` when absent. */
-  readonly lengthUnit?: "mm" | "widths of one sc"
+  readonly lengthUnit?: LengthUnit
 }
 
 export interface ChartText {

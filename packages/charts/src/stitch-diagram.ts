@@ -24,7 +24,7 @@ import {
   symbolEncoding,
 } from "./diagram-view.ts"
 import { placeFlat } from "./laid-out-piece.ts"
-import { strainByRound, strainFinding, strainWords } from "./shape-findings.ts"
+import { largestStrain, strainByRound, strainFinding, strainWords } from "./shape-findings.ts"
 import {
   type ChartLayer,
   type ChartOptions,
@@ -78,7 +78,7 @@ export function stitchDiagram(
   ])
   const rows = marks.map((mark) => rowOf(mark, view, numbers.faded.has(mark)))
   const strains = strainByRound(motif, shape)
-  const title = strainFinding(strains)
+  const title = strainFinding(strains, largestStrain(shape))
   return frameChart(
     {
       title,

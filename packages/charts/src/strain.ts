@@ -7,7 +7,13 @@ import { requireFinite } from "@roundwright/numerics"
 import { type LaidOutShape, usualMaterial } from "@roundwright/relaxation"
 import { requireSamePiece } from "./laid-out-piece.ts"
 import { lineWithPoints, nameRoomPx, namesAtEnd } from "./parts.ts"
-import { percent, strainByRound, strainFinding, strainWords } from "./shape-findings.ts"
+import {
+  largestStrain,
+  percent,
+  strainByRound,
+  strainFinding,
+  strainWords,
+} from "./shape-findings.ts"
 import { type ChartLayer, type ChartOptions, type ChartSpec, frameChart, ink } from "./spec.ts"
 
 /** Strains beyond this are drawn at the edge: one wild round must not flatten the rest, per cent. */
@@ -41,12 +47,12 @@ export function strainChart(
     zero: false,
   }
   const y = { scale, title: null, axis: { tickCount: 6 } }
-  const title = strainFinding(strains)
+  const title = strainFinding(strains, largestStrain(shape))
   const last = values.at(-1)!
   return frameChart(
     {
       title,
-      key: `Above 0 stretched, below 0 squeezed. Grey band: what yarn gives, ${percent(usualMaterial.give)}.`,
+      key: `Mean of each round. Above 0 stretched, below 0 squeezed. Grey band: what yarn gives, ${percent(usualMaterial.give)}.`,
       description: `${title}. Mean strain of each round in the flat shape: ${strains
         .map(
           ({ round, tops, posts }) =>

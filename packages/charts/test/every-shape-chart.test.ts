@@ -15,6 +15,10 @@ describe("every chart of a shape", () => {
     const result = { ...absolute, gauge: { ...absolute.gauge, absolute: false } }
     for (const name of ["profile", "outline"]) {
       expect(JSON.stringify(chartByName(name, result, {}, loose))).toContain("widths of one sc")
+      // The smallest stitch of a UK pattern is its dc.
+      const abroad = JSON.stringify(chartByName(name, { ...result, terms: "UK" }, {}, loose))
+      expect(abroad).toContain("widths of one dc")
+      expect(abroad).not.toContain("one sc")
       expect(JSON.stringify(chartByName(name, absolute, {}, flat))).not.toContain(
         "widths of one sc",
       )

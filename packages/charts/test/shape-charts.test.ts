@@ -43,9 +43,24 @@ describe("the stitch diagram", () => {
   const draw = (piece: Piece, widthPx = 640) => stitchDiagram(piece.motif, piece.shape, { widthPx })
 
   it("says what is strained most", () => {
-    expect(title(draw(flat))).toBe("Pressed flat, no round is strained beyond what yarn gives")
+    expect(title(draw(flat))).toBe("Pressed flat, no stitch is strained beyond what yarn gives")
     expect(title(draw(cup))).toMatch(/^Pressed flat, round 1 is strained most: posts squeezed by/)
     expect(title(draw(ruffle))).toMatch(/^Pressed flat, round 1 is strained most: posts stretched/)
+  })
+
+  it("names single stitches where rounds are at ease on average", () => {
+    // One top of the last round slides by 3 mm along the edge: as much as one side is drawn out the other is pushed together.
+    const { net, flat: plane } = flat.shape
+    const node = net.edges.at(-1)!.nodes[5]!
+    const xy = Float64Array.from(plane.xy)
+    const [x, y] = [xy[2 * node]!, xy[2 * node + 1]!]
+    xy[2 * node] = x - (3 * y) / Math.hypot(x, y)
+    xy[2 * node + 1] = y + (3 * x) / Math.hypot(x, y)
+    const slid = moved(flat, xy)
+    expect(title(draw(slid))).toMatch(
+      /^Pressed flat, every round is at ease on average, single stitches are strained by up to \d\d %$/,
+    )
+    expect(title(strainChart(slid.motif, slid.shape))).toBe(title(draw(slid)))
   })
 
   it("draws every stitch and join once, at the middle of its post and as long as it", () => {
@@ -233,6 +248,17 @@ describe("the outline", () => {
     expect(bow(0.1)).toBe("The outline has 4 corners and straight sides")
     expect(bow(3)).toBe("The outline has 4 corners and sides that bow outwards by 3.0 mm")
     expect(bow(-3)).toBe("The outline has 4 corners and sides that bow inwards by 3.0 mm")
+  })
+
+  it("is round where no corner stands out, however many are counted", () => {
+    const outline = { ...granny.shape.outline, corners: 12, bowMm: -1.3 }
+    const sideReachMm = outline.cornerReachMm / 1.05
+    const doily = { ...granny.shape, outline: { ...outline, sideReachMm } }
+    const spec = outlineChart(granny.motif, doily)
+    expect(title(spec)).toMatch(/^The edge is round, /)
+    expect(JSON.stringify(spec)).not.toMatch(/corners|bow /)
+    const star = { ...granny.shape, outline: { ...outline, sideReachMm: sideReachMm / 1.1 } }
+    expect(title(outlineChart(granny.motif, star))).toMatch(/^The outline has 12 corners/)
   })
 
   it("lays a polygon behind it whose corners are as far out on average", () => {

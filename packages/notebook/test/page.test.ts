@@ -42,6 +42,38 @@ describe("a page", () => {
     expect(html).not.toMatch(/NaN|Infinity|undefined|\[object/)
   })
 
+  it("tells the bow of sides, but not of a piece that is round to the eye", async () => {
+    const laid = async (corners: number) => {
+      const { found, piece } = layOutCounts("6 12 18")
+      const shape = { by: "net" as const, liftMm: 3, waves: 2, bowMm: -1.3, corners }
+      const { html } = await renderNotebook(
+        `${cell("pattern name=disc", "6 12 18")}${cell("verdict")}`,
+        {
+          check: checkCounts,
+          layOut: () => ({ found: { ...found, laidOut: { ...found.laidOut!, ...shape } }, piece }),
+        },
+      )
+      return html.replaceAll("\u00a0", " ")
+    }
+    expect(await laid(4)).toContain("it rises 3 mm in 2 waves, its sides bow in by 1.3 mm.")
+    const round = await laid(0)
+    expect(round).toContain("it rises 3 mm in 2 waves.")
+    expect(round).not.toContain("sides")
+  })
+
+  it("names the stitch whose width lengths are in by the pattern's own terms", async () => {
+    const pattern = (terms: string, stitch: string) =>
+      cell(
+        "pattern name=disc",
+        `Terms: ${terms}\nRnd 1: Make an adjustable ring, 6 ${stitch} in ring; join. (6 ${stitch})`,
+      ) + cell("ledger")
+    const said = async (terms: string, stitch: string) =>
+      (await renderNotebook(pattern(terms, stitch))).html
+    expect(await said("UK", "dc")).toContain("Lengths are in widths of one dc: no gauge is known.")
+    expect(await said("UK", "dc")).toContain("Growth, dc")
+    expect(await said("US", "sc")).toContain("Lengths are in widths of one sc: no gauge is known.")
+  })
+
   it("is the same bytes for the same text", async () => {
     const [first, second] = [await render(everything), await render(everything)]
     expect(second.html).toBe(first.html)

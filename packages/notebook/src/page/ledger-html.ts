@@ -1,6 +1,6 @@
 // The ledger of a pattern as a table: one row a round.
 
-import { type CheckResult, verdictWord } from "@roundwright/assessment"
+import { type CheckResult, inTerms, verdictWord } from "@roundwright/assessment"
 import type { CheckedPattern } from "../result.ts"
 import { ofPiece, scrollBox, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
@@ -12,7 +12,7 @@ const mostRows = 400
 /** One row a round; those whose own fullness leads astray are set in bold. */
 export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar): Html[] {
   const { result } = pattern
-  const unit = result.gauge.absolute ? "mm" : "sc"
+  const unit = result.gauge.absolute ? "mm" : inTerms("sc", result.terms)
   const digits = result.gauge.absolute ? 0 : 1
   const lengths = ["Growth", "Flat needs", "Edge", "Out"].map((title) => `${title}, ${unit}`)
   const rows = new Map(result.ledger.map((row) => [row.round, row]))
@@ -46,7 +46,7 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
   const rest = result.rounds.length - shown.length
   const after = [
     ...(told.has(readingHelp) ? [] : [readingHelp]),
-    ...(result.gauge.absolute ? [] : ["Lengths are in widths of one sc: no gauge is known."]),
+    ...(result.gauge.absolute ? [] : [`Lengths are in widths of one ${unit}: no gauge is known.`]),
     ...(rest > 0 ? [`${rest} more rounds are not shown.`] : []),
   ]
   told.add(readingHelp)

@@ -59,14 +59,15 @@ export function verdictSaid(result: CheckResult): string {
 }
 
 /** What only the laid-out shape can tell. */
-function shapeWords({ liftMm, waves, bowMm }: LaidOut): string {
+function shapeWords({ liftMm, waves, bowMm, corners }: LaidOut): string {
   const told: string[] = []
   if (liftMm !== null) {
     const rises =
       liftMm < leastLiftMm ? "it stays on the table" : `it rises ${formatLength(liftMm)}`
     told.push(waves !== null && waves > 1 ? `${rises} in ${waves} waves` : rises)
   }
-  if (bowMm !== null)
+  // A piece that is round to the eye has no sides.
+  if (bowMm !== null && corners !== 0)
     told.push(
       Math.abs(bowMm) < leastLiftMm
         ? "its sides are straight"
