@@ -18,14 +18,7 @@ import {
   usualMaterial,
   wavesAlong,
 } from "../src/index.ts"
-import {
-  chain,
-  grannySquare,
-  laceSquare,
-  mirrored,
-  round,
-  stitch,
-} from "./support/motifs.ts"
+import { chain, grannySquare, laceSquare, mirrored, round, stitch } from "./support/motifs.ts"
 
 const dc = kind("dc")
 const gauge = gaugeFrom({ swatches: [{ kind: dc, widthMm: 7, heightMm: 13 }] })
