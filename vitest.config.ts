@@ -6,6 +6,8 @@ export default defineConfig({
   test: {
     include: ["packages/*/test/**/*.test.ts", "test/**/*.test.ts"],
     testTimeout: 60_000,
+    // The main process hardly works: left to itself vitest would leave one of two cores idle.
+    maxWorkers: "100%",
     reporters: ["default", "./test/support/count-reporter.ts"],
   },
 })
