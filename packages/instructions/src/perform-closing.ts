@@ -120,4 +120,14 @@ export function closeLoop(work: RoundWork, step: Extract<Step, { do: "work" }>):
     chains: last.chains,
     ...(tall ? { closedWith: kind } : {}),
   }
+  if (kind.gathered)
+    work.find({
+      severity: "note",
+      code: "loop-closed-by-cluster",
+      start: step.start,
+      end: step.end,
+      message:
+        "This cluster stands on the chains just made: it is taken for what closes their loop, and not counted as a stitch.",
+      hint: "Where your totals count it, they are higher by one for each.",
+    })
 }

@@ -230,6 +230,16 @@ describe("opening chains and joins", () => {
     ])
   })
 
+  it("says that a cluster on the chains just made is not counted", () => {
+    const rounds = [
+      "12 sc in magic ring; join.",
+      "ch 1, *sc in next sc, ch 5, tr3tog in 5th ch from hook, sk next sc; rep from * around; join.",
+    ]
+    const { motif, problems } = read(...rounds)
+    expect(motif.rounds[1]!.elements).toHaveLength(12)
+    expect(problems.map(({ code }) => code)).toContain("loop-closed-by-cluster")
+  })
+
   it("takes a ring made in a line before round 1", () => {
     const reading = readPattern(
       "Terms: US\nCh 6, join with sl st to form a ring.\nRnd 1: 12 sc in ring; join.",
