@@ -4,7 +4,13 @@
 // Remedies: turning the work, or uneven corner groups every few rounds, as makers advise
 // ("Skewing Grannies", edieeckman.com/2015/08/13/skewing-grannies).
 
-import { type Anchor, countRound, type Element, findCorners, type Motif } from "@roundwright/motif"
+import {
+  type Anchor,
+  type Element,
+  findCorners,
+  type Motif,
+  stitchesAndChains,
+} from "@roundwright/motif"
 import { findRoot, unlessRefused } from "@roundwright/numerics"
 import { type LaidOutShape, layOut } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom } from "@roundwright/stitches"
@@ -45,7 +51,8 @@ function leaning(gauge: Gauge, leanShare: number): Gauge {
 
 /** The lean that turns the corners so far, or why there is none. */
 function findLean(motif: Motif, gauge: Gauge, wanted: number): number | string {
-  if (nodesOf(motif) > mostNodes) return "the piece is too large to be laid out several times."
+  if (stitchesAndChains(motif) > mostNodes)
+    return "the piece is too large to be laid out several times."
   if (alwaysTurned(motif)) return "the work is turned after every round, which takes it back."
   const turns = new Map<number, number | null>()
   const turnAt = (share: number): number | null => {
@@ -82,7 +89,7 @@ function evenTurn(turnAt: (share: number) => number | null): number | null {
 /** Skew of a laid-out shape, degrees, without what folded loops alone make of it where nothing leans. */
 export function skewOfShape({ skewDeg }: LaidOutShape, motif: Motif, gauge: Gauge): number | null {
   if (skewDeg === null || Math.abs(skewDeg) < seenDeg || gauge.input.leanShare) return skewDeg
-  if (nodesOf(motif) > mostNodes) return skewDeg
+  if (stitchesAndChains(motif) > mostNodes) return skewDeg
   return unlessRefused(
     () => evenTurn((share) => turnOf(motif, leaning(gauge, share))),
     () => skewDeg,
@@ -111,13 +118,6 @@ function bracket(offAt: (share: number) => number): [number, number] | null {
     if (Math.abs(share) > mostShare) share = way * mostShare
   }
   return null
-}
-
-function nodesOf({ rounds }: Motif): number {
-  return rounds.reduce((sum, round) => {
-    const { stitches, chains } = countRound(round)
-    return sum + stitches + chains
-  }, 0)
 }
 
 function alwaysTurned({ rounds }: Motif): boolean {

@@ -1,7 +1,7 @@
 // A maker's own hand as given by options: swatch lines, yarn, hook.
 
 import { inTerms } from "@roundwright/assessment"
-import { RoundwrightError } from "@roundwright/numerics"
+import { RoundwrightError, unlessRefused } from "@roundwright/numerics"
 import {
   type Gauge,
   gaugeFrom,
@@ -38,17 +38,17 @@ export function gaugeOfHand(options: HandOptions): Gauge | null {
     throw new RoundwrightError("unknown-yarn", `${quoted(yarn)} names no yarn weight.`, {
       hint: "Write it as a weight from 0 to 7 or a trade name, such as: --yarn DK.",
     })
-  try {
-    return gaugeFrom({
-      swatches,
-      ...(hookMm === undefined ? {} : { hookMm }),
-      ...(yarnWeight === undefined ? {} : { yarnWeight }),
-    })
-  } catch (error) {
-    if (!(error instanceof RoundwrightError)) throw error
-    const { code, message, hint } = error
-    throw new RoundwrightError(code, inTerms(message, options.terms ?? "US"), { hint })
-  }
+  return unlessRefused(
+    () =>
+      gaugeFrom({
+        swatches,
+        ...(hookMm === undefined ? {} : { hookMm }),
+        ...(yarnWeight === undefined ? {} : { yarnWeight }),
+      }),
+    ({ code, message, hint }) => {
+      throw new RoundwrightError(code, inTerms(message, options.terms ?? "US"), { hint })
+    },
+  )
 }
 
 /** `1e9mm`, `-4mm`: no hook is written so, and the digits at the end are no size. */

@@ -1,8 +1,7 @@
 // Values of options as a user types them.
 
 import { RoundwrightError } from "@roundwright/numerics"
-
-const millimetresIn: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4, '"': 25.4 }
+import { millimetresIn } from "@roundwright/stitches"
 
 /** Nothing worked in rounds is smaller than a millimetre, and no room takes a piece of a hundred metres. */
 const lengthRangeMm = { least: 1, most: 100_000 } as const
@@ -14,7 +13,7 @@ export function readLengthMm(text: string): number {
     throw new RoundwrightError("no-size", `${quoted(text)} is no length.`, {
       hint: "Write it such as 200mm, 20cm or 8in.",
     })
-  const mm = Number(match[1]) * millimetresIn[match[2]!.toLowerCase()]!
+  const mm = Number(match[1]) * millimetresIn(match[2]!)
   if (mm >= lengthRangeMm.least && mm <= lengthRangeMm.most) return mm
   const size = mm < lengthRangeMm.least ? "small" : "large"
   throw new RoundwrightError("no-size", `${quoted(text)} is too ${size} for a piece.`, {

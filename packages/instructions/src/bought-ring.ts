@@ -1,6 +1,6 @@
 // A bought ring the first round is worked over, with its size: "a 3/4 in plastic ring", "bone rings of 20 mm".
 
-import { numberPattern, readNumber } from "@roundwright/stitches"
+import { millimetresIn, numberPattern, readNumber } from "@roundwright/stitches"
 
 export interface BoughtRing {
   /** The text with the size of the ring blanked out, every other character in its place. */
@@ -20,7 +20,6 @@ const after = new RegExp(
   "gi",
 )
 const someRing = new RegExp(String.raw`\b${named}`, "i")
-const inchMm = 25.4
 /** Wider rings are hoops, which nothing is worked round from the middle; smaller ones cannot be worked into. */
 const [leastMm, mostMm] = [3, 300]
 
@@ -29,7 +28,7 @@ export function findBoughtRing(clean: string): BoughtRing {
   if (!someRing.test(clean)) return { clean, named: false }
   const found: { at: number; mm: number }[] = []
   const blank = (at: number, text: string, number: string, unit: string): string => {
-    const mm = (readNumber(number) ?? 0) * mmOf(unit)
+    const mm = (readNumber(number) ?? 0) * millimetresIn(unit)
     if (mm < leastMm || mm > mostMm) return text
     found.push({ at, mm })
     return " ".repeat(text.length)
@@ -46,9 +45,4 @@ export function findBoughtRing(clean: string): BoughtRing {
   return first === undefined
     ? { clean, named: true }
     : { clean: both, named: true, diameterMm: first.mm }
-}
-
-function mmOf(unit: string): number {
-  if (/^mm/i.test(unit)) return 1
-  return /^cm/i.test(unit) ? 10 : inchMm
 }

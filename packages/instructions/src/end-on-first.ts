@@ -27,7 +27,9 @@ export function endOnFirst(
   if (places.size !== before) return false
   const mark = work.mark()
   const failed = tryOnce(work, [...step.body.slice(0, -1), ...shorter])
-  if (failed || !(nothingLeft(work) || noSpaceLeft(work))) {
+  // Of a round that goes from space to space the stitch before the first space is left, as are those between the others.
+  const fromSpace = work.startSite?.anchor.at === "space"
+  if (failed || !nothingLeft(work, fromSpace ? ["chain"] : ["stitch", "chain"])) {
     work.backTo(mark)
     return false
   }
@@ -43,15 +45,6 @@ export function endOnFirst(
     message: `The last time round ${these} of the round, and ${one ? "is" : "are"} not made again.`,
     hint: `Say so: omit ${one ? "it" : "them"} in the last repeat.`,
   })
-  return true
-}
-
-/** Of a round that goes from space to space the stitch before the first space is left, as are those between the others. */
-function noSpaceLeft({ startSite, main, end }: RoundWork): boolean {
-  if (startSite?.anchor.at !== "space") return false
-  const { edge, at } = main
-  for (let k = at; k < end; k++)
-    if (edge.cells[((k % edge.size) + edge.size) % edge.size]?.type === "chain") return false
   return true
 }
 

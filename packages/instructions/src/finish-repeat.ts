@@ -1,6 +1,7 @@
 // How a repeat that goes "around" ends: with what is said of its last time, with part of a repeat, with the
 // chains that lead back to the first stitch.
 
+import type { Cell } from "./edge.ts"
 import { endOnFirst } from "./end-on-first.ts"
 import { endsInTail } from "./ends-in-tail.ts"
 import { perform } from "./perform.ts"
@@ -185,12 +186,15 @@ function finishSide(work: RoundWork, step: Repeat): boolean {
   return false
 }
 
-/** True when no stitch or space lies between the hook and the end of the round. */
-export function nothingLeft(work: RoundWork): boolean {
+/** True when no stitch or space, or nothing of the one kind asked for, lies between the hook and the end of the round. */
+export function nothingLeft(
+  work: RoundWork,
+  kinds: readonly Cell["type"][] = ["stitch", "chain"],
+): boolean {
   const { edge, at } = work.main
   for (let k = at; k < work.end; k++) {
     const type = edge.cells[((k % edge.size) + edge.size) % edge.size]?.type
-    if (type === "stitch" || type === "chain") return false
+    if (type !== undefined && kinds.includes(type)) return false
   }
   return true
 }

@@ -51,6 +51,14 @@ export function countRound(round: Round): RoundCount {
   return { stitches, chains, spaces, picots, byKind: [...kinds.values()], spacesBySize }
 }
 
+/** Stitches and chains of all rounds together: how large a piece is to be laid out. */
+export function stitchesAndChains({ rounds }: Motif): number {
+  return rounds.reduce((sum, round) => {
+    const { stitches, chains } = countRound(round)
+    return sum + stitches + chains
+  }, 0)
+}
+
 /** A short text that is equal for equal kinds: for maps and comparisons. */
 export function kindKey(kind: StitchKind): string {
   const gathered = kind.gathered ? `${kind.gathered.how}${kind.gathered.legs}` : ""

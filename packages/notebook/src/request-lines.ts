@@ -1,8 +1,8 @@
 // The lines of a cell that asks for something: `Corners: 4`, one to a line, each known by its name.
 
-import { RoundwrightError } from "@roundwright/numerics"
+import { unlessRefused } from "@roundwright/numerics"
 import { readStitchList } from "@roundwright/shaping"
-import type { Terms } from "@roundwright/stitches"
+import { millimetresIn, type Terms } from "@roundwright/stitches"
 import type { WrittenCell } from "./cells.ts"
 import { headingName, headingValue } from "./headings.ts"
 import { problemAt, type Report } from "./problems.ts"
@@ -40,8 +40,6 @@ export interface Bounds {
 /** Names of all stitches there are, twice over. */
 const mostStitchLetters = 60
 const mostShown = 40
-const millimetresIn: Readonly<Record<string, number>> = { mm: 1, cm: 10, in: 25.4 }
-
 /**
  * @param names the lines the cell may hold, in lower case
  * @param example how they are written, for hints
@@ -75,15 +73,11 @@ export function readRequestLines(
   }
   const fault = (name: string, message: string, hint: string) =>
     faultAt(found.indexOf(name) + 1, message, hint)
-  const attempt = <Result>(about: string | ErrorPlaces, read: () => Result): Result | null => {
-    try {
-      return read()
-    } catch (error) {
-      if (!(error instanceof RoundwrightError)) throw error
-      fault(typeof about === "string" ? about : about(error.code), error.message, error.hint)
+  const attempt = <Result>(about: string | ErrorPlaces, read: () => Result): Result | null =>
+    unlessRefused(read, ({ code, message, hint }) => {
+      fault(typeof about === "string" ? about : about(code), message, hint)
       return null
-    }
-  }
+    })
   const value = (name: string) => headingValue(text, name)
   const stitches = (name: string, terms: Terms, most: number) => {
     const written = value(name)
@@ -127,7 +121,7 @@ export function readRequestLines(
       const written = value(name)
       if (written === null) return null
       const match = /^(\d{1,5}(?:\.\d{1,3})?)\s*(mm|cm|in)$/i.exec(written)
-      const mm = match ? Number(match[1]) * millimetresIn[match[2]!.toLowerCase()]! : 0
+      const mm = match ? Number(match[1]) * millimetresIn(match[2]!) : 0
       if (mm > 0) return mm
       fault(name, `"${clip(written)}" is no length.`, "Write it such as 20 cm.")
       return null

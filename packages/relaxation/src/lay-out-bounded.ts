@@ -1,7 +1,7 @@
 // A piece laid out within the time a maker waits: a second or two. Work is counted, not timed, so that the same piece
 // always comes out in the same shape.
 
-import { countRound, type Motif } from "@roundwright/motif"
+import { type Motif, stitchesAndChains } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
 import type { NetOptions } from "./build-net.ts"
@@ -19,7 +19,7 @@ const mostNodesPressed = 12_000
  * @throws RoundwrightError `too-large-at-once`, and what `layOut` throws
  */
 export function layOutBounded(motif: Motif, gauge: Gauge, options: NetOptions = {}): LaidOutShape {
-  const nodes = nodesOf(motif)
+  const nodes = stitchesAndChains(motif)
   if (nodes > mostNodesPressed)
     throw new RoundwrightError("too-large-at-once", "The piece is too large to be done at once.", {
       hint: "Lay it out without a bound on the work, or fewer rounds of it.",
@@ -30,12 +30,4 @@ export function layOutBounded(motif: Motif, gauge: Gauge, options: NetOptions = 
     inSpace: nodes <= mostNodesInSpace,
     space: { work: mostWork },
   })
-}
-
-/** One for each top and each chain. */
-function nodesOf(motif: Motif): number {
-  return motif.rounds.reduce((sum, round) => {
-    const { stitches, chains } = countRound(round)
-    return sum + stitches + chains
-  }, 0)
 }

@@ -2,6 +2,7 @@
 // 9 cm across", "9 cm after Rnd 3", "Rnd 3: 7 cm, Rnd 5: 12 cm corner to corner".
 
 import type { PieceSize } from "./gauge.ts"
+import { millimetresIn } from "./length-unit.ts"
 import { numberPattern, readNumber } from "./read-number.ts"
 
 /** One for each round the text gives a size with; of sizes of one round the first, cm before inches. Never throws. */
@@ -15,9 +16,8 @@ export function readPieceSizes(text: string): PieceSize[] {
   const sizes = [...text.matchAll(sizeGiven)].flatMap((match) => {
     const value = readNumber(match[1]!)
     if (value === undefined || value <= 0) return []
-    const metric = metricUnit.exec(match[2]!)
-    const mmEach = metric === null ? inchMm : metric[0].toLowerCase() === "mm" ? 1 : 10
-    return [{ mm: value * mmEach, metric: metric !== null, at: match.index }]
+    const unit = match[2]!
+    return [{ mm: value * millimetresIn(unit), metric: metricUnit.test(unit), at: match.index }]
   })
   const found: PieceSize[] = []
   // Sizes all stand behind their rounds ("Rnd 3: 7 cm") or all in front ("7 cm after Rnd 3").
@@ -35,7 +35,6 @@ export function readPieceSizes(text: string): PieceSize[] {
 }
 
 const longestLine = 2000
-const inchMm = 25.4
 const metricUnit = /^(?:cm|mm)/i
 /** "Rnds 1-3", "Rnd 3", "first 3 rnds", "first round" is left alone: no number. */
 const roundsNamed =
