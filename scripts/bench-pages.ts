@@ -4,7 +4,9 @@
 import { readdirSync, readFileSync } from "node:fs"
 import { blankNotebook, renderNotebook } from "@roundwright/notebook"
 import type { Browser, Page } from "playwright-core"
-import { type OpenOptions, openBrowser, openPage, settled } from "../test/browser/open-page.ts"
+import { chooseChromium } from "../test/browser/chromium.ts"
+import { openBrowser } from "../test/browser/open-browser.ts"
+import { type OpenOptions, openPage, settled } from "../test/browser/open-page.ts"
 
 type Report = (line: string) => void
 
@@ -16,7 +18,8 @@ const openings = 5
 export async function benchPages(report: Report): Promise<void> {
   const browser = await openBrowser()
   try {
-    report("\npages in Chromium, from disk                     median     worst")
+    report(`\nbrowser: Chromium ${browser.version()}, ${(await chooseChromium()).origin}`)
+    report("pages in Chromium, from disk                       median     worst")
     await benchEdits(browser, report)
     report("\npage                          size MB  readable ms    live ms")
     for (const [name, markdown] of notebooks()) await benchOpening(browser, name, markdown, report)

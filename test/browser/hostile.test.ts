@@ -2,9 +2,9 @@
 // on answering.
 
 import { renderNotebook } from "@roundwright/notebook"
-import type { Browser } from "playwright-core"
-import { afterAll, beforeAll, describe, expect, it } from "vitest"
-import { openBrowser, openPage, settled } from "./open-page.ts"
+import { describe, expect, it } from "vitest"
+import { fileBrowser } from "./file-browser.ts"
+import { settled } from "./open-page.ts"
 
 const fence = "```"
 const cell = (info: string, text = "") => `\n${fence}${info}\n${text}\n${fence}\n`
@@ -55,16 +55,12 @@ const hostile: readonly (readonly [string, string])[] = [
   ],
 ]
 
-let browser: Browser
-beforeAll(async () => {
-  browser = await openBrowser()
-})
-afterAll(() => browser?.close())
+const { open } = fileBrowser()
 
 describe("a notebook that means harm", () => {
   it.each(hostile)("%s: nothing runs, and the page answers", async (_, markdown) => {
     const { html } = await renderNotebook(`${markdown}\n\nlast words\n`, { live: true })
-    const { page, context, complaints } = await openPage(browser, html)
+    const { page, context, complaints } = await open(html)
     const cells = await page.locator("textarea").count()
     if (cells > 0) {
       await settled(page)
@@ -97,7 +93,7 @@ describe("a notebook that means harm", () => {
   it("typed into a cell ten megabytes long, it is told so, and the way back is open", async () => {
     const text = `# Small\n${cell("pattern name=a", pattern("Small"))}${results("a")}`
     const { html } = await renderNotebook(text, { live: true })
-    const { page, context, complaints } = await openPage(browser, html)
+    const { page, context, complaints } = await open(html)
     await settled(page)
     const verdict = await page.locator(".said").textContent()
     await page.locator("textarea").evaluate((box: HTMLTextAreaElement) => {

@@ -1,9 +1,10 @@
 // A notebook as a live page for the browser tests, and the hands to use it with.
 
 import { renderNotebook } from "@roundwright/notebook"
-import type { Browser, Page } from "playwright-core"
-import { afterAll, beforeAll, expect } from "vitest"
-import { type OpenOptions, openBrowser, openPage, settled } from "./open-page.ts"
+import type { Page } from "playwright-core"
+import { beforeAll, expect } from "vitest"
+import { fileBrowser } from "./file-browser.ts"
+import { type OpenOptions, settled } from "./open-page.ts"
 
 export const fence = "```"
 const disc = ["Terms: US", "Hook: 4 mm", "Yarn: DK", ""]
@@ -42,21 +43,19 @@ ${fence}
 
 /** Opens the browser for the tests of a file; `run` works on a fresh page of the notebook, or of another text. */
 export function livePages() {
-  let browser: Browser
+  const { open } = fileBrowser()
   let html: string
   beforeAll(async () => {
-    browser = await openBrowser()
     html = (await renderNotebook(notebook, { live: true })).html
   })
-  afterAll(() => browser?.close())
   return {
-    open: (text: string, options: OpenOptions = {}) => openPage(browser, text, options),
+    open,
     async withPage(
       run: (page: Page, complaints: readonly string[]) => Promise<void>,
       options: OpenOptions = {},
       text = html,
     ): Promise<void> {
-      const { page, context, complaints } = await openPage(browser, text, options)
+      const { page, context, complaints } = await open(text, options)
       try {
         await settled(page)
         await run(page, complaints)

@@ -207,7 +207,7 @@ describe("squaring", () => {
         expect(await take.isDisabled()).toBe(true)
         expect(await page.locator(".squaring").textContent()).toContain("search again")
         await page.getByRole("button", { name: "Search", exact: true }).click()
-        await expect.poll(() => take.isDisabled(), { timeout: 40_000 }).toBe(false)
+        await expect.poll(() => take.isDisabled()).toBe(false)
         expect(await page.locator(".proposals > li").first().textContent()).not.toBe(first)
         await take.click()
         await settled(page)
@@ -260,7 +260,7 @@ describe("the wishes of a squaring", () => {
         await settled(page)
         await page.getByRole("button", { name: "Search", exact: true }).click()
         const take = page.getByRole("button", { name: "Take over proposal 1 into the pattern" })
-        await expect.poll(() => take.count(), { timeout: 40_000 }).toBe(1)
+        await expect.poll(() => take.count()).toBe(1)
         expect(await squaring.locator(".label").first().textContent()).toBe(
           "4 corners without chain spaces in 1 round of dc, htr and tr and a last one of dc after round 2, best first",
         )

@@ -1,45 +1,12 @@
 // Opening pages from disk in a real browser without a network, and hearing every complaint it has.
-// Chromium is the one named in CHROMIUM, or an installed one, or the one in @sparticuz/chromium.
 
-import { execFileSync } from "node:child_process"
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs"
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs"
 import { createRequire } from "node:module"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { pathToFileURL } from "node:url"
-import {
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  chromium,
-  type Page,
-} from "playwright-core"
-
-const installedNames = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"]
-
-export async function openBrowser(): Promise<Browser> {
-  const { executablePath, args } = await findChromium()
-  return chromium.launch({ executablePath, args: [...args, "--no-sandbox"] })
-}
-
-async function findChromium(): Promise<{ executablePath: string; args: string[] }> {
-  const named = process.env.CHROMIUM
-  if (named && existsSync(named)) return { executablePath: named, args: [] }
-  for (const name of installedNames) {
-    const found = whereIs(name)
-    if (found) return { executablePath: found, args: [] }
-  }
-  const { default: carried } = await import("@sparticuz/chromium")
-  return { executablePath: await carried.executablePath(), args: carried.args }
-}
-
-function whereIs(name: string): string | null {
-  try {
-    return execFileSync("which", [name], { encoding: "utf8", stdio: "pipe" }).trim() || null
-  } catch {
-    return null
-  }
-}
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core"
+import { patienceMs, toldWithLastWords } from "./open-browser.ts"
 
 export interface OpenPage {
   readonly page: Page
@@ -61,17 +28,25 @@ export interface OpenOptions extends BrowserContextOptions {
 export async function openPage(
   browser: Browser,
   html: string,
-  {
-    withoutWorkers = false,
-    endlessSearches = false,
-    markLive = false,
-    ...options
-  }: OpenOptions = {},
+  options: OpenOptions = {},
+): Promise<OpenPage> {
+  try {
+    return await open(browser, html, options)
+  } catch (fault) {
+    throw await toldWithLastWords(browser, fault)
+  }
+}
+
+async function open(
+  browser: Browser,
+  html: string,
+  { withoutWorkers = false, endlessSearches = false, markLive = false, ...options }: OpenOptions,
 ): Promise<OpenPage> {
   const folder = mkdtempSync(join(tmpdir(), "page-"))
   const file = join(folder, "page.html")
   writeFileSync(file, html)
   const context = await browser.newContext({ acceptDownloads: true, ...options })
+  context.setDefaultTimeout(patienceMs)
   context.on("close", () => rmSync(folder, { recursive: true, force: true }))
   const complaints: string[] = []
   await context.setOffline(true)
@@ -104,6 +79,7 @@ export async function openPage(
   page.on("console", (message) => {
     if (message.type() === "error") complaints.push(message.text())
   })
+  page.on("crash", () => complaints.push("the page crashed"))
   page.on("pageerror", (error) => complaints.push(String(error)))
   page.on("request", (request) => {
     if (!/^(?:file|blob|data):/.test(request.url())) complaints.push(`asked for ${request.url()}`)

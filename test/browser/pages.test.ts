@@ -3,10 +3,11 @@
 
 import { readdirSync, readFileSync } from "node:fs"
 import { blankNotebook, computeNotebook, renderNotebook } from "@roundwright/notebook"
-import type { Browser, Page } from "playwright-core"
+import type { Page } from "playwright-core"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { bundleScript } from "../../packages/notebook/src/live/bundle.ts"
-import { openBrowser, openPage, settled, unsoundParts } from "./open-page.ts"
+import { fileBrowser } from "./file-browser.ts"
+import { settled, unsoundParts } from "./open-page.ts"
 
 const folder = new URL("../../reports/", import.meta.url)
 const notebooks: readonly (readonly [name: string, markdown: string])[] = [
@@ -21,16 +22,12 @@ function thinned(markdown: string): string {
   return markdown.replace(/^Every: 3$/m, "Every: 12")
 }
 
-let browser: Browser
-beforeAll(async () => {
-  browser = await openBrowser()
-})
-afterAll(() => browser?.close())
+const { open } = fileBrowser()
 
 describe.each(notebooks)("%s", (_, markdown) => {
   it("stands on a phone, sound for readers of every kind in light and dark, and writes itself as Node wrote it", async () => {
     const { html } = await renderNotebook(markdown, { live: true })
-    const { page, context, complaints } = await openPage(browser, html, {
+    const { page, context, complaints } = await open(html, {
       viewport: { width: 360, height: 740 },
       reducedMotion: "reduce",
     })
@@ -75,7 +72,7 @@ describe("numbers", () => {
   beforeAll(async () => {
     const entry = new URL("../../packages/notebook/src/compute.ts", import.meta.url)
     const script = await bundleScript(entry, "tool")
-    page = (await openPage(browser, "<!doctype html><title>bare</title>")).page
+    page = (await open("<!doctype html><title>bare</title>")).page
     await page.evaluate(`${script};globalThis.tool = tool`)
   })
   afterAll(() => page?.context().close())

@@ -13,7 +13,7 @@ export interface Ran {
 }
 
 /** A hang is a failure, not a wait: longer than any command may take. */
-const patienceMs = 60_000
+const patienceMs = 180_000
 
 /** Runs a TypeScript file of the checkout with Node. */
 export function runScript(script: string, args: readonly string[], cwd = root): Ran {

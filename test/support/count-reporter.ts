@@ -1,13 +1,16 @@
-// Prints how many tests ran, and fails a whole run in which fewer ran than before: a test that is
+// Prints how many tests ran and in which browser, and fails a whole run in which fewer ran than before: a test that is
 // no longer found is a loss nobody sees otherwise. Raise the floor when tests are added.
 
 import type { Reporter, TestModule } from "vitest/node"
+import { chooseChromium } from "../browser/chromium.ts"
 
 /** Tests in a whole run; a whole run below it fails. */
-const fewestTests = 1900
+const fewestTests = 2027
 
 export default class CountReporter implements Reporter {
-  onTestRunEnd(modules: readonly TestModule[]): void {
+  async onTestRunEnd(modules: readonly TestModule[]): Promise<void> {
+    if (modules.some(({ moduleId }) => moduleId.includes("/test/browser/")))
+      console.log(`\nbrowser: ${await browserUsed()}`)
     let passed = 0
     let other = 0
     for (const module of modules)
@@ -20,6 +23,15 @@ export default class CountReporter implements Reporter {
       console.error(`A whole run has at least ${fewestTests} tests: some were not found.`)
       process.exitCode = 1
     }
+  }
+}
+
+/** The same choice as the tests made. */
+async function browserUsed(): Promise<string> {
+  try {
+    return (await chooseChromium()).origin
+  } catch (error) {
+    return `none (${(error as Error).message})`
   }
 }
 
