@@ -1,10 +1,11 @@
-// The structure checks: imports run down the table of packages only, every package has the same
+// The structure checks: imports run down the table of packages only and in no circle within one, every package has the same
 // shape, files stay short, and nothing committed names this machine or a registry. Prints one line
 // a fault and ends with the plain count.
 
 import { execFileSync } from "node:child_process"
 import { existsSync, readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
+import { importCycles } from "./import-cycles.ts"
 
 /** Lowest first: a package may import those before it. */
 const order = [
@@ -22,6 +23,9 @@ const order = [
   "notebook",
   "cli",
 ]
+
+/** Packages whose files still import one another in circles. A package leaves this list, none is added. */
+const cyclesAllowed = new Set(["instructions"])
 
 /** Files beyond this hold two ideas. */
 const longestFile = 400
@@ -75,7 +79,15 @@ for (const name of readdirSync("packages")) {
     const pinned = version === "workspace:*" || /^\d+\.\d+\.\d+(-[\w.]+)?$/.test(version)
     check(pinned, `packages/${name}: ${dependency} is not pinned (${version})`)
   }
-  for (const file of tracked.filter((f) => f.startsWith(`packages/${name}/src/`))) {
+  const sources = tracked.filter((f) => f.startsWith(`packages/${name}/src/`))
+  const cycles = importCycles(new Map(sources.map((file) => [file, readFileSync(file, "utf8")])))
+  for (const cycle of cycles)
+    check(cyclesAllowed.has(name), `${cycle.join(" -> ")} -> ${cycle[0]}: import one another`)
+  check(
+    cycles.length > 0 || !cyclesAllowed.has(name),
+    `packages/${name}: has no import cycle any more: strike it from the list of those that may`,
+  )
+  for (const file of sources) {
     const source = readFileSync(file, "utf8")
     for (const [, target] of source.matchAll(/(?<!["`])(?:\bfrom|\bimport\()\s*"(@?[^"./][^"]*)"/g))
       checkImport(file, name, target!, declared)

@@ -3,19 +3,8 @@
 
 import { readInfo, readKind } from "./info.ts"
 import { type MarkdownNode, type MarkdownTree, startOf, walkMarkdown } from "./markdown.ts"
-import { type CellOptions, checkOptions, fenceForms } from "./options.ts"
-import type { CellKind, NotebookProblem } from "./result.ts"
-
-/** A cell before it is computed. `options` is null when they could not be used. */
-export interface WrittenCell {
-  readonly index: number
-  readonly kind: CellKind
-  readonly line: number
-  readonly info: string
-  readonly text: string
-  readonly options: CellOptions | null
-  readonly problems: NotebookProblem[]
-}
+import { checkOptions, fenceForms } from "./options.ts"
+import type { CellKind, NotebookProblem, WrittenCell } from "./written-cell.ts"
 
 type Fence = Extract<MarkdownNode, { type: "code" }>
 

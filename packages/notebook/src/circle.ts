@@ -19,10 +19,10 @@ import {
   readYarnWeight,
   type Terms,
 } from "@roundwright/stitches"
-import type { WrittenCell } from "./cells.ts"
 import type { Report } from "./problems.ts"
 import { type ErrorPlaces, type RequestLines, readRequestLines } from "./request-lines.ts"
 import { bothTerms } from "./squaring-request.ts"
+import type { WrittenCell } from "./written-cell.ts"
 
 /** A plan with its words; an oval has a length and a width where a circle or a polygon has a size across. */
 export type CirclePlan = ReturnType<typeof circlePlan> | PublishedOval

@@ -9,11 +9,11 @@ import {
   sideAndCornerChart,
 } from "@roundwright/charts"
 import { RoundwrightError } from "@roundwright/numerics"
-import type { WrittenCell } from "./cells.ts"
 import type { LaidOutPattern } from "./laid-out-pattern.ts"
 import { noPattern, problemAt, type Report } from "./problems.ts"
 import type { CellContent, ChartPair, CheckedPattern } from "./result.ts"
 import { straightBow } from "./transitions.ts"
+import type { WrittenCell } from "./written-cell.ts"
 
 /** The reading measure of the page, and a phone of 360 px without its margins. */
 const chartWidths = { wide: 544, narrow: 328 } as const

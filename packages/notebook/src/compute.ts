@@ -11,7 +11,7 @@ import { figuresOfPlan } from "./calculation/figures-of-plan.ts"
 import { computeValues } from "./calculation/inline.ts"
 import type { Figure } from "./calculation/names.ts"
 import { namesOf } from "./calculation/names.ts"
-import { findCells, type WrittenCell } from "./cells.ts"
+import { findCells } from "./cells.ts"
 import { type PlanMemory, planCell } from "./circle.ts"
 import { computeResult } from "./compute-results.ts"
 import { type LaidOutPattern, layOutPattern, withShape } from "./laid-out-pattern.ts"
@@ -19,15 +19,9 @@ import { brokenLimit, mostCells } from "./limits.ts"
 import { cleanText, type MarkdownTree, parseMarkdown, plainText, startOf } from "./markdown.ts"
 import { checkPatterns } from "./patterns.ts"
 import { problemAt, type Report } from "./problems.ts"
-import type {
-  Cell,
-  CellContent,
-  CheckedPattern,
-  InlineValue,
-  NotebookProblem,
-  NotebookResult,
-} from "./result.ts"
+import type { Cell, CellContent, CheckedPattern, InlineValue, NotebookResult } from "./result.ts"
 import { runSearches, type SearchOptions } from "./searches.ts"
+import type { NotebookProblem, WrittenCell } from "./written-cell.ts"
 
 export interface ComputeOptions extends SearchOptions {
   /** Checks a pattern's text; `checkPattern` when absent. A page may pass one that remembers. */

@@ -12,3 +12,4 @@ export {
 } from "./page/render.ts"
 export * from "./pattern-notebook.ts"
 export * from "./result.ts"
+export * from "./written-cell.ts"

@@ -1,7 +1,7 @@
 // The words after a fence: the kind of cell, then options as `key=value` or `key="some words"`.
 
 import type { Place } from "@roundwright/numerics"
-import { type CellKind, cellKinds } from "./result.ts"
+import { type CellKind, cellKinds } from "./written-cell.ts"
 
 export interface InfoOption {
   readonly key: string

@@ -1,7 +1,7 @@
 // What a notebook may hold. Its text may come from anybody, so that reading it must end soon and
 // use little, whatever stands in it.
 
-import type { NotebookProblem } from "./result.ts"
+import type { NotebookProblem } from "./written-cell.ts"
 
 /** Far above a long lesson with thirty patterns; parsing this much Markdown takes about a second. */
 const mostCharacters = 400_000

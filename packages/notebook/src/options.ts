@@ -3,7 +3,7 @@
 
 import { chartNames, shapeChartNames } from "@roundwright/charts"
 import * as v from "valibot"
-import type { CellKind } from "./result.ts"
+import type { CellKind, CellOptions } from "./written-cell.ts"
 
 /** A name for a pattern: a letter, then letters, digits or underlines. */
 const patternName = v.pipe(
@@ -45,12 +45,6 @@ const schemas = {
     name: v.picklist(allCharts, `must be one of ${allCharts.join(", ")}`),
   }),
 } as const
-
-export interface CellOptions {
-  readonly name?: string | undefined
-  readonly for?: string | undefined
-  readonly of?: string | undefined
-}
 
 export interface OptionFault {
   /** The option it is about; null when one is missing. */

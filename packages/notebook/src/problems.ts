@@ -1,7 +1,6 @@
 // Problems of a notebook, at their place.
 
-import type { WrittenCell } from "./cells.ts"
-import type { NotebookProblem } from "./result.ts"
+import type { NotebookProblem, WrittenCell } from "./written-cell.ts"
 
 /** Takes a problem where it is found. */
 export type Report = (problem: NotebookProblem) => void

@@ -3,9 +3,9 @@
 import { unlessRefused } from "@roundwright/numerics"
 import { readStitchList } from "@roundwright/shaping"
 import { millimetresIn, type Terms } from "@roundwright/stitches"
-import type { WrittenCell } from "./cells.ts"
 import { headingName, headingValue } from "./headings.ts"
 import { problemAt, type Report } from "./problems.ts"
+import type { WrittenCell } from "./written-cell.ts"
 
 /** Each gives null when the line is absent or cannot be used; what cannot be used is reported at its place. */
 export interface RequestLines {

@@ -8,38 +8,7 @@ import type { CirclePlan } from "./circle.ts"
 import type { MarkdownTree } from "./markdown.ts"
 import type { SquaringRequest, SquaringResult } from "./squaring.ts"
 import type { TransitionsRequest, TransitionsResult } from "./transitions.ts"
-
-/** The kinds of cell, by the first word after the fence. */
-export const cellKinds = [
-  "pattern",
-  "gauge",
-  "calculation",
-  "verdict",
-  "ledger",
-  "remedies",
-  "problems",
-  "squaring",
-  "heights",
-  "circle",
-  "transitions",
-  "chart",
-] as const
-
-export type CellKind = (typeof cellKinds)[number]
-
-export interface NotebookProblem {
-  /** `error`: something has no result because of it. `warning`, `note`: there is one, with this said. */
-  readonly severity: "error" | "warning" | "note"
-  readonly code: string
-  /** The cell it is in, counted from 0; null when it is in the prose or about the whole text. */
-  readonly cell: number | null
-  /** Place in the notebook's text, from 1; `length` in UTF-16 units. */
-  readonly line: number
-  readonly column: number
-  readonly length: number
-  readonly message: string
-  readonly hint: string
-}
+import type { CellKind, NotebookProblem } from "./written-cell.ts"
 
 /** A pattern that was checked, with the gauge lines that were set over it. */
 export interface CheckedPattern {

@@ -3,7 +3,6 @@
 
 import { figuresOfTransitions } from "./calculation/figures-of-transitions.ts"
 import type { Figure } from "./calculation/names.ts"
-import type { WrittenCell } from "./cells.ts"
 import { patternOf } from "./compute-results.ts"
 import { problemAt, type Report } from "./problems.ts"
 import type { CellContent, CheckedPattern } from "./result.ts"
@@ -15,6 +14,7 @@ import {
   type TransitionsRequest,
   type TransitionsResult,
 } from "./transitions.ts"
+import type { WrittenCell } from "./written-cell.ts"
 
 export interface SearchOptions {
   /** Searches for a squaring or heights cell; `squarePattern` when absent. Null: the search is not made now. */

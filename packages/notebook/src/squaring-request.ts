@@ -1,12 +1,12 @@
 // The lines of a squaring cell: how many corners, in how many rounds, of which stitches, and how it is to begin and end.
 
+import type { CheckResult } from "@roundwright/assessment"
 import { type CornerStyle, patternUpTo } from "@roundwright/shaping"
 import type { Terms } from "@roundwright/stitches"
-import type { WrittenCell } from "./cells.ts"
 import type { Report } from "./problems.ts"
 import { type Bounds, type RequestLines, readRequestLines } from "./request-lines.ts"
-import type { CheckedPattern } from "./result.ts"
 import { type SquaringRequest, type SquaringWishes, usualSquaring } from "./squaring.ts"
+import type { WrittenCell } from "./written-cell.ts"
 
 /** Corners of a polygon a maker would still see as one, and rounds a search ends in within a quarter of a minute. */
 export const squaringBounds = {
@@ -25,10 +25,16 @@ export const wishLines = ["corners", "rounds", "stitches", "corner style", "stra
 export const wishExample =
   "Corners: 4, Rounds: 2, Stitches: sc, hdc, dc, Corner style: chains or Straighten: sc"
 
+/** What must be known of the pattern that is asked about. */
+export interface WrittenPattern {
+  readonly text: string
+  readonly result: Pick<CheckResult, "terms">
+}
+
 /** Reads the cell; what is not said is as usual. @returns null when something said cannot be used, reported */
 export function readRequest(
   cell: WrittenCell,
-  pattern: CheckedPattern,
+  pattern: WrittenPattern,
   report: Report,
 ): SquaringRequest | null {
   const lines = readRequestLines(

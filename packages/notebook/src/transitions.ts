@@ -6,11 +6,11 @@ import { countRound } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { discEndingAt, readStitchList, squareCircle } from "@roundwright/shaping"
 import { gaugeFrom, kindName, type Terms } from "@roundwright/stitches"
-import type { WrittenCell } from "./cells.ts"
 import type { Report } from "./problems.ts"
 import { readRequestLines } from "./request-lines.ts"
 import { optionsFor, type SquaringWishes } from "./squaring.ts"
 import { bothTerms, readWishes, wishExample, wishLines } from "./squaring-request.ts"
+import type { WrittenCell } from "./written-cell.ts"
 
 export interface TransitionsRequest extends SquaringWishes {
   /** Counts of the circles. */

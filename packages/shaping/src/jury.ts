@@ -15,7 +15,8 @@ import { evenedWords } from "./proposal-words.ts"
 import { compareScores } from "./score.ts"
 import { type FoundPlan, searchLastRound } from "./search.ts"
 import type { Start } from "./square-starts.ts"
-import { distanceFromTarget, squaringTarget } from "./target.ts"
+import { squaringTarget } from "./squaring-target.ts"
+import { distanceFromTarget } from "./target.ts"
 import type { Ground } from "./work-plan.ts"
 
 /** Twice what a straight side may bow: one changed place does not bring it back. */

@@ -3,8 +3,8 @@
 import type { Ledger, LedgerRow } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
 import { blockableStretch, type ShapeVerdict } from "@roundwright/relaxation"
-import type { Mend } from "./mend.ts"
 import { misfitOf, worksOutBy } from "./mend-fault.ts"
+import type { Mend } from "./mend-result.ts"
 
 /** @param shape the piece laid out; null where the ledger alone judges */
 export function asItIs(motif: Motif, ledger: Ledger, shape: ShapeVerdict | null): Mend[] {

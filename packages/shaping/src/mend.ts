@@ -9,7 +9,6 @@ import {
   type Ledger,
   type LedgerRow,
   type PieceSummary,
-  type Remedy,
   severityOf,
   summarisePiece,
   type Verdict,
@@ -23,18 +22,9 @@ import { betterShapes, disturbanceWeight } from "./mend-by-shape.ts"
 import { type Candidate, candidatesFor } from "./mend-candidates.ts"
 import { faultOf, misfitOf } from "./mend-fault.ts"
 import { applyToMotif } from "./mend-motif.ts"
+import type { Mend } from "./mend-result.ts"
 import { applyToSummary, factsOf, type RoundFacts } from "./mend-summary.ts"
 import { describeChange } from "./mend-words.ts"
-
-export interface Mend extends Remedy {
-  readonly kind: Remedy["edit"]["kind"]
-  /** The changed piece; the piece itself for `leave` and `block`, null where no stitch changes (another hook). */
-  readonly motif: Motif | null
-  /** Who gives `verdictAfter`. */
-  readonly judgedBy: "net" | "ledger"
-  /** Departure from flat over all rounds after the change (mend-fault.ts). */
-  readonly misfit: number
-}
 
 export interface MendOptions {
   /** In whose names the changes are told; US when absent. */

@@ -8,7 +8,7 @@ import type { Beginning } from "./base-edge.ts"
 import type { ProposalShape } from "./measure-proposal.ts"
 import type { Palette } from "./palette.ts"
 import type { HalfPlan } from "./plan.ts"
-import { squaringTarget } from "./target.ts"
+import { squaringTarget } from "./squaring-target.ts"
 import type { Evening } from "./work-plan.ts"
 
 /** How sides of unequal counts are evened out over round `below`, and at which of its stitches; nothing where all are alike. */

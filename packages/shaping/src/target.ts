@@ -5,9 +5,7 @@
 
 import { severityOf } from "@roundwright/flatness"
 import type { Proposal } from "./proposal.ts"
-
-/** Bow as a share of the side, and degrees off the polygon's corner. */
-export const squaringTarget = { bow: 0.02, angleDeg: 3 } as const
+import { squaringTarget } from "./squaring-target.ts"
 
 /** Beyond `blocks-flat` no pinning out makes a piece of it. */
 const blocksFlat = 1

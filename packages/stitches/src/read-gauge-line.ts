@@ -14,16 +14,14 @@ import { cutGaugeLine, type GaugeToken } from "./gauge-tokens.ts"
 import { sameKind } from "./kind.ts"
 import type { StitchKind, Terms } from "./kinds.ts"
 import { readPieceSizes } from "./piece-size.ts"
-import { type GaugeLine, howToWrite, readStatement, tell } from "./read-statement.ts"
+import {
+  type GaugeLine,
+  type GaugeLineProblem,
+  howToWrite,
+  readStatement,
+  tell,
+} from "./read-statement.ts"
 import { readStitchName } from "./read-stitch-name.ts"
-
-export interface GaugeLineProblem {
-  readonly message: string
-  readonly hint: string
-  /** Offset in the text and length, UTF-16 units. */
-  readonly start: number
-  readonly length: number
-}
 
 export interface GaugeLineReading {
   readonly swatches: readonly Swatch[]

@@ -6,7 +6,14 @@ import type { Swatch } from "./gauge.ts"
 import { dropSecondUnit, layOut } from "./gauge-lengths.ts"
 import type { GaugeToken } from "./gauge-tokens.ts"
 import type { StitchKind } from "./kinds.ts"
-import type { GaugeLineProblem } from "./read-gauge-line.ts"
+
+export interface GaugeLineProblem {
+  readonly message: string
+  readonly hint: string
+  /** Offset in the text and length, UTF-16 units. */
+  readonly start: number
+  readonly length: number
+}
 
 /** What is known of the whole line while its statements are read. */
 export interface GaugeLine {

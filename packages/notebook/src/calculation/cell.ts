@@ -1,9 +1,9 @@
 // A calculation cell: one expression a line, `name = expression` to keep it, `#` before a remark.
 
 import { RoundwrightError } from "@roundwright/numerics"
-import type { WrittenCell } from "../cells.ts"
 import { reservedNames } from "../options.ts"
-import type { CalculationLine, CellContent, NotebookProblem } from "../result.ts"
+import type { CalculationLine, CellContent } from "../result.ts"
+import type { NotebookProblem, WrittenCell } from "../written-cell.ts"
 import { evaluate, nameGiven } from "./evaluate.ts"
 import { StillToCome } from "./faults.ts"
 import { formatValue } from "./format.ts"

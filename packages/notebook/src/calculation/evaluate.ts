@@ -3,21 +3,11 @@
 import type { MathNode } from "mathjs"
 import { bad } from "./faults.ts"
 import type { MathTools, Value } from "./math.ts"
-import type { Figure } from "./names.ts"
+import type { Names } from "./names-in-reach.ts"
 import { Walk } from "./walk.ts"
 
 /** Longer formulas are better split into named steps. */
 const mostCharacters = 300
-
-/** Where a name is looked up: first what the notebook calculated, then the patterns. */
-export interface Names {
-  /** Values of earlier lines, and the figures of the pattern a cell is about. */
-  plain(name: string): Value | Figure | undefined
-  /** The figures of a pattern by its name. */
-  pattern(name: string): ReadonlyMap<string, Figure> | undefined
-  /** A sentence about which names exist, for a hint. */
-  hint(name: string): string
-}
 
 export interface Expression {
   /** The name it is given with `name = expression`, null otherwise. */

@@ -1,9 +1,9 @@
 // What can be wrong with an expression, as errors with a hint.
 
 import { RoundwrightError } from "@roundwright/numerics"
-import type { Names } from "./evaluate.ts"
 import { functionList } from "./functions.ts"
 import type { Wanted } from "./names.ts"
+import type { Names } from "./names-in-reach.ts"
 
 /** @throws RoundwrightError `no-value` */
 export function finite(value: number): number {

@@ -1,9 +1,9 @@
 // Which names an expression sees: values calculated so far, the figures of the pattern its cell is
 // about (or of the only pattern there is), and the figures of any pattern behind its name.
 
-import type { Names } from "./evaluate.ts"
 import type { Value } from "./math.ts"
 import type { Figure, Wanted } from "./names.ts"
+import type { Names } from "./names-in-reach.ts"
 
 export interface Scope {
   /** Calculated values, in order, and those that wait for a figure still to come. */

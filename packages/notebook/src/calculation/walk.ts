@@ -4,11 +4,11 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import type { MathNode } from "mathjs"
-import type { Names } from "./evaluate.ts"
 import { bad, clip, finite, StillToCome, unknownName } from "./faults.ts"
 import { applyFunction } from "./functions.ts"
 import { type MathFunction, type MathTools, operatorNames, type Value } from "./math.ts"
 import type { Figure } from "./names.ts"
+import type { Names } from "./names-in-reach.ts"
 
 /** Longest text an expression may hold or give. */
 const mostText = 200

@@ -5,9 +5,9 @@ import type { Verdict } from "@roundwright/flatness"
 import type { Terms } from "@roundwright/stitches"
 import type { CirclePlan } from "../circle.ts"
 import type { ShapeFound } from "../laid-out-pattern.ts"
-import type { CellKind } from "../result.ts"
 import type { SquaringRequest, SquaringResult } from "../squaring.ts"
 import type { TransitionsResult } from "../transitions.ts"
+import type { CellKind } from "../written-cell.ts"
 import type { TriedRemedy } from "./trials.ts"
 
 export type Question = NotebookQuestion | SquaringQuestion

@@ -4,7 +4,7 @@
 import { findCells } from "../cells.ts"
 import { brokenLimit } from "../limits.ts"
 import { parseMarkdown } from "../markdown.ts"
-import { type CellKind, cellKinds } from "../result.ts"
+import { type CellKind, cellKinds } from "../written-cell.ts"
 
 /** A cell as it stands in the text. */
 export interface SourceCell {

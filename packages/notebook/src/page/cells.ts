@@ -1,6 +1,7 @@
 // One cell as HTML: what it gave, or, in its place, why it failed.
 
-import type { Cell, ChartPair, NotebookProblem } from "../result.ts"
+import type { Cell, ChartPair } from "../result.ts"
+import type { NotebookProblem } from "../written-cell.ts"
 import { circleHtml } from "./circle-html.ts"
 import { heightsHtml } from "./heights-html.ts"
 import { type Child, element, type Html, together } from "./html.ts"

@@ -1,7 +1,8 @@
 // A computed notebook as the parts of a page: runs of prose, and between them one part a cell. Static
 // pages put them one after another; a live page exchanges them one by one.
 
-import type { Cell, NotebookProblem, NotebookResult } from "../result.ts"
+import type { Cell, NotebookResult } from "../result.ts"
+import type { NotebookProblem } from "../written-cell.ts"
 import { cellContents, cellHtml, problemBox } from "./cells.ts"
 import { type Child, element, type Html, together } from "./html.ts"
 import { type PageSoFar, pageSoFar } from "./page-so-far.ts"
