@@ -1,17 +1,44 @@
 // Columns of stitches put into a worked piece or taken out of it: the round changes by a stitch, and every later
-// round by the stitch that stood over it, so that the rest of the design keeps its lines.
+// round by the stitch that stood over it, so that the rest of the design keeps its lines. Every round is gone over once,
+// from the inside out.
 
 import { type Anchor, anchorKey, type Element, type Motif, type Round } from "@roundwright/motif"
+
+/** Where each element of a changed round has gone, -1 for one that is gone; by the index of the round. */
+type Moves = Map<number, readonly number[]>
 
 /**
  * A copy of each named stitch put beside it, into the same place, and a plain column above each copy.
  * @param beside elements of the round, stitches all; one named twice gets two copies
  */
 export function insertColumns(motif: Motif, round: number, beside: readonly number[]): Motif {
+  const moves: Moves = new Map()
+  const rounds = motif.rounds.slice(0, round)
+  let grown = withCopies(motif.rounds[round]!, beside)
+  for (let r = round; ; r += 1) {
+    rounds.push({ ...motif.rounds[r]!, elements: grown.elements })
+    if (grown.added.length > 0) moves.set(r, grown.moved)
+    const above = motif.rounds[r + 1]
+    if (!above) return { ...motif, rounds }
+    grown = withColumns({ ...above, elements: followed(above.elements, moves) }, r, {
+      added: grown.added,
+      places: grown.elements.length,
+    })
+  }
+}
+
+/** A round with stitches more than before: its elements, where the old ones are now, and which are new. */
+interface Grown {
+  readonly elements: readonly Element[]
+  readonly moved: readonly number[]
+  readonly added: readonly number[]
+}
+
+function withCopies(own: Round, beside: readonly number[]): Grown {
   const elements: Element[] = []
   const moved: number[] = []
   const added: number[] = []
-  motif.rounds[round]!.elements.forEach((element, e) => {
+  own.elements.forEach((element, e) => {
     moved.push(elements.length)
     elements.push(element)
     if (element.type !== "stitch") return
@@ -21,74 +48,28 @@ export function insertColumns(motif: Motif, round: number, beside: readonly numb
         elements.push(plainCopy(element))
       }
   })
-  const next = renumber(replaceRound(motif, round, elements), round, moved)
-  return standOver(next, round, added)
+  return { elements, moved, added }
 }
 
-/** The named stitches taken out, and what stood over them alone. */
-export function removeColumns(motif: Motif, round: number, named: readonly number[]): Motif {
-  const gone = new Set(named)
-  const elements: Element[] = []
-  const moved: number[] = []
-  motif.rounds[round]!.elements.forEach((element, e) => {
-    moved.push(gone.has(e) ? -1 : elements.length)
-    if (!gone.has(e)) elements.push(element)
-  })
-  if (elements.length === 0) return motif
-  const above = motif.rounds[round + 1]
-  const orphans: number[] = []
-  const kept = new Map<number, Anchor[]>()
-  above?.elements.forEach((element, e) => {
-    if (element.type !== "stitch") return
-    const left = element.anchors.filter((anchor) => !isGone(anchor, round, gone))
-    if (left.length === element.anchors.length) return
-    if (left.length > 0) {
-      kept.set(e, left)
-      return
-    }
-    // Several stitches on one that goes: one goes with it, the others move to its neighbour.
-    const key = anchorKey(element.anchors[0]!)
-    const first = above.elements.findIndex(
-      (other) =>
-        other.type === "stitch" && other.anchors.some((anchor) => anchorKey(anchor) === key),
-    )
-    if (first === e) orphans.push(e)
-    else kept.set(e, [neighbourOf(element.anchors[0]!, gone, motif.rounds[round]!.elements)])
-  })
-  let next = motif
-  if (above && (orphans.length > 0 || kept.size > 0)) {
-    const changed = above.elements.map((element, e): Element => {
-      const anchors = kept.get(e)
-      return anchors && element.type === "stitch" ? { ...element, anchors } : element
-    })
-    next = removeColumns(replaceRound(motif, round + 1, changed), round + 1, orphans)
-  }
-  return renumber(replaceRound(next, round, elements), round, moved)
-}
-
-function plainCopy(element: Extract<Element, { type: "stitch" }>): Element {
-  const { gathered: _, ...kind } = element.kind
-  return { type: "stitch", kind, anchors: [element.anchors[0]!] }
-}
-
-/** One plain stitch over each added one, beside the stitch over its neighbour, round after round. */
-function standOver(motif: Motif, round: number, added: readonly number[]): Motif {
-  const above = motif.rounds[round + 1]
-  if (!above || added.length === 0) return motif
-  const places = motif.rounds[round]!.elements.length
+/** One plain stitch over each added one of the round below, beside the stitch over its neighbour. */
+function withColumns(
+  above: Round,
+  round: number,
+  below: { readonly added: readonly number[]; readonly places: number },
+): Grown {
   const after = new Map<number, number[]>()
-  for (const place of added) {
-    const index = lastOver(above, round, place, places)
+  for (const place of below.added) {
+    const index = lastOver(above, round, place, below.places)
     after.set(index, [...(after.get(index) ?? []), place])
   }
   const elements: Element[] = []
   const moved: number[] = []
-  const next: number[] = []
+  const added: number[] = []
   above.elements.forEach((element, e) => {
     moved.push(elements.length)
     elements.push(element)
     for (const place of after.get(e) ?? []) {
-      next.push(elements.length)
+      added.push(elements.length)
       const model = element.type === "stitch" ? element : firstStitch(above)
       elements.push({
         ...plainCopy(model),
@@ -96,11 +77,75 @@ function standOver(motif: Motif, round: number, added: readonly number[]): Motif
       } as Element)
     }
   })
-  return standOver(
-    renumber(replaceRound(motif, round + 1, elements), round + 1, moved),
-    round + 1,
-    next,
-  )
+  return { elements, moved, added }
+}
+
+/** The named stitches taken out, and what stood over them alone. */
+export function removeColumns(motif: Motif, round: number, named: readonly number[]): Motif {
+  const moves: Moves = new Map()
+  const rounds = [...motif.rounds]
+  let gone: ReadonlySet<number> = new Set(named)
+  // Up to the last round in which something goes all places are the old ones; then all anchors follow at once.
+  for (let r = round; gone.size > 0 && gone.size < rounds[r]!.elements.length; r += 1) {
+    const own = rounds[r]!
+    let left = 0
+    moves.set(
+      r,
+      own.elements.map((_, e) => (gone.has(e) ? -1 : left++)),
+    )
+    const above = rounds[r + 1]
+    const { elements, orphans } = above
+      ? withoutFeet(above.elements, r, gone, own.elements)
+      : { elements: [], orphans: [] }
+    rounds[r] = { ...own, elements: own.elements.filter((_, e) => !gone.has(e)) }
+    if (!above) break
+    rounds[r + 1] = { ...above, elements }
+    gone = new Set(orphans)
+  }
+  if (moves.size === 0) return motif
+  return {
+    ...motif,
+    rounds: rounds.map((own, r) =>
+      r <= round ? own : { ...own, elements: followed(own.elements, moves) },
+    ),
+  }
+}
+
+/** What stands on the stitches that go: what keeps another foot, or a neighbour's, and what goes with them. */
+function withoutFeet(
+  elements: readonly Element[],
+  round: number,
+  gone: ReadonlySet<number>,
+  below: readonly Element[],
+): { readonly elements: readonly Element[]; readonly orphans: readonly number[] } {
+  const orphans: number[] = []
+  const firstOn = new Map<string, number>()
+  elements.forEach((element, e) => {
+    if (element.type !== "stitch") return
+    for (const anchor of element.anchors) {
+      const key = anchorKey(anchor)
+      if (!firstOn.has(key)) firstOn.set(key, e)
+    }
+  })
+  const changed = elements.map((element, e): Element => {
+    if (element.type !== "stitch") return element
+    const left = element.anchors.filter((anchor) => !isGone(anchor, round, gone))
+    if (left.length === element.anchors.length) return element
+    if (left.length > 0) return { ...element, anchors: left }
+    // Several stitches on one that goes: one goes with it, the others move to its neighbour.
+    const [foot] = element.anchors
+    if (firstOn.get(anchorKey(foot!)) === e) {
+      orphans.push(e)
+      return element
+    }
+    return { ...element, anchors: [neighbourOf(foot!, gone, below)] }
+  })
+  return { elements: changed, orphans }
+}
+
+function plainCopy(element: Extract<Element, { type: "stitch" }>): Element {
+  const { gathered: _, ...kind } = element.kind
+  return { type: "stitch", kind, anchors: [element.anchors[0]!] }
 }
 
 /** Element of the round above after which a stitch over the place is worked. */
@@ -152,26 +197,15 @@ export function replaceRound(motif: Motif, round: number, elements: readonly Ele
   }
 }
 
-/** Anchors into the round follow its elements to their new numbers. */
-function renumber(motif: Motif, round: number, moved: readonly number[]): Motif {
+/** Anchors into changed rounds follow their elements to the new places. */
+function followed(elements: readonly Element[], moves: Moves): readonly Element[] {
+  if (moves.size === 0) return elements
   const follow = (anchor: Anchor): Anchor => {
-    if (anchor.at === "centre" || anchor.round !== round) return anchor
-    const to = moved[anchor.element]
+    if (anchor.at === "centre") return anchor
+    const to = moves.get(anchor.round)?.[anchor.element]
     return to === undefined || to < 0 ? anchor : { ...anchor, element: to }
   }
-  return {
-    ...motif,
-    rounds: motif.rounds.map((own, r) =>
-      r <= round
-        ? own
-        : {
-            ...own,
-            elements: own.elements.map((element) =>
-              element.type === "stitch"
-                ? { ...element, anchors: element.anchors.map(follow) }
-                : element,
-            ),
-          },
-    ),
-  }
+  return elements.map((element) =>
+    element.type === "stitch" ? { ...element, anchors: element.anchors.map(follow) } : element,
+  )
 }

@@ -11,7 +11,8 @@ import { layOutAsChecked } from "./lay-out-as-checked.ts"
 /** A changed piece, by how much of it is made otherwise. */
 export interface ChangedPiece<T> {
   readonly of: T
-  readonly motif: Motif
+  /** The piece; null where it cannot be made. */
+  make(): Motif | null
   /** Number of the round that is changed. */
   readonly round: number
   readonly disturbance: number
@@ -41,23 +42,29 @@ export function betterShapes<T>(
   gauge: Gauge,
   before: ShapeVerdict,
 ): BetterShape<T>[] {
-  const pressed: (ChangedPiece<T> & { readonly left: number })[] = []
+  const pressed: { readonly of: T; readonly motif: Motif; readonly left: number }[] = []
   let nodes = 0
+  let tries = 0
   const far = ({ round }: ChangedPiece<T>) =>
     Math.abs(round - before.blockingRound) > nearRounds ? 1 : 0
-  const tried = [...pieces]
-    .sort((a, b) => far(a) - far(b) || a.disturbance - b.disturbance)
-    .slice(0, mostPressed)
-  for (const piece of tried) {
-    if (nodes > mostNodes) break
+  const wanted = [...pieces].sort((a, b) => far(a) - far(b) || a.disturbance - b.disturbance)
+  for (const piece of wanted) {
+    if (nodes > mostNodes || tries === mostPressed) break
+    const motif = piece.make()
+    if (motif === null) continue
+    tries += 1
     const shape = unlessRefused(
-      () => layOut(piece.motif, gauge, { inSpace: false }),
+      () => layOut(motif, gauge, { inSpace: false }),
       () => null,
     )
     if (shape === null) continue
     nodes += shape.net.nodes.length
     if (shape.meanStretch <= (1 - leastGain) * before.meanStretch)
-      pressed.push({ ...piece, left: shape.meanStretch + disturbanceWeight * piece.disturbance })
+      pressed.push({
+        of: piece.of,
+        motif,
+        left: shape.meanStretch + disturbanceWeight * piece.disturbance,
+      })
   }
   return pressed
     .sort((a, b) => a.left - b.left)

@@ -56,3 +56,16 @@ export function describeChange(
       return "Leave it and block it."
   }
 }
+
+/** What is said where the piece is too large to look for changes everywhere. @param weighed changes that were looked at */
+export function leftOutWords(
+  { rounds }: Motif,
+  weighed: readonly { readonly index: number }[],
+): string {
+  const indices = weighed.map(({ index }) => index)
+  const number = (index: number) => rounds[index]!.number
+  const [first, last] = [Math.min(...indices), Math.max(...indices)]
+  const all = indices.length === 0 || (first === 0 && last === rounds.length - 1)
+  const where = all ? "" : ` in rounds ${number(first)} to ${number(last)} only`
+  return `The piece is large: what to change was looked for${where}${all ? " in part" : ""}, and the rest left out.`
+}

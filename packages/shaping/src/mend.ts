@@ -18,13 +18,14 @@ import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, type Terms } from "@roundwright/stitches"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { asItIs } from "./mend-as-it-is.ts"
+import { MendBudget, makingWork, weighingWork } from "./mend-budget.ts"
 import { betterShapes, disturbanceWeight } from "./mend-by-shape.ts"
 import { type Candidate, candidatesFor } from "./mend-candidates.ts"
 import { faultOf, misfitOf } from "./mend-fault.ts"
 import { applyToMotif } from "./mend-motif.ts"
 import type { Mend } from "./mend-result.ts"
 import { applyToSummary, factsOf, type RoundFacts } from "./mend-summary.ts"
-import { describeChange } from "./mend-words.ts"
+import { describeChange, leftOutWords } from "./mend-words.ts"
 
 export interface MendOptions {
   /** In whose names the changes are told; US when absent. */
@@ -33,6 +34,15 @@ export interface MendOptions {
   readonly judge?: "ledger" | "net"
   /** The piece as it is, where it has been laid out already. */
   readonly shape?: ShapeVerdict
+  /** How much may be done; of a piece too large for it the search tells what it left out. */
+  readonly budget?: MendBudget
+}
+
+export interface Mends {
+  /** Best first. */
+  readonly mends: readonly Mend[]
+  /** What the search left out of a piece too large for its budget, in a sentence; null where it went through. */
+  readonly leftOut: string | null
 }
 
 /** Given up on reading further by a maker. */
@@ -54,21 +64,35 @@ const leastGain = 0.1
  * @throws RoundwrightError `broken-motif`
  */
 export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {}): Mend[] {
+  return [...searchMends(motif, gauge, options).mends]
+}
+
+/** The same, with what was left out of a piece too large to go through. */
+export function searchMends(motif: Motif, gauge: Gauge, options: MendOptions = {}): Mends {
   const ledger = keepLedger(motif, gauge)
   const even =
     ledger.rows.slice(1).every((row) => row.verdict === "flat") && ledger.verdict === "flat"
   const net = options.judge === "net"
-  if (even && !net) return []
+  if (even && !net) return { mends: [], leftOut: null }
   const shape = net ? (options.shape ?? layOut(motif, gauge, { inSpace: false })) : null
-  if (even && shape?.verdict === "flat") return []
+  if (even && shape?.verdict === "flat") return { mends: [], leftOut: null }
   const same = asItIs(motif, ledger, shape)
-  const trial = new Trial(motif, gauge, ledger, options.terms ?? "US")
-  const candidates = candidatesFor(motif, trial.facts, ledger, gauge)
-  if (even && shape) return [...same, ...trial.byShape(candidates, shape)].slice(0, mostMends)
-  const bounded = candidates.flatMap((candidate) => trial.bound(candidate)).sort(byRank)
+  const budget = options.budget ?? new MendBudget()
+  const trial = new Trial(motif, gauge, ledger, budget, options.terms ?? "US")
+  const wanted = nearestFirst(candidatesFor(motif, trial.facts, ledger, gauge), motif, [
+    ledger.fromRound,
+    shape?.blockingRound,
+  ])
+  if (even && shape) {
+    const mends = [...same, ...trial.byShape(wanted, shape)].slice(0, mostMends)
+    return { mends, leftOut: budget.refused ? leftOutWords(motif, []) : null }
+  }
+  const weighed = wanted.slice(0, affordable(wanted, motif, budget))
+  const bounded = weighed.flatMap((candidate) => trial.bound(candidate)).sort(byRank)
   const made: Ranked[] = []
   for (const one of bounded) {
     if (made.length === mostMade) break
+    if (!budget.making.spend(makingWork(motif, one.index, one.change))) break
     made.push(...trial.make(one))
   }
   const most = same.some(({ kind }) => kind === "leave")
@@ -76,7 +100,35 @@ export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {})
     : mostMends - same.length
   const ranked = varied(made.sort(byRank)).slice(0, most)
   const judged = shape ? byTheNet(ranked, gauge, severityOf(shape.verdict)) : ranked
-  return [...same, ...judged.map(({ mend }) => mend)]
+  return {
+    mends: [...same, ...judged.map(({ mend }) => mend)],
+    leftOut: budget.refused ? leftOutWords(motif, weighed) : null,
+  }
+}
+
+/** Changes to the round that is off first, then to its neighbours: of a large piece only so many can be looked at. */
+function nearestFirst(
+  candidates: readonly Candidate[],
+  motif: Motif,
+  rounds: readonly (number | null | undefined)[],
+): readonly Candidate[] {
+  const at = rounds.flatMap((round) => {
+    const index = motif.rounds.findIndex(({ number }) => number === round)
+    return index < 0 ? [] : [index]
+  })[0]
+  const from = at ?? 0
+  return [...candidates].sort((a, b) => Math.abs(a.index - from) - Math.abs(b.index - from))
+}
+
+/** How many of the changes can be weighed. */
+function affordable(candidates: readonly Candidate[], motif: Motif, { weighing }: MendBudget) {
+  const costs = new Map<string, number>()
+  const stop = candidates.findIndex(({ change }) => {
+    const cost = costs.get(change.kind) ?? weighingWork(motif, change)
+    costs.set(change.kind, cost)
+    return !weighing.spend(cost)
+  })
+  return stop < 0 ? candidates.length : stop
 }
 
 interface Bounded extends Candidate {
@@ -107,6 +159,7 @@ class Trial {
     readonly motif: Motif,
     readonly gauge: Gauge,
     ledger: Ledger,
+    readonly budget: MendBudget,
     readonly terms: Terms,
   ) {
     this.facts = motif.rounds.map(factsOf)
@@ -123,8 +176,8 @@ class Trial {
     if (change.kind === "drop-round" || change.kind === "add-round") {
       const motif = applyToMotif(this.motif, index, change)
       if (!motif) return []
-      const { verdict, rows } = keepLedger(motif, this.gauge)
-      return this.#ranked(candidate, { verdict, rows }, this.#fault(motif, rows))
+      const outcome = judged(motif, this.gauge)
+      return this.#ranked(candidate, outcome, this.#fault(motif, outcome.rows))
     }
     if (change.kind === "leave" || change.kind === "block") return []
     const factor = change.kind === "hook" ? hookFactor(this.gauge, change.toMm) : 1
@@ -144,11 +197,9 @@ class Trial {
     if (change.kind === "hook") return [this.#mendOf(bounded, null, bounded.outcome)]
     const motif = applyToMotif(this.motif, index, change)
     if (!motif) return []
-    const { verdict, rows } = keepLedger(motif, this.gauge)
-    const fault = this.#fault(motif, rows)
-    return this.#ranked(bounded, { verdict, rows }, fault).map((again) =>
-      this.#mendOf(again, motif, { verdict, rows }),
-    )
+    const outcome = judged(motif, this.gauge)
+    const fault = this.#fault(motif, outcome.rows)
+    return this.#ranked(bounded, outcome, fault).map((again) => this.#mendOf(again, motif, outcome))
   }
 
   /** Where the ledger sees nothing amiss: what the laid-out shape itself shows to help. */
@@ -156,15 +207,16 @@ class Trial {
     const pieces = candidates.flatMap((candidate) => {
       const { index, change } = candidate
       const own = change.kind === "count" || change.kind === "chains" || change.kind === "stitch"
-      const motif = own ? applyToMotif(this.motif, index, change) : null
+      if (!own || !this.budget.weighing.spend(this.motif.rounds.length)) return []
+      const make = () =>
+        this.budget.making.spend(makingWork(this.motif, index, change))
+          ? applyToMotif(this.motif, index, change)
+          : null
       const { number: round } = this.motif.rounds[index]!
-      return motif
-        ? [{ of: candidate, motif, round, disturbance: this.#disturbance(candidate) }]
-        : []
+      return [{ of: candidate, make, round, disturbance: this.#disturbance(candidate) }]
     })
     return betterShapes(pieces, this.gauge, before).map(({ of, motif, verdict }) => {
-      const { rows } = keepLedger(motif, this.gauge)
-      const outcome = { verdict, rows }
+      const outcome = { verdict, rows: judged(motif, this.gauge).rows }
       const ranked = { ...of, outcome, rank: 0, severity: severityOf(verdict) }
       return { ...this.#mendOf(ranked, motif, outcome).mend, judgedBy: "net" as const }
     })
@@ -252,6 +304,13 @@ class Trial {
         return own.stitches
     }
   }
+}
+
+/** Verdict and rows of the ledger; the odds beside them are told of the piece as it is alone. */
+function judged(motif: Motif, gauge: Gauge): Outcome {
+  const piece = summarisePiece(motif, gauge)
+  const rows = foldLedger(piece)
+  return { verdict: judgePiece(rows, piece).verdict, rows }
 }
 
 /** Sizes with another hook over sizes with the gauge's own, as the usual width of that yarn tells. */
