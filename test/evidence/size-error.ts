@@ -52,7 +52,7 @@ export function compareSizesFromOne(cases: readonly EvidenceCase[]): SizeFromOne
 function sizesOf(evidence: EvidenceCase, text: string): SizeOutcome[] {
   const { measured } = evidence
   if (!measured) return []
-  const { ledger, gauge, reading } = examinePattern(text)
+  const { ledger, gauge, reading } = examinePattern(text, { remedies: false })
   if (!gauge?.absolute || !ledger) return []
   const across = measured.what === "corner to corner" ? "corners" : "sides"
   return measured.at_rounds.flatMap((round, index) => {

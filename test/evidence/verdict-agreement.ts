@@ -46,9 +46,10 @@ export function judgeOutcomes(cases: readonly EvidenceCase[]): VerdictOutcome[] 
 
 function judgeOutcome(evidence: EvidenceCase): VerdictOutcome {
   const accept = evidence.accept!
-  let check = examinePattern(caseText(evidence))
+  let check = examinePattern(caseText(evidence), { remedies: false })
   const read = check.reading.motif.rounds.length
-  if (evidence.counts && read < evidence.counts.length) check = examinePattern(countsText(evidence))
+  if (evidence.counts && read < evidence.counts.length)
+    check = examinePattern(countsText(evidence), { remedies: false })
   const verdict = check.ledger?.verdict ?? null
   const laid = check.gauge && layOutMotif(check.reading.motif, check.gauge)
   const netVerdict = laid && !("fault" in laid) ? laid.verdict : null

@@ -5,12 +5,12 @@ import { type PatternReading, type Problem, readPattern } from "@roundwright/ins
 import { type Motif, symmetryOf } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
-import { findMends } from "@roundwright/shaping"
 import { type Gauge, gaugeFrom, kindName, type Terms } from "@roundwright/stitches"
 import { gaugeFromPieces } from "./gauge-from-pieces.ts"
 import { inTerms } from "./in-terms.ts"
 import { laidOutFromLedger } from "./laid-out.ts"
 import { type Effort, laidOutFromNet, layOutMotif, shapeNotes } from "./net-shape.ts"
+import { remediesFor } from "./remedies.ts"
 import type { CheckedRound, CheckResult, LaidOut } from "./result.ts"
 import { adviceOnSkew } from "./skew.ts"
 
@@ -29,6 +29,8 @@ export interface CheckOptions {
    * default only where the net judges: the ledger knows of no lean.
    */
   readonly lean?: boolean
+  /** False: what to change is not looked for, which may take longer than the verdict; `withRemedies` does it later. */
+  readonly remedies?: boolean
 }
 
 /** Everything a check found, with the parts other steps build on beside the published result. */
@@ -63,9 +65,6 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const net = options.shape === "net" && motif && gauge ? { motif, gauge } : null
   const laid = net && layOutMotif(net.motif, net.gauge, options.effort)
   const shape = laid && !("fault" in laid) ? laid : null
-  const judged = shape ? ({ judge: "net", shape } as const) : {}
-  const remedies =
-    motif && gauge ? findMends(motif, gauge, { terms: reading.terms, ...judged }) : []
   const laidOut =
     motif &&
     ledger &&
@@ -78,12 +77,7 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     gauge: describeGaugeUsed(gauge, reading.terms),
     rounds: checkedRounds(reading, ledger, gauge),
     laidOut,
-    remedies: remedies.map(({ round, change, fullnessAfter, verdictAfter }) => ({
-      round,
-      change,
-      fullnessAfter,
-      verdictAfter,
-    })),
+    remedies: [],
     problems,
     ledger: [...(ledger?.rows ?? [])],
     notes: [
@@ -99,7 +93,16 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     exitStatus: 2,
   }
   result.exitStatus = exitStatusOf(result)
-  return { result, reading, gauge, gaugeNotes: notes, ledger, shape }
+  const check: Check = { result, reading, gauge, gaugeNotes: notes, ledger, shape }
+  return options.remedies === false ? check : { ...check, result: withRemedies(check) }
+}
+
+/** The result of a check with what to change. */
+export function withRemedies({ result, reading, gauge, shape }: Check): CheckResult {
+  const { motif, terms } = reading
+  if (motif.rounds.length === 0 || !gauge) return result
+  const { remedies, notes } = remediesFor({ motif, gauge, terms, shape })
+  return { ...result, remedies, notes: [...result.notes, ...notes] }
 }
 
 /** Nothing is said of the sides of an outline that is round to the eye; a laid-out shape tells itself how they bow. */

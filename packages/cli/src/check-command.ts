@@ -5,13 +5,14 @@ import {
   checkPattern,
   type Effort,
   examinePattern,
+  withRemedies,
 } from "@roundwright/assessment"
 import { type Adaptation, adaptGauge } from "@roundwright/shaping"
 import type { Gauge, Terms } from "@roundwright/stitches"
 import { readText } from "./files.ts"
 import { gaugeOfHand, type HandOptions } from "./hand.ts"
 import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
-import { printResult } from "./print-result.ts"
+import { printRest, printVerdict } from "./print-result.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 
@@ -26,7 +27,10 @@ interface Checked {
   /** What it is called where several are checked: the file, and in a notebook the name of the pattern. */
   readonly name: string
   readonly text: string
+  /** Without what to change, which takes longer. */
   readonly result: CheckResult
+  /** The whole result. */
+  finish(): CheckResult
   /** Name of a pattern in a notebook; null where it has none that can be used. */
   readonly pattern?: string | null
   readonly inYourHands: Adaptation | null
@@ -50,11 +54,11 @@ export async function runCheck(
     const all =
       "text" in read
         ? await checkFile(read.text, file, options)
-        : [{ name: file, text: "", result: unreadable(file, read.fault), inYourHands: null }]
+        : [{ name: file, text: "", inYourHands: null, ...finished(unreadable(file, read.fault)) }]
     const several = files.length > 1 || all.length > 1
-    for (const { name, text, result, pattern, inYourHands } of all) {
+    for (const { name, text, result, finish, pattern, inYourHands } of all) {
       if (options.json) {
-        const { file: from, ...found } = result
+        const { file: from, ...found } = finish()
         const whole = {
           file: from,
           ...(pattern === undefined ? {} : { pattern }),
@@ -64,7 +68,9 @@ export async function runCheck(
         around.out(`${JSON.stringify(whole, null, several ? undefined : 2)}\n`)
       } else {
         const named = several || pattern !== undefined ? name : null
-        around.out(`${printed > 0 ? "\n" : ""}${printResult(result, text, named)}`)
+        // The verdict stands before the search for what to change begins, which can be broken off.
+        around.out(`${printed > 0 ? "\n" : ""}${printVerdict(result, named)}`)
+        around.out(printRest(finish(), text))
         if (inYourHands) around.out(`\n${printAdvice(inYourHands)}\n`)
       }
       printed++
@@ -82,10 +88,14 @@ async function checkFile(text: string, file: string, options: CheckRequest): Pro
     const words = name === null ? `the pattern in line ${line}` : `pattern ${name}`
     const checked =
       one.text === null
-        ? { result: checkPattern("", { file }), inYourHands: null }
+        ? { ...finished(checkPattern("", { file })), inYourHands: null }
         : checkBoth(one.text, file, options)
-    const result = { ...checked.result, problems: [...problems] }
-    return { name: `${file}, ${words}`, text, pattern: name, ...checked, result }
+    const placed = (result: CheckResult) => ({ ...result, problems: [...problems] })
+    return {
+      ...{ name: `${file}, ${words}`, text, pattern: name, ...checked },
+      result: placed(checked.result),
+      finish: () => placed(checked.finish()),
+    }
   })
 }
 
@@ -94,13 +104,20 @@ function checkBoth(
   text: string,
   file: string,
   options: CheckRequest,
-): { result: CheckResult; inYourHands: Adaptation | null } {
+): Pick<Checked, "result" | "finish" | "inYourHands"> {
   const { shape, effort } = options
-  const { result, reading, gauge } = examinePattern(text, { file, shape, effort })
+  const check = examinePattern(text, { file, shape, effort, remedies: false })
+  const { result, reading, gauge } = check
   const { terms, motif } = reading
   const mine = handIn(options, terms)
   const worked = mine !== null && gauge !== null && motif.rounds.length > 0
-  return { result, inYourHands: worked ? adaptGauge(gauge, mine, motif, terms) : null }
+  const inYourHands = worked ? adaptGauge(gauge, mine, motif, terms) : null
+  return { result, finish: () => withRemedies(check), inYourHands }
+}
+
+/** A result to which nothing is to be added. */
+function finished(result: CheckResult): Pick<Checked, "result" | "finish"> {
+  return { result, finish: () => result }
 }
 
 /** A maker's own gauge names stitches as her pattern does; a name that only the other terms have is read in those. */

@@ -22,10 +22,21 @@ const width = 80
  * @param name said before the verdict, where there are several
  */
 export function printResult(result: CheckResult, text: string, name: string | null = null): string {
+  return printVerdict(result, name) + printRest(result, text)
+}
+
+/** Verdict and ledger: what is known before anything is looked for that might be changed. */
+export function printVerdict(result: CheckResult, name: string | null = null): string {
   const first = `${name === null ? "" : `${name}: `}${verdictSaid(result)}`
   const parts = [wrap(first, width)]
   if (result.laidOut) parts.push(wrap(oddsSentence(result.laidOut.odds), width), describe(result))
   if (result.rounds.length > 0) parts.push("", ...ledgerTable(result))
+  return `${parts.join("\n")}\n`
+}
+
+/** What follows the verdict: what to change, what to know, and what is amiss in the text. */
+export function printRest(result: CheckResult, text: string): string {
+  const parts: string[] = []
   if (result.remedies.length > 0)
     parts.push("", "What to change, least disturbing first", ...remedies(result))
   // Where sizes come from matters only to what has a size.
@@ -36,7 +47,7 @@ export function printResult(result: CheckResult, text: string, name: string | nu
   const faults = result.problems.filter((problem) => problem.severity !== "note")
   if (faults.length > 0) parts.push("", "Problems", ...problems(faults, text))
   if (told.length > 0) parts.push("", "How it was read", ...readings(told))
-  return `${parts.join("\n")}\n`
+  return parts.length > 0 ? `${parts.join("\n")}\n` : ""
 }
 
 /** The verdict, and how much of the text it is of. */

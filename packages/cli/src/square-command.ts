@@ -53,9 +53,9 @@ export async function runSquare(request: SquareRequest, around: Surroundings): P
   const text =
     from === undefined ? own.text : patternUpTo(own.text, wholeNumber(from, "--from-round"))
   // Sizes and skew are told of the whole piece, whatever round the squaring begins on.
-  const whole = examinePattern(own.text, { lean: true })
+  const whole = examinePattern(own.text, { lean: true, remedies: false })
   const { gauge, gaugeNotes } = whole
-  const { result, reading } = from === undefined ? whole : examinePattern(text)
+  const { result, reading } = from === undefined ? whole : examinePattern(text, { remedies: false })
   const fault = faultOf(result, gauge !== null && reading.motif.rounds.length > 0)
   if (fault !== null || !gauge) return refuse(fault ?? "the pattern could not be read.")
   const terms = termsAsked(request, reading.terms)

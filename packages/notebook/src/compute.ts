@@ -24,7 +24,7 @@ import { runSearches, type SearchOptions } from "./searches.ts"
 import type { NotebookProblem, WrittenCell } from "./written-cell.ts"
 
 export interface ComputeOptions extends SearchOptions {
-  /** Checks a pattern's text; `checkPattern` when absent. A page may pass one that remembers. */
+  /** Checks a pattern's text by the growth of its rounds; what to change is looked for when it is laid out. A page may pass one that remembers. */
   readonly check?: (text: string) => CheckResult
   /** Lays a pattern out; `layOutPattern` when absent. Null: it is not laid out now. */
   readonly layOut?: (text: string) => LaidOutPattern | null
@@ -64,7 +64,7 @@ export async function computeNotebook(
   const contents = new Map<number, CellContent>()
   const plans = plansOf(written, report, options.plans)
   const patterns = new Map(
-    checkPatterns(written, plans, contents, report, options.check ?? checkPattern),
+    checkPatterns(written, plans, contents, report, options.check ?? checkQuickly),
   )
   const searched = runSearches(written, patterns, contents, options, report)
   const planned = new Map(
@@ -73,7 +73,7 @@ export async function computeNotebook(
       return plan && own?.name ? [[own.name, figuresOfPlan(plan)] as const] : []
     }),
   )
-  let reckoned = await reckon(written, tree, patterns, planned, searched)
+  let reckoned = await reckon(written, tree, patterns, planned, searched, () => false)
   const pieces = new Map<string, LaidOutPattern>()
   const layOut = options.layOut ?? layOutPattern
   for (const [name, pattern] of patterns) {
@@ -82,7 +82,8 @@ export async function computeNotebook(
     if (laid) pieces.set(name, laid)
     patterns.set(name, laid ? withShape(pattern, laid) : { ...pattern, unlaid: true })
   }
-  if (pieces.size > 0) reckoned = await reckon(written, tree, patterns, planned, searched)
+  if (pieces.size > 0)
+    reckoned = await reckon(written, tree, patterns, planned, searched, ({ unlaid }) => !unlaid)
   reckoned.problems.forEach(report)
   for (const [index, content] of reckoned.calculations) contents.set(index, content)
   for (const cell of written) {
@@ -98,6 +99,10 @@ export async function computeNotebook(
     problems,
     patterns: [...patterns.values()],
   }
+}
+
+function checkQuickly(text: string): CheckResult {
+  return checkPattern(text, { remedies: false })
 }
 
 function plansOf(written: readonly WrittenCell[], report: Report, plans?: PlanMemory) {
@@ -124,14 +129,16 @@ async function reckon(
   patterns: ReadonlyMap<string, CheckedPattern>,
   planned: FiguresByName,
   searched: FiguresByName,
+  isLaid: (pattern: CheckedPattern) => boolean,
 ): Promise<Reckoned> {
   const problems: NotebookProblem[] = []
   const report = (problem: NotebookProblem) => problems.push(problem)
   const scope: Scope = {
     values: new Map(),
     patterns: new Map([
-      ...[...patterns].map(([name, { result }]) => {
-        const figures = new Map([...namesOf(result, name), ...(planned.get(name) ?? [])])
+      ...[...patterns].map(([name, pattern]) => {
+        const own = namesOf(pattern.result, name, isLaid(pattern))
+        const figures = new Map([...own, ...(planned.get(name) ?? [])])
         return [name, figures] as const
       }),
       ...searched,

@@ -105,7 +105,7 @@ function squareText(
   request: SquaringRequest,
 ): SquaringResult {
   const joined = (part: string) => (gauge.length > 0 ? joinGauge(part, gauge).joined : part)
-  const whole = examinePattern(joined(own), { lean: true })
+  const whole = examinePattern(joined(own), { lean: true, remedies: false })
   const { gauge: sizes } = whole
   const reading = text === own ? whole.reading : readPattern(joined(text))
   const { motif, rounds } = reading

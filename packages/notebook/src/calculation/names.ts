@@ -30,8 +30,13 @@ const mostNamedRounds = 500
 /**
  * Every name of one checked pattern. What the pattern has no value for is left out.
  * @param unlaid the pattern's name while it can still be laid out: figures of its shape are then to come
+ * @param isLaid false before it was laid out; what to change is looked for only then
  */
-export function namesOf(result: CheckResult, unlaid?: string): ReadonlyMap<string, Figure> {
+export function namesOf(
+  result: CheckResult,
+  unlaid?: string,
+  isLaid = true,
+): ReadonlyMap<string, Figure> {
   const names = new Map<string, Figure>()
   const length = result.gauge.absolute ? "mm" : "scwidth"
   const put = (name: string, value: number | null | undefined, unit?: "mm" | "scwidth" | "deg") => {
@@ -43,6 +48,8 @@ export function namesOf(result: CheckResult, unlaid?: string): ReadonlyMap<strin
   else if (unlaid !== undefined && result.laidOut)
     for (const name of [...shapeNames, ...result.laidOut.acrossAfterRoundMm.map(afterRound)])
       names.set(name, { wanted: { pattern: unlaid } })
+  if (!isLaid && unlaid !== undefined && result.laidOut)
+    for (const name of remedyNames) names.set(name, { wanted: { pattern: unlaid } })
   if (result.laidOut) names.set("verdict", { text: verdictWord(result.laidOut.verdict) })
   const rows = new Map(result.ledger.map((row) => [row.round, row]))
   const lastRow = result.ledger.at(-1)
@@ -90,6 +97,17 @@ function putPiece(result: CheckResult, put: Put): void {
   put("chance_cups", laid.odds.cups)
   put("chance_ruffles", laid.odds.ruffles)
 }
+
+/** As many remedies as are ever told. */
+const mostRemedies = 6
+
+const remedyNames = [
+  "remedies",
+  ...Array.from({ length: mostRemedies }, (_, index) => index + 1).flatMap((one) => [
+    `remedy_${one}_round`,
+    `remedy_${one}_fullness`,
+  ]),
+]
 
 const shapeNames = ["lift", "waves", "bow", "corner_angle", "skew", "blocking_stretch"]
 

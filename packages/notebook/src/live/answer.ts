@@ -60,7 +60,7 @@ export function makeAnswerer(): Answerer {
   /** What is known, and the shapes just laid out. */
   function optionsFor({ known, layOut }: NotebookQuestion): ComputeOptions {
     return {
-      check: (text) => checks.get(text, () => checkPattern(text)),
+      check: (text) => checks.get(text, () => checkPattern(text, { remedies: false })),
       layOut: (text) => {
         const laid = layOut.includes(text) ? shapes.known(text) : undefined
         const found = known.shapes.get(text)

@@ -99,7 +99,10 @@ function tryPiece(pattern: string, reading: PatternReading, changed: Motif): Pie
 
 /** True when the new text says what was meant, breaks nothing, and lies better than the old, or flat like it. */
 function holds(text: string, pattern: string, meant: Motif): boolean {
-  const [after, before] = [checkPattern(text), checkPattern(pattern)]
+  const [after, before] = [text, pattern].map((one) => checkPattern(one, { remedies: false })) as [
+    CheckResult,
+    CheckResult,
+  ]
   const faults = (result: typeof after) =>
     result.problems.filter(({ severity }) => severity !== "note").length
   if (!after.laidOut || !before.laidOut || faults(after) > faults(before)) return false
