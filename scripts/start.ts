@@ -4,7 +4,15 @@
 import { readFileSync } from "node:fs"
 import { basename, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
-import { holdsPatterns, printResult, readText, writePage } from "@roundwright/cli"
+import {
+  guardOutput,
+  holdsPatterns,
+  madeFrom,
+  plainly,
+  printResult,
+  readText,
+  writePage,
+} from "@roundwright/cli"
 import {
   type ComputeOptions,
   computeNotebook,
@@ -12,11 +20,8 @@ import {
   renderLivePage,
 } from "@roundwright/notebook"
 
-// A reader that stops early (`| head`) closes the pipe: that ends the command, it is no fault.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code === "EPIPE") process.exit()
-  throw error
-})
+guardOutput(process)
+const say = (text: string) => process.stdout.write(plainly(text))
 
 const root = resolve(import.meta.dirname, "..")
 const file = process.argv[2]
@@ -24,39 +29,50 @@ process.exitCode = await (file === undefined ? demonstrate() : reportOn(file))
 
 /** The demo is there to show its verdict, whatever it is: only a fault of ours fails. */
 async function demonstrate(): Promise<number> {
-  const notebook = readFileSync(resolve(root, "reports/lantern-wheel.md"), "utf8")
-  return (await report(notebook, "lantern-wheel")) === null ? 2 : 0
+  const file = resolve(root, "reports/lantern-wheel.md")
+  return (await report(readFileSync(file, "utf8"), file)) === null ? 2 : 0
 }
 
 async function reportOn(name: string): Promise<number> {
-  const read = readText(process.env.INIT_CWD ?? process.cwd(), name)
+  const cwd = process.env.INIT_CWD ?? process.cwd()
+  const read = readText(cwd, name)
   if ("fault" in read) {
-    process.stderr.write(`${read.fault}\n`)
+    process.stderr.write(plainly(`${read.fault}\n`))
     return 2
   }
-  const page = basename(name).replace(/\.[^.]+$/, "")
-  if (holdsPatterns(read.text)) return (await report(read.text, page)) ?? 2
+  const from = resolve(cwd, name)
+  if (holdsPatterns(read.text)) return (await report(read.text, from)) ?? 2
   const checked = checkPattern(read.text, { remedies: false })
   if (checked.exitStatus === 2) {
-    process.stdout.write(printResult(checked, read.text))
+    say(printResult(checked, read.text))
     return 2
   }
-  const notebook = patternNotebook(read.text, checked.motif?.title ?? page)
-  return (await report(notebook, page, { check: () => checked })) ?? 2
+  const notebook = patternNotebook(read.text, checked.motif?.title ?? pageOf(from))
+  return (await report(notebook, from, { check: () => checked })) ?? 2
 }
 
-/** Prints the result of the notebook's first pattern and writes its page. @returns its exit status, null on a fault */
+/** Prints the result of the notebook's first pattern and writes its page. @param from the file it was read from @returns its exit status, null on a fault */
 async function report(
   markdown: string,
-  name: string,
+  from: string,
   options: ComputeOptions = {},
 ): Promise<number | null> {
   const computed = await computeNotebook(markdown, options)
   const first = computed.cells.find((cell) => cell.content?.kind === "pattern")?.content
   if (first?.kind !== "pattern") return null
-  process.stdout.write(printResult(first.pattern.result, first.pattern.text))
-  const target = `reports/out/${name}.html`
-  const fault = writePage(root, target, await renderLivePage(computed, markdown))
-  process.stdout.write(`\n${fault ?? `The report with charts: ${target}`}\n`)
-  return fault === null ? first.pattern.result.exitStatus : null
+  say(printResult(first.pattern.result, first.pattern.text))
+  const target = `reports/out/${pageOf(from)}.html`
+  const html = await renderLivePage(computed, markdown)
+  const placed = writePage(root, target, html, madeFrom(root, from, target))
+  if ("fault" in placed) {
+    process.stderr.write(plainly(`\n${placed.fault}\n`))
+    return null
+  }
+  say(`\n${placed.told ? `${placed.told}\n` : ""}The report with charts: ${placed.file}\n`)
+  return first.pattern.result.exitStatus
+}
+
+/** `a/coaster.txt` -> `coaster`. */
+function pageOf(file: string): string {
+  return basename(file).replace(/\.[^.]+$/, "")
 }

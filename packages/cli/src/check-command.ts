@@ -9,10 +9,10 @@ import {
 } from "@roundwright/assessment"
 import { type Adaptation, adaptGauge } from "@roundwright/shaping"
 import type { Gauge, Terms } from "@roundwright/stitches"
-import { readText } from "./files.ts"
 import { gaugeOfHand, type HandOptions } from "./hand.ts"
 import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
 import { printRest, printVerdict } from "./print-result.ts"
+import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 

@@ -1,12 +1,9 @@
 // Entry of the `roundwright` command: hands over arguments and streams, sets the exit status.
 
+import { guardOutput } from "./plain-output.ts"
 import { run } from "./run.ts"
 
-// A reader that stops early (`| head`) closes the pipe: that ends the command, it is no fault.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code === "EPIPE") process.exit()
-  throw error
-})
+guardOutput(process)
 
 process.exitCode = await run(process.argv.slice(2), {
   cwd: process.env.INIT_CWD ?? process.cwd(),

@@ -3,7 +3,7 @@
 
 import { readdirSync, statSync } from "node:fs"
 import { basename, join, resolve } from "node:path"
-import { readText } from "./files.ts"
+import { readText } from "./read-file.ts"
 
 export interface NotebookFile {
   readonly file: string

@@ -2,9 +2,10 @@
 
 import { basename, join } from "node:path"
 import type { NotebookResult } from "@roundwright/notebook"
-import { readText, refusedPage, writePage } from "./files.ts"
 import { type NotebookFile, notebooksOf, pageName } from "./notebook-files.ts"
+import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
+import { madeFrom, placePage, writePage } from "./write-page.ts"
 
 export interface ReportRequest {
   readonly files: readonly string[]
@@ -33,14 +34,24 @@ export async function runReport(request: ReportRequest, around: Surroundings): P
     around.err(`roundwright report: ${read.fault}\n`)
     return 2
   }
-  return (await writeNotebook("report", read.text, target, !plain, around)).status
+  const source = madeFrom(around.cwd, first, target)
+  return (await writeNotebook("report", read.text, target, source, !plain, around)).status
 }
 
 /** A page for a motif of one's own: a pattern to write over, everything else following. */
 export async function runNew(out: string | undefined, around: Surroundings): Promise<number> {
   const { blankNotebook } = await import("@roundwright/notebook")
   const target = out ?? "my-motif.html"
-  return (await writeNotebook("new", blankNotebook(), target, true, around, "no searches")).status
+  const made = await writeNotebook(
+    "new",
+    blankNotebook(),
+    target,
+    "new",
+    true,
+    around,
+    "no searches",
+  )
+  return made.status
 }
 
 /** A page for each notebook, and the index. */
@@ -62,10 +73,11 @@ async function reportAll(
   const entries: { file: string; notebook: NotebookResult }[] = []
   let status = 0
   for (const { file, text } of sorted) {
-    const page = pageName(file)
-    const written = await writeNotebook("report", text, join(folder, page), !plain, around)
+    const page = join(folder, pageName(file))
+    const source = madeFrom(around.cwd, file, page)
+    const written = await writeNotebook("report", text, page, source, !plain, around)
     status = Math.max(status, written.status)
-    if (written.notebook) entries.push({ file: page, notebook: written.notebook })
+    if (written.notebook) entries.push({ file: basename(written.file), notebook: written.notebook })
   }
   const introduction = index === null ? null : await computeNotebook(index)
   const html = await renderIndex(
@@ -73,35 +85,45 @@ async function reportAll(
     entries,
   )
   const target = join(folder, "index.html")
-  const fault = writePage(around.cwd, target, html)
-  if (fault) around.err(`roundwright report: ${fault}\n`)
-  else around.out(`The index: written to ${target}\n`)
-  return fault ? 2 : status
+  const placed = writePage(around.cwd, target, html, "index")
+  if ("fault" in placed) {
+    around.err(`roundwright report: ${placed.fault}\n`)
+    return 2
+  }
+  if (placed.told) around.out(`${placed.told}\n`)
+  around.out(`The index: written to ${placed.file}\n`)
+  return status
 }
 
 async function writeNotebook(
   command: string,
   markdown: string,
   target: string,
+  source: string,
   live: boolean,
   around: Surroundings,
   mode?: "no searches",
-): Promise<{ readonly status: number; readonly notebook: NotebookResult | null }> {
+): Promise<{
+  readonly status: number
+  readonly file: string
+  readonly notebook: NotebookResult | null
+}> {
   const refuse = (fault: string) => {
     around.err(`roundwright ${command}: ${fault}\n`)
-    return { status: 2, notebook: null }
+    return { status: 2, file: target, notebook: null }
   }
   // Told before the work is done, which may take a minute.
-  const refused = refusedPage(around.cwd, target)
-  if (refused !== null) return refuse(refused)
+  const place = placePage(around.cwd, target, source)
+  if ("fault" in place) return refuse(place.fault)
   // Loaded only here: pages need the chart and Markdown libraries, `check` does not.
   const { computeNotebook, renderLivePage, renderPage } = await import("@roundwright/notebook")
   const notebook = await computeNotebook(markdown, mode ? { square: () => null } : {})
   const html = live ? await renderLivePage(notebook, markdown) : await renderPage(notebook)
-  const fault = writePage(around.cwd, target, html)
-  if (fault !== null) return refuse(fault)
-  around.out(`${notebook.title}: written to ${target}\n`)
+  const placed = writePage(around.cwd, target, html, source)
+  if ("fault" in placed) return refuse(placed.fault)
+  if (placed.told) around.out(`${placed.told}\n`)
+  around.out(`${notebook.title}: written to ${placed.file}\n`)
   const toMend = notebook.problems.filter((problem) => problem.severity !== "note")
   for (const problem of toMend) around.out(`  line ${problem.line}: ${problem.message}\n`)
-  return { status: toMend.length > 0 ? 1 : 0, notebook }
+  return { status: toMend.length > 0 ? 1 : 0, file: placed.file, notebook }
 }

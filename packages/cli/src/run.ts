@@ -4,6 +4,7 @@ import { parseArgs } from "node:util"
 import { RoundwrightError } from "@roundwright/numerics"
 import { runCheck } from "./check-command.ts"
 import { joinNegatives, quoted, wholeNumber } from "./option-values.ts"
+import { plainly } from "./plain-output.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { usage } from "./usage.ts"
 import { wrap } from "./wrap.ts"
@@ -98,7 +99,12 @@ const commands: Readonly<Record<string, Command>> = {
 }
 
 /** Runs one command. @returns the exit status: 0, 1 or 2 */
-export async function run(args: readonly string[], around: Surroundings): Promise<number> {
+export async function run(args: readonly string[], surroundings: Surroundings): Promise<number> {
+  const around: Surroundings = {
+    cwd: surroundings.cwd,
+    out: (text) => surroundings.out(plainly(text)),
+    err: (text) => surroundings.err(plainly(text)),
+  }
   const [name, ...rest] = args
   if (name === undefined || name === "help" || name === "--help" || name === "-h") {
     around.out(usage)

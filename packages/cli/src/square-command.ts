@@ -13,11 +13,11 @@ import {
   termsOfStitchList,
 } from "@roundwright/shaping"
 import { kindName, type Terms } from "@roundwright/stitches"
-import { readText } from "./files.ts"
 import { heightsTable } from "./heights-table.ts"
 import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
 import { oneOf, quoted, wholeNumber } from "./option-values.ts"
 import { printProposals } from "./print-proposals.ts"
+import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 

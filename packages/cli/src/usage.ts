@@ -35,7 +35,8 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       in the folder you are in. The page can be changed where it stands and its
       results follow; --plain leaves the script out. Several notebooks, or a
       folder of them, become as many pages with an index.html that leads to
-      them. An existing file that is not such a page is never overwritten.
+      them. A page that you changed, or saved in a browser, is left alone: the
+      new one takes another name. Other files are never overwritten.
   roundwright new [--out FILE.html]
       Writes a page for a motif of your own: open it, write, see the verdict.
   roundwright help
