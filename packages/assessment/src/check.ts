@@ -6,6 +6,7 @@ import { type Motif, symmetryOf } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, kindName, type Terms } from "@roundwright/stitches"
+import { allFinite, finiteResult } from "./finite-result.ts"
 import { gaugeFromPieces } from "./gauge-from-pieces.ts"
 import { inTerms } from "./in-terms.ts"
 import { laidOutFromLedger } from "./laid-out.ts"
@@ -93,16 +94,18 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     exitStatus: 2,
   }
   result.exitStatus = exitStatusOf(result)
-  const check: Check = { result, reading, gauge, gaugeNotes: notes, ledger, shape }
+  const finite = finiteResult(result, reading)
+  const sound = finite === result ? { ledger, shape } : { ledger: null, shape: null }
+  const check: Check = { result: finite, reading, gauge, gaugeNotes: notes, ...sound }
   return options.remedies === false ? check : { ...check, result: withRemedies(check) }
 }
 
 /** The result of a check with what to change. */
 export function withRemedies({ result, reading, gauge, shape }: Check): CheckResult {
   const { motif, terms } = reading
-  if (motif.rounds.length === 0 || !gauge) return result
+  if (result.laidOut === null || !gauge) return result
   const { remedies, notes } = remediesFor({ motif, gauge, terms, shape })
-  return { ...result, remedies, notes: [...result.notes, ...notes] }
+  return { ...result, remedies: remedies.filter(allFinite), notes: [...result.notes, ...notes] }
 }
 
 /** Nothing is said of the sides of an outline that is round to the eye; a laid-out shape tells itself how they bow. */

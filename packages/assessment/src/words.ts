@@ -19,7 +19,8 @@ export function verdictWord(verdict: Verdict): string {
 /** One sentence: what the piece does, from which round, and how sure that is. */
 export function verdictSentence(result: CheckResult): string {
   const laidOut = result.laidOut
-  if (!laidOut) return "No verdict: no round could be read."
+  if (!laidOut)
+    return result.motif ? "No verdict: it has no measure." : "No verdict: no round could be read."
   const from = laidOut.fromRound === null ? "" : ` from round ${laidOut.fromRound}`
   if (laidOut.verdict !== "blocks-flat")
     return `${capitalised(verdictWord(laidOut.verdict))}${from}.`
