@@ -2,10 +2,13 @@
 // when the first live page is made; the same sources give the same bytes.
 
 import { readFile } from "node:fs/promises"
+import { resolve } from "node:path"
 import { fileURLToPath } from "node:url"
 import type { PluginBuild } from "esbuild"
 
 let made: Promise<string> | undefined
+
+const main = new URL(`./main.${import.meta.url.endsWith(".ts") ? "ts" : "js"}`, import.meta.url)
 
 /** The script, made once. It is safe to stand between script tags. */
 export function pageScript(): Promise<string> {
@@ -14,8 +17,7 @@ export function pageScript(): Promise<string> {
 }
 
 async function makeScript(): Promise<string> {
-  const ending = import.meta.url.endsWith(".ts") ? "ts" : "js"
-  const script = await bundleScript(new URL(`./main.${ending}`, import.meta.url))
+  const script = await bundleScript(main)
   if (/<\/?script/i.test(script))
     throw new Error("The script of live pages holds a script tag and cannot stand in a page.")
   return script
@@ -23,9 +25,21 @@ async function makeScript(): Promise<string> {
 
 /** A module and all it imports as one classic script. @param globalName variable to hold its exports */
 export async function bundleScript(entry: URL, globalName?: string): Promise<string> {
+  return (await bundle(entry, globalName)).script
+}
+
+/** Paths of the files whose code is in the script of live pages. */
+export async function bundledFiles(): Promise<string[]> {
+  return (await bundle(main)).files
+}
+
+async function bundle(
+  entry: URL,
+  globalName?: string,
+): Promise<{ readonly script: string; readonly files: string[] }> {
   // Loaded only here: static pages do without it.
   const { build } = await import("esbuild")
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
     entryPoints: [fileURLToPath(entry)],
     bundle: true,
     format: "iife",
@@ -35,14 +49,20 @@ export async function bundleScript(entry: URL, globalName?: string): Promise<str
     target: "es2022",
     // Characters that HTML would change on the way, such as a lone carriage return, stay escaped.
     charset: "ascii",
+    // The notices stand at the end of the page (licences.txt): most packages say them in a file and not in their code.
     legalComments: "none",
+    metafile: true,
     plugins: [{ name: "load at once", setup: loadAtOnce }],
     // The same script serves a worker, which has no document: libraries offer a part that needs none.
     conditions: ["worker", ...(entry.pathname.endsWith(".ts") ? ["source"] : [])],
     write: false,
     logLevel: "silent",
   })
-  return outputFiles[0]!.text
+  const [output] = Object.values(metafile.outputs)
+  const files = Object.entries(output!.inputs).flatMap(([file, { bytesInOutput }]) =>
+    bytesInOutput > 0 ? [resolve(file)] : [],
+  )
+  return { script: outputFiles[0]!.text, files }
 }
 
 /**

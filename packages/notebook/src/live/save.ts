@@ -4,7 +4,7 @@
 /// <reference lib="dom" />
 
 import type { CarriedAnswers } from "../carried.ts"
-import { jsonForPage, pageDocument, sourceId } from "../page/document.ts"
+import { jsonForPage, licencesClass, pageDocument, sourceId } from "../page/document.ts"
 import { trusted } from "../page/html.ts"
 import { make } from "./dom.ts"
 
@@ -37,7 +37,11 @@ export function pageFile(script: string, body: string, source: CarriedSource): s
     language: document.documentElement.lang,
     style: document.querySelector("style")?.textContent ?? "",
     policy: policy ?? "default-src 'none'",
-    live: { script, source: jsonForPage(source) },
+    live: {
+      script,
+      source: jsonForPage(source),
+      licences: document.querySelector(`.${licencesClass} pre`)?.textContent ?? "",
+    },
   })
 }
 

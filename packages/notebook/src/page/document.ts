@@ -11,8 +11,16 @@ export interface PageFrame {
   /** The content policy; it names the hashes of style and script. */
   readonly policy: string
   /** Absent from a static page. */
-  readonly live?: { readonly script: string; readonly source: string }
+  readonly live?: {
+    readonly script: string
+    readonly source: string
+    /** Notices of all whose code is in the script. */
+    readonly licences: string
+  }
 }
+
+/** Class of the element that holds the notices. */
+export const licencesClass = "licences"
 
 /** Id of the element that holds the notebook's source in a live page, as JSON. */
 export const sourceId = "notebook-source"
@@ -43,6 +51,7 @@ export function pageDocument(frame: PageFrame): string {
           {},
           "Dotted figures are computed from the patterns they speak of. Sizes are estimates; your own swatch beats them.",
         ),
+        frame.live ? licencesPart(frame.live.licences) : null,
       ),
       frame.live ? liveParts(frame.live) : null,
     ),
@@ -67,6 +76,17 @@ export function jsonForPage(value: unknown): string {
   return JSON.stringify(value).replace(
     /[<>&\u2028\u2029]/g,
     (char) => `\\u${char.charCodeAt(0).toString(16).padStart(4, "0")}`,
+  )
+}
+
+/** Folded away at the page's end: they must go along, and hardly anybody reads them. */
+function licencesPart(licences: string): Child {
+  return element(
+    "details",
+    { class: licencesClass },
+    element("summary", {}, "Licences of the software in this page"),
+    // A line break at the start of a pre is dropped by whoever reads the page.
+    element("pre", {}, licences.trim()),
   )
 }
 

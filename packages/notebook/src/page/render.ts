@@ -3,6 +3,7 @@
 // are complete without it.
 
 import { createHash } from "node:crypto"
+import { readFile } from "node:fs/promises"
 import { carriedAnswers } from "../carried.ts"
 import { type ComputeOptions, computeNotebook } from "../compute.ts"
 import { pageScript } from "../live/bundle.ts"
@@ -13,6 +14,9 @@ import type { NotebookProblem } from "../written-cell.ts"
 import { contentPolicy, jsonForPage, pageDocument } from "./document.ts"
 import { bodyHtml } from "./parts.ts"
 import { pageStyle } from "./style.ts"
+
+/** Beside `src` and `dist`; `pnpm notices` writes it. */
+const licencesFile = new URL("../../licences.txt", import.meta.url)
 
 export interface RenderOptions extends ComputeOptions {
   /** Language of the text, for the page's `lang`; `en` when absent. */
@@ -63,6 +67,7 @@ export async function renderLivePage(
   options: RenderOptions = {},
 ): Promise<string> {
   const script = await pageScript()
+  const licences = await readFile(licencesFile, "utf8")
   const style = `${pageStyle}\n${liveStyle}`
   // A notebook too long to be read is too long to be edited in a page, too.
   const unread = result.cells.length === 0 && result.problems[0]?.code === "too-much-text"
@@ -73,7 +78,7 @@ export async function renderLivePage(
     language: options.language ?? "en",
     style,
     policy: contentPolicy({ style: sha256(style), script: sha256(script) }),
-    live: { script, source: jsonForPage({ notebook, ...carriedAnswers(result) }) },
+    live: { script, source: jsonForPage({ notebook, ...carriedAnswers(result) }), licences },
   })
 }
 

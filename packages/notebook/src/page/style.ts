@@ -101,6 +101,8 @@ footer {
   max-width: 36.5rem; margin: 2rem auto 0; padding: 1rem 1.25rem 3rem; font: 0.8rem/1.5 var(--sans);
   color: var(--quiet);
 }
+footer .licences { margin-top: 1rem; }
+footer .licences pre { white-space: pre-wrap; overflow-wrap: anywhere; margin-top: 0.6rem; }
 footer p { border-top: 1px solid var(--line); padding-top: 1rem; margin: 0; }
 @media (max-width: 34rem) {
   body { font-size: 1.0625rem; line-height: 1.55; }
@@ -131,6 +133,7 @@ footer p { border-top: 1px solid var(--line); padding-top: 1rem; margin: 0; }
   .pattern pre, .gauge pre, .circle pre { font-size: 9pt; line-height: 1.5; }
   figure, .verdict, .ledger, .pattern, table, li, .fault { break-inside: avoid; }
   footer { margin-top: 0.5rem; break-before: avoid; }
+  .licences { display: none; }
   h2, h3, h4, .label, .heading { break-after: avoid; }
   h2 { margin-top: 1.8rem; }
   p { orphans: 3; widows: 3; }
