@@ -47,8 +47,16 @@ describe.each(notebooks)("%s", (_, markdown) => {
       page.getByRole("button", { name: /HTML/ }).click(),
     ])
     const saved = readFileSync(await download.path(), "utf8")
-    const body = (text: string) => text.slice(text.indexOf("<body>"), text.indexOf("<script"))
-    expectSamePage(body(saved), body(html))
+    // As a browser reads them: ours closes empty elements of drawings in short, a browser does not.
+    const [found, written] = await page.evaluate(
+      (texts) =>
+        texts.map(
+          (text) =>
+            new DOMParser().parseFromString(text, "text/html").querySelector("main")!.innerHTML,
+        ),
+      [saved, html],
+    )
+    expectSamePage(found!, written!)
     expect(complaints).toEqual([])
     await context.close()
   })

@@ -26,7 +26,9 @@ export async function pageAnswer(result: NotebookResult, id: number): Promise<Pa
       : editableKinds.has(kind)
         ? await below(cell, page)
         : await insideOf(cell, page)
-    cells.push({ index, kind, html, marks: marksOf(cell), waitsFor: waitsFor(cell, result) })
+    const differs = editableKinds.has(kind) || kind === "squaring"
+    const still = differs && cell.content?.kind !== "later" ? await insideOf(cell, page) : null
+    cells.push({ index, kind, html, still, marks: marksOf(cell), waitsFor: waitsFor(cell, result) })
   }
   return {
     part: "page",

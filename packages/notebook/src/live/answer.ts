@@ -7,7 +7,7 @@ import { type ComputeOptions, computeNotebook } from "../compute.ts"
 import { type LaidOutPattern, layOutPattern } from "../laid-out-pattern.ts"
 import { together } from "../page/html.ts"
 import { pageSoFar } from "../page/page-so-far.ts"
-import { bodyHtml, insideOf } from "../page/parts.ts"
+import { insideOf } from "../page/parts.ts"
 import { squaringHtml } from "../page/squaring-html.ts"
 import type { Cell, NotebookResult } from "../result.ts"
 import { searchKey, squarePattern } from "../squaring.ts"
@@ -107,8 +107,6 @@ export function makeAnswerer(): Answerer {
         const tried = trialsFor(cell, result, trials, shapes)
         if (tried) tell({ part: "trials", id, cell: cell.index, ...tried })
       }
-      if (question.body)
-        tell({ part: "body", id, html: together(await bodyHtml(result, true)).markup })
       tell({ part: "end", id })
     },
   }

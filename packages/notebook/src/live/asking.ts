@@ -19,7 +19,7 @@ export interface Askers {
   /** Hears every part of every answer. `quick` is false for the answer with shapes laid out. */
   hear(answer: Answer, quick: boolean): void
   /** Texts of the pieces to lay out after a quick answer. */
-  toLayOut(body: boolean): readonly string[]
+  toLayOut(): readonly string[]
   /** Nothing is being worked out any more. @param done false when it was stopped or has failed */
   rested(done: boolean): void
 }
@@ -29,8 +29,6 @@ export class Asking {
   readonly #deep: Engine
   #waiting = 0
   #longWork = 0
-  /** True while the page is to be saved with the next answer. */
-  #bodyWanted = false
 
   constructor(
     script: string,
@@ -57,13 +55,7 @@ export class Asking {
       () => this.bar.showWork("Working it out; earlier answers stay until then."),
       longWorkMs,
     )
-    this.#quick.ask({ ...this.askers.question(), layOut: [], body: false })
-  }
-
-  /** Asks for the whole body of the page. */
-  askForBody(): void {
-    this.#bodyWanted = true
-    this.ask()
+    this.#quick.ask({ ...this.askers.question(), layOut: [] })
   }
 
   stop(): void {
@@ -82,9 +74,9 @@ export class Asking {
     if (answer.part === "failed") this.#rest(false)
     if (answer.part !== "end") return
     document.body.classList.remove("old")
-    const layOut = this.askers.toLayOut(this.#bodyWanted)
-    if (layOut.length === 0 && !this.#bodyWanted) this.#rest(true)
-    else this.#deep.ask({ ...this.askers.question(), layOut, body: this.#bodyWanted })
+    const layOut = this.askers.toLayOut()
+    if (layOut.length === 0) this.#rest(true)
+    else this.#deep.ask({ ...this.askers.question(), layOut })
   }
 
   #hearDeep(answer: Answer): void {
@@ -95,7 +87,6 @@ export class Asking {
   }
 
   #rest(done: boolean): void {
-    this.#bodyWanted = false
     document.body.classList.remove("waiting")
     clearTimeout(this.#longWork)
     this.bar.showWork(null)

@@ -4,6 +4,7 @@
 /// <reference lib="dom" />
 
 import { button, make } from "./dom.ts"
+import { pageWords } from "./page-words.ts"
 
 export interface BarActions {
   undo(): void
@@ -22,10 +23,12 @@ export class Bar {
   readonly #undo: HTMLButtonElement
   readonly #restore: HTMLButtonElement
   readonly #stop: HTMLButtonElement
+  readonly #notices: HTMLElement
 
   constructor(actions: BarActions) {
     this.#said = make("p", { class: "saying" })
     this.#state = make("p", { class: "state" })
+    this.#notices = make("div", { class: "notices" })
     this.#spoken = make("p", { class: "heard", role: "status", "aria-live": "polite" })
     this.#undo = button("Undo", actions.undo)
     this.#restore = button("Restore", actions.restoreAll, {
@@ -68,6 +71,7 @@ export class Bar {
         save,
         button("Print", actions.print),
       ),
+      this.#notices,
       this.#spoken,
     )
     this.showEdits(0, false)
@@ -81,6 +85,21 @@ export class Bar {
       edited === 0
         ? "As it was written. Change any pattern, gauge or calculation."
         : `Edited: ${edited === 1 ? "1 cell differs" : `${edited} cells differ`} from the original.`
+  }
+
+  /** Says something that stays until it is dealt with: by one of the answers offered, or hidden. The same is said once. */
+  notice(words: string, answers: readonly (readonly [label: string, action: () => void])[]): void {
+    for (const said of this.#notices.children)
+      if (said.firstChild?.textContent === words) said.remove()
+    const notice = make("div", { class: "notice" }, make("p", {}, words))
+    for (const [label, action] of [...answers, [pageWords.hide, () => {}] as const])
+      notice.append(
+        button(label, () => {
+          notice.remove()
+          action()
+        }),
+      )
+    this.#notices.append(notice)
   }
 
   /** The verdict on the pattern at hand. */

@@ -5,6 +5,7 @@
 
 import { answerLatest } from "./answer-latest.ts"
 import type { Answer, NotebookQuestion, Question, SquaringQuestion } from "./messages.ts"
+import { pageWords } from "./page-words.ts"
 
 export interface Engine {
   /** Asks for the notebook; an answer to an earlier question is dropped. */
@@ -31,6 +32,8 @@ const readerPauseMs = 800
 export function startEngine(script: string, tell: (answer: Answer) => void): Engine {
   let latest = 0
   let unanswered: Question | null = null
+  /** The question a worker has ended over: it is asked once more, and then given up. */
+  let endedOver = 0
   const hear = (answer: Answer) => {
     if (answer.id !== latest) return
     if (answer.part === "end" || answer.part === "failed") unanswered = null
@@ -41,8 +44,17 @@ export function startEngine(script: string, tell: (answer: Answer) => void): Eng
     where = "page"
     if (unanswered) runner.ask(unanswered)
   }
+  const ended = () => {
+    if (!unanswered) return
+    if (endedOver === unanswered.id)
+      hear({ part: "failed", id: unanswered.id, message: pageWords.workerEnded })
+    else {
+      endedOver = unanswered.id
+      runner.ask(unanswered)
+    }
+  }
   let where: "worker" | "page" = "worker"
-  let runner: Runner = workerRunner(script, hear, takeOver)
+  let runner: Runner = workerRunner(script, hear, takeOver, ended)
   return {
     ask: (question) => {
       latest += 1
@@ -59,11 +71,15 @@ export function startEngine(script: string, tell: (answer: Answer) => void): Eng
   }
 }
 
-/** @param onFailure called once, never while `ask` runs, when no worker can be had */
+/**
+ * @param onFailure called once, never while `ask` runs, when no worker can be had
+ * @param onEnd called when a worker has ended by itself, as one does that finds no memory
+ */
 function workerRunner(
   script: string,
   hear: (answer: Answer) => void,
   onFailure: () => void,
+  onEnd: () => void,
 ): Runner {
   let worker: Worker | null = null
   let failed = false
@@ -78,7 +94,18 @@ function workerRunner(
     try {
       const address = URL.createObjectURL(new Blob([script], { type: "text/javascript" }))
       const made = new Worker(address)
-      made.onmessage = ({ data }: MessageEvent<Answer>) => hear(data)
+      const lock = crypto.randomUUID()
+      made.onmessage = ({ data }: MessageEvent<Answer | Held>) => {
+        if (!("holds" in data)) hear(data)
+        // Given to the page only when the worker is no more.
+        else
+          void navigator.locks.request(lock, () => {
+            if (worker !== made) return
+            worker = null
+            onEnd()
+          })
+      }
+      made.postMessage({ hold: lock })
       made.onerror = (event) => {
         event.preventDefault()
         fail()
@@ -102,8 +129,26 @@ function workerRunner(
   }
 }
 
+/** A worker tells nobody of its end; but a lock that it holds for life is free then. */
+interface Held {
+  readonly holds: string
+}
+
 /** What the script does in a worker: it answers the latest question. */
 export function serveWorker(): void {
   const runner = answerLatest((answer) => self.postMessage(answer), 0)
-  self.onmessage = ({ data }: MessageEvent<Question>) => runner.ask(data)
+  self.onmessage = ({ data }: MessageEvent<Question | { readonly hold: string }>) => {
+    if ("hold" in data) holdForLife(data.hold)
+    else runner.ask(data)
+  }
+}
+
+/** Browsers without locks do without: then Stop is the way out. */
+function holdForLife(lock: string): void {
+  navigator.locks
+    ?.request(lock, () => {
+      self.postMessage({ holds: lock } satisfies Held)
+      return new Promise(() => {})
+    })
+    .catch(() => {})
 }

@@ -18,8 +18,6 @@ export interface NotebookQuestion {
   readonly known: KnownAnswers
   /** Texts of pieces to lay out for this answer; what else is not known stays as it is. */
   readonly layOut: readonly string[]
-  /** Wanted at the end: the whole body of the page, to write a file from it. */
-  readonly body: boolean
 }
 
 /** What was found so far by those who take their time, by what was asked. */
@@ -55,6 +53,8 @@ export interface LiveCell {
   readonly kind: CellKind
   /** The inside of a result cell; for a cell that can be edited, what stands below its editor. Null: still to come. */
   readonly html: string | null
+  /** What stands in it on a page without its script, where that is something else. */
+  readonly still: string | null
   readonly marks: readonly Mark[]
   /** Texts of the pieces that must be laid out before it can be told. */
   readonly waitsFor: readonly string[]
@@ -130,6 +130,5 @@ export type Answer =
       readonly html: string
       readonly result: SquaringResult
     }
-  | { readonly part: "body"; readonly id: number; readonly html: string }
   | { readonly part: "end"; readonly id: number }
   | { readonly part: "failed"; readonly id: number; readonly message: string }

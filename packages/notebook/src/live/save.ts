@@ -3,28 +3,10 @@
 
 /// <reference lib="dom" />
 
-import type { CarriedAnswers } from "../carried.ts"
-import { jsonForPage, licencesClass, pageDocument, sourceId } from "../page/document.ts"
+import { jsonForPage, licencesClass, pageDocument } from "../page/document.ts"
 import { trusted } from "../page/html.ts"
+import type { CarriedSource } from "./carried-source.ts"
 import { make } from "./dom.ts"
-
-/** What a live page carries with it. `original` is absent while nothing was changed. */
-export interface CarriedSource extends CarriedAnswers {
-  readonly notebook: string
-  readonly original?: string
-}
-
-/** The source in the page; an empty notebook when there is none that can be read. */
-export function carriedSource(): CarriedSource {
-  try {
-    const carried: unknown = JSON.parse(document.getElementById(sourceId)?.textContent ?? "")
-    const source = carried as Partial<CarriedSource>
-    if (typeof source.notebook !== "string") return { notebook: "" }
-    return { ...source, notebook: source.notebook }
-  } catch {
-    return { notebook: "" }
-  }
-}
 
 /** The page as a file that opens with `source` in it. @param body markup of its main part */
 export function pageFile(script: string, body: string, source: CarriedSource): string {

@@ -103,6 +103,10 @@ export class SquaringPanel {
     if (answer.part !== "end" && answer.part !== "failed") return
     this.#asked = null
     this.#showState()
+    if (answer.part === "failed") {
+      this.actions.speak(answer.message)
+      return
+    }
     const count = this.#answer.querySelectorAll(".proposals > li").length
     this.actions.speak(count === 1 ? "1 proposal found." : `${count} proposals found.`)
   }

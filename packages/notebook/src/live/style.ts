@@ -12,6 +12,9 @@ export const liveStyle = `
 .bar p { margin: 0; }
 .telling { flex: 1 1 18rem; min-width: 0; }
 .saying { font-weight: 600; }
+.notices { flex: 1 1 100%; }
+.notice { display: flex; flex-wrap: wrap; gap: 0.3rem 0.6rem; align-items: center; padding: 0.3rem 0; border-top: 1px solid var(--line); }
+.notice p { flex: 1 1 18rem; }
 .state { color: var(--quiet); }
 .doing { display: flex; flex-wrap: wrap; gap: 0.4rem; align-items: center; }
 .heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }

@@ -9,7 +9,7 @@ import { unified } from "unified"
 import { isCell } from "../cells.ts"
 import { type MarkdownNode, type MarkdownTree, startOf } from "../markdown.ts"
 import type { InlineValue } from "../result.ts"
-import { type Html, trusted } from "./html.ts"
+import type { Html } from "./html.ts"
 
 const schema = {
   ...defaultSchema,
@@ -25,11 +25,18 @@ const schema = {
 const translate = unified().use(remarkRehype).use(rehypeSanitize, schema).freeze()
 const stringify = unified().use(rehypeStringify).freeze()
 
+type ProseNode = Awaited<ReturnType<typeof translate.run>>["children"][number]
+
+/** A run of prose: as markup, and its words alone. */
+export interface ProseRun extends Html {
+  readonly words: string
+}
+
 /** The prose in runs: run n stands before cell n, the last run after all cells. */
 export async function proseRuns(
   tree: MarkdownTree,
   values: readonly InlineValue[],
-): Promise<readonly Html[]> {
+): Promise<readonly ProseRun[]> {
   const byPlace = new Map(values.map((value) => [`${value.line}:${value.column}`, value]))
   const mark = "hr" as const
   // A cell becomes a rule whose place in the list of children tells where the cell stands; rules of
@@ -53,7 +60,19 @@ export async function proseRuns(
     if (isMark) runs.push([])
     else runs.at(-1)!.push(child)
   }
-  return runs.map((children) => trusted(stringify.stringify({ type: "root", children }).trim()))
+  return runs.map((children) => ({
+    markup: stringify.stringify({ type: "root", children }).trim(),
+    words: wordsIn(children),
+  }))
+}
+
+/** All text, as a browser tells it of an element. */
+function wordsIn(nodes: readonly ProseNode[]): string {
+  return nodes
+    .map((node) =>
+      node.type === "text" ? node.value : "children" in node ? wordsIn(node.children) : "",
+    )
+    .join("")
 }
 
 /** The node with values, and pictures, replaced. */

@@ -13,7 +13,9 @@ import type { NotebookResult } from "../result.ts"
 import type { NotebookProblem } from "../written-cell.ts"
 import { contentPolicy, jsonForPage, pageDocument } from "./document.ts"
 import { bodyHtml } from "./parts.ts"
+import { proseRuns } from "./prose.ts"
 import { pageStyle } from "./style.ts"
+import { textDigest } from "./text-digest.ts"
 
 /** Beside `src` and `dist`; `pnpm notices` writes it. */
 const licencesFile = new URL("../../licences.txt", import.meta.url)
@@ -72,13 +74,15 @@ export async function renderLivePage(
   // A notebook too long to be read is too long to be edited in a page, too.
   const unread = result.cells.length === 0 && result.problems[0]?.code === "too-much-text"
   const notebook = unread ? "" : cleanText(markdown)
+  const runs = await proseRuns(result.tree, result.values)
+  const prose = runs.map(({ words }) => textDigest(words))
   return pageDocument({
     title: result.title,
     body: await bodyHtml(result, true),
     language: options.language ?? "en",
     style,
     policy: contentPolicy({ style: sha256(style), script: sha256(script) }),
-    live: { script, source: jsonForPage({ notebook, ...carriedAnswers(result) }), licences },
+    live: { script, source: jsonForPage({ notebook, prose, ...carriedAnswers(result) }), licences },
   })
 }
 
