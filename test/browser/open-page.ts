@@ -20,6 +20,8 @@ export interface OpenOptions extends BrowserContextOptions {
   readonly withoutWorkers?: boolean
   /** True: searches that are asked of a worker never end. */
   readonly endlessSearches?: boolean
+  /** True: where a page asks before it is left, it is left all the same. */
+  readonly leaveFreely?: boolean
   /** True: the moment the page has its first answer is marked, as `page-live` among the page's performance marks. */
   readonly markLive?: boolean
 }
@@ -40,7 +42,13 @@ export async function openPage(
 async function open(
   browser: Browser,
   html: string,
-  { withoutWorkers = false, endlessSearches = false, markLive = false, ...options }: OpenOptions,
+  {
+    withoutWorkers = false,
+    endlessSearches = false,
+    markLive = false,
+    leaveFreely = false,
+    ...options
+  }: OpenOptions,
 ): Promise<OpenPage> {
   const folder = mkdtempSync(join(tmpdir(), "page-"))
   const file = join(folder, "page.html")
@@ -85,6 +93,10 @@ async function open(
     if (!/^(?:file|blob|data):/.test(request.url())) complaints.push(`asked for ${request.url()}`)
   })
   page.on("dialog", (dialog) => {
+    if (leaveFreely && dialog.type() === "beforeunload") {
+      void dialog.accept().catch(() => {})
+      return
+    }
     complaints.push(`dialog: ${dialog.message()}`)
     void dialog.dismiss().catch(() => {})
   })

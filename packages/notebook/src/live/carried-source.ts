@@ -80,9 +80,9 @@ function fitting(carried: Record<string, unknown>): { answers: CarriedAnswers; m
 
 /** The notebook in a text that is no JSON any more: its string may be whole where something after it is not. */
 function notebookIn(json: string): string | null {
-  const key = '"notebook":'
-  const start = json.indexOf(key) + key.length
-  if (start < key.length || json[start] !== '"') return null
+  const found = /"notebook"\s*:\s*"/.exec(json)
+  if (!found) return null
+  const start = found.index + found[0].length - 1
   let end = start + 1
   while (end < json.length && json[end] !== '"') end += json[end] === "\\" ? 2 : 1
   try {
