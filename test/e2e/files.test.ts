@@ -1,6 +1,6 @@
 // Files as a user has them: nothing of theirs is lost, nothing endless is read, and what cannot be written is told.
 
-import { execFileSync, spawnSync } from "node:child_process"
+import { execFileSync, spawn, spawnSync } from "node:child_process"
 import {
   existsSync,
   lstatSync,
@@ -8,11 +8,12 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  rmSync,
   symlinkSync,
   writeFileSync,
 } from "node:fs"
 import { tmpdir } from "node:os"
-import { join, resolve } from "node:path"
+import { basename, join, resolve } from "node:path"
 import { beforeEach, describe, expect, it } from "vitest"
 import { root, roundwright, runScript } from "../support/command.ts"
 
@@ -94,6 +95,43 @@ describe("pages of the same name", () => {
     }
     expect(readFileSync(at("coaster.html"), "utf8")).toContain("Of a")
     expect(readFileSync(at("coaster-2.html"), "utf8")).toContain("Of b")
+  })
+
+  it("of `start` neither, and what is written for one of them is written anew for it", () => {
+    const name = `coaster-${basename(folder)}`
+    const pages = resolve(root, "reports/out")
+    const written = () => readdirSync(pages).filter((file) => file.startsWith(name))
+    for (const part of ["a", "b"]) {
+      mkdirSync(at(part))
+      writeFileSync(at(`${part}/${name}.txt`), pattern)
+    }
+    try {
+      for (const part of ["a", "b", "b"])
+        runScript("scripts/start.ts", [`${part}/${name}.txt`], folder)
+      expect(written().sort()).toEqual([`${name}-2.html`, `${name}.html`])
+    } finally {
+      for (const file of written()) rmSync(join(pages, file))
+    }
+  })
+})
+
+describe("several writers at once", () => {
+  it("leave one whole page, and nothing half-written", async () => {
+    const node = [process.execPath, "--conditions=source", "--import", import.meta.resolve("tsx")]
+    const main = resolve(root, "packages/cli/src/main.ts")
+    const write = () =>
+      new Promise<number | null>((done) => {
+        const [program, ...options] = node
+        const args = [...options, main, "report", "small.md", "--plain"]
+        const env = { ...process.env, INIT_CWD: folder, NODE_ENV: "test" }
+        spawn(program!, args, { cwd: folder, env, stdio: "ignore" }).on("close", done)
+      })
+    const statuses = await Promise.all([write(), write(), write()])
+    expect(statuses).not.toContain(2)
+    expect(readdirSync(folder).sort()).toEqual(["small.html", "small.md", "small.txt"])
+    const left = readFileSync(at("small.html"), "utf8")
+    expect(report("small.md").out).toContain("written to small.html")
+    expect(readFileSync(at("small.html"), "utf8")).toBe(left)
   })
 })
 

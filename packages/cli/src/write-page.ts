@@ -86,6 +86,8 @@ export function writePage(
   file: string,
   html: string,
   source: string,
+  /** Left after somebody else took the free name meanwhile. */
+  tries = 3,
 ): Placed | { readonly fault: string } {
   const placed = placePage(cwd, file, source)
   if ("fault" in placed) return placed
@@ -95,7 +97,9 @@ export function writePage(
     writeWhole(path, sealPage(html, source), placed.replaces)
     return placed
   } catch (error) {
-    return { fault: fileWords.unwritten(placed.file, (error as NodeJS.ErrnoException).code) }
+    const { code } = error as NodeJS.ErrnoException
+    if (code === "EEXIST" && tries > 1) return writePage(cwd, file, html, source, tries - 1)
+    return { fault: fileWords.unwritten(placed.file, code) }
   }
 }
 
