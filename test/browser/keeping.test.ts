@@ -230,6 +230,22 @@ describe("what a page carries", () => {
     )
   })
 
+  it("gives way to a pattern that was changed in the file itself, and can be gone back to", () => {
+    const mine = html.replace(">Rnd 4:</span> *sc", ">Rnd 4:</span> 2 sc in next st, *sc")
+    expect(mine).not.toBe(html)
+    return withPage(
+      async (page) => {
+        expect((await notices(page)).join()).toContain("changed in the file itself")
+        expect(await area(page, 1).inputValue()).toContain("Rnd 4: 2 sc in next st, *sc in next 2")
+        await page.getByRole("button", { name: "Undo" }).click()
+        await settled(page)
+        expect(await area(page, 1).inputValue()).toBe(pattern)
+      },
+      {},
+      mine,
+    )
+  })
+
   it("may be of an earlier version, without what pages bring along today", () =>
     withPage(
       async (page) => {

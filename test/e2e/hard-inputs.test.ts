@@ -70,6 +70,28 @@ describe("hard inputs", () => {
     if (line !== null) expect(told.map((problem) => problem.line)).toContain(line)
   })
 
+  it.each([
+    [5000, ["--quick"]],
+    [400, []],
+  ])(
+    "tells of a tube of %i rounds how it lies, and where it looked for what to change",
+    (rounds, options) => {
+      const tube = [
+        "Terms: US",
+        "Rnd 1: 6 sc in magic ring. (6 sc)",
+        "Rnd 2: 2 sc in each st around. (12 sc)",
+        `Rnds 3-${rounds}: sc in each st around.`,
+      ]
+      writeFileSync(join(folder, "tube.txt"), tube.join("\n"))
+      const ran = roundwright(["check", "tube.txt", "--json", ...options], folder)
+      const result = JSON.parse(ran.out)
+      expect(ran.status).toBe(1)
+      expect(result.ledger).toHaveLength(rounds)
+      expect(result.laidOut.verdict).not.toBe("flat")
+      expect(result.notes.join()).toMatch(/The piece is large: what to change was looked for/)
+    },
+  )
+
   it("points at the word that is not understood", () => {
     const text = String(files["nonsense.txt"]).split("\n")
     const words = check("nonsense.txt")

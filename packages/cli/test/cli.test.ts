@@ -3,7 +3,7 @@ import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import { beforeAll, describe, expect, it } from "vitest"
-import { printResult } from "../src/index.ts"
+import { printResult, run } from "../src/index.ts"
 import { callIn } from "./calling.ts"
 
 let folder = ""
@@ -35,6 +35,19 @@ beforeAll(() => {
 const call = (...args: string[]) => callIn(folder, args)
 
 describe("check", () => {
+  it("prints the verdict before it looks for what to change", async () => {
+    const printed: string[] = []
+    await run(["check", "ruffled.txt", "--quick"], {
+      cwd: folder,
+      out: (text) => printed.push(text),
+      err: () => {},
+    })
+    expect(printed).toHaveLength(2)
+    expect(printed[0]).toMatch(/^Ruffles/)
+    expect(printed[0]).not.toContain("What to change")
+    expect(printed[1]).toContain("What to change")
+  })
+
   it("says the verdict in the first line and ends with 0 for a flat piece", async () => {
     const { status, out } = await call("check", "flat.txt")
     expect(out.split("\n")[0]).toMatch(/^Lies flat/)

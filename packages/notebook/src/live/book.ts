@@ -34,14 +34,19 @@ export class Book {
 
   /** Takes the texts of its cells from another writing of the notebook, in one step. @returns the cells that changed */
   take(markdown: string): readonly number[] {
-    const found = cutSource(markdown).cells.filter(
-      ({ index, kind, text }) => this.cells[index]?.kind === kind && text !== this.text(index),
+    const own = cutSource(markdown).cells.filter(
+      ({ index, kind }) => this.cells[index]?.kind === kind,
     )
-    if (found.length === 0) return []
-    const changed = found.map(({ index }) => index)
+    return this.changeAll(new Map(own.map(({ index, text }) => [index, text])))
+  }
+
+  /** Changes several cells in one step. @returns those that are others now */
+  changeAll(texts: ReadonlyMap<number, string>): readonly number[] {
+    const changed = [...texts.keys()].filter((cell) => texts.get(cell) !== this.text(cell))
+    if (changed.length === 0) return []
     this.#remember(changed)
     this.#pauseTyping()
-    for (const { index, text } of found) this.#texts.set(index, text)
+    for (const cell of changed) this.#texts.set(cell, texts.get(cell)!)
     return changed
   }
 

@@ -22,6 +22,8 @@ export const pageWords = {
     "Part of what this page carries cannot be read. Its text is whole; what had been worked out is worked out anew.",
   misfits: (count: number) =>
     `${count === 1 ? "One answer" : `${count} answers`} that this page carries ${count === 1 ? "does" : "do"} not fit it and ${count === 1 ? "is" : "are"} worked out anew.`,
+  textEdited:
+    "The text of a pattern or gauge was changed in the file itself: the page goes by that. Undo leads back to the text the page carries.",
   proseKept:
     "Words of this page were changed in the file itself. They are kept here as they stand, and are no part of the notebook that is saved as Markdown.",
 } as const

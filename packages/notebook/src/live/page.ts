@@ -11,6 +11,7 @@ import { carriedSource } from "./carried-source.ts"
 import { CellEditors, patternOf } from "./cell-editors.ts"
 import { make } from "./dom.ts"
 import { browserStores, Drafts } from "./drafts.ts"
+import { textsEditedInFile } from "./edited-in-file.ts"
 import { Known } from "./known.ts"
 import type { Answer, PageAnswer } from "./messages.ts"
 import { pageWords } from "./page-words.ts"
@@ -39,7 +40,8 @@ export function startPage(script: string): void {
   if (sections.size === 0) return
   const still = new StillPage(main, source.prose ?? [])
   const drafts = new Drafts(browserStores(), pageKey(book.original), crypto.randomUUID())
-  new LivePage(script, book, sections, new Known(source), still, drafts).open(told)
+  const edited = textsEditedInFile(book, sections)
+  new LivePage(script, book, sections, new Known(source), still, drafts).open(told, edited)
 }
 
 /** Tells this page from others that the browser keeps drafts of: where it is, and what it was. */
@@ -107,14 +109,21 @@ class LivePage {
     })
   }
 
-  /** @param told what is to be said of what the page carries */
-  open(told: readonly string[]): void {
+  /**
+   * @param told what is to be said of what the page carries
+   * @param edited texts of cells that were changed in the file
+   */
+  open(told: readonly string[], edited: ReadonlyMap<number, string>): void {
     document.body.classList.add("live")
     document.body.prepend(this.#bar.root)
     for (const words of told) this.#bar.notice(words, [])
     if (this.still.keepsAny) this.#bar.notice(pageWords.proseKept, [])
     this.#showEdits()
     this.#asking.ask()
+    if (edited.size > 0) {
+      this.#bar.notice(pageWords.textEdited, [])
+      this.#changed(this.book.changeAll(edited))
+    }
     this.#offerDrafts()
   }
 
