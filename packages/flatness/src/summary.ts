@@ -3,10 +3,12 @@
 // the ledger (for odds, for remedies) cost a few operations a round.
 
 import {
+  chainsBeside,
   findCorners,
   type Motif,
   type Round,
   type RoundCorners,
+  scallopSlack,
   validateMotif,
 } from "@roundwright/motif"
 import {
@@ -15,8 +17,8 @@ import {
   type Gauge,
   type StitchSize,
   sizeOf,
+  widthBesideChains,
 } from "@roundwright/stitches"
-import { fanSlack } from "./fans.ts"
 
 /** A share of a round's stitches that stand alike: same base edge, same height, same kind of place. */
 export interface StandingPart {
@@ -115,7 +117,8 @@ function summariseRound(
   const tops = topsPerRun(round)
   let solidMm = 0
   let spread = 0
-  const widths = round.elements.map((element) => {
+  const beside = chainsBeside(round)
+  const widths = round.elements.map((element, index) => {
     if (element.type === "chain") {
       runs.set(element.chains, (runs.get(element.chains) ?? 0) + 1)
       standing.push(null)
@@ -137,13 +140,20 @@ function summariseRound(
       sizes.set(key, size)
       if (size.provenance === "extrapolated") extrapolated.add(element.kind.basic)
     }
-    solidMm += size.widthMm
-    spread += size.widthMm * size.ratioSpread
+    const widthMm = widthBesideChains(size.widthMm, beside[index]!)
+    solidMm += widthMm
+    spread += widthMm * size.ratioSpread
     standing.push(standingOf(motif, element.anchors, size.heightMm, tops))
-    return size.widthMm
+    return widthMm
   })
   const heights = standing.map((part) => part?.heightMm ?? 0)
-  const { slackMm: fanSlackMm, fans } = fanSlack(round, widths, heights)
+  const { slackMm: fanSlackMm, fans } = scallopSlack(
+    motif,
+    motif.rounds.indexOf(round),
+    widths,
+    heights,
+    chainMm,
+  )
   const turning = fans > 0 ? noCorners : corners
   const { side, corner } = sideAndCorner(round, turning, widths, standing)
   return {

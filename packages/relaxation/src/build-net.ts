@@ -2,7 +2,13 @@
 // on the edge below (or on a chain, a space, a post, the centre); every leg is kept from leaning; folds
 // along legs and along tops are resisted; chains bend like cords.
 
-import { findCorners, type Motif, type RoundCorners, validateMotif } from "@roundwright/motif"
+import {
+  findCorners,
+  type Motif,
+  type RoundCorners,
+  scallopSlack,
+  validateMotif,
+} from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
 import { type EdgePlan, planEdges, type Sizes, sizesIn } from "./edge-plan.ts"
@@ -58,7 +64,7 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
       ...columnHinges(ground, r, of, legs[r + 1] ?? []),
     ]),
     rods: rodsOf(ground, motif),
-    edges: edges.map((edge, r) => describeEdge(edge, firstNode[r]!)),
+    edges: edges.map((edge, r) => describeEdge(ground, r, edge)),
     centre: ground.ring.nodes,
     start: placeInPlane(ground, corners, legs, next),
     mmPerUnit: sizes.mmPerUnit,
@@ -199,9 +205,23 @@ function picotsOf(motif: Motif, round: number, sizes: Sizes): Map<number, number
   return found
 }
 
-function describeEdge(edge: EdgePlan, first: number): NetEdge {
+function describeEdge(
+  { motif, firstNode, chainMm }: Ground,
+  round: number,
+  edge: EdgePlan,
+): NetEdge {
+  const { elements } = motif.rounds[round]!
+  const widths = elements.map(() => 0)
+  const heights = elements.map(() => 0)
+  for (const node of edge.nodes)
+    if (!node.isChain) {
+      widths[node.element] = node.widthMm
+      heights[node.element] = node.heightMm
+    }
+  const { slackMm } = scallopSlack(motif, round, widths, heights, chainMm)
   return {
-    nodes: range(first, edge.nodes.length),
+    ...(slackMm > 0 ? { scallopMm: slackMm } : {}),
+    nodes: range(firstNode[round]!, edge.nodes.length),
     closed: edge.closed,
     elements: edge.nodes.map((node) => node.element),
     lengthMm: edge.lengthMm,

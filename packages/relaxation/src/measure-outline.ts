@@ -4,7 +4,7 @@ import type { RoundCorners } from "@roundwright/motif"
 import { hullOf, type PlanePoint, polygonArea } from "./hull.ts"
 import { usualGive } from "./material.ts"
 import type { Net } from "./net.ts"
-import { roundMisfits } from "./starts-in-space.ts"
+import { roundMisfits } from "./round-misfits.ts"
 
 export interface Outline {
   /** Corners the outline is read with; 0 for a round one. */

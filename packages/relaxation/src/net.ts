@@ -33,6 +33,8 @@ export interface Spring {
   readonly restMm: number
   /** Area of fabric the spring stands for: energy = stiffness x area x half the strain squared. */
   readonly areaMm2: number
+  /** Of a string that ends in a stitch, how much of it is chain and can hang slack: the half of the stitch cannot. All when absent. */
+  readonly slackMm?: number
   readonly round: number
   readonly element: number
 }
@@ -87,6 +89,8 @@ export interface NetEdge {
   readonly elements: readonly number[]
   /** Sum of the rest lengths with every chain drawn out, mm. */
   readonly lengthMm: number
+  /** How much shorter its scallops can stand than their edge, mm; absent without any. */
+  readonly scallopMm?: number
 }
 
 export interface Net {

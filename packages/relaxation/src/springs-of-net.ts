@@ -52,6 +52,9 @@ export function edgeSprings(
           to: nodePoint(base + other),
           restMm,
           areaMm2: arc * (isChain ? sizes.scWidthMm : band),
+          ...(isChain && !(node.isChain && to.isChain)
+            ? { slackMm: (restMm * (node.isChain ? node : to).widthMm) / (2 * arc) }
+            : {}),
           round,
           element: node.element,
         },

@@ -12,6 +12,8 @@ export interface StrainLaw {
   readonly inside: number
   readonly pushed: number
   readonly give: number
+  /** Strain at which a string pushed together is as stiff as when pulled: its slack is used up. Never when absent. */
+  readonly closed?: number
 }
 
 /** Value, first and second derivative by strain, written to `out`. */
@@ -21,6 +23,7 @@ export function strainEnergy(law: StrainLaw, strain: number, out: Float64Array):
   out[2] = law.inside
   addRamp(law.pulled - law.inside, strain - law.give, 1, out)
   addRamp(law.pushed - law.inside, -strain - law.give, -1, out)
+  if (law.closed !== undefined) addRamp(law.pulled - law.pushed, -strain - law.closed, -1, out)
 }
 
 function addRamp(stiffness: number, beyond: number, sign: number, out: Float64Array): void {

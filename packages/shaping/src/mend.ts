@@ -10,6 +10,7 @@ import {
   type LedgerRow,
   type PieceSummary,
   type Remedy,
+  rhythmBreaks,
   severityOf,
   summarisePiece,
   type Verdict,
@@ -47,8 +48,6 @@ export interface MendOptions {
 
 /** Given up on reading further by a maker. */
 const mostMends = 6
-/** Changes named beside leaving the piece as it is: nobody needs them who does. */
-const mostBesideLeaving = 3
 /** Made to the piece itself and judged whole: enough to fill the list after what cannot be made falls away. */
 const mostMade = 24
 /** Laid out as a net: the best few, within a budget of nodes in all (a second or two). */
@@ -64,29 +63,50 @@ const leastGain = 0.1
  * @throws RoundwrightError `broken-motif`
  */
 export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {}): Mend[] {
-  const ledger = keepLedger(motif, gauge)
-  const even =
-    ledger.rows.slice(1).every((row) => row.verdict === "flat") && ledger.verdict === "flat"
+  const grown = keepLedger(motif, gauge)
   const net = options.judge === "net"
-  if (even && !net) return []
   const shape = net ? (options.shape ?? layOut(motif, gauge, { inSpace: false })) : null
-  if (even && shape?.verdict === "flat") return []
+  const ledger = shape ? { ...grown, ...judgementOf(shape) } : grown
   const same = asItIs(motif, ledger, shape)
-  const trial = new Trial(motif, gauge, ledger, options.terms ?? "US")
+  // A piece that lies flat needs no mending, whatever one round of it does.
+  if (ledger.verdict === "flat") return same
+  const trial = new Trial(motif, gauge, grown, options.terms ?? "US")
   const candidates = candidatesFor(motif, trial.facts, ledger, gauge)
-  if (even && shape) return [...same, ...trial.byShape(candidates, shape)].slice(0, mostMends)
+  if (shape && grown.verdict === "flat")
+    return inOrder(motif, same, oneWay(trial.byShape(candidates, shape), grown))
   const bounded = candidates.flatMap((candidate) => trial.bound(candidate)).sort(byRank)
   const made: Ranked[] = []
   for (const one of bounded) {
     if (made.length === mostMade) break
     made.push(...trial.make(one))
   }
-  const most = same.some(({ kind }) => kind === "leave")
-    ? mostBesideLeaving
-    : mostMends - same.length
-  const ranked = varied(made.sort(byRank)).slice(0, most)
+  const ranked = varied(made.sort(byRank)).slice(0, mostMends)
   const judged = shape ? byTheNet(ranked, gauge, severityOf(shape.verdict)) : ranked
-  return [...same, ...judged.map(({ mend }) => mend)]
+  return inOrder(
+    motif,
+    same,
+    oneWay(
+      judged.map(({ mend }) => mend),
+      grown,
+    ),
+  )
+}
+
+function judgementOf({ verdict, fullness, fromRound, odds, rows }: ShapeVerdict) {
+  return { verdict, fullness, fromRound, odds, rows }
+}
+
+/** Leaving the piece or blocking it comes first, but for one with a round out of its own rhythm: that is mended first. */
+function inOrder(motif: Motif, same: readonly Mend[], changes: readonly Mend[]): Mend[] {
+  const all = rhythmBreaks(motif).length > 0 ? [...changes, ...same] : [...same, ...changes]
+  return all.slice(0, mostMends)
+}
+
+/** Changes that all take the edge the same way, towards flat: two that point opposite ways help nobody. */
+function oneWay(mends: readonly Mend[], { fullness }: Ledger): Mend[] {
+  const way = (mend: Mend): number => Math.sign(mend.fullnessAfter - fullness)
+  const first = mends.find((mend) => way(mend) !== 0)
+  return mends.filter((mend) => way(mend) === 0 || way(mend) === way(first!))
 }
 
 interface Bounded extends Candidate {
