@@ -5,6 +5,8 @@
 import {
   chainsBeside,
   findCorners,
+  groundRounds,
+  isFree,
   type Motif,
   type Round,
   type RoundCorners,
@@ -66,16 +68,9 @@ export function summarisePiece(motif: Motif, gauge: Gauge): PieceSummary {
   validateMotif(motif)
   const corners = findCorners(motif)
   const chainMm = chainSize(gauge).lengthMm
-  const worked = roundsWorkedInto(motif)
+  const ground = groundRounds(motif)
   const rounds = motif.rounds.map((round, index) =>
-    summariseRound(
-      motif,
-      round,
-      corners[index]!,
-      gauge,
-      chainMm,
-      worked.has(index) || index === motif.rounds.length - 1,
-    ),
+    summariseRound(motif, round, corners[index]!, gauge, chainMm, ground[index]!),
   )
   return { holeMm: holeRadius(motif, chainMm), rounds }
 }
@@ -89,17 +84,6 @@ function holeRadius(motif: Motif, chainMm: number): number {
   if (centre.kind === "solid-ring") return (centre.diameterMm ?? 0) / 2
   if (centre.kind !== "chain-ring") return 0
   return Math.max(0, (centre.chains * chainMm) / (2 * Math.PI) - chainMm / 2)
-}
-
-function roundsWorkedInto(motif: Motif): Set<number> {
-  const worked = new Set<number>()
-  motif.rounds.forEach((round, index) => {
-    for (const element of round.elements)
-      if (element.type === "stitch")
-        for (const anchor of element.anchors)
-          if (anchor.at !== "centre" && anchor.round < index) worked.add(anchor.round)
-  })
-  return worked
 }
 
 function summariseRound(
@@ -119,6 +103,10 @@ function summariseRound(
   let spread = 0
   const beside = chainsBeside(round)
   const widths = round.elements.map((element, index) => {
+    if (isFree(element) && ground) {
+      standing.push(null)
+      return 0
+    }
     if (element.type === "chain") {
       runs.set(element.chains, (runs.get(element.chains) ?? 0) + 1)
       standing.push(null)

@@ -1,6 +1,7 @@
 export * from "./build.ts"
 export * from "./corners.ts"
 export * from "./counts.ts"
+export * from "./layers.ts"
 export * from "./model.ts"
 export * from "./places.ts"
 export * from "./scallops.ts"

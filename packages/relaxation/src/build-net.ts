@@ -4,6 +4,8 @@
 
 import {
   findCorners,
+  groundRounds,
+  isFree,
   type Motif,
   type RoundCorners,
   scallopSlack,
@@ -49,15 +51,24 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
   const corners = findCorners(motif)
   const legs = planAllLegs(ground, corners, gauge.input.leanShare ?? 0)
   const shear = legs.map((of, r) => shearOf(ground, corners, r, of))
+  const loose = looseElements(motif)
   const springs = [
     ...ringSprings(ground, motif, sizes),
     ...edgeSprings(ground, corners, sizes),
     ...legs.flatMap((of, r) => of.map((leg) => postSpring(ground, r, leg))),
-  ]
+  ].map((spring) =>
+    loose(spring.round, spring.element)
+      ? { ...spring, areaMm2: freeShare * spring.areaMm2 }
+      : spring,
+  )
   return {
     nodes: describeNodes(ground, legs, sizes),
     springs,
-    leans: shear.flatMap(({ leans }) => leans),
+    leans: shear.flatMap(({ leans }) =>
+      leans.map((lean) =>
+        loose(lean.round, lean.element) ? { ...lean, areaShare: freeShare * lean.areaShare } : lean,
+      ),
+    ),
     panels: shear.flatMap(({ panels }) => panels),
     hinges: legs.flatMap((of, r) => [
       ...roundHinges(ground, r, of),
@@ -68,6 +79,21 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
     centre: ground.ring.nodes,
     start: placeInPlane(ground, corners, legs, next),
     mmPerUnit: sizes.mmPerUnit,
+  }
+}
+
+/**
+ * Stiffness left to a free layer: it hangs on the ground by its feet alone and lies, folds and overlaps as it likes. Something is
+ * left so that its nodes have a place (estimate).
+ */
+const freeShare = 0.02
+
+/** Whether an element belongs to a layer that stands free of the ground. */
+function looseElements(motif: Motif): (round: number, element: number) => boolean {
+  const ground = groundRounds(motif)
+  return (round, element) => {
+    const own = motif.rounds[round]?.elements[element]
+    return own !== undefined && (!ground[round] || isFree(own))
   }
 }
 
@@ -188,6 +214,7 @@ function describeNodes(ground: Ground, legs: readonly Leg[][], sizes: Sizes): Ne
         widthMm: node.widthMm,
         areaMm2: area[ground.firstNode[round]! + k]! + chain,
         ...(picotMm === undefined ? {} : { picotMm }),
+        ...(isFree(ground.motif.rounds[round]!.elements[node.element]!) ? { free: true } : {}),
       })
     })
   })

@@ -19,6 +19,8 @@ export interface NetNode {
   readonly widthMm: number
   /** Area of fabric whose weight it carries, mm2. */
   readonly areaMm2: number
+  /** Set where it stands free of the ground: no part of the round's edge. */
+  readonly free?: true
   /** How far a picot on this top stands out from the edge, mm; absent without one. */
   readonly picotMm?: number
 }

@@ -55,7 +55,7 @@ export function roundMisfits(net: Net, xy: Float64Array, give = 0): RoundMisfit[
     const highest = legs[round]!.reduce((most, leg) => Math.max(most, roundOf(leg)), -1)
     for (const leg of legs[round]!) {
       // A leg drawn up from further down is as long as it is made.
-      if (roundOf(leg) < highest) continue
+      if (roundOf(leg) < highest || net.nodes[leg.to.nodes[0]!]!.free) continue
       const w = leg.areaMm2 / leg.restMm
       const foot = pointAt(leg.from, xy, cx, cy)
       const tip = pointAt(leg.to, xy, cx, cy)
@@ -129,7 +129,8 @@ function measureWay(
         : alongLine(at(i - 1), at(i), at(i + 1), at(i + 2))
     const [from, to] = [tops[i]!, i + 1 < n ? tops[i + 1]! : nodes.length + tops[0]!]
     for (let k = from; k <= to; k++) {
-      const { widthMm, kind } = net.nodes[nodes[k % nodes.length]!]!
+      const { widthMm, kind, free } = net.nodes[nodes[k % nodes.length]!]!
+      if (free) continue
       const whole = k === from || k === to ? widthMm / 2 : widthMm
       longestMm += whole
       shortestMm += kind === "chain" ? gatheredLoop * whole : whole
