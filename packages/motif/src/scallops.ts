@@ -1,9 +1,10 @@
 // Scallops: a fan of stitches in one place between much lower ones, or a loop of chains filled with stitches. Both open out
 // over their foot, so that their edge is an arc and takes a shorter way along the round than it is long.
 //
-// A foot of length L (the loop's chains; nothing for a fan) bent by the angle phi carries tops of L + phi h at the height
-// h above it, and with the low stitches at its ends, e high, spans L sin(phi / 2) / (phi / 2) + 2 e sin(phi / 2) of the round:
-// an annulus sector, elementary geometry. It opens to a half circle, beyond which it lies over its neighbours.
+// A fan opens to a half circle, whose chord is 2 / pi of its edge; beyond that its stitches crowd its neighbours. A filled loop
+// swings out on its chains: bent by the angle phi, the chains that its tops leave over (edge - phi h, at most all of them)
+// span 2 sin(phi / 2) / phi of their length between its feet, and its ends, e high, lean 2 e sin(phi / 2) over them: an
+// annulus sector, elementary geometry.
 
 import { workedPlaces } from "./counts.ts"
 import type { Motif } from "./model.ts"
@@ -18,8 +19,9 @@ const fewestInLoop = 3
 const lowNeighbour = 0.55
 /** A loop at least so many times as long as its ends are high bends without them. */
 const longLoop = 2
-/** A fan opens to a half circle before its stitches crowd its neighbours. */
+/** A fan or loop opens to a half circle before its stitches crowd its neighbours. */
 const widest = Math.PI
+const chordOfArc = 2 / Math.PI
 /**
  * Stitches round a loop slide along it and crowd to this share of their width without rippling: eight go easily into a ring
  * of four chains (The Crochet Answer Book, chapter 6), which opened out holds five or six.
@@ -64,17 +66,21 @@ export function scallopSlack(
       ? foot >= longLoop * end || end <= lowNeighbour * tallest
       : end <= lowNeighbour * tallest
     if (!bends) continue
-    // Bent to a half circle at most; of the foot only what the tops then leave over lies along it.
-    const inner = Math.min(foot, Math.max(0, edge - widest * mean))
-    const angle = Math.min(widest, edge / mean)
-    const half = angle / 2
-    const spans = (inner * Math.sin(half)) / half + 2 * end * Math.sin(half)
-    const crowded = Math.max(1, (crowdedShare * edge) / (foot + angle * mean))
-    const shortest = Math.min(edge, spans * crowded)
+    const shortest = loop ? loopSpan(edge, mean, end, foot) : chordOfArc * edge
     slackMm += edge - shortest
     if (!loop) fans += 1
   }
   return { slackMm, fans }
+}
+
+/** The least a loop filled with tops of that length takes of the round. */
+function loopSpan(edge: number, height: number, end: number, foot: number): number {
+  const angle = Math.min(widest, edge / height)
+  const half = angle / 2
+  const inner = Math.min(foot, Math.max(0, edge - angle * height))
+  const spans = (inner * Math.sin(half)) / half + 2 * end * Math.sin(half)
+  const crowded = Math.max(1, (crowdedShare * edge) / (foot + angle * height))
+  return Math.min(edge, spans * crowded)
 }
 
 /** Stitches by the place they are worked into, all chains of a run as one; a place at the centre is none. */
