@@ -20,7 +20,7 @@ import { verdictOf } from "./verdict.ts"
  * Feet of a slack loop stand at least this many chains apart: its two strands then lie side by side, and
  * a chain is about twice as long as its yarn is thick (assumed).
  */
-const slackFeetChains = 0.5
+export const slackFeetChains = 0.5
 
 /** A run of one or two chains is a gap between tops and not a loop: too short to be drawn out (assumed). */
 const shortestLoop = 3
@@ -146,7 +146,7 @@ function archHeight(run: { chains: number; tops: number }, base: Edge): number {
 function rowOf(round: RoundSummary, edge: Edge, below: Edge): LedgerRow {
   const { longest, shortest } = edgeInterval(round)
   const depth = edge.apothem - below.apothem
-  const accumulated = edge.edge / edge.perimeter
+  const accumulated = ratioOf(edge.edge, edge.perimeter)
   const growth = edge.edge - below.edge
   const flatGrowth = clampGrowth(
     growth,
@@ -168,7 +168,7 @@ function rowOf(round: RoundSummary, edge: Edge, below: Edge): LedgerRow {
     flatGrowthMm: flatGrowth,
     fullness,
     accumulatedFullness: accumulated,
-    fullnessRange: [shortest / edge.widest, longest / edge.roundest],
+    fullnessRange: [ratioOf(shortest, edge.widest), ratioOf(longest, edge.roundest)],
     heldFullness: Math.max(accumulated, heldFullness(round, shortest, edge)),
     curvatureDeg: 360 * (1 - fullness),
     outline: { corners: edge.corners, sharpness: edge.sharpness },
@@ -177,9 +177,16 @@ function rowOf(round: RoundSummary, edge: Edge, below: Edge): LedgerRow {
   }
 }
 
+/** More than any piece can be full; also what an edge is over an outline of nothing. */
+const mostFullness = 1e3
+
+function ratioOf(edge: number, flat: number): number {
+  return edge >= mostFullness * flat ? mostFullness : edge / flat
+}
+
 /** The fullness of a round whose scallops are held down; 0 where that is not too full. */
 function heldFullness({ fanSlackMm }: RoundSummary, shortest: number, { widest }: Edge): number {
-  const held = (shortest + fanSlackMm) / widest
+  const held = ratioOf(shortest + fanSlackMm, widest)
   return fanSlackMm > 0 && held > 1 ? held : 0
 }
 

@@ -1,5 +1,5 @@
 export * from "./change.ts"
-export { foldLedger } from "./fold.ts"
+export { foldLedger, slackFeetChains } from "./fold.ts"
 export { type Judgement, judgePiece } from "./judge.ts"
 export * from "./ledger.ts"
 export { oddsOf, pieceSpread } from "./odds.ts"

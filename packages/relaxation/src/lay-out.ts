@@ -97,6 +97,7 @@ function inUnits(outline: Outline, unit: number): Outline {
     ...outline,
     sideReachMm: outline.sideReachMm / unit,
     cornerReachMm: outline.cornerReachMm / unit,
+    sideMm: outline.sideMm / unit,
     acrossMm: outline.acrossMm / unit,
     bowMm: outline.bowMm / unit,
   }

@@ -35,6 +35,8 @@ export interface Spring {
   readonly restMm: number
   /** Area of fabric the spring stands for: energy = stiffness x area x half the strain squared. */
   readonly areaMm2: number
+  /** Of a post, how far its top lies to one side of its base at ease, mm, positive counterclockwise; none when absent. */
+  readonly leanMm?: number
   /** Of a string that ends in a stitch, how much of it is chain and can hang slack: the half of the stitch cannot. All when absent. */
   readonly slackMm?: number
   readonly round: number

@@ -2,6 +2,7 @@
 // nothing below were strained. Its legs are drawn to their rest lengths, from the centre out, in the directions in which they
 // lie; the way from top to top is then held against the tops and chains of the round.
 
+import { slackFeetChains } from "@roundwright/flatness"
 import type { Net, NetEdge, Point, Spring } from "./net.ts"
 
 /** What the rounds' lengths ask for, from the centre out. */
@@ -61,10 +62,7 @@ export function roundMisfits(net: Net, xy: Float64Array, give = 0): RoundMisfit[
       const tip = pointAt(leg.to, xy, cx, cy)
       const base = footAtEase(leg, foot)
       const [ux, uy] = upright(foot, tip, leg.restMm, turn)
-      const [x, y] =
-        Math.hypot(...foot) < 1e-9 && Math.hypot(tip[0], tip[1]) > 0
-          ? radial(tip, leg.restMm)
-          : [base[0] + ux, base[1] + uy]
+      const [x, y] = [base[0] + ux, base[1] + uy]
       top += w * Math.hypot(tip[0], tip[1])
       slant += w * Math.hypot(x, y)
       weight += w
@@ -86,9 +84,6 @@ export function roundMisfits(net: Net, xy: Float64Array, give = 0): RoundMisfit[
     }
   })
 }
-
-/** A loop gathered up keeps this share of its length: its two strands lie side by side. */
-const gatheredLoop = 0.3
 
 /** Fewer tops than these lie too far apart for a line over three of them. */
 const fewestForLine = 24
@@ -128,13 +123,16 @@ function measureWay(
         ? distance(at(i), at(i + 1))
         : alongLine(at(i - 1), at(i), at(i + 1), at(i + 2))
     const [from, to] = [tops[i]!, i + 1 < n ? tops[i + 1]! : nodes.length + tops[0]!]
+    let runMm = 0
     for (let k = from; k <= to; k++) {
       const { widthMm, kind, free } = net.nodes[nodes[k % nodes.length]!]!
       if (free) continue
       const whole = k === from || k === to ? widthMm / 2 : widthMm
       longestMm += whole
-      shortestMm += kind === "chain" ? gatheredLoop * whole : whole
+      if (kind === "chain") runMm = Math.max(runMm, slackFeetChains * widthMm)
+      else shortestMm += whole
     }
+    shortestMm += runMm
   }
   return { neededMm, longestMm, shortestMm }
 }
@@ -151,7 +149,7 @@ function alongLine(before: Spot, a: Spot, b: Spot, after: Spot): number {
 }
 
 function radial([x, y]: Spot, length: number): Spot {
-  const r = Math.hypot(x, y)
+  const r = Math.hypot(x, y) || 1
   return [(x * length) / r, (y * length) / r]
 }
 
@@ -198,27 +196,36 @@ function pointAt({ nodes, weights }: Point, xy: Float64Array, cx: number, cy: nu
   return [x, y]
 }
 
-/** Mean angle by which the legs of a round lean to one side of straight outward, radians. */
+/** Mean angle by which the legs of a round lean to one side further than at ease, radians. */
 function meanLean(legs: readonly Spring[], xy: Float64Array, cx: number, cy: number): number {
-  let [along, out] = [0, 0]
+  let [along, out, ease, weight] = [0, 0, 0, 0]
   for (const leg of legs) {
     const [bx, by] = pointAt(leg.from, xy, cx, cy)
     const [tx, ty] = pointAt(leg.to, xy, cx, cy)
     const r = Math.hypot(bx, by)
     if (r < 1e-9) continue
-    const w = leg.areaMm2 / leg.restMm / r
-    along += w * (bx * (ty - by) - by * (tx - bx))
-    out += w * (bx * (tx - bx) + by * (ty - by))
+    const w = leg.areaMm2 / leg.restMm
+    along += (w / r) * (bx * (ty - by) - by * (tx - bx))
+    out += (w / r) * (bx * (tx - bx) + by * (ty - by))
+    ease += w * Math.asin(Math.max(-1, Math.min(1, (leg.leanMm ?? 0) / leg.restMm)))
+    weight += w
   }
-  return along === 0 ? 0 : Math.atan2(along, out)
+  return along === 0 ? 0 : Math.atan2(along, out) - ease / weight
 }
 
-/** Where the top of a leg would lie drawn to its rest length and turned back by the lean of its round. */
+/** Legs that lean further to either side than those at the corners of a square have been folded over by the press, radians. */
+const mostLean = Math.PI / 4
+
+/** From foot to top of a leg drawn to its rest length, turned back by the lean of its round. */
 function upright([bx, by]: Spot, [tx, ty]: Spot, restMm: number, lean: number): Spot {
+  const r = Math.hypot(bx, by)
+  if (r < 1e-9) return radial([tx, ty], restMm)
+  const [ux, uy] = [bx / r, by / r]
   const [x, y] = [tx - bx, ty - by]
-  const by1 = restMm / (Math.hypot(x, y) || 1)
-  const [c, s] = [by1 * Math.cos(lean), by1 * Math.sin(lean)]
-  return [c * x + s * y, c * y - s * x]
+  const own = Math.atan2(ux * y - uy * x, ux * x + uy * y) - lean
+  const angle = Math.max(-mostLean, Math.min(mostLean, own))
+  const [c, s] = [restMm * Math.cos(angle), restMm * Math.sin(angle)]
+  return [c * ux - s * uy, c * uy + s * ux]
 }
 
 function meanRadius(xy: Float64Array, nodes: readonly number[]): number {

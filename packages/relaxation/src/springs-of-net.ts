@@ -69,6 +69,7 @@ export function postSpring(ground: Ground, round: number, leg: Leg): Spring {
     from: leg.place.point,
     to: nodePoint(ground.firstNode[round]! + leg.index),
     restMm: leg.restMm,
+    ...(leg.leanMm === 0 ? {} : { leanMm: leg.leanMm }),
     areaMm2: leg.top.widthMm * leg.top.heightMm * leg.share,
     round,
     element: leg.top.element,
