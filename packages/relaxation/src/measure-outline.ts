@@ -1,6 +1,7 @@
 // The outline of a laid-out round: how far sides and corners reach, how bent the sides are. Lengths mm (of the net).
 
 import type { RoundCorners } from "@roundwright/motif"
+import { hullOf, type PlanePoint, polygonArea } from "./hull.ts"
 import { usualGive } from "./material.ts"
 import type { Net } from "./net.ts"
 import { cornersOfOutline } from "./outline-corners.ts"
@@ -8,12 +9,15 @@ import { roundMisfits } from "./round-misfits.ts"
 
 /**
  * Sizes are where a maker lays a ruler on the piece patted flat, over picots and scallops: along a side from corner to corner,
- * across the middle from side to side, and from corner to corner through it.
+ * across the middle from side to side with the sides evened out, and from corner to corner through it.
  */
 export interface Outline {
   /** Corners of the outline; 0 for a round one. */
   readonly corners: number
-  /** Centre to edge: in the middle of a side and at a corner (means; equal for a round outline). */
+  /**
+   * Centre to edge. To a side: evened out, as far as of the regular polygon that holds as much as a band laid round the edge
+   * does (with more than six corners: in its middle). To a corner: mean of its corners. Equal for a round outline.
+   */
   readonly sideReachMm: number
   readonly cornerReachMm: number
   /** Along the edge from corner to corner, straight; 0 for a round outline. */
@@ -49,7 +53,9 @@ export function measureOutline(
   if (at.length < 3) return roundOutline(ease * outerReach(points))
   const sides = at.map((from, i) => sideBetween(points, from, at[(i + 1) % at.length]!))
   const cornerReachMm = ease * mean(at.map((k) => points[k]!.r))
-  const sideReachMm = ease * mean(sides.map((side) => side.reach))
+  const sideReachMm =
+    ease *
+    (at.length > mostSides ? mean(sides.map((side) => side.reach)) : evenReach(points, at.length))
   return {
     corners: at.length,
     sideReachMm,
@@ -98,18 +104,27 @@ interface Planar {
   readonly angle: number
 }
 
-/** Parts of a turn in each of which the farthest node is taken: points and scallops are measured at their tips. */
-const sectors = 12
+/** Centre to side of the regular polygon that holds as much as a band laid round the edge does, sqrt(area / (k tan(pi / k))). */
+function evenReach(points: readonly Planar[], corners: number): number {
+  const area = polygonArea(hullOf(points.map(({ x, y }): PlanePoint => [x, y])))
+  return Math.sqrt(area / (corners * Math.tan(Math.PI / corners)))
+}
 
-/** Mean over the sectors of the farthest reach in each. */
+/** Mean reach of the tips that a band laid round the edge touches, each weighed by the part of the turn it stands in. */
 function outerReach(points: readonly Planar[]): number {
-  const farthest = new Array<number>(sectors).fill(0)
-  for (const { angle, r } of points) {
-    const part = angle / (2 * Math.PI) + 1
-    const sector = Math.floor((part % 1) * sectors) % sectors
-    farthest[sector] = Math.max(farthest[sector]!, r)
+  const tips = hullOf(points.map(({ x, y }): PlanePoint => [x, y]))
+  const angle = (k: number): number => {
+    const [x, y] = tips[(k + tips.length) % tips.length]!
+    return Math.atan2(y, x)
   }
-  return mean(farthest.filter((r) => r > 0))
+  const turn = (from: number, to: number): number =>
+    (((angle(to) - angle(from)) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI)
+  if (tips.length < 3) return Math.max(0, ...points.map(({ r }) => r))
+  const sum = tips.reduce(
+    (all, [x, y], k) => all + (Math.hypot(x, y) * (turn(k - 1, k) + turn(k, k + 1))) / 2,
+    0,
+  )
+  return sum / (2 * Math.PI)
 }
 
 /** Without corners: mean reach of its tips. */
