@@ -1,6 +1,6 @@
 // Checking one pattern: text -> reading -> gauge -> ledger -> verdict, sizes, remedies.
 
-import { keepLedger, type Ledger } from "@roundwright/flatness"
+import { keepLedger, type Ledger, rhythmBreaks, rhythmSentence } from "@roundwright/flatness"
 import { type PatternReading, type Problem, readPattern } from "@roundwright/instructions"
 import { type Motif, symmetryOf } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
@@ -62,15 +62,16 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     motif && stated
       ? gaugeOfPiece(reading, stated, options.lean ?? options.shape === "net")
       : { gauge: stated, notes: [] }
-  const ledger = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
+  const grown = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
   const net = options.shape === "net" && motif && gauge ? { motif, gauge } : null
   const laid = net && layOutMotif(net.motif, net.gauge, options.effort)
   const shape = laid && !("fault" in laid) ? laid : null
+  const ledger = grown && judgedLedger(grown, shape)
   const laidOut =
     motif &&
     ledger &&
     gauge &&
-    (shape ? laidOutFromNet(shape, ledger, motif, gauge) : laidOutFromLedger(ledger, gauge))
+    (shape ? laidOutFromNet(shape, motif, gauge) : laidOutFromLedger(ledger, gauge))
   const result: CheckResult = {
     file: options.file ?? null,
     motif: motif && describeMotif(motif, reading.title, ledger),
@@ -83,9 +84,10 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
     ledger: [...(ledger?.rows ?? [])],
     notes: [
       ...notes,
+      ...(motif ? rhythmBreaks(motif).map(rhythmSentence) : []),
       ...(ledger?.notes ?? []),
       ...(ledger && laidOut ? notesOnSides(ledger, laidOut) : []),
-      ...(shape && ledger ? shapeNotes(shape, ledger) : []),
+      ...(shape ? shapeNotes(shape) : []),
       ...(laid && "fault" in laid ? [laid.fault] : []),
       ...(net && laidOut && laidOut.corners !== 0
         ? adviceOnSkew(net.motif, net.gauge, laidOut.skewDeg)
@@ -106,6 +108,13 @@ export function withRemedies({ result, reading, gauge, shape }: Check): CheckRes
   if (result.laidOut === null || !gauge) return result
   const { remedies, notes } = remediesFor({ motif, gauge, terms, shape })
   return { ...result, remedies: remedies.filter(allFinite), notes: [...result.notes, ...notes] }
+}
+
+/** The ledger with the one verdict there is: of ledger and shape together where there is a shape. */
+function judgedLedger(ledger: Ledger, shape: LaidOutShape | null): Ledger {
+  if (shape === null) return ledger
+  const { rows, verdict, fullness, odds, fromRound } = shape
+  return { ...ledger, rows, verdict, fullness, odds, fromRound }
 }
 
 /** Nothing is said of the sides of an outline that is round to the eye; a laid-out shape tells itself how they bow. */

@@ -1,24 +1,18 @@
 // The laid-out shape as the elastic net solves it.
 
-import type { Ledger } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
 import { unlessRefused } from "@roundwright/numerics"
 import { type LaidOutShape, layOut, layOutBounded } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 import { cornersSeen } from "./corners-seen.ts"
-import { oddsOfShape } from "./net-odds.ts"
 import type { LaidOut } from "./result.ts"
 import { skewOfShape } from "./skew.ts"
-import { verdictWord } from "./words.ts"
 
 /**
  * How much work a shape may take. `bounded`: a second or two, after which the lowest shape so far is taken; very large
  * pieces are only pressed flat, or left to the ledger. `whole`: to the end, however long.
  */
 export type Effort = "bounded" | "whole"
-
-/** Odds press the piece flat four times more; of larger nets they are the ledger's. */
-const mostNodesForOdds = 2_000
 
 /** Lays the motif out. A piece too large for the net, or one the net refuses, gives the reason in words instead. */
 export function layOutMotif(
@@ -27,28 +21,25 @@ export function layOutMotif(
   effort: Effort = "bounded",
 ): LaidOutShape | { readonly fault: string } {
   return unlessRefused(
-    () => (effort === "bounded" ? layOutBounded(motif, gauge) : layOut(motif, gauge)),
+    () =>
+      effort === "bounded" ? layOutBounded(motif, gauge) : layOut(motif, gauge, { inSpace: "off" }),
     ({ message }) => ({ fault: `The shape could not be laid out: ${message}` }),
   )
 }
 
 /** Filled from the net. */
-export function laidOutFromNet(
-  shape: LaidOutShape,
-  ledger: Ledger,
-  motif: Motif,
-  gauge: Gauge,
-): LaidOut {
+export function laidOutFromNet(shape: LaidOutShape, motif: Motif, gauge: Gauge): LaidOut {
   const length = (value: number | null | undefined) => (gauge.absolute ? (value ?? null) : null)
   const { outline, lift } = shape
-  const odds = shape.net.nodes.length <= mostNodesForOdds ? oddsOfShape(shape, motif, gauge) : null
+  const flat = shape.verdict === "flat"
   return {
     by: "net",
     verdict: shape.verdict,
-    odds: odds ?? ledger.odds,
+    odds: shape.odds,
     fromRound: shape.fromRound,
-    liftMm: length(lift && rounded(lift.liftMm)),
-    waves: lift?.waves ?? null,
+    // What lies flat is told to lie flat: what is left of a lift a hand pats down.
+    liftMm: length(flat ? 0 : lift && rounded(lift.liftMm)),
+    waves: flat ? 0 : (lift?.waves ?? null),
     sideReachMm: length(outline.sideReachMm),
     cornerReachMm: length(outline.cornerReachMm),
     acrossMm: length(outline.acrossMm),
@@ -78,20 +69,14 @@ function hasSettled({ flat, space }: LaidOutShape): boolean {
   return flat.how.settled && space?.how.settled !== false
 }
 
-/** What to say beside a laid-out shape: how it ended where that matters, and where it parts from the ledger. */
-export function shapeNotes(shape: LaidOutShape, ledger: Ledger): string[] {
-  const notes: string[] = []
+/** What to say beside a laid-out shape: how it ended where that matters. */
+export function shapeNotes(shape: LaidOutShape): string[] {
+  if (shape.verdict === "flat") return []
   if (shape.space === null)
-    notes.push(
+    return [
       "The piece is large: it was pressed flat, but not laid out in space, so no lift is told.",
-    )
-  if (!hasSettled(shape))
-    notes.push(
-      "The shape had not come to rest when the search ended: take its lift and waves as rough.",
-    )
-  if (shape.verdict !== ledger.verdict)
-    notes.push(
-      `The growth of its rounds alone would say '${verdictWord(ledger.verdict)}': the laid-out shape takes lace, mixed heights and corners into account, that growth only in outline.`,
-    )
-  return notes
+    ]
+  return hasSettled(shape)
+    ? []
+    : ["The shape had not come to rest when the search ended: take its lift and waves as rough."]
 }

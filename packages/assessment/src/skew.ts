@@ -88,7 +88,9 @@ function evenTurn(turnAt: (share: number) => number | null): number | null {
 
 /** Skew of a laid-out shape, degrees, without what folded loops alone make of it where nothing leans. */
 export function skewOfShape({ skewDeg }: LaidOutShape, motif: Motif, gauge: Gauge): number | null {
-  if (skewDeg === null || Math.abs(skewDeg) < seenDeg || gauge.input.leanShare) return skewDeg
+  if (skewDeg === null || gauge.input.leanShare) return skewDeg
+  // Where nothing leans a turn too small to be seen is one of folded loops.
+  if (Math.abs(skewDeg) < seenDeg) return 0
   if (stitchesAndChains(motif) > mostNodes) return skewDeg
   return unlessRefused(
     () => evenTurn((share) => turnOf(motif, leaning(gauge, share))),

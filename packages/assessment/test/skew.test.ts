@@ -1,4 +1,3 @@
-import { keepLedger } from "@roundwright/flatness"
 import { buildPolygon, type Motif } from "@roundwright/motif"
 import { layOut, layOutBounded } from "@roundwright/relaxation"
 import { findMends, squareCircle } from "@roundwright/shaping"
@@ -161,7 +160,7 @@ describe("a symmetric piece of lace", () => {
   it("has no skew where nothing leans", () => {
     const shape = layOutMotif(lace, gauge)
     if ("fault" in shape) throw new Error(shape.fault)
-    const { skewDeg } = laidOutFromNet(shape, keepLedger(lace, gauge), lace, gauge)
+    const { skewDeg } = laidOutFromNet(shape, lace, gauge)
     // Midway between two leans that mirror each other.
     expectClose(skewDeg!, 0, 0.05, "mirrored it is the same piece")
   })
@@ -200,15 +199,6 @@ describe("the lean in the gauge", () => {
     expectClose(sized.leanShare!, small.leanShare!, 1e-6, "sizes only scale")
     const shape = layOut(reading.motif, gaugeFrom(sized), { inSpace: false })
     expectClose(shape.outline.acrossMm, 90, 0.01, "the size told, of the leaning piece")
-  })
-
-  it("goes into the odds: other hands lean as this one does", () => {
-    const { result, gauge, reading, shape, ledger } = examine(square("Skew: 24 degrees"))
-    const { motif } = reading
-    expect(gauge!.input.leanShare).toBeGreaterThan(0.1)
-    const oddsIn = (own: Gauge) => laidOutFromNet(shape!, ledger!, motif, own).odds
-    expect(result.laidOut!.odds).toEqual(oddsIn(gauge!))
-    expect(result.laidOut!.odds).not.toEqual(oddsIn(without(gauge!)))
   })
 
   it("goes into the remedies: what each promises is what a check of that leaning piece says", () => {

@@ -2,7 +2,8 @@
 // every chain a cord. Each grey is one shape, all patches strained at least so much together: where patches lie over
 // one another the grey is that of the most strained and never darker than the legend has it.
 
-import { blockableStretch, usualMaterial } from "@roundwright/relaxation"
+import { bands } from "@roundwright/flatness"
+import { usualMaterial } from "@roundwright/relaxation"
 import { distance, type Post, type Posts } from "./diagram-geometry.ts"
 import type { FlatPiece, FlatPlace } from "./laid-out-piece.ts"
 
@@ -10,8 +11,8 @@ import type { FlatPiece, FlatPlace } from "./laid-out-piece.ts"
 export const strainGreys: readonly { readonly beyond: number; readonly opacity: number }[] = [
   { beyond: usualMaterial.give, opacity: 0.12 },
   { beyond: 2 * usualMaterial.give, opacity: 0.22 },
-  { beyond: usualMaterial.give + blockableStretch / 2, opacity: 0.34 },
-  { beyond: blockableStretch, opacity: 0.48 },
+  { beyond: usualMaterial.give + bands.blocksFull / 2, opacity: 0.34 },
+  { beyond: bands.blocksFull, opacity: 0.48 },
 ]
 
 /** All that is strained beyond one bound. */

@@ -25,6 +25,8 @@ export function rowsWith(growths: readonly number[], corners = 0): LedgerRow[] {
       flatGrowthMm,
       fullness,
       accumulatedFullness,
+      fullnessRange: [accumulatedFullness, accumulatedFullness],
+      heldFullness: accumulatedFullness,
       curvatureDeg: 360 * (1 - fullness),
       outline: { corners, sharpness: corners === 0 ? 0 : 1 },
       slackMm: 0,
@@ -49,6 +51,8 @@ export const anyRow: fc.Arbitrary<LedgerRow> = fc.record({
   flatGrowthMm: length,
   fullness: share,
   accumulatedFullness: share,
+  fullnessRange: fc.tuple(share, share),
+  heldFullness: share,
   curvatureDeg: fc.double({ min: -1e7, max: 1e7, noNaN: true }),
   outline: fc.record({
     corners: fc.integer({ min: 0, max: 16 }),

@@ -20,7 +20,7 @@ import { verdictOf } from "./verdict.ts"
  * Feet of a slack loop stand at least this many chains apart: its two strands then lie side by side, and
  * a chain is about twice as long as its yarn is thick (assumed).
  */
-const slackFeetChains = 0.5
+export const slackFeetChains = 0.5
 
 /** A run of one or two chains is a gap between tops and not a loop: too short to be drawn out (assumed). */
 const shortestLoop = 3
@@ -39,6 +39,9 @@ interface Edge {
   readonly corner: number
   readonly edge: number
   readonly perimeter: number
+  /** The flat edge at this apothem as a circle, and with the sharpest corners that are reached. */
+  readonly roundest: number
+  readonly widest: number
   readonly sharpness: number
   readonly corners: number
   /** Share of each run's spare length that hangs slack, 0..1. */
@@ -56,6 +59,8 @@ export function foldLedger(piece: PieceSummary, heightFactor = 1): LedgerRow[] {
     corner: piece.holeMm,
     edge: 2 * Math.PI * piece.holeMm,
     perimeter: 2 * Math.PI * piece.holeMm,
+    roundest: 2 * Math.PI * piece.holeMm,
+    widest: 2 * Math.PI * piece.holeMm,
     sharpness: 0,
     corners: 0,
     slackShare: 0,
@@ -89,6 +94,8 @@ function layEdge(round: RoundSummary, at: (index: number) => Edge, heightFactor:
     corner: cornerReachOf(apothem, round.corners, sharpness),
     edge,
     perimeter,
+    roundest,
+    widest,
     sharpness,
     corners: round.corners,
     slackShare: longest > shortest ? (longest - edge) / (longest - shortest) : 0,
@@ -139,6 +146,7 @@ function archHeight(run: { chains: number; tops: number }, base: Edge): number {
 function rowOf(round: RoundSummary, edge: Edge, below: Edge): LedgerRow {
   const { longest, shortest } = edgeInterval(round)
   const depth = edge.apothem - below.apothem
+  const accumulated = ratioOf(edge.edge, edge.perimeter)
   const growth = edge.edge - below.edge
   const flatGrowth = clampGrowth(
     growth,
@@ -149,7 +157,6 @@ function rowOf(round: RoundSummary, edge: Edge, below: Edge): LedgerRow {
     Math.abs(flatGrowth) > noGrowthShare * edge.perimeter
       ? growth / flatGrowth
       : edge.edge / Math.max(below.edge, noGrowthShare * edge.perimeter)
-  const accumulated = edge.edge / edge.perimeter
   return {
     round: round.number,
     edgeMm: longest,
@@ -161,11 +168,26 @@ function rowOf(round: RoundSummary, edge: Edge, below: Edge): LedgerRow {
     flatGrowthMm: flatGrowth,
     fullness,
     accumulatedFullness: accumulated,
+    fullnessRange: [ratioOf(shortest, edge.widest), ratioOf(longest, edge.roundest)],
+    heldFullness: Math.max(accumulated, heldFullness(round, shortest, edge)),
     curvatureDeg: 360 * (1 - fullness),
     outline: { corners: edge.corners, sharpness: edge.sharpness },
     slackMm: longest - edge.edge,
     verdict: verdictOf(accumulated),
   }
+}
+
+/** More than any piece can be full; also what an edge is over an outline of nothing. */
+const mostFullness = 1e3
+
+function ratioOf(edge: number, flat: number): number {
+  return edge >= mostFullness * flat ? mostFullness : edge / flat
+}
+
+/** The fullness of a round whose scallops are held down; 0 where that is not too full. */
+function heldFullness({ fanSlackMm }: RoundSummary, shortest: number, { widest }: Edge): number {
+  const held = ratioOf(shortest + fanSlackMm, widest)
+  return fanSlackMm > 0 && held > 1 ? held : 0
 }
 
 /** Growth with the corners as sharp as the round can make them, against the edge below laid flat. */

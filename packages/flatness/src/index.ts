@@ -1,10 +1,11 @@
 export * from "./change.ts"
-export { foldLedger } from "./fold.ts"
+export { foldLedger, slackFeetChains } from "./fold.ts"
 export { type Judgement, judgePiece } from "./judge.ts"
 export * from "./ledger.ts"
-export { oddsOver, pieceSpread } from "./odds.ts"
+export { oddsOf, pieceSpread } from "./odds.ts"
 export * from "./outline.ts"
 export * from "./result.ts"
+export * from "./rhythm.ts"
 export {
   type PieceSummary,
   type RoundSummary,

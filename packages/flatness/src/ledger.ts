@@ -4,7 +4,7 @@ import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
 import { basicName, type Gauge, type Terms } from "@roundwright/stitches"
 import { foldLedger } from "./fold.ts"
 import { judgePiece } from "./judge.ts"
-import { oddsOf } from "./odds.ts"
+import { oddsOf, pieceSpread } from "./odds.ts"
 import type { Ledger, LedgerRow } from "./result.ts"
 import { type PieceSummary, summarisePiece } from "./summary.ts"
 
@@ -22,11 +22,11 @@ export interface Hand {
  */
 export function keepLedger(motif: Motif, gauge: Gauge, hand: Hand = {}): Ledger {
   const piece = summarisePiece(motif, gauge)
-  const rows = foldLedger(piece, hand.heightFactor)
+  const judged = judgePiece(foldLedger(piece, hand.heightFactor), piece)
+  const { rows } = judged
   return {
-    rows,
-    ...judgePiece(rows, piece),
-    odds: oddsOf(piece),
+    ...judged,
+    odds: oddsOf(judged.fullness, pieceSpread(piece)),
     bowed: bowedNote(rows.at(-1)),
     uneven: unevenNote(motif, rows),
     notes: notesOn(piece, rows, hand.terms ?? "US"),

@@ -38,6 +38,13 @@ export interface LedgerRow {
   readonly fullness: number
   /** Edge / flat edge at this radius: the same judged from the centre. */
   readonly accumulatedFullness: number
+  /**
+   * Between what that fullness may come to lie: least with every loop slack, every scallop open and corners sharp, most with
+   * loops drawn out and the outline round. Flat is any round whose range holds 1.
+   */
+  readonly fullnessRange: readonly [number, number]
+  /** The accumulated fullness if no scallop of this round opened: equal to it without scallops. */
+  readonly heldFullness: number
   /** 2 pi (1 - fullness) in degrees: positive cups, negative ruffles. */
   readonly curvatureDeg: number
   readonly outline: Outline
@@ -62,6 +69,8 @@ export interface Remedy {
 export interface Ledger {
   readonly rows: readonly LedgerRow[]
   readonly verdict: Verdict
+  /** Fullness by which the piece is judged. */
+  readonly fullness: number
   readonly odds: Odds
   /** First round from which the verdict holds to the end; null when the piece lies flat. */
   readonly fromRound: number | null

@@ -3,10 +3,14 @@
 // the ledger (for odds, for remedies) cost a few operations a round.
 
 import {
+  chainsBeside,
   findCorners,
+  groundRounds,
+  isFree,
   type Motif,
   type Round,
   type RoundCorners,
+  scallopSlack,
   validateMotif,
 } from "@roundwright/motif"
 import {
@@ -15,8 +19,8 @@ import {
   type Gauge,
   type StitchSize,
   sizeOf,
+  widthBesideChains,
 } from "@roundwright/stitches"
-import { fanSlack } from "./fans.ts"
 
 /** A share of a round's stitches that stand alike: same base edge, same height, same kind of place. */
 export interface StandingPart {
@@ -64,16 +68,9 @@ export function summarisePiece(motif: Motif, gauge: Gauge): PieceSummary {
   validateMotif(motif)
   const corners = findCorners(motif)
   const chainMm = chainSize(gauge).lengthMm
-  const worked = roundsWorkedInto(motif)
+  const ground = groundRounds(motif)
   const rounds = motif.rounds.map((round, index) =>
-    summariseRound(
-      motif,
-      round,
-      corners[index]!,
-      gauge,
-      chainMm,
-      worked.has(index) || index === motif.rounds.length - 1,
-    ),
+    summariseRound(motif, round, corners[index]!, gauge, chainMm, ground[index]!),
   )
   return { holeMm: holeRadius(motif, chainMm), rounds }
 }
@@ -87,17 +84,6 @@ function holeRadius(motif: Motif, chainMm: number): number {
   if (centre.kind === "solid-ring") return (centre.diameterMm ?? 0) / 2
   if (centre.kind !== "chain-ring") return 0
   return Math.max(0, (centre.chains * chainMm) / (2 * Math.PI) - chainMm / 2)
-}
-
-function roundsWorkedInto(motif: Motif): Set<number> {
-  const worked = new Set<number>()
-  motif.rounds.forEach((round, index) => {
-    for (const element of round.elements)
-      if (element.type === "stitch")
-        for (const anchor of element.anchors)
-          if (anchor.at !== "centre" && anchor.round < index) worked.add(anchor.round)
-  })
-  return worked
 }
 
 function summariseRound(
@@ -115,7 +101,12 @@ function summariseRound(
   const tops = topsPerRun(round)
   let solidMm = 0
   let spread = 0
-  const widths = round.elements.map((element) => {
+  const beside = chainsBeside(round)
+  const widths = round.elements.map((element, index) => {
+    if (isFree(element) && ground) {
+      standing.push(null)
+      return 0
+    }
     if (element.type === "chain") {
       runs.set(element.chains, (runs.get(element.chains) ?? 0) + 1)
       standing.push(null)
@@ -137,13 +128,20 @@ function summariseRound(
       sizes.set(key, size)
       if (size.provenance === "extrapolated") extrapolated.add(element.kind.basic)
     }
-    solidMm += size.widthMm
-    spread += size.widthMm * size.ratioSpread
+    const widthMm = widthBesideChains(size.widthMm, beside[index]!)
+    solidMm += widthMm
+    spread += widthMm * size.ratioSpread
     standing.push(standingOf(motif, element.anchors, size.heightMm, tops))
-    return size.widthMm
+    return widthMm
   })
   const heights = standing.map((part) => part?.heightMm ?? 0)
-  const { slackMm: fanSlackMm, fans } = fanSlack(round, widths, heights)
+  const { slackMm: fanSlackMm, fans } = scallopSlack(
+    motif,
+    motif.rounds.indexOf(round),
+    widths,
+    heights,
+    chainMm,
+  )
   const turning = fans > 0 ? noCorners : corners
   const { side, corner } = sideAndCorner(round, turning, widths, standing)
   return {

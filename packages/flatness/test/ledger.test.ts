@@ -1,5 +1,11 @@
 import { buildDisc, buildPolygon, type Element, type Motif, type Round } from "@roundwright/motif"
-import { type BasicStitch, type Gauge, gaugeFrom, sizeOf } from "@roundwright/stitches"
+import {
+  type BasicStitch,
+  type Gauge,
+  gaugeFrom,
+  sizeOf,
+  widthBesideChains,
+} from "@roundwright/stitches"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
@@ -200,9 +206,10 @@ describe("lace", () => {
     const [net3, net4] = [rows[2]!, rows[3]!]
     // Feet apart: the flat edge less the twelve tops, shared by the arches. Height: Pythagoras.
     const sc = sizeOf({ basic: "sc" }, hand, { turned: false })
+    const widthMm = widthBesideChains(sc.widthMm, 2)
     const flatEdge = 2 * Math.PI * net3.radiusMm
-    const feet = (flatEdge - 12 * sc.widthMm) / 12
-    const chain = (net3.edgeMm - 12 * sc.widthMm) / 12
+    const feet = (flatEdge - 12 * widthMm) / 12
+    const chain = (net3.edgeMm - 12 * widthMm) / 12
     const arch = Math.sqrt((chain / 2) ** 2 - (feet / 2) ** 2)
     expectClose(net4.depthMm, arch + sc.heightMm, 1e-9 * net4.edgeMm, rounding)
   })

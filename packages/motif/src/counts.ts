@@ -85,3 +85,18 @@ export function anchoredElement(motif: Motif, anchor: Anchor): Element | null {
   if (anchor.at === "centre") return null
   return motif.rounds[anchor.round]?.elements[anchor.element] ?? null
 }
+
+/** How many neighbours of each element along its round are chains: 2 for a stitch that stands alone between two loops. */
+export function chainsBeside({ elements, closing }: Round): (0 | 1 | 2)[] {
+  const along = elements.flatMap(({ type }, k) => (type === "picot" ? [] : [k]))
+  const found: (0 | 1 | 2)[] = elements.map(() => 0)
+  along.forEach((element, k) => {
+    const isChain = (at: number): boolean => {
+      const within = closing !== "open" || (at >= 0 && at < along.length)
+      const other = along[(at + along.length) % along.length]!
+      return within && other !== element && elements[other]!.type === "chain"
+    }
+    found[element] = (Number(isChain(k - 1)) + Number(isChain(k + 1))) as 0 | 1 | 2
+  })
+  return found
+}

@@ -48,6 +48,8 @@ export interface StitchElement {
   readonly madeOfChains?: number
   /** The post passes behind or in front of the rounds between it and its anchor. */
   readonly passes?: "behind" | "front"
+  /** Part of a layer that stands free in front of the ground, which goes on behind it: petals. No part of the round's edge. */
+  readonly free?: true
 }
 
 /** A run of chains between two tops. When later work goes round it, it is a chain space. */
@@ -56,6 +58,8 @@ export interface ChainElement {
   readonly chains: number
   /** A stitch that stands for the last chains of the round's last space (ch 2 and dc for ch 5). */
   readonly closedWith?: StitchKind
+  /** As of a stitch. */
+  readonly free?: true
 }
 
 /**

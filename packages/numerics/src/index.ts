@@ -12,6 +12,7 @@ export {
   type TwiceDifferentiableFunction,
 } from "./minimise.ts"
 export * from "./newton.ts"
+export * from "./normal.ts"
 export * from "./ordering.ts"
 export * from "./random.ts"
 export * from "./roots.ts"

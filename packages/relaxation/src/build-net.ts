@@ -2,7 +2,15 @@
 // on the edge below (or on a chain, a space, a post, the centre); every leg is kept from leaning; folds
 // along legs and along tops are resisted; chains bend like cords.
 
-import { findCorners, type Motif, type RoundCorners, validateMotif } from "@roundwright/motif"
+import {
+  findCorners,
+  groundRounds,
+  isFree,
+  type Motif,
+  type RoundCorners,
+  scallopSlack,
+  validateMotif,
+} from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
 import { type EdgePlan, planEdges, type Sizes, sizesIn } from "./edge-plan.ts"
@@ -43,25 +51,49 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
   const corners = findCorners(motif)
   const legs = planAllLegs(ground, corners, gauge.input.leanShare ?? 0)
   const shear = legs.map((of, r) => shearOf(ground, corners, r, of))
+  const loose = looseElements(motif)
   const springs = [
     ...ringSprings(ground, motif, sizes),
     ...edgeSprings(ground, corners, sizes),
     ...legs.flatMap((of, r) => of.map((leg) => postSpring(ground, r, leg))),
-  ]
+  ].map((spring) =>
+    loose(spring.round, spring.element)
+      ? { ...spring, areaMm2: freeShare * spring.areaMm2 }
+      : spring,
+  )
   return {
     nodes: describeNodes(ground, legs, sizes),
     springs,
-    leans: shear.flatMap(({ leans }) => leans),
+    leans: shear.flatMap(({ leans }) =>
+      leans.map((lean) =>
+        loose(lean.round, lean.element) ? { ...lean, areaShare: freeShare * lean.areaShare } : lean,
+      ),
+    ),
     panels: shear.flatMap(({ panels }) => panels),
     hinges: legs.flatMap((of, r) => [
       ...roundHinges(ground, r, of),
       ...columnHinges(ground, r, of, legs[r + 1] ?? []),
     ]),
     rods: rodsOf(ground, motif),
-    edges: edges.map((edge, r) => describeEdge(edge, firstNode[r]!)),
+    edges: edges.map((edge, r) => describeEdge(ground, r, edge)),
     centre: ground.ring.nodes,
     start: placeInPlane(ground, corners, legs, next),
     mmPerUnit: sizes.mmPerUnit,
+  }
+}
+
+/**
+ * Stiffness left to a free layer: it hangs on the ground by its feet alone and lies, folds and overlaps as it likes. Something is
+ * left so that its nodes have a place (estimate).
+ */
+const freeShare = 0.02
+
+/** Whether an element belongs to a layer that stands free of the ground. */
+function looseElements(motif: Motif): (round: number, element: number) => boolean {
+  const ground = groundRounds(motif)
+  return (round, element) => {
+    const own = motif.rounds[round]?.elements[element]
+    return own !== undefined && (!ground[round] || isFree(own))
   }
 }
 
@@ -182,6 +214,7 @@ function describeNodes(ground: Ground, legs: readonly Leg[][], sizes: Sizes): Ne
         widthMm: node.widthMm,
         areaMm2: area[ground.firstNode[round]! + k]! + chain,
         ...(picotMm === undefined ? {} : { picotMm }),
+        ...(isFree(ground.motif.rounds[round]!.elements[node.element]!) ? { free: true } : {}),
       })
     })
   })
@@ -199,9 +232,23 @@ function picotsOf(motif: Motif, round: number, sizes: Sizes): Map<number, number
   return found
 }
 
-function describeEdge(edge: EdgePlan, first: number): NetEdge {
+function describeEdge(
+  { motif, firstNode, chainMm }: Ground,
+  round: number,
+  edge: EdgePlan,
+): NetEdge {
+  const { elements } = motif.rounds[round]!
+  const widths = elements.map(() => 0)
+  const heights = elements.map(() => 0)
+  for (const node of edge.nodes)
+    if (!node.isChain) {
+      widths[node.element] = node.widthMm
+      heights[node.element] = node.heightMm
+    }
+  const { slackMm } = scallopSlack(motif, round, widths, heights, chainMm)
   return {
-    nodes: range(first, edge.nodes.length),
+    ...(slackMm > 0 ? { scallopMm: slackMm } : {}),
+    nodes: range(firstNode[round]!, edge.nodes.length),
     closed: edge.closed,
     elements: edge.nodes.map((node) => node.element),
     lengthMm: edge.lengthMm,

@@ -1,9 +1,9 @@
 // The edge of each round before any shape is known: its nodes in order, counterclockwise seen from the
 // front, and how far along the edge each lies when it is laid straight.
 
-import type { Motif, PicotElement, StitchElement } from "@roundwright/motif"
+import { chainsBeside, type Motif, type PicotElement, type StitchElement } from "@roundwright/motif"
 import { RoundwrightError, requirePositive } from "@roundwright/numerics"
-import { chainSize, type Gauge, picotSize, sizeOf } from "@roundwright/stitches"
+import { chainSize, type Gauge, picotSize, sizeOf, widthBesideChains } from "@roundwright/stitches"
 import { assumedScWidthMm } from "./material.ts"
 
 /** One node of an edge. `along` is the distance of its middle from the edge's start, mm. */
@@ -89,13 +89,19 @@ export function planEdges(motif: Motif, sizes: Sizes): EdgePlan[] {
       nodes.push({ ...node, along: along + node.widthMm / 2 })
       along += node.widthMm
     }
+    const beside = chainsBeside(round)
     const order = round.elements.map((_, k) => (backwards ? round.elements.length - 1 - k : k))
     for (const element of order) {
       const item = round.elements[element]!
       if (item.type === "picot" && item.closedWith === undefined) continue
       firstOf[element] = nodes.length
       if (item.type === "stitch")
-        add({ element, chain: 0, isChain: false, ...sizes.stitch(item, turned) })
+        add({
+          element,
+          chain: 0,
+          isChain: false,
+          ...drawnTogether(sizes.stitch(item, turned), beside[element]!),
+        })
       else if (item.type === "picot") {
         // The stitch that closes a loop lies along the edge like a cord: from its foot to its head.
         const { heightMm } = sizes.stitch(closingStitch(item), turned)
@@ -127,6 +133,10 @@ export function planEdges(motif: Motif, sizes: Sizes): EdgePlan[] {
       firstOf,
     }
   })
+}
+
+function drawnTogether<T extends { widthMm: number }>(size: T, sides: 0 | 1 | 2): T {
+  return sides === 0 ? size : { ...size, widthMm: widthBesideChains(size.widthMm, sides) }
 }
 
 function closingStitch(item: PicotElement): StitchElement {

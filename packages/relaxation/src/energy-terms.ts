@@ -86,14 +86,19 @@ export function gatherGroups(
   )
   const groups: TermGroup[] = [
     new SpringGroup(
-      net.springs.flatMap(({ from, to, restMm, areaMm2, role }) =>
+      net.springs.flatMap(({ from, to, restMm, areaMm2, role, slackMm }) =>
         own(
           [from, to],
           ([a, b], factor) => ({
             points: [a!, b!] as const,
             restMm,
             factor,
-            law: role === "chain" ? string : fabric,
+            law:
+              role !== "chain"
+                ? fabric
+                : slackMm === undefined
+                  ? string
+                  : { ...string, closed: m.give + slackMm / restMm },
           }),
           m.stiffness * areaMm2,
         ),

@@ -15,7 +15,7 @@ const mostNodesInSpace = 4_000
 const mostNodesPressed = 12_000
 
 /**
- * The lowest shape found within the work; of a large piece the flat shape alone.
+ * The lowest shape found within the work; of a large piece, and of one that lies flat, the flat shape alone.
  * @throws RoundwrightError `too-large-at-once`, and what `layOut` throws
  */
 export function layOutBounded(motif: Motif, gauge: Gauge, options: NetOptions = {}): LaidOutShape {
@@ -27,7 +27,7 @@ export function layOutBounded(motif: Motif, gauge: Gauge, options: NetOptions = 
     })
   return layOut(motif, gauge, {
     ...options,
-    inSpace: nodes <= mostNodesInSpace,
+    inSpace: nodes <= mostNodesInSpace ? "off" : false,
     space: { work: mostWork },
   })
 }

@@ -23,7 +23,8 @@ import {
 import { type Material, usualMaterial } from "./material.ts"
 import type { Net } from "./net.ts"
 import { foldTogether, greatestDivisor, type Repeat, repeatOf, unfold } from "./repeat.ts"
-import { roundMisfits, type SpaceStart, startsInSpace, wantsOf } from "./starts-in-space.ts"
+import { roundMisfits } from "./round-misfits.ts"
+import { type SpaceStart, startsInSpace, wantsOf } from "./starts-in-space.ts"
 import { restingDepthMm, restingHeightMm } from "./table.ts"
 
 export interface SpaceOptions {

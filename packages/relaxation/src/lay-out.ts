@@ -4,22 +4,24 @@ import { findCorners, type Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
 import { buildNet, type NetOptions } from "./build-net.ts"
-import { type FlatShape, heldStrain, layOutFlat } from "./lay-out-flat.ts"
+import { type FlatShape, layOutFlat } from "./lay-out-flat.ts"
 import { layOutInSpace, type SpaceOptions, type SpaceShape } from "./lay-out-in-space.ts"
-import { gatheredFullness } from "./length-misfit.ts"
 import { type Lift, measureLift } from "./lift-and-waves.ts"
 import { type Material, usualMaterial } from "./material.ts"
 import { measureOutline, type Outline } from "./measure-outline.ts"
 import { measureSkew } from "./measure-skew.ts"
 import { type ChainSlack, measureSlack } from "./measure-yarn.ts"
 import type { Net } from "./net.ts"
-import { roundMisfits } from "./starts-in-space.ts"
+import { type RoundMisfit, roundMisfits } from "./round-misfits.ts"
 import { judgeShape, type ShapeVerdict } from "./verdict.ts"
 
 export interface LayOutOptions extends NetOptions {
   readonly material?: Material
-  /** False leaves the shape in space out: sizes only, much faster. True by default. */
-  readonly inSpace?: boolean
+  /**
+   * Whether the shape in space is found: true by default; false leaves it out, for sizes and verdict, which need it not, much
+   * faster; `off` finds it for a piece that is judged not to lie flat.
+   */
+  readonly inSpace?: boolean | "off"
   readonly space?: SpaceOptions
 }
 
@@ -42,29 +44,28 @@ export interface LaidOutShape extends ShapeVerdict {
 }
 
 /** Rounds that double reach stretches of ten; where more is asked for the rounds lie across one another. */
-const tangledStretch = 30
+const tangled = 30
 
 /** @throws RoundwrightError `broken-motif`, `empty-round`, `net-too-large`, `not-positive`, `tangled` */
 export function layOut(motif: Motif, gauge: Gauge, options: LayOutOptions = {}): LaidOutShape {
   const material = options.material ?? usualMaterial
   const net = buildNet(motif, gauge, options)
   const flat = layOutFlat(net, { material })
-  const space =
-    options.inSpace === false
-      ? null
-      : layOutInSpace(net, flat.xy, { material, repeat: flat.repeat, ...options.space })
   const corners = findCorners(motif)
   const outlines = net.edges.map((_, round) =>
     measureOutline(net, flat.xy, 2, round, corners[round]),
   )
-  const lift = space === null ? null : measureLift(net, space.xyz)
   const misfits = roundMisfits(net, flat.xy)
   const unit = net.mmPerUnit
   const last = outlines.at(-1)!
-  const gathered = gatheredFullness(net, corners)
-  const held = heldStrain(net, flat.xy, material)
-  const judged = judgeShape(motif, net, { misfits, gathered, lift, heldStrain: held }, material)
-  requireUntangled(outlines, judged)
+  const judged = judgeShape(motif, gauge, misfits, options.heightFactor)
+  requireUntangled(outlines, misfits)
+  const { inSpace = true } = options
+  const space =
+    inSpace === true || (inSpace === "off" && judged.verdict !== "flat")
+      ? layOutInSpace(net, flat.xy, { material, repeat: flat.repeat, ...options.space })
+      : null
+  const lift = space === null ? null : measureLift(net, space.xyz)
   return {
     ...judged,
     net,
@@ -79,12 +80,15 @@ export function layOut(motif: Motif, gauge: Gauge, options: LayOutOptions = {}):
   }
 }
 
-function requireUntangled(outlines: readonly Outline[], judged: ShapeVerdict): void {
+function requireUntangled(outlines: readonly Outline[], misfits: readonly RoundMisfit[]): void {
   const turnedOver = outlines.findIndex(({ acrossMm }) => !(acrossMm > 0))
-  if (turnedOver < 0 && judged.blockingStretch <= tangledStretch) return
+  const wildest = misfits.findIndex(
+    ({ fullness }) => !(fullness < tangled && fullness > 1 / tangled),
+  )
+  if (turnedOver < 0 && wildest < 0) return
   throw new RoundwrightError("tangled", "The rounds come to lie across one another.", {
     hint: "Check that every round goes around the one before: the counts of some round may be far off.",
-    numbers: { round: turnedOver < 0 ? judged.blockingRound : turnedOver + 1 },
+    numbers: { round: 1 + (turnedOver < 0 ? wildest : turnedOver) },
   })
 }
 
@@ -93,6 +97,7 @@ function inUnits(outline: Outline, unit: number): Outline {
     ...outline,
     sideReachMm: outline.sideReachMm / unit,
     cornerReachMm: outline.cornerReachMm / unit,
+    sideMm: outline.sideMm / unit,
     acrossMm: outline.acrossMm / unit,
     bowMm: outline.bowMm / unit,
   }

@@ -25,7 +25,8 @@ const leastSwingOfLift = 0.05
 
 export function measureLift(net: Net, xyz: Float64Array): Lift {
   const heights = (nodes: readonly number[]): number[] => nodes.map((node) => xyz[3 * node + 2]!)
-  const all = heights(net.nodes.map((_, k) => k))
+  // The ring at the centre is hidden under the stitches round it: where it tilts nothing is to be seen.
+  const all = heights(net.edges.flatMap(({ nodes }) => nodes))
   const lowest = Math.min(...all)
   const liftMm = Math.max(...all) - lowest
   const last = net.edges.at(-1)!

@@ -4,18 +4,27 @@ import type { RoundCorners } from "@roundwright/motif"
 import { hullOf, type PlanePoint, polygonArea } from "./hull.ts"
 import { usualGive } from "./material.ts"
 import type { Net } from "./net.ts"
-import { roundMisfits } from "./starts-in-space.ts"
+import { cornersOfOutline } from "./outline-corners.ts"
+import { roundMisfits } from "./round-misfits.ts"
 
+/**
+ * Sizes are where a maker lays a ruler on the piece patted flat, over picots and scallops: along a side from corner to corner,
+ * across the middle from side to side with the sides evened out, and from corner to corner through it.
+ */
 export interface Outline {
-  /** Corners the outline is read with; 0 for a round one. */
+  /** Corners of the outline; 0 for a round one. */
   readonly corners: number
-  /** Centre to edge: in the middle of a side and at a corner (means; equal for a round outline). */
+  /**
+   * Centre to edge. To a side: evened out, as far as of the regular polygon that holds as much as a band laid round the edge
+   * does (with more than six corners: in its middle). To a corner: mean of its corners. Equal for a round outline.
+   */
   readonly sideReachMm: number
   readonly cornerReachMm: number
+  /** Along the edge from corner to corner, straight; 0 for a round outline. */
+  readonly sideMm: number
   /**
-   * The size as a maker states it, of the piece patted or pinned into its figure: up to six corners, from side to side of
-   * the regular polygon that holds as much as a band laid round the edge does (twice the reach of a side where no side
-   * lies opposite); for anything rounder from tip to tip. Picots count.
+   * Through the middle from side to side: twice the side's reach; of odd corners from a side to the corner opposite. Of anything
+   * rounder than six corners the widest, from tip to tip.
    */
   readonly acrossMm: number
   /** How far the middle of a side lies outside (positive) the straight line between its corners. */
@@ -27,7 +36,7 @@ export interface Outline {
 /**
  * The outline of one round in the plane.
  * @param positions x, y (stride 2) or x, y, z (stride 3) of every node
- * @param corners what findCorners tells of that round
+ * @param corners what findCorners tells of that round; where it finds none the outline itself is asked
  */
 export function measureOutline(
   net: Net,
@@ -36,32 +45,27 @@ export function measureOutline(
   round: number,
   corners: RoundCorners | undefined,
 ): Outline {
-  const edge = net.edges[round]!
-  const [cx, cy] = middle(net, positions, stride)
-  const points = edge.nodes.map((node) => {
-    const [x, y] = [positions[stride * node]! - cx, positions[stride * node + 1]! - cy]
-    return { x, y, r: Math.hypot(x, y), angle: Math.atan2(y, x) }
-  })
-  const at =
-    corners === undefined
-      ? []
-      : cornerNodes(
-          net,
-          round,
-          corners,
-          points.map((p) => p.r),
-        )
-  const acrossMm = sizeAcross(net, positions, stride, round, at.length)
-  if (at.length < 3) return roundOutline(points, acrossMm)
+  const points = tipsOf(net, positions, stride, round)
+  const reach = points.map((p) => p.r)
+  const told = corners === undefined ? [] : cornerNodes(net, round, corners, reach)
+  const at = told.length >= 3 ? told : cornersOfOutline(points)
+  const ease = stride === 2 ? easeOf(net, positions, round) : 1
+  if (at.length < 3) return roundOutline(ease * outerReach(points))
   const sides = at.map((from, i) => sideBetween(points, from, at[(i + 1) % at.length]!))
-  const cornerReachMm = mean(at.map((k) => points[k]!.r))
-  const sideReachMm = mean(sides.map((side) => side.reach))
+  const cornerReachMm = ease * mean(at.map((k) => points[k]!.r))
+  const sideReachMm =
+    ease *
+    (at.length > mostSides ? mean(sides.map((side) => side.reach)) : evenReach(points, at.length))
   return {
     corners: at.length,
     sideReachMm,
     cornerReachMm,
-    acrossMm,
-    bowMm: mean(sides.map((side) => side.bow)),
+    sideMm: ease * mean(sides.map((side) => side.length)),
+    acrossMm:
+      at.length > mostSides
+        ? 2 * ease * outerReach(points)
+        : sideReachMm + (at.length % 2 === 0 ? sideReachMm : cornerReachMm),
+    bowMm: ease * mean(sides.map((side) => side.bow)),
     cornerAngleDeg: mean(
       sides.map((side, i) =>
         angleBetween(sides[(i - 1 + sides.length) % sides.length]!.direction, side.direction),
@@ -70,6 +74,29 @@ export function measureOutline(
   }
 }
 
+/** Nodes of an edge about the middle of the piece, out to the tips of their picots. */
+function tipsOf(net: Net, positions: Float64Array, stride: 2 | 3, round: number): Planar[] {
+  const [cx, cy] = middle(net, positions, stride)
+  return net.edges[round]!.nodes.map((node) => {
+    const [x, y] = [positions[stride * node]! - cx, positions[stride * node + 1]! - cy]
+    const r = Math.hypot(x, y)
+    const out = r > 0 ? 1 + (net.nodes[node]!.picotMm ?? 0) / r : 1
+    return { x: x * out, y: y * out, r: r * out, angle: Math.atan2(y, x) }
+  })
+}
+
+/**
+ * What rounds too full have won by stretching their legs when pressed into the plane is taken off again, beyond the give: on
+ * a table they rise instead.
+ */
+function easeOf(net: Net, xy: Float64Array, round: number): number {
+  const { slantMm, radiusMm } = roundMisfits(net, xy)[round]!
+  return Math.min(1, ((1 + usualGive) * slantMm) / radiusMm)
+}
+
+/** Polygons of more sides are measured like circles. */
+const mostSides = 6
+
 interface Planar {
   readonly x: number
   readonly y: number
@@ -77,71 +104,37 @@ interface Planar {
   readonly angle: number
 }
 
-/** Polygons of more sides are measured like circles. */
-const mostSides = 6
-
-/**
- * From tip to tip of a round outline, picots and scallops included; across the polygon of the area that a band laid
- * round the outline holds, 2 sqrt(area / (k tan(pi / k))). What rounds too full have won by stretching their legs when
- * pressed into the plane is taken off again: on a table they rise instead.
- */
-function sizeAcross(
-  net: Net,
-  positions: Float64Array,
-  stride: 2 | 3,
-  round: number,
-  corners: number,
-): number {
-  const [cx, cy] = middle(net, positions, stride)
-  const tips = net.edges[round]!.nodes.map((node): [number, number] => {
-    const [x, y] = [positions[stride * node]! - cx, positions[stride * node + 1]! - cy]
-    const r = Math.hypot(x, y)
-    const out = r > 0 ? 1 + (net.nodes[node]!.picotMm ?? 0) / r : 1
-    return [x * out, y * out]
-  })
-  const cornered = corners >= 3 && corners <= mostSides
-  const across = cornered
-    ? 2 * Math.sqrt(polygonArea(hullOf(tips)) / (corners * Math.tan(Math.PI / corners)))
-    : 2 * outerReach(tips)
-  if (stride === 3) return across
-  const { slantMm, radiusMm } = roundMisfits(net, positions)[round]!
-  const reach = slantMm - ringSurplus(net, positions)
-  return across * Math.min(1, ((1 + usualGive) * reach) / radiusMm)
+/** Centre to side of the regular polygon that holds as much as a band laid round the edge does, sqrt(area / (k tan(pi / k))). */
+function evenReach(points: readonly Planar[], corners: number): number {
+  const area = polygonArea(hullOf(points.map(({ x, y }): PlanePoint => [x, y])))
+  return Math.sqrt(area / (corners * Math.tan(Math.PI / corners)))
 }
 
-/** Parts of a turn in each of which the farthest node is taken: points and scallops are measured at their tips. */
-const sectors = 12
-
-/** Mean over the sectors of the farthest reach in each. */
-function outerReach(points: readonly PlanePoint[]): number {
-  const farthest = new Array<number>(sectors).fill(0)
-  for (const [x, y] of points) {
-    const part = Math.atan2(y, x) / (2 * Math.PI) + 1
-    const sector = Math.floor((part % 1) * sectors) % sectors
-    farthest[sector] = Math.max(farthest[sector]!, Math.hypot(x, y))
+/** Mean reach of the tips that a band laid round the edge touches, each weighed by the part of the turn it stands in. */
+function outerReach(points: readonly Planar[]): number {
+  const tips = hullOf(points.map(({ x, y }): PlanePoint => [x, y]))
+  const angle = (k: number): number => {
+    const [x, y] = tips[(k + tips.length) % tips.length]!
+    return Math.atan2(y, x)
   }
-  return mean(farthest.filter((r) => r > 0))
-}
-
-/** How much wider the ring at the centre lies than its chains are long, mm; 0 without one. */
-function ringSurplus(net: Net, xy: Float64Array): number {
-  if (net.centre.length < 2) return 0
-  const [cx, cy] = middle(net, xy, 2)
-  const lies = mean(
-    net.centre.map((node) => Math.hypot(xy[2 * node]! - cx, xy[2 * node + 1]! - cy)),
+  const turn = (from: number, to: number): number =>
+    (((angle(to) - angle(from)) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI)
+  if (tips.length < 3) return Math.max(0, ...points.map(({ r }) => r))
+  const sum = tips.reduce(
+    (all, [x, y], k) => all + (Math.hypot(x, y) * (turn(k - 1, k) + turn(k, k + 1))) / 2,
+    0,
   )
-  const rest = net.springs.reduce((sum, { round, restMm }) => sum + (round < 0 ? restMm : 0), 0)
-  return Math.max(0, lies - rest / (2 * Math.PI))
+  return sum / (2 * Math.PI)
 }
 
-/** Without corners: mean reach as it lies. */
-function roundOutline(points: readonly Planar[], acrossMm: number): Outline {
-  const reach = mean(points.map((p) => p.r))
+/** Without corners: mean reach of its tips. */
+function roundOutline(reach: number): Outline {
   return {
     corners: 0,
     sideReachMm: reach,
     cornerReachMm: reach,
-    acrossMm,
+    sideMm: 0,
+    acrossMm: 2 * reach,
     bowMm: 0,
     cornerAngleDeg: null,
   }
@@ -184,12 +177,12 @@ function farthestNodes(reach: readonly number[], count: number): number[] {
   }).sort((a, b) => a - b)
 }
 
-/** The side from one corner node to the next: reach and bow at its middle, its direction counterclockwise. */
+/** The side from one corner node to the next: length, reach and bow at its middle, its direction counterclockwise. */
 function sideBetween(
   points: readonly Planar[],
   from: number,
   to: number,
-): { reach: number; bow: number; direction: [number, number] } {
+): { length: number; reach: number; bow: number; direction: [number, number] } {
   const [a, b] = [tipAt(points, from), tipAt(points, to)]
   const chord = Math.hypot(b.x - a.x, b.y - a.y) || Number.MIN_VALUE
   const [ux, uy] = [(b.x - a.x) / chord, (b.y - a.y) / chord]
@@ -199,13 +192,18 @@ function sideBetween(
     ((p.x - a.x) * ux + (p.y - a.y) * uy) / chord
   const n = points.length
   const between = range(0, (to - from + n) % n || n).map((k) => points[(from + k) % n]!)
-  // The middle third, averaged, so that single stitches and loops do not decide.
-  const third = between.filter((p) => Math.abs(along(p) - 0.5) <= 1 / 6 + 1e-9)
   const nearest = Math.min(...between.map((p) => Math.abs(along(p) - 0.5)))
-  const middlePart =
-    third.length > 0 ? third : between.filter((p) => Math.abs(along(p) - 0.5) <= nearest + 1e-9)
-  const bow = mean(middlePart.map(outside))
-  return { reach: bow - outside({ x: 0, y: 0 }), bow, direction: [ux, uy] }
+  // A ruler touches what stands out: the outermost of each part of the middle third, so that loops and scallops count whole.
+  const bow = mean(
+    [-1, 0, 1].flatMap((part) => {
+      const own = between.filter(
+        (p) =>
+          Math.abs(along(p) - 0.5 - part / 9) <= Math.max(1 / 18, part === 0 ? nearest : 0) + 1e-9,
+      )
+      return own.length > 0 ? [Math.max(...own.map(outside))] : []
+    }),
+  )
+  return { length: chord, reach: bow - outside({ x: 0, y: 0 }), bow, direction: [ux, uy] }
 }
 
 /** A corner may end in two nodes that reach equally far: its tip is between them. */

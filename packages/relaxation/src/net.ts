@@ -19,6 +19,8 @@ export interface NetNode {
   readonly widthMm: number
   /** Area of fabric whose weight it carries, mm2. */
   readonly areaMm2: number
+  /** Set where it stands free of the ground: no part of the round's edge. */
+  readonly free?: true
   /** How far a picot on this top stands out from the edge, mm; absent without one. */
   readonly picotMm?: number
 }
@@ -33,6 +35,10 @@ export interface Spring {
   readonly restMm: number
   /** Area of fabric the spring stands for: energy = stiffness x area x half the strain squared. */
   readonly areaMm2: number
+  /** Of a post, how far its top lies to one side of its base at ease, mm, positive counterclockwise; none when absent. */
+  readonly leanMm?: number
+  /** Of a string that ends in a stitch, how much of it is chain and can hang slack: the half of the stitch cannot. All when absent. */
+  readonly slackMm?: number
   readonly round: number
   readonly element: number
 }
@@ -87,6 +93,8 @@ export interface NetEdge {
   readonly elements: readonly number[]
   /** Sum of the rest lengths with every chain drawn out, mm. */
   readonly lengthMm: number
+  /** How much shorter its scallops can stand than their edge, mm; absent without any. */
+  readonly scallopMm?: number
 }
 
 export interface Net {

@@ -52,6 +52,9 @@ export function edgeSprings(
           to: nodePoint(base + other),
           restMm,
           areaMm2: arc * (isChain ? sizes.scWidthMm : band),
+          ...(isChain && !(node.isChain && to.isChain)
+            ? { slackMm: (restMm * (node.isChain ? node : to).widthMm) / (2 * arc) }
+            : {}),
           round,
           element: node.element,
         },
@@ -66,6 +69,7 @@ export function postSpring(ground: Ground, round: number, leg: Leg): Spring {
     from: leg.place.point,
     to: nodePoint(ground.firstNode[round]! + leg.index),
     restMm: leg.restMm,
+    ...(leg.leanMm === 0 ? {} : { leanMm: leg.leanMm }),
     areaMm2: leg.top.widthMm * leg.top.heightMm * leg.share,
     round,
     element: leg.top.element,

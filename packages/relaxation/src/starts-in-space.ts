@@ -3,8 +3,8 @@
 // lengths asks for. Only starts: the minimiser decides.
 
 import { findRoot } from "@roundwright/numerics"
-import { measureStrain } from "./measure-yarn.ts"
 import type { Net, NetEdge } from "./net.ts"
+import type { RoundMisfit } from "./round-misfits.ts"
 
 export interface SpaceStart {
   /** `flat`, `dome`, `bowl`, `waves 2` ... */
@@ -13,15 +13,6 @@ export interface SpaceStart {
   readonly folds?: number
   /** x, y, z of every node, mm. */
   readonly xyz: Float64Array
-}
-
-/** What the rounds' lengths ask for, from the centre out. */
-export interface RoundMisfit {
-  /** Mean distance from the centre in the flat shape, and along the fabric with posts at ease, mm. */
-  readonly radiusMm: number
-  readonly slantMm: number
-  /** Edge at ease over the edge this outline has at that slant: below 1 cups, above 1 ruffles. */
-  readonly fullness: number
 }
 
 /** Wave numbers tried: two is the ground state of an ideal cone, more come from weight and from growing surplus. */
@@ -66,44 +57,6 @@ export function startsInSpace(
   for (const m of waves)
     starts.push({ name: `waves ${m}`, folds: m, xyz: wave(net, xy, misfits, m) })
   return starts
-}
-
-/**
- * @param give strain that tops and posts take up for free: only what goes beyond it asks for a way out
- */
-export function roundMisfits(net: Net, xy: Float64Array, give = 0): RoundMisfit[] {
-  const strain = measureStrain(net, xy, 2)
-  const tops = net.edges.map(() => ({ length: 0, rest: 0 }))
-  const posts = net.edges.map(() => ({ length: 0, rest: 0 }))
-  net.springs.forEach((spring, k) => {
-    if (spring.round < 0) return
-    const sum = (spring.role === "post" ? posts : tops)[spring.round]!
-    // A slack chain costs nothing: it is as long as it lies.
-    const at = spring.role === "chain" ? Math.max(0, strain[k]!) : strain[k]!
-    sum.rest += spring.restMm
-    sum.length += spring.restMm * (1 + at)
-  })
-  let radius = net.centre.length > 1 ? meanRadius(xy, net.centre) : 0
-  let slant = radius
-  return net.edges.map((edge, round) => {
-    const radiusMm = Math.max(1e-9, meanRadius(xy, edge.nodes))
-    slant += (radiusMm - radius) / ratio(posts[round]!)
-    radius = radiusMm
-    const full = radiusMm / ratio(tops[round]!) / Math.max(slant, 1e-9)
-    const beyond = Math.max(0, Math.abs(full - 1) - 2 * give)
-    return { radiusMm, slantMm: slant, fullness: 1 + Math.sign(full - 1) * beyond }
-  })
-}
-
-function ratio({ length, rest }: { length: number; rest: number }): number {
-  return rest > 0 ? length / rest : 1
-}
-
-function meanRadius(xy: Float64Array, nodes: readonly number[]): number {
-  return (
-    nodes.reduce((sum, node) => sum + Math.hypot(xy[2 * node]!, xy[2 * node + 1]!), 0) /
-    nodes.length
-  )
 }
 
 /** Rounds drawn in to the radius their length asks for, raised by what is left of the depth. */

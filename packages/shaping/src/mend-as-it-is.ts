@@ -1,10 +1,13 @@
 // Leaving a piece as it is, or blocking it, where that is an answer: computed, not a manner of speaking.
 
-import type { Ledger, LedgerRow } from "@roundwright/flatness"
+import { bands, type Ledger, type LedgerRow } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
-import { blockableStretch, type ShapeVerdict } from "@roundwright/relaxation"
+import type { ShapeVerdict } from "@roundwright/relaxation"
 import { misfitOf, worksOutBy } from "./mend-fault.ts"
 import type { Mend } from "./mend-result.ts"
+
+/** A lean piece is pinned out by as much as a full one: 1 / (1 - 0.17) and 1 + 0.2 are one stretch, give or take rounding. */
+const mostPinned = Math.max(bands.blocksFull, 1 / (1 - bands.blocksLean) - 1)
 
 /** @param shape the piece laid out; null where the ledger alone judges */
 export function asItIs(motif: Motif, ledger: Ledger, shape: ShapeVerdict | null): Mend[] {
@@ -18,7 +21,7 @@ export function asItIs(motif: Motif, ledger: Ledger, shape: ShapeVerdict | null)
     misfit: misfitOf(ledger.rows),
     disturbance: 0,
   }
-  if (stretch > blockableStretch && verdict !== "flat") return []
+  if (stretch > mostPinned && verdict !== "flat") return []
   const settled = worksOutBy(ledger.rows)
   if (ledger.verdict === "flat" && verdict === "flat" && settled !== null)
     return [

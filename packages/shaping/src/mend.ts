@@ -9,6 +9,7 @@ import {
   type Ledger,
   type LedgerRow,
   type PieceSummary,
+  rhythmBreaks,
   severityOf,
   summarisePiece,
   type Verdict,
@@ -47,8 +48,6 @@ export interface Mends {
 
 /** Given up on reading further by a maker. */
 const mostMends = 6
-/** Changes named beside leaving the piece as it is: nobody needs them who does. */
-const mostBesideLeaving = 3
 /** Made to the piece itself and judged whole: enough to fill the list after what cannot be made falls away. */
 const mostMade = 24
 /** Laid out as a net: the best few, within a budget of nodes in all (a second or two). */
@@ -69,22 +68,21 @@ export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {})
 
 /** The same, with what was left out of a piece too large to go through. */
 export function searchMends(motif: Motif, gauge: Gauge, options: MendOptions = {}): Mends {
-  const ledger = keepLedger(motif, gauge)
-  const even =
-    ledger.rows.slice(1).every((row) => row.verdict === "flat") && ledger.verdict === "flat"
+  const grown = keepLedger(motif, gauge)
   const net = options.judge === "net"
-  if (even && !net) return { mends: [], leftOut: null }
   const shape = net ? (options.shape ?? layOut(motif, gauge, { inSpace: false })) : null
-  if (even && shape?.verdict === "flat") return { mends: [], leftOut: null }
+  const ledger = shape ? { ...grown, ...judgementOf(shape) } : grown
   const same = asItIs(motif, ledger, shape)
+  // A piece that lies flat needs no mending, whatever one round of it does.
+  if (ledger.verdict === "flat") return { mends: same, leftOut: null }
   const budget = options.budget ?? new MendBudget()
-  const trial = new Trial(motif, gauge, ledger, budget, options.terms ?? "US")
+  const trial = new Trial(motif, gauge, grown, budget, options.terms ?? "US")
   const wanted = nearestFirst(candidatesFor(motif, trial.facts, ledger, gauge), motif, [
     ledger.fromRound,
     shape?.blockingRound,
   ])
-  if (even && shape) {
-    const mends = [...same, ...trial.byShape(wanted, shape)].slice(0, mostMends)
+  if (shape && grown.verdict === "flat") {
+    const mends = inOrder(motif, same, oneWay(trial.byShape(wanted, shape), grown))
     return { mends, leftOut: budget.refused ? leftOutWords(motif, []) : null }
   }
   const weighed = wanted.slice(0, affordable(wanted, motif, budget))
@@ -95,13 +93,17 @@ export function searchMends(motif: Motif, gauge: Gauge, options: MendOptions = {
     if (!budget.making.spend(makingWork(motif, one.index, one.change))) break
     made.push(...trial.make(one))
   }
-  const most = same.some(({ kind }) => kind === "leave")
-    ? mostBesideLeaving
-    : mostMends - same.length
-  const ranked = varied(made.sort(byRank)).slice(0, most)
+  const ranked = varied(made.sort(byRank)).slice(0, mostMends)
   const judged = shape ? byTheNet(ranked, gauge, severityOf(shape.verdict)) : ranked
   return {
-    mends: [...same, ...judged.map(({ mend }) => mend)],
+    mends: inOrder(
+      motif,
+      same,
+      oneWay(
+        judged.map(({ mend }) => mend),
+        grown,
+      ),
+    ),
     leftOut: budget.refused ? leftOutWords(motif, weighed) : null,
   }
 }
@@ -129,6 +131,23 @@ function affordable(candidates: readonly Candidate[], motif: Motif, { weighing }
     return !weighing.spend(cost)
   })
   return stop < 0 ? candidates.length : stop
+}
+
+function judgementOf({ verdict, fullness, fromRound, odds, rows }: ShapeVerdict) {
+  return { verdict, fullness, fromRound, odds, rows }
+}
+
+/** Leaving the piece or blocking it comes first, but for one with a round out of its own rhythm: that is mended first. */
+function inOrder(motif: Motif, same: readonly Mend[], changes: readonly Mend[]): Mend[] {
+  const all = rhythmBreaks(motif).length > 0 ? [...changes, ...same] : [...same, ...changes]
+  return all.slice(0, mostMends)
+}
+
+/** Changes that all take the edge the same way, towards flat: two that point opposite ways help nobody. */
+function oneWay(mends: readonly Mend[], { fullness }: Ledger): Mend[] {
+  const way = (mend: Mend): number => Math.sign(mend.fullnessAfter - fullness)
+  const first = mends.find((mend) => way(mend) !== 0)
+  return mends.filter((mend) => way(mend) === 0 || way(mend) === way(first!))
 }
 
 interface Bounded extends Candidate {

@@ -4,11 +4,11 @@ import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge, Provenance } from "./gauge.ts"
 
 /**
- * Length of one chain along the edge over the width of one stitch: two printed pairs from the same
- * piece, 0.94 (9 ch against 8.5 hdc an inch) and 1.00 (18 and 18 an inch); their mean. A third,
- * 15 ch in 4 in of worsted with a 4 mm hook, gives 0.99 against the default width.
+ * Length of one chain along the edge over the width of one stitch. Printed pairs from the same piece give 0.94 (9 ch against
+ * 8.5 hdc an inch) and 1.00 (18 and 18 an inch) for a chain laid straight; in the loops of lace it lies in waves, and filet
+ * grids (see `besideChainShare`) ask for about 0.8. Between the two.
  */
-export const chainLengthInStitches = 0.97
+export const chainLengthInStitches = 0.9
 
 export interface ChainSize {
   /** Length along the edge, mm (or sc widths). */
@@ -22,7 +22,7 @@ export function chainSize(gauge: Gauge): ChainSize {
   return {
     lengthMm: gauge.scWidthMm * chainLengthInStitches,
     provenance: "published median",
-    note: "A chain is taken 0.97 of a stitch's width long: mean of two printed pairs, 0.94 and 1.00.",
+    note: "A chain is taken 0.9 of a stitch's width long: between printed pairs (0.94 and 1.00) and filet grids (0.8).",
   }
 }
 

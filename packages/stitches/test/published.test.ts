@@ -56,13 +56,20 @@ describe("proportions are the medians of the published gauges", () => {
     }
   })
 
-  it("a chain measures 0.97 of a stitch: mean of two printed pairs, a third agrees", () => {
+  it("a chain measures 0.9 of a stitch: less than the printed pairs laid straight, more than filet grids ask for", () => {
     const width = (stitch: string, place: number) =>
       gauges.filter((gauge) => gauge.stitch === stitch)[place]!.widthMm!
     const hdc = gauges.find((gauge) => gauge.stitch === "hdc" && gauge.heightMm === undefined)!
     const sameInRow = 1 // 18 ch and 18 sts an inch in one filet piece
     const pair = (width("ch", 0) / hdc.widthMm! + sameInRow) / 2
-    expectClose(stitches.chainLengthInStitches, pair, 0.005, printed)
+    expectClose(pair, 0.97, 0.005, printed)
+    // Five filet grids: a dc and two chains in 0.92 to 1.25 of the dc's height, which is two widths; the dc beside chains.
+    const filet = [0.92, 1.25].map(
+      (share) => (share * stitches.dcRatio - stitches.besideChainShare) / 2,
+    )
+    expect(stitches.chainLengthInStitches).toBeLessThan(pair)
+    expect(stitches.chainLengthInStitches).toBeGreaterThan((filet[0]! + filet[1]!) / 2)
+    expect(stitches.chainLengthInStitches).toBeLessThan(filet[1]! + 0.01)
     const worsted = stitches.gaugeFrom({ swatches: [], yarnWeight: 4, hookMm: 4 })
     const third = width("ch", 2) / worsted.scWidthMm
     expectClose(third, 0.97, 0.06, "the two pairs lie 0.03 to each side; a third maker twice that")
