@@ -5,7 +5,7 @@
 import type { Motif } from "@roundwright/motif"
 import { unlessRefused } from "@roundwright/numerics"
 import { layOut } from "@roundwright/relaxation"
-import { type Gauge, gaugeFrom, type PieceSize } from "@roundwright/stitches"
+import { type Gauge, gaugeFrom, type PieceSize, scaledSwatch } from "@roundwright/stitches"
 import { leanFromSkew } from "./skew.ts"
 
 /** Measured sizes that ask for widths further apart than this are told of: a ruler read to half a cm on a small piece. */
@@ -50,19 +50,8 @@ function sizedByPieces(motif: Motif, gauge: Gauge): { gauge: Gauge; notes: strin
 /** Everything measured drawn to the piece's size; proportions stay. */
 function scaledBy(factor: number, gauge: Gauge): Gauge {
   const { input } = gauge
-  const scaled = (mm: number | undefined) => (mm === undefined ? undefined : factor * mm)
-  return gaugeFrom({
-    ...input,
-    swatches: input.swatches.map((swatch) => {
-      const [widthMm, heightMm] = [scaled(swatch.widthMm), scaled(swatch.heightMm)]
-      return {
-        ...swatch,
-        ...(widthMm === undefined ? {} : { widthMm }),
-        ...(heightMm === undefined ? {} : { heightMm }),
-      }
-    }),
-    scWidthMm: factor * gauge.scWidthMm,
-  })
+  const swatches = input.swatches.map((swatch) => scaledSwatch(swatch, factor))
+  return gaugeFrom({ ...input, swatches, scWidthMm: factor * gauge.scWidthMm })
 }
 
 /** Size of the motif after a round, pressed flat, in the unit of the gauge; or why there is none. */

@@ -5,15 +5,15 @@
 //
 // Width. Three gauges of size 10: 17 hdc in 2 in and 9 ch in 1 in (Knit-Cro-Sheen, steel 8 = 1.5 mm; a chain is 0.97
 // of a stitch) and 6 dc in 1 in (steel 1 = 2.75 mm). On one hook a finer thread makes a narrower stitch: filet meshes
-// of sizes 10, 30 and 50 on 1.5, 1.3 and 1.0 mm hooks measure 2.12, 1.59 and 1.41 mm, and with the root of the hook
-// taken off their widths go with the number to the power -0.20 and -0.13. Rows in test/evidence/stitches-gauges.json.
+// of sizes 10, 30 and 50 on 1.5, 1.3 and 1.0 mm hooks measure 2.12, 1.59 and 1.41 mm, and with the hook's share (hook-law.ts)
+// taken off their widths go with the number to the power -0.19 and -0.11. Rows in test/evidence/stitches-gauges.json.
 
-import { hookExponent } from "./hook-exponent.ts"
+import { hookFactor } from "./hook-law.ts"
 
-/** Middle of the three gauges, each brought to a 1.5 mm hook: 2.99, 2.91 and 3.12 mm. */
+/** Middle of the three gauges, each brought to a 1.5 mm hook: 2.99, 2.91 and 3.00 mm. */
 export const threadWidth = { size: 10, hookMm: 1.5, widthMm: 2.99, gauges: 3 } as const
-/** Middle of the two exponents of the filet meshes. */
-export const threadExponent = -0.16
+/** Between the two exponents of the filet meshes, so that it misses either width by the same 5 %. */
+export const threadExponent = -0.14
 
 /** Sizes a text can mean by number. 3 and 5 and their pearls are nearer to fingering yarn. */
 const sizes = [5, 8, 10, 15, 20, 30, 40, 50, 60, 70, 80, 100]
@@ -25,7 +25,7 @@ export function threadScWidth(size: number, hookMm: number = threadWidth.hookMm)
   const { widthMm } = threadWidth
   return (
     widthMm *
-    (hookMm / threadWidth.hookMm) ** hookExponent *
+    hookFactor({ threadSize: size }, threadWidth.hookMm, hookMm) *
     (size / threadWidth.size) ** threadExponent
   )
 }
