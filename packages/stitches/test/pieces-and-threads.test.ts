@@ -48,6 +48,19 @@ describe("sizes of the piece", () => {
     expect([...swatches, ...problems]).toEqual([])
   })
 
+  it("of the finished piece is read where a line gives no other, and beside a swatch too", () => {
+    const motif = stitches.readGaugeLine("each motif 12 cm square", "US")
+    expect(motif.pieces.map(({ round, mm }) => [round, mm])).toEqual([["last", 120]])
+    expect(motif.problems).toEqual([])
+    const text = "14 dc x 8 rows = 10 cm; Rnds 1-3 = 9 cm across"
+    const both = stitches.readGaugeLine(text, "US")
+    expect(both.swatches.length).toBe(1)
+    expect(both.problems).toEqual([])
+    expect(both.pieces.map(({ round, mm }) => [round, mm])).toEqual([[3, 90]])
+    const { start, end } = both.pieces[0]!.place!
+    expect(text.slice(start, end)).toBe("Rnds 1-3 = 9 cm")
+  })
+
   it("goes before swatch, yarn and hook, and is refused when no stitch is so wide", () => {
     const input = { swatches: [], yarnWeight: 4, hookMm: 5 } as const
     const gauge = stitches.gaugeFrom({ ...input, scWidthMm: 6 })
