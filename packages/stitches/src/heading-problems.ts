@@ -8,8 +8,10 @@ export interface HeadingProblem {
   readonly code:
     | "gauge-line"
     | "hook-not-read"
+    | "hook-impossible"
     | "yarn-not-read"
     | "size-not-read"
+    | "size-impossible"
     | "heading-not-read"
   readonly message: string
   readonly hint: string
@@ -29,7 +31,8 @@ export function hookProblem(refused: NonNullable<HookReading["refused"]>): Headi
     unbelievable: "No hook of this size is made; none is taken.",
     undecided: "This hook size is not understood, or tables differ on it.",
   }
-  return { code: "hook-not-read", message: messages[refused.why], hint: hookHint, ...at(refused) }
+  const code = refused.why === "undecided" ? "hook-not-read" : "hook-impossible"
+  return { code, message: messages[refused.why], hint: hookHint, ...at(refused) }
 }
 
 export function sizeProblem(refused: SizeRefused): HeadingProblem {
@@ -40,7 +43,9 @@ export function sizeProblem(refused: SizeRefused): HeadingProblem {
     "not square": "This is longer than wide, which is no size of one motif; it was not used.",
     several: "Several sizes are given and no round says which is meant; none was used.",
   }
-  return { code: "size-not-read", message: messages[refused.why], hint: sizeHint, ...at(refused) }
+  const open = refused.why === "not square" || refused.why === "several"
+  const code = open ? "size-not-read" : "size-impossible"
+  return { code, message: messages[refused.why], hint: sizeHint, ...at(refused) }
 }
 
 export function severalYarns(start: number, end: number): HeadingProblem {
