@@ -208,9 +208,14 @@ function readYarn({ about, tokens }: Part, draft: Draft): void {
   }
 }
 
-function readHooks({ about, tokens }: Part, draft: Draft): void {
-  const said = tokens.some((token) => isWord(token, "hook", "hooks", "mm"))
-  if (about !== "hook" && !said) return
+/** In a gauge line lengths are sizes of stitches: only what stands this near to the word hook is a hook's. */
+const nearHook = 5
+
+function readHooks({ about, tokens: all }: Part, draft: Draft): void {
+  const word = all.findIndex((token) => isWord(token, "hook", "hooks"))
+  if (about === "gauge" && word < 0) return
+  if (about !== "hook" && word < 0 && !all.some((token) => isWord(token, "mm"))) return
+  const tokens = about === "gauge" ? all.slice(Math.max(0, word - nearHook), word + nearHook) : all
   const found: HookReading = findHook(tokens, about === "hook")
   const { hook, insteadOf, refused, named = [] } = found
   draft.used.push(...named)
