@@ -5,9 +5,10 @@ import {
   checkPattern,
   type Effort,
   examinePattern,
+  gaugeFromPieces,
 } from "@roundwright/assessment"
 import { type Adaptation, adaptGauge } from "@roundwright/shaping"
-import type { Gauge, Terms } from "@roundwright/stitches"
+import type { Gauge, GaugeInput, Terms } from "@roundwright/stitches"
 import { readText } from "./files.ts"
 import { gaugeOfHand, type HandOptions } from "./hand.ts"
 import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
@@ -98,19 +99,21 @@ function checkBoth(
   const { shape, effort } = options
   const { result, reading, gauge } = examinePattern(text, { file, shape, effort })
   const { terms, motif } = reading
-  const mine = handIn(options, terms)
-  const worked = mine !== null && gauge !== null && motif.rounds.length > 0
-  return { result, inYourHands: worked ? adaptGauge(gauge, mine, motif, terms) : null }
+  const hand = handIn(options, terms, gauge?.input)
+  const worked = hand !== null && gauge !== null && motif.rounds.length > 0
+  if (!worked) return { result, inYourHands: null }
+  const mine = gaugeFromPieces(motif, hand, false).gauge
+  return { result, inYourHands: adaptGauge(gauge, mine, motif, terms) }
 }
 
 /** A maker's own gauge names stitches as her pattern does; a name that only the other terms have is read in those. */
-function handIn(options: HandOptions, terms: Terms): Gauge | null {
+function handIn(options: HandOptions, terms: Terms, own?: GaugeInput): Gauge | null {
   try {
-    return gaugeOfHand({ ...options, terms })
+    return gaugeOfHand({ ...options, terms }, own)
   } catch (error) {
     if (options.gauge === undefined) throw error
     try {
-      return gaugeOfHand({ ...options, terms: terms === "US" ? "UK" : "US" })
+      return gaugeOfHand({ ...options, terms: terms === "US" ? "UK" : "US" }, own)
     } catch {
       throw error
     }

@@ -1,14 +1,12 @@
 // What the headings say of yarn, hook and gauge.
 
 import {
-  type Found,
   type GaugeInput,
+  gaugeInputOf,
   type HeadingAbout,
   type HeadingReading,
   headingAbout,
-  type PieceSize,
   readHeading,
-  type Swatch,
   swatchUnlikeYarn,
   type Terms,
 } from "@roundwright/stitches"
@@ -57,38 +55,9 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
         )
     }
   }
-  const input = { ...inputOf(read), ...(skewDeg === undefined ? {} : { skewDeg }) }
+  const input = { ...gaugeInputOf(read), ...(skewDeg === undefined ? {} : { skewDeg }) }
   findings.push(...unlikeYarn(input, read, layout.clean))
   return { input, findings }
-}
-
-/** What the headings tell together; of several that tell one thing the first. */
-function inputOf(read: readonly ReadAt[]): GaugeInput {
-  const first = <Value>(of: (reading: HeadingReading) => Found<Value> | undefined) =>
-    read.map(({ reading }) => of(reading)?.value).find((value) => value !== undefined)
-  const swatches: Swatch[] = read.flatMap(({ reading }) =>
-    reading.swatches.map(({ value }) => value),
-  )
-  const pieces: PieceSize[] = read.flatMap(({ reading, start: by }) =>
-    reading.pieces.map((piece) => ({
-      ...piece,
-      ...(piece.place && { place: { start: by + piece.place.start, end: by + piece.place.end } }),
-    })),
-  )
-  const yarnWeight = first((reading) => reading.yarnWeight)
-  const threadSize = first((reading) => reading.threadSize)
-  const strands = first((reading) => reading.strands)
-  const gaugeHookMm = first((reading) => reading.gaugeHookMm)
-  const hookMm = first((reading) => reading.hookMm) ?? gaugeHookMm
-  return {
-    swatches,
-    ...(yarnWeight === undefined ? {} : { yarnWeight }),
-    ...(strands === undefined ? {} : { strands }),
-    ...(hookMm === undefined ? {} : { hookMm }),
-    ...(gaugeHookMm === undefined || gaugeHookMm === hookMm ? {} : { gaugeHookMm }),
-    ...(threadSize === undefined ? {} : { threadSize }),
-    ...(pieces.length === 0 ? {} : { pieces }),
-  }
 }
 
 /** A swatch that yarn and hook cannot give is told at its line; whichever is wrong, the sizes are. */

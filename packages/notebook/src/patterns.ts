@@ -1,13 +1,14 @@
 // The patterns of a notebook: each is checked once, with the gauge cell that is set over it.
 //
-// A gauge cell holds heading lines (Yarn, Hook, Gauge ...). They are read before the pattern's own
-// text; headings of the same name in the pattern are left out, so that one written pattern can be
-// tried with another hand. Places stay those of the notebook.
+// A gauge cell holds heading lines (Yarn, Hook, Gauge, Size ...). They are read before the pattern's own
+// text; headings of the pattern that no longer hold are left out (join-gauge.ts), so that one written
+// pattern can be tried in another hand. Places stay those of the notebook.
 
 import type { CheckResult } from "@roundwright/assessment"
 import type { Problem } from "@roundwright/instructions"
 import type { WrittenCell } from "./cells.ts"
 import type { CirclePlan } from "./circle.ts"
+import { joinGauge } from "./join-gauge.ts"
 import { noPattern, type Report, twice } from "./problems.ts"
 import type { CellContent, CheckedPattern, NotebookProblem } from "./result.ts"
 
@@ -113,31 +114,4 @@ function checkUnderGauge(
     else problems.push({ ...problem, line: problem.line - gauge.lines.length })
   }
   return { result: { ...result, problems }, readText: joined, gaugeProblems }
-}
-
-/**
- * A pattern's text with the lines of a gauge cell put in after its title, and its own headings of the
- * same names left out. `title`: how many lines stand before the gauge.
- */
-export function joinGauge(
-  text: string,
-  gauge: readonly string[],
-): { readonly joined: string; readonly title: number } {
-  const headings = new Set(gauge.map(headingOf).filter((heading) => heading !== null))
-  const lines = text.split(/\r\n|\r|\n/)
-  const title = titleLine(lines)
-  const own = lines.map((line) => (headings.has(headingOf(line) ?? "") ? "" : line))
-  return { joined: [...own.slice(0, title), ...gauge, ...own.slice(title)].join("\n"), title }
-}
-
-/** `Hook: 4 mm` -> `hook`. */
-function headingOf(line: string): string | null {
-  return /^\s*([A-Za-z]{2,20})\s*:/.exec(line)?.[1]?.toLowerCase() ?? null
-}
-
-/** How many lines stand before the gauge: the title, when the text opens with one. */
-function titleLine(lines: readonly string[]): number {
-  const first = lines.findIndex((line) => line.trim() !== "")
-  const line = lines[first]
-  return line === undefined || line.includes(":") ? 0 : first + 1
 }

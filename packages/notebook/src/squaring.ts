@@ -20,7 +20,7 @@ import {
   usualStitches,
 } from "@roundwright/shaping"
 import { type Gauge, kindName, type Terms } from "@roundwright/stitches"
-import { joinGauge } from "./patterns.ts"
+import { joinGauge } from "./join-gauge.ts"
 
 /** How the added rounds are to be, whatever they are added to. */
 export interface SquaringWishes {

@@ -20,13 +20,17 @@ export function inHand(own: GaugeInput, hand: GaugeInput): GaugeInput {
   const follows = holds && (ownPieces || pieces === undefined)
   const gaugeHookMm = follows && made !== hookMm ? made : undefined
   const skewDeg = hand.skewDeg ?? own.skewDeg
+  const { scWidthMm, leanShare } = own
+  const sized = holds && ownPieces && scWidthMm !== undefined
   return {
     swatches,
     ...yarn,
     ...(hookMm === undefined ? {} : { hookMm }),
     ...(gaugeHookMm === undefined ? {} : { gaugeHookMm }),
     ...(pieces === undefined ? {} : { pieces }),
+    ...(sized ? { scWidthMm } : {}),
     ...(skewDeg === undefined ? {} : { skewDeg }),
+    ...(leanShare === undefined ? {} : { leanShare }),
   }
 }
 

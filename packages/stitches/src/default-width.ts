@@ -149,7 +149,9 @@ function threadDefault(size: number, known: YarnAndHook): DefaultWidth {
   }
 }
 
-const surer = "A line such as Gauge: 16 sc x 18 rows = 10 cm, with your own counts, is surer."
+/** The measured round is asked for first: it mends every size at once, a swatch the sizes of its stitch. */
+const surer =
+  "A round of yours, measured, is surer (Size: 9 cm after Rnd 3), and so is a swatch (Gauge: 16 sc x 18 rows = 10 cm)."
 
 function taken(widthMm: number): string {
   return `one sc is taken ${widthMm.toFixed(1)} mm wide`

@@ -129,7 +129,10 @@ function readStitches(
   const swatches = mergeWithinLine(parts).filter((swatch) => believable(swatch, line))
   if (swatches.length === 0 && problems.length === 0) {
     problems.push({
-      message: "No gauge could be read here.",
+      message:
+        text.trim() === ""
+          ? "No gauge could be read here."
+          : `"${text.trim().slice(0, 40)}" is no gauge.`,
       hint: howToWrite,
       start: 0,
       length: text.length,

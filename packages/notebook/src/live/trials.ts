@@ -15,7 +15,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { findMends, type MendOptions } from "@roundwright/shaping"
 import { gaugeFrom } from "@roundwright/stitches"
-import { joinGauge } from "../patterns.ts"
+import { joinGauge } from "../join-gauge.ts"
 import { movedPiece, type Piece, piecesFor, rewrite } from "./rewrite-rounds.ts"
 
 /** What trying one remedy comes to. */
