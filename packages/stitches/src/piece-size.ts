@@ -66,6 +66,11 @@ function roundAt(
       ? { round, start: token.start, end: tokens[at + 2]!.end }
       : undefined
   }
+  // "5 rounds = 10 x 10 cm": so many rounds, and a square as large; of one length it could be their depth.
+  if (token.type === "number" && isRound(tokens[at + 1]) && tokens.some((one) => isBy(one)))
+    return Number.isInteger(token.value)
+      ? { round: token.value, start: token.start, end: tokens[at + 1]!.end }
+      : undefined
   if (!isRound(token)) return undefined
   const first = isSign(tokens[at + 1], ".") ? at + 2 : at + 1
   const from = tokens[first]
@@ -172,7 +177,7 @@ function joinPairs(measures: readonly Measure[], tokens: readonly HeadingToken[]
   const joined: Measure[] = []
   for (const measure of measures) {
     const by = tokens[measure.at - 1]
-    if (!isSign(by, "×", "*") && !isWord(by, "x", "by")) {
+    if (!isBy(by)) {
       joined.push(measure)
       continue
     }
@@ -209,6 +214,10 @@ function finishedSize(
   if (others.length > 0) return { why: [{ ...place, why: "several" }] }
   const across = saysCorners(tokens, 0, Number.POSITIVE_INFINITY) ? "corners" : "sides"
   return { piece: { round: "last", mm: size.mm, across, place }, why: [] }
+}
+
+function isBy(token: HeadingToken | undefined): boolean {
+  return isSign(token, "×", "*") || isWord(token, "x", "by")
 }
 
 /** Whether words between two places say that the size goes from corner to corner. */

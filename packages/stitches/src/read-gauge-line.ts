@@ -118,6 +118,7 @@ function readStitches(
     worked: tokens.find((token) => token.type === "manner")?.worked,
     unnamed,
     lastKind: undefined,
+    wide: [],
     lastLengths: [],
     told: false,
   }
@@ -191,6 +192,10 @@ function isPieceMeasure(text: string, tokens: readonly GaugeToken[]): boolean {
   if (!counts.every((token) => token.type === "rows")) return false
   if (counts.length === 0)
     return tokens.some((token) => token.type === "length") && pieceWords.test(text)
+  const types = tokens.map(({ type }) => type)
+  const pair = types.some((type, at) => type === "length" && types[at + 1] === "by")
+  // "5 rounds = 10 x 10 cm": rounds alone, and as wide as high.
+  if (counts.length === 1 && pair && (counts[0] as { round?: boolean }).round) return true
   return /\b(?:first|diameter|across|corner|square measures|motif|rnds?\.? ?1\b|rounds? ?1\b)/i.test(
     text,
   )

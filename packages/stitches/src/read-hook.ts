@@ -178,7 +178,13 @@ function steelAt(tokens: readonly HeadingToken[], at: number): Candidate[] | und
   let next = at + 1
   while (isWord(tokens[next], "crochet", "hook", "hooks")) next++
   const number = numberBehind(tokens, next)
-  if (number !== undefined) return oneOf(steelHooksMm[tokens[number]!.text], token, tokens[number]!)
+  if (number !== undefined) {
+    const sizes = oneOf(steelHooksMm[tokens[number]!.text], token, tokens[number]!)
+    // "No. 7 or 8", "No. 8 or No. 9".
+    const other = isWord(tokens[number + 1], "or") ? numberBehind(tokens, number + 2) : undefined
+    if (other === undefined || isMm(tokens[other + 1])) return sizes
+    return [...sizes, ...oneOf(steelHooksMm[tokens[other]!.text], token, tokens[other]!)]
+  }
   const before = isWord(tokens[at - 1], "us") ? tokens[at - 2] : tokens[at - 1]
   return before?.type === "number" ? oneOf(steelHooksMm[before.text], before, token) : undefined
 }
@@ -199,6 +205,8 @@ function oldUkAt(tokens: readonly HeadingToken[], at: number): Candidate[] | und
 function letterAt(tokens: readonly HeadingToken[], at: number): Candidate[] | undefined {
   const token = tokens[at]!
   if (token.type !== "word" || token.text.length !== 1) return undefined
+  // Steel hooks have numbers and no letters.
+  if (tokens.some((one) => isWord(one, "steel"))) return undefined
   const hook = hooks.find((one) => one.usLetter === token.text.toUpperCase())
   if (tokens.length === 1) return oneOf(hook?.mm, token, token)
   if (!token.capital) return undefined

@@ -174,8 +174,16 @@ function weightByName(tokens: readonly HeadingToken[], at: number): Weighed {
   // "D.K."
   if (isWord(tokens[at], "d") && isSign(tokens[at + 1], ".") && isWord(tokens[at + 2], "k"))
     return { weight: 3, next: at + 3 }
+  const plain = besideSlash(tokens, at)
+  if (plain !== undefined) return { weight: plain, next: at + 1 }
   const thread = findThreadSize(tokens, at)
   return thread === undefined ? undefined : { weight: thread.weight, next: thread.next }
+}
+
+/** "DK/medium": an everyday word that a slash sets beside another name is one as well. */
+function besideSlash(tokens: readonly HeadingToken[], at: number): YarnWeight | undefined {
+  const slashed = isSign(tokens[at - 1], "/") || isSign(tokens[at + 1], "/")
+  return slashed && tokens[at]!.type === "word" ? plainWords[tokens[at]!.text] : undefined
 }
 
 const byName = [weightByName, weightByPly]
@@ -224,7 +232,9 @@ const counts: Readonly<Record<string, number>> = {
   six: 6,
 }
 const strandWords = ["strand", "strands", "stranded", "ends", "thickness", "thicknesses"]
-const holdingWords = ["held", "used", "worked", "using", "holding", "yarn", "work", "hold", "use"]
+
+const holdingWords =
+  "held used worked using holding work hold use yarn thread cotton wool it".split(" ")
 /** Words that may stand between a count and its strands: "2 or more" may not. */
 const mostBetween = 2
 

@@ -126,14 +126,22 @@ function pearlAt(tokens: readonly HeadingToken[], at: number): ThreadFound | und
     return size === undefined ? undefined : { size, weight: 0, next }
   }
   if (!isPearl(tokens[at]) || !isWord(tokens[at + 1], "cotton")) return undefined
-  for (let next = at + 2; next <= at + 5; next++) {
-    const token = tokens[next]
-    if (token === undefined || isSign(token, ";")) return undefined
-    if (token.type !== "number") continue
-    const size = pearlSizes[token.text]
-    return size === undefined ? undefined : { size, weight: 0, next: next + 1 }
+  let bare: number | undefined
+  for (let next = at + 2; next <= at + mostBehindPearl; next++) {
+    if (isSign(tokens[next], ";")) break
+    const numbered = numberedAt(tokens, next)
+    if (numbered !== undefined) return pearlOf(tokens, numbered)
+    if (next <= at + 3 && tokens[next]?.type === "number") bare ??= next
   }
-  return undefined
+  return bare === undefined ? undefined : pearlOf(tokens, bare)
+}
+
+/** Words between pearl cotton and its number: ", article 90, size 5". */
+const mostBehindPearl = 6
+
+function pearlOf(tokens: readonly HeadingToken[], number: number): ThreadFound | undefined {
+  const size = pearlSizes[tokens[number]!.text]
+  return size === undefined ? undefined : { size, weight: 0, next: number + 1 }
 }
 
 /** "bedspread cotton", "bedspread weight thread": what the trade calls size 10. */
