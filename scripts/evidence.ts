@@ -3,6 +3,7 @@
 // count; --full tries every count from 8 to 60 (minutes).
 
 import { loadCases } from "../test/evidence/cases.ts"
+import { headingBatches, scoreOf } from "../test/evidence/heading-looks.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
 import { mendTrials } from "../test/evidence/shaping-mends.ts"
 import { scoreRecipes } from "../test/evidence/shaping-recipes.ts"
@@ -25,6 +26,14 @@ for (const name of ["handbook-motifs", "measured-motifs", "flatness-outcomes"] a
       `misread in silence ${coverage.silentMisreads} (totals taken out ${coverage.unaided.silentMisreads}), ` +
       `printed clashes told ${coverage.clashesTold} of ${coverage.clashes}, ` +
       `false alarms ${coverage.falseAlarms} of ${coverage.rounds}; ${coverage.rounds - coverage.complete} rounds are no more than a summary`,
+  )
+}
+
+print("\nHeadings as makers wrote them, first looks (keyed before, run once, mended after)")
+for (const batch of headingBatches()) {
+  const { all, right, missed, wrong } = scoreOf(batch)
+  print(
+    `  batch ${batch.batch}: ${right} of ${all} right (${percent(right / all)}), ${missed} missed in part, ${wrong} wrong in part`,
   )
 }
 

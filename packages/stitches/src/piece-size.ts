@@ -19,7 +19,8 @@ export function findPieceSizes(
   tokens: readonly HeadingToken[],
   finished = false,
 ): { pieces: PieceSize[]; refused: SizeRefused[] } {
-  const rounds = tokens.flatMap((_, at) => roundAt(tokens, at) ?? [])
+  const pair = tokens.some(isBy)
+  const rounds = tokens.flatMap((_, at) => roundAt(tokens, at, pair) ?? [])
   const measures = joinPairs(
     tokens.flatMap((_, at) => lengthAt(tokens, at) ?? []),
     tokens,
@@ -52,10 +53,11 @@ export function findPieceSizes(
 
 const fewWords: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6 }
 
-/** "Rnds 1-3", "Rnd 3", "first 3 rnds", "first two rounds"; "first round" is left alone: it says no number. */
+/** "Rnds 1-3", "Rnd 3", "first 3 rnds", "first two rounds"; "first round" is left alone: it says no number. @param pair whether two lengths are crossed somewhere in the line */
 function roundAt(
   tokens: readonly HeadingToken[],
   at: number,
+  pair: boolean,
 ): (Spot & { round: number }) | undefined {
   const token = tokens[at]!
   const isRound = (one: HeadingToken | undefined) => isWord(one, "rnd", "rnds", "round", "rounds")
@@ -67,7 +69,7 @@ function roundAt(
       : undefined
   }
   // "5 rounds = 10 x 10 cm": so many rounds, and a square as large; of one length it could be their depth.
-  if (token.type === "number" && isRound(tokens[at + 1]) && tokens.some((one) => isBy(one)))
+  if (token.type === "number" && isRound(tokens[at + 1]) && pair)
     return Number.isInteger(token.value)
       ? { round: token.value, start: token.start, end: tokens[at + 1]!.end }
       : undefined
@@ -141,7 +143,7 @@ function lengthAt(tokens: readonly HeadingToken[], at: number): Measure | undefi
   if (token.type !== "number") return undefined
   const unitAt = isSign(tokens[at + 1], "-") ? at + 2 : at + 1
   const unit = mmOf(tokens[unitAt], tokens[unitAt + 1])
-  if (unit === undefined) return undefined
+  if (unit === undefined || (unit === 1 && isHook(tokens, unitAt))) return undefined
   const least =
     isSign(tokens[at - 1], "-", "–") || isWord(tokens[at - 1], "to") ? tokens[at - 2] : undefined
   const isRange =
@@ -161,6 +163,11 @@ function lengthAt(tokens: readonly HeadingToken[], at: number): Measure | undefi
     start: tokens[first]!.start,
     end: tokens[unitAt]!.end,
   }
+}
+
+/** "5.5 mm (US size I) hook" is a hook. */
+function isHook(tokens: readonly HeadingToken[], unitAt: number): boolean {
+  return tokens.slice(unitAt + 1, unitAt + 8).some((token) => isWord(token, "hook", "hooks"))
 }
 
 function whyRefused(unit: number, mm: number): SizeRefused["why"] | undefined {

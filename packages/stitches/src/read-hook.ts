@@ -43,7 +43,9 @@ type Candidate = Spot & { readonly mm: number | undefined }
 function findOne(tokens: readonly HeadingToken[], named: boolean): HookReading {
   const inMm = sizesInMm(tokens)
   if (inMm.refused !== undefined && inMm.found.length === 0) return { refused: inMm.refused }
-  const ways = [steelAt, oldUkAt, letterAt, usNumberAt, ...(named ? [bareSizeAt] : [])]
+  // Steel hooks have numbers and no letters.
+  const letters = tokens.some((token) => isWord(token, "steel")) ? [] : [letterAt]
+  const ways = [steelAt, oldUkAt, ...letters, usNumberAt, ...(named ? [bareSizeAt] : [])]
   const all = [inMm.found, ...ways.map((find) => tokens.flatMap((_, at) => find(tokens, at) ?? []))]
   for (const found of all) {
     const first = found[0]
@@ -205,15 +207,17 @@ function oldUkAt(tokens: readonly HeadingToken[], at: number): Candidate[] | und
 function letterAt(tokens: readonly HeadingToken[], at: number): Candidate[] | undefined {
   const token = tokens[at]!
   if (token.type !== "word" || token.text.length !== 1) return undefined
-  // Steel hooks have numbers and no letters.
-  if (tokens.some((one) => isWord(one, "steel"))) return undefined
   const hook = hooks.find((one) => one.usLetter === token.text.toUpperCase())
   if (tokens.length === 1) return oneOf(hook?.mm, token, token)
   if (!token.capital) return undefined
-  const number = isSign(tokens[at + 1], "-", "/") ? tokens[at + 2] : tokens[at + 1]
-  if (number?.type === "number" && isUsNumber(number) && !isMm(tokens[tokens.indexOf(number) + 1]))
+  const place = isSign(tokens[at + 1], "-", "/") ? at + 2 : at + 1
+  const number = tokens[place]
+  if (number?.type === "number" && isUsNumber(number) && !isMm(tokens[place + 1]))
     return oneOf(hook?.usNumber === String(number.value) ? hook.mm : undefined, token, number)
   let next = at + 1
+  // "an F or G hook": each of them is said.
+  const other = tokens[next + 1]
+  if (isWord(tokens[next], "or") && other?.type === "word" && other.text.length === 1) next += 2
   while (isWord(tokens[next], "crochet", "size", "sized")) next++
   const before = isSign(tokens[at - 1], ":", ".") ? tokens[at - 2] : tokens[at - 1]
   const said = isWord(before, "size", "us", "hook", "no") || isWord(tokens[next], "hook", "hooks")

@@ -152,6 +152,8 @@ const names: readonly (readonly [readonly string[], YarnWeight])[] = [
   [["double", "knit"], 3],
   [["dk"], 3],
   [["worsted"], 4],
+  // Worsted weight, as American makers shorten it.
+  [["ww"], 4],
   [["aran"], 4],
   [["afghan"], 4],
   [["sport", "weight"], 2],

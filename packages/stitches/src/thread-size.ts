@@ -102,11 +102,16 @@ function numberFirst(tokens: readonly HeadingToken[], at: number): ThreadFound |
   return undefined
 }
 
-/** "thread, size 10", "cotton no. 30". */
+/** "thread, size 10", "cotton no. 30", "mercerized crochet, size 50". */
 function threadFirst(tokens: readonly HeadingToken[], at: number): ThreadFound | undefined {
-  if (!isWord(tokens[at], ...threadNouns)) return undefined
-  for (let next = at + 1; next <= at + 3; next++) {
-    if (isSign(tokens[next], ".", ";")) return undefined
+  const mercerized =
+    isWord(tokens[at], "mercerized", "mercerised") && isWord(tokens[at + 1], "crochet")
+  if (!mercerized && !isWord(tokens[at], ...threadNouns)) return undefined
+  const first = mercerized ? at + 2 : at + 1
+  for (let next = first; next <= first + 2; next++) {
+    if (isSign(tokens[next], ";")) return undefined
+    // A full stop parts a number from its thread only where no "size" stands behind it.
+    if (isSign(tokens[next], ".") && !isWord(tokens[next + 1], "size")) return undefined
     const number = numberedAt(tokens, next)
     if (number === undefined) continue
     const after = isSign(tokens[number + 1], ",") ? undefined : tokens[number + 1]
