@@ -101,7 +101,8 @@ function checkUnderGauge(
   gauge: GaugeLines | undefined,
   check: (text: string) => CheckResult,
 ): PatternCheck {
-  if (!gauge) return { result: check(text), readText: text, gaugeProblems: [] }
+  const nothing = gauge?.lines.every((line) => line.trim() === "") ?? true
+  if (!gauge || nothing) return { result: check(text), readText: text, gaugeProblems: [] }
   const { joined, title } = joinGauge(text, gauge.lines)
   const result = check(joined)
   const gaugeProblems: Problem[] = []
