@@ -134,7 +134,7 @@ describe("by keyboard alone", () => {
       expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("SUMMARY")
     }))
 
-  it("yarn, hook and swatch can be chosen, and stand in the text", () =>
+  it("a measured round, yarn, hook and swatch can be given, and stand in the text", () =>
     withPage(async (page) => {
       await page.getByLabel("Yarn weight").selectOption({ label: "4 Medium" })
       await page.getByLabel("Hook", { exact: true }).selectOption("6 mm")
@@ -145,7 +145,15 @@ describe("by keyboard alone", () => {
       const text = await area(page, 2).inputValue()
       expect(text).toBe("Hook: 6 mm\nYarn: worsted\nGauge: 14 sc x 16 rows = 10 cm")
       expect(await page.locator("#cell-2 .found li").count()).toBe(0)
+      await page.getByLabel("Measured across, cm").fill("7.5")
+      await page.getByLabel("After which round").fill("3")
+      await page.getByLabel("After which round").blur()
+      await settled(page)
+      expect(await area(page, 2).inputValue()).toBe(`${text}\nSize: 7.5 cm after Rnd 3`)
+      const first = page.locator("#cell-2 .fields input").first()
+      expect(await first.getAttribute("aria-label")).toBe("Measured across, cm")
       await write(page, 2, "Hook: H-8")
+      expect(await page.getByLabel("Measured across, cm").inputValue()).toBe("")
       expect(await page.getByLabel("Hook", { exact: true }).inputValue()).toBe("5 mm")
       expect(await page.getByLabel("Yarn weight").inputValue()).toBe("")
     }))

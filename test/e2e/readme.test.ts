@@ -37,7 +37,7 @@ describe("README", () => {
   })
 
   it("shows the demo's output as it is", () => {
-    const shown = blocks("text").find((block) => block.includes("Lantern Wheel"))!
+    const shown = blocks("text").find((block) => block.includes("Palm House Pane"))!
     const ran = runScript("scripts/start.ts", [])
     expect(ran.status).toBe(0)
     expect(ran.out.startsWith(shown.trimEnd())).toBe(true)

@@ -7,7 +7,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { type Gauge, gaugeFrom, kindName, type Terms } from "@roundwright/stitches"
 import { allFinite, finiteResult } from "./finite-result.ts"
-import { gaugeFromPieces } from "./gauge-from-pieces.ts"
+import { gaugeFromPieces, type OddSize } from "./gauge-from-pieces.ts"
 import { inTerms } from "./in-terms.ts"
 import { laidOutFromLedger } from "./laid-out.ts"
 import { type Effort, laidOutFromNet, layOutMotif, shapeNotes } from "./net-shape.ts"
@@ -58,10 +58,11 @@ export function examinePattern(text: string, options: CheckOptions = {}): Check 
   const problems = [...reading.problems]
   const motif = reading.motif.rounds.length > 0 ? reading.motif : null
   const stated = usableGauge(reading, problems)
-  const { gauge, notes } =
+  const { gauge, notes, odd } =
     motif && stated
       ? gaugeOfPiece(reading, stated, options.lean ?? options.shape === "net")
-      : { gauge: stated, notes: [] }
+      : { gauge: stated, notes: [], odd: [] }
+  problems.push(...odd.map((one) => problemOfSize(one, text)))
   const grown = motif && gauge ? keepLedger(motif, gauge, { terms: reading.terms }) : null
   const net = options.shape === "net" && motif && gauge ? { motif, gauge } : null
   const laid = net && layOutMotif(net.motif, net.gauge, options.effort)
@@ -123,18 +124,47 @@ function notesOnSides({ uneven, bowed }: Ledger, { by, corners }: LaidOut): stri
   return [uneven, by === "ledger" ? bowed : null].filter((note) => note !== null)
 }
 
-/** What was measured of the piece is put into its gauge; a skew is one of all rounds, and tells nothing of some. */
+/**
+ * What was measured of the piece is put into its gauge; a skew is one of all rounds, a finished size too, and tell nothing
+ * of some.
+ */
 function gaugeOfPiece(
   { motif, rounds, gauge, terms }: PatternReading,
   stated: Gauge,
   leanToo: boolean,
 ) {
   const some = motif.rounds.length < rounds.length
-  const sized = gaugeFromPieces(motif, stated, leanToo && !some)
-  const found = { ...sized, notes: sized.notes.map((note) => inTerms(note, terms)) }
-  if (gauge.skewDeg === undefined || !leanToo || !some) return found
-  const why = `The skew was not used: only ${motif.rounds.length} of ${rounds.length} rounds could be read.`
-  return { ...found, notes: [...found.notes, why] }
+  const usable = some ? withoutFinishedSize(stated) : stated
+  const sized = gaugeFromPieces(motif, usable, leanToo && !some)
+  const notes = sized.notes.map((note) => inTerms(note, terms))
+  const parts = `only ${motif.rounds.length} of ${rounds.length} rounds could be read.`
+  if (usable !== stated) notes.push(`The finished size was not used: ${parts}`)
+  if (gauge.skewDeg !== undefined && leanToo && some) notes.push(`The skew was not used: ${parts}`)
+  return { ...sized, notes }
+}
+
+function withoutFinishedSize(gauge: Gauge): Gauge {
+  const { pieces = [] } = gauge.input
+  const some = pieces.filter(({ round }) => round !== "last")
+  return some.length === pieces.length
+    ? gauge
+    : { ...gauge, input: { ...gauge.input, pieces: some } }
+}
+
+/** A size that cannot be is told where the text gives it. */
+function problemOfSize({ piece, message, hint }: OddSize, text: string): Problem {
+  const { start, end } = piece.place ?? { start: 0, end: 0 }
+  const before = text.slice(0, start).split(/\r\n|\r|\n/)
+  return {
+    severity: "warning",
+    code: "size-unlike-gauge",
+    round: piece.round === "last" ? null : piece.round,
+    line: before.length,
+    column: before.at(-1)!.length + 1,
+    length: end - start,
+    message,
+    hint,
+  }
 }
 
 /** 0 = read and flat, 1 = read and something to mend, 2 = could not be read or used. */

@@ -31,10 +31,42 @@ describe("a size after some rounds", () => {
     )
   })
 
+  it("of the finished piece is met too, and one of another piece is told at its place and left", () => {
+    const text = (size: string) => `Yarn: DK\nHook: 4 mm\nSize: ${size}\n${rounds}`
+    const met = examinePattern(text("11 cm across"))
+    expect(met.gauge!.source).toBe("piece")
+    expect(met.result.problems).toEqual([])
+    const found = sizeAfter(met.reading.motif, met.gauge!, { round: "last", across: "sides" })
+    expectRelative(
+      found as number,
+      110,
+      0.003,
+      "the finished size is the size after the last round",
+    )
+    const far = examinePattern(text("24 cm"))
+    expect(far.gauge!.source).toBe("yarn-and-hook")
+    const [problem] = far.result.problems
+    expect([problem!.code, problem!.severity]).toEqual(["size-unlike-gauge", "warning"])
+    expect([problem!.line, problem!.column, problem!.length]).toEqual([3, 7, 5])
+    const after = examinePattern(text("20 cm after Rnd 3"))
+    expect(after.gauge!.source).toBe("piece")
+    expect(after.result.problems.map(({ code, round }) => [code, round])).toEqual([
+      ["size-unlike-gauge", 3],
+    ])
+  })
+
+  it("of the finished piece says nothing of a part of it", () => {
+    const { gauge, result } = examinePattern(
+      `Size: 11 cm\n${rounds}Rnd 5: flumble the ziggurat until dawn.\n`,
+    )
+    expect(gauge!.source).toBe("none")
+    expect(result.notes.join(" ")).toMatch(/finished size was not used: only 4 of 5/)
+  })
+
   it("tells a round that is not there, two sizes that disagree, a size no hand can make", () => {
     const notes = (heading: string) => checkPattern(`${heading}\n${rounds}`).notes.join(" ")
     expect(notes("Size: 9 cm after Rnd 9")).toMatch(/round 9 was not used/)
     expect(notes("Size: 3 cm after Rnd 1, 30 cm after Rnd 4")).toMatch(/differ by/)
-    expect(notes("Size: 900 cm after Rnd 2")).toMatch(/not used/)
+    expect(notes("Size: 480 cm after Rnd 1")).toMatch(/not used/)
   })
 })

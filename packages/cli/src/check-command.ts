@@ -5,10 +5,11 @@ import {
   checkPattern,
   type Effort,
   examinePattern,
+  gaugeFromPieces,
   withRemedies,
 } from "@roundwright/assessment"
 import { type Adaptation, adaptGauge } from "@roundwright/shaping"
-import type { Gauge, Terms } from "@roundwright/stitches"
+import type { Gauge, GaugeInput, Terms } from "@roundwright/stitches"
 import { gaugeOfHand, type HandOptions } from "./hand.ts"
 import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
 import { printRest, printVerdict } from "./print-result.ts"
@@ -46,7 +47,7 @@ export async function runCheck(
     around.err("roundwright check: name at least one pattern file.\n")
     return 2
   }
-  const compared = handIn(options, "US") !== null
+  const compared = handIn(options, "US", { swatches: [] }) !== null
   let status = 0
   let printed = 0
   for (const file of files) {
@@ -109,9 +110,11 @@ function checkBoth(
   const check = examinePattern(text, { file, shape, effort, remedies: false })
   const { result, reading, gauge } = check
   const { terms, motif } = reading
-  const mine = handIn(options, terms)
-  const worked = mine !== null && gauge !== null && motif.rounds.length > 0
-  const inYourHands = worked ? adaptGauge(gauge, mine, motif, terms) : null
+  const hand = handIn(options, terms, gauge?.input)
+  const worked = hand !== null && gauge !== null && motif.rounds.length > 0
+  const inYourHands = worked
+    ? adaptGauge(gauge, gaugeFromPieces(motif, hand, false).gauge, motif, terms)
+    : null
   return { result, finish: () => withRemedies(check), inYourHands }
 }
 
@@ -121,13 +124,13 @@ function finished(result: CheckResult): Pick<Checked, "result" | "finish"> {
 }
 
 /** A maker's own gauge names stitches as her pattern does; a name that only the other terms have is read in those. */
-function handIn(options: HandOptions, terms: Terms): Gauge | null {
+function handIn(options: HandOptions, terms: Terms, own?: GaugeInput): Gauge | null {
   try {
-    return gaugeOfHand({ ...options, terms })
+    return gaugeOfHand({ ...options, terms }, own)
   } catch (error) {
     if (options.gauge === undefined) throw error
     try {
-      return gaugeOfHand({ ...options, terms: terms === "US" ? "UK" : "US" })
+      return gaugeOfHand({ ...options, terms: terms === "US" ? "UK" : "US" }, own)
     } catch {
       throw error
     }

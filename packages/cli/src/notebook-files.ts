@@ -49,7 +49,7 @@ export function notebooksOf(
   return { notebooks, index, isFolder }
 }
 
-/** `reports/lantern-wheel.md` -> `lantern-wheel.html`. */
+/** `reports/palm-house-pane.md` -> `palm-house-pane.html`. */
 export function pageName(file: string): string {
   return `${basename(file).replace(/\.(md|markdown)$/i, "")}.html`
 }

@@ -13,7 +13,9 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       the rounds is judged, in milliseconds; with --lay-out a large or much
       ruffled piece is solved to the end, however long that takes.
       With your own yarn, hook or gauge it also says how the piece differs in
-      your hands, which way, and how much to correct.
+      your hands, which way, and how much to correct. A hook alone keeps the
+      pattern's yarn and gauge; --gauge 'Rnds 1-3 = 9 cm' is a round of yours,
+      measured, and the surest.
   roundwright square FILE [--corners 4] [--rounds 2] [--stitches sc,hdc,dc,tr]
                      [--from-round 5] [--corner-style any|chains|stitches]
                      [--straighten sc] [--terms US|UK] [--json]

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import { beforeAll, describe, expect, it } from "vitest"
+import { expectClose } from "../../../test/support/close.ts"
 import { printResult, run } from "../src/index.ts"
 import { callIn } from "./calling.ts"
 
@@ -288,5 +289,43 @@ describe("report", () => {
       2,
       "roundwright report: The name of the page is empty.\n",
     ])
+  })
+})
+
+describe("another hook", () => {
+  const rounds = `
+Rnd 1: 12 dc in magic ring; join. (12 dc)
+Rnd 2: 2 dc in each st around; join. (24 dc)
+`
+  const factor = async (headings: string, ...hand: string[]) => {
+    writeFileSync(join(folder, "hand.txt"), `${headings}\n${rounds}`)
+    const { out } = await call("check", "hand.txt", "--json", "--quick", ...hand)
+    return JSON.parse(out).inYourHands.sizeFactor as number
+  }
+  const dk = "Yarn: DK\nHook: 4 mm"
+
+  it.each([
+    dk,
+    `${dk}\nGauge: 17 dc x 9 rows = 10 cm`,
+    `${dk}\nSize: 6 cm after Rnd 2`,
+    "Hook: 4 mm",
+  ])("keeps the pattern's yarn and what was measured: %s", async (headings) => {
+    const reason = "4 to 4.5 mm is 6.1 % of yarn, whichever way it is asked"
+    expectClose(await factor(headings, "--hook", "4.5 mm"), 1.125 ** 0.5, 1e-6, reason)
+    expectClose(await factor(headings, "--hook", "4 mm"), 1, 1e-9, "the pattern's own hook")
+  })
+
+  it("beside a named yarn is that yarn's, and the pattern's own yarn changes nothing", async () => {
+    const gauge = `${dk}\nGauge: 17 dc x 9 rows = 10 cm`
+    expectClose(await factor(gauge, "--yarn", "DK"), 1, 1e-9, "the same yarn")
+    expect(await factor(gauge, "--yarn", "worsted")).toBeGreaterThan(1.1)
+    expect(await factor(gauge, "--yarn", "DK held double")).toBeGreaterThan(1.1)
+    const thread = "Yarn: size 10 crochet thread\nHook: 3 mm"
+    expectClose(await factor(thread, "--hook", "1.8 mm"), 0.75, 0.005, "a quarter smaller")
+  })
+
+  it("is beaten by a round of her own, measured", async () => {
+    const measured = await factor(dk, "--gauge", "Rnds 1-2 = 7 cm")
+    expect(measured).toBeGreaterThan(1.1)
   })
 })

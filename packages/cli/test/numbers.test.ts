@@ -35,7 +35,10 @@ const gauges = [
   ...["99999999999 dc x 5 rows = 10 cm", "10 dc x 1 row = 10 cm", "0.1 dc x 0.1 rows = 10 cm"],
   ...["NaN", "Infinity dc = 10 cm", "", "9".repeat(400)],
 ]
-const hooks = [...never, ...huge, "0mm", "-4mm", "1e9mm", "9999mm", "0.001mm"]
+// A size with decimals that is made, such as 1.5, is understood as mm.
+const hooks = [...never, ...huge, "0mm", "-4mm", "1e9mm", "9999mm", "0.001mm"].filter(
+  (one) => one !== "1.5",
+)
 const yarns = ["-1", "8", "99", "1.5", "NaN", "", "9".repeat(400)]
 
 const plan = ["plan-circle"]

@@ -2,13 +2,12 @@
 
 import {
   type GaugeInput,
-  type PieceSize,
-  readGaugeLine,
-  readHook,
-  readPieceSizes,
-  readThreadSize,
-  readYarnWeight,
-  type Swatch,
+  gaugeInputOf,
+  type HeadingAbout,
+  type HeadingReading,
+  headingAbout,
+  readHeading,
+  swatchUnlikeYarn,
   type Terms,
 } from "@roundwright/stitches"
 import type { PatternText } from "./layout.ts"
@@ -19,45 +18,26 @@ export interface GaugeFound {
   readonly findings: readonly Finding[]
 }
 
-const gaugeNames = /^(gauge|tension)$/
-const yarnNames = /^(yarns?|threads?|wool|materials?|supplies)$/
-/** "crochet thread size 10": numbered thread is of the lace weight (Craft Yarn Council, craftyarncouncil.com/standards/yarn-weight-system). */
-const numberedThread = /\b(?:thread|cotton|cord)\b[^.;]*?(?:\bsize|\bno\.?|#)\s?(?:[1-9]0|100)\b/i
-const sizeNames = /^(sizes?|measurements?)$/
-const hookNames = /^(hooks?|hook size|needles?|materials?|supplies)$/
+interface ReadAt {
+  readonly about: HeadingAbout
+  readonly reading: HeadingReading
+  /** Of the value of the heading. */
+  readonly start: number
+  readonly end: number
+}
 
 export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
-  const swatches: Swatch[] = []
-  const pieces: PieceSize[] = []
   const findings: Finding[] = []
-  let yarnWeight: GaugeInput["yarnWeight"]
-  let threadSize: number | undefined
-  let hookMm: number | undefined
+  const read: ReadAt[] = []
   let skewDeg: number | undefined
   for (const heading of layout.headings) {
     const value = layout.clean.slice(heading.valueStart, heading.end)
-    if (gaugeNames.test(heading.name)) {
-      const reading = readGaugeLine(value, terms)
-      swatches.push(...reading.swatches)
-      pieces.push(...reading.pieces)
-      for (const problem of reading.problems) {
-        const lead =
-          value.slice(problem.start).length - value.slice(problem.start).trimStart().length
-        const start = heading.valueStart + problem.start + lead
-        findings.push({
-          // A size after some rounds is no slip; it only says nothing of one stitch.
-          severity: /\b(?:rounds?|rnds?|motif|square)\b/i.test(value) ? "note" : "warning",
-          code: "gauge-line",
-          start,
-          end: start + Math.max(0, problem.length - lead),
-          message: problem.message,
-          hint: problem.hint,
-        })
-      }
-    }
-    if (yarnNames.test(heading.name)) {
-      yarnWeight ??= readYarnWeight(value)?.weight ?? (numberedThread.test(value) ? 0 : undefined)
-      threadSize ??= readThreadSize(value)
+    const about = headingAbout(heading.name)
+    if (about !== undefined) {
+      const reading = readHeading(about, value, terms)
+      read.push({ about, reading, start: heading.valueStart, end: heading.end })
+      for (const problem of reading.problems)
+        findings.push(toldOf(problem, value, heading.valueStart))
     }
     if (heading.name === "skew" && skewDeg === undefined) {
       const degrees = readDegrees(value)
@@ -74,30 +54,42 @@ export function gaugeOf(layout: PatternText, terms: Terms): GaugeFound {
           }),
         )
     }
-    if (sizeNames.test(heading.name)) pieces.push(...readPieceSizes(value))
-    if (hookNames.test(heading.name) && hookMm === undefined) {
-      hookMm = readHook(value)
-      if (hookMm === undefined && /^hook/.test(heading.name) && value.trim() !== "")
-        findings.push(
-          notRead(heading.valueStart, value, {
-            code: "hook-not-read",
-            message: "This hook size is not understood, or tables differ on it.",
-            hint: 'Give it in mm: "Hook: 4 mm".',
-          }),
-        )
-    }
   }
-  return {
-    input: {
-      swatches,
-      ...(yarnWeight === undefined ? {} : { yarnWeight }),
-      ...(hookMm === undefined ? {} : { hookMm }),
-      ...(threadSize === undefined ? {} : { threadSize }),
-      ...(pieces.length === 0 ? {} : { pieces }),
-      ...(skewDeg === undefined ? {} : { skewDeg }),
+  const input = { ...gaugeInputOf(read), ...(skewDeg === undefined ? {} : { skewDeg }) }
+  findings.push(...unlikeYarn(input, read, layout.clean))
+  return { input, findings }
+}
+
+/** A swatch that yarn and hook cannot give is told at its line; whichever is wrong, the sizes are. */
+function unlikeYarn(input: GaugeInput, read: readonly ReadAt[], text: string): Finding[] {
+  const times = swatchUnlikeYarn(input)
+  const line = read.find(({ reading }) => reading.swatches.length > 0)
+  if (times === undefined || line === undefined) return []
+  const way =
+    times > 1 ? `${times.toFixed(1)} times as wide` : `${Math.round(100 * times)} % as wide`
+  return [
+    {
+      ...notRead(line.start, text.slice(line.start, line.end), {
+        code: "gauge-unlike-yarn",
+        message: `This gauge has stitches ${way} as the yarn and hook named give; the gauge is used.`,
+        hint: "Check the counts, the length they are counted over, the terms (US or UK), the yarn and how many strands of it.",
+      }),
+      severity: "warning",
     },
-    findings,
-  }
+  ]
+}
+
+function toldOf(
+  { code, message, hint, start, length }: HeadingReading["problems"][number],
+  value: string,
+  by: number,
+): Finding {
+  const lead = value.slice(start).length - value.slice(start).trimStart().length
+  const from = by + start + lead
+  // A size after some rounds is no slip; it only says nothing of one stitch.
+  const slip = code === "gauge-line" && !/\b(?:rounds?|rnds?|motif|square)\b/i.test(value)
+  const severity = slip || code.endsWith("-impossible") ? "warning" : "note"
+  return { severity, code, start: from, end: from + Math.max(0, length - lead), message, hint }
 }
 
 /** Half a turn either way. */

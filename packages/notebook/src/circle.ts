@@ -15,8 +15,7 @@ import {
   gaugeFrom,
   kindName,
   readGaugeLine,
-  readHook,
-  readYarnWeight,
+  readHeading,
   type Terms,
 } from "@roundwright/stitches"
 import type { Report } from "./problems.ts"
@@ -191,11 +190,11 @@ const aboutSize = new Set(["no-size", "bad-rounds", "bad-oval", "no-gauge"])
 function readGauge(lines: RequestLines, swatch: string | undefined, terms: Terms): Gauge | null {
   const [hook, yarn] = [lines.value("hook"), lines.value("yarn")]
   if (swatch === undefined && hook === null && yarn === null) return null
-  const hookMm = hook === null ? undefined : readHook(hook)
+  const { hookMm } = hook === null ? {} : readHeading("hook", hook, terms)
   if (hook !== null && hookMm === undefined)
     lines.fault("hook", `"${hook.slice(0, 40)}" is no hook size known here.`, "Such as Hook: 4 mm.")
-  const yarnWeight = yarn === null ? undefined : readYarnWeight(yarn)?.weight
-  if (yarn !== null && yarnWeight === undefined)
+  const named = yarn === null ? null : readHeading("yarn", yarn, terms)
+  if (yarn !== null && named?.yarnWeight === undefined)
     lines.fault(
       "yarn",
       `"${yarn.slice(0, 40)}" names no yarn weight.`,
@@ -213,8 +212,10 @@ function readGauge(lines: RequestLines, swatch: string | undefined, terms: Terms
   return lines.attempt(place, () =>
     gaugeFrom({
       swatches,
-      ...(hookMm === undefined ? {} : { hookMm }),
-      ...(yarnWeight === undefined ? {} : { yarnWeight }),
+      ...(hookMm && { hookMm: hookMm.value }),
+      ...(named?.yarnWeight && { yarnWeight: named.yarnWeight.value }),
+      ...(named?.threadSize && { threadSize: named.threadSize.value }),
+      ...(named?.strands && { strands: named.strands.value }),
     }),
   )
 }

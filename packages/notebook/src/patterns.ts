@@ -1,8 +1,8 @@
 // The patterns of a notebook: each is checked once, with the gauge cell that is set over it.
 //
-// A gauge cell holds heading lines (Yarn, Hook, Gauge ...). They are read before the pattern's own
-// text; headings of the same name in the pattern are left out, so that one written pattern can be
-// tried with another hand. Places stay those of the notebook.
+// A gauge cell holds heading lines (Yarn, Hook, Gauge, Size ...). They are read before the pattern's own
+// text; headings of the pattern that no longer hold are left out (join-gauge.ts), so that one written
+// pattern can be tried in another hand. Places stay those of the notebook.
 
 import type { CheckResult } from "@roundwright/assessment"
 import type { Problem } from "@roundwright/instructions"
@@ -101,7 +101,8 @@ function checkUnderGauge(
   gauge: GaugeLines | undefined,
   check: (text: string) => CheckResult,
 ): PatternCheck {
-  if (!gauge) return { result: check(text), readText: text, gaugeProblems: [] }
+  const nothing = gauge?.lines.every((line) => line.trim() === "") ?? true
+  if (!gauge || nothing) return { result: check(text), readText: text, gaugeProblems: [] }
   const { joined, title } = joinGauge(text, gauge.lines)
   const result = check(joined)
   const gaugeProblems: Problem[] = []

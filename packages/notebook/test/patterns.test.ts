@@ -1,5 +1,7 @@
 // Notebooks with patterns that are really read and checked.
 
+import { examinePattern, gaugeFromPieces } from "@roundwright/assessment"
+import { gaugeFrom, inHand } from "@roundwright/stitches"
 import { describe, expect, it } from "vitest"
 import { expectRelative } from "../../../test/support/close.ts"
 import { computeNotebook, patternNotebook, renderNotebook } from "../src/index.ts"
@@ -32,6 +34,75 @@ describe("a gauge cell", () => {
     )
     expect(problems.length).toBeGreaterThan(0)
     expect(problems[0]).toMatchObject({ cell: 1, line: 11 })
+  })
+})
+
+describe("one hand has one answer", () => {
+  const rounds = button.split("\n").slice(2).join("\n")
+  const patterns: readonly (readonly [string, string])[] = [
+    ["yarn, hook and swatch", "Yarn: DK\nHook: 4 mm\nGauge: 20 sc and 20 rows = 10 cm"],
+    ["yarn and hook", "Yarn: DK\nHook: 4 mm"],
+    ["a hook alone", "Hook: 4 mm"],
+    ["thread and hook", "Yarn: size 10 crochet thread\nHook: 3 mm"],
+    ["a measured round", "Yarn: DK\nHook: 4 mm\nSize: 5 cm after Rnd 3"],
+    [
+      "a gauge with a hook of its own",
+      "Yarn: DK\nGauge: 20 sc and 20 rows = 10 cm with a 4 mm hook",
+    ],
+  ]
+  const hands = [
+    "Hook: 4.5 mm",
+    "Hook: 3 mm",
+    "Hook: 4 mm",
+    "Yarn: worsted",
+    "Yarn: DK held double",
+  ]
+
+  it.each(patterns)("whichever way it is asked, of a pattern with %s", async (_, headings) => {
+    const text = `# Button\n${headings}\n${rounds}`
+    for (const hand of hands) {
+      const { cells } = await computeNotebook(
+        cell("pattern name=own", text) + cell("gauge for=own", hand),
+      )
+      const content = cells[0]!.content
+      const asked = content?.kind === "pattern" ? content.pattern.result.gauge.scWidthMm : undefined
+      const { gauge: own, reading } = examinePattern(text)
+      const told = examinePattern(hand).reading.gauge
+      const inHands = gaugeFrom(inHand(own!.input, told))
+      const mine = gaugeFromPieces(reading.motif, inHands, false).gauge
+      const reason = `${headings} under ${hand}: a lone round's share of a shape's pull is all that may differ`
+      expectRelative(asked as number, mine.scWidthMm, 0.003, reason)
+    }
+  })
+
+  it("a hook that is the pattern's own changes nothing, and 4 to 4.5 mm is 6 % of yarn", async () => {
+    const width = async (headings: string, hand: string) => {
+      const text = `# Button\n${headings}\n${rounds}`
+      const { cells } = await computeNotebook(
+        cell("pattern name=own", text) + cell("gauge for=own", hand),
+      )
+      const content = cells[0]!.content
+      return content?.kind === "pattern"
+        ? (content.pattern.result.gauge.scWidthMm as number)
+        : Number.NaN
+    }
+    for (const [, headings] of patterns.filter(([name]) => !name.startsWith("thread"))) {
+      const plain = await width(headings, "Skew: 0 degrees")
+      expectRelative(await width(headings, "Hook: 4 mm"), plain, 1e-9, headings)
+      expectRelative(await width(headings, "Hook: 4.5 mm"), plain * 1.125 ** 0.5, 1e-3, headings)
+    }
+    const thread = "Yarn: size 10 crochet thread\nHook: 3 mm"
+    const finer = await width(thread, "Hook: 1.8 mm")
+    expectRelative(finer / (await width(thread, "Hook: 3 mm")), 0.75, 0.01, "a quarter smaller")
+  })
+
+  it("a swatch of her own goes before the pattern's finished size", async () => {
+    const text = `# Button\nSize: 5 cm\n${rounds}`
+    const { cells } = await computeNotebook(
+      cell("pattern name=own", text) + cell("gauge for=own", "Gauge: 10 sc and 10 rows = 10 cm"),
+    )
+    const content = cells[0]!.content
+    expect(content?.kind === "pattern" && content.pattern.result.gauge.source).toBe("swatch")
   })
 })
 

@@ -71,6 +71,35 @@ describe("what the prose says in words", () => {
     })
   })
 
+  it("6, 8 and 12 lie flat whatever yarn and hook are named: the default hand is one", async () => {
+    const plain = await compute("why-6-8-and-12.md")
+    const named = await computeNotebook(
+      read("why-6-8-and-12.md").replaceAll(
+        "\nTerms: US\n",
+        "\nTerms: US\nYarn: DK\nHook: 3.5 mm\n",
+      ),
+    )
+    expect(found(named)).toEqual(found(plain))
+    const flat = (result: NotebookResult) =>
+      result.values
+        .filter(({ expression }) => /_flat\b/.test(expression))
+        .map(({ expression, value }) => [expression, value])
+    expect(flat(named).length).toBeGreaterThan(8)
+    expect(flat(named)).toEqual(flat(plain))
+  })
+
+  it("one sheet read in two countries is two pieces: the American lies down, the British ruffles", async () => {
+    const result = await compute("palm-house-pane.md")
+    const { pane, british } = found(result)
+    expect(pane![0]).toMatch(/flat$/)
+    expect(british![0]).toBe("ruffles")
+    const texts = result.cells.flatMap(({ content }) =>
+      content?.kind === "pattern" ? [content.pattern.text.replace(/^(?:#|Terms:).*$/gm, "")] : [],
+    )
+    expect(texts.length).toBe(2)
+    expect(texts[0]).toBe(texts[1])
+  })
+
   it("the mat ruffles from round 6, also when the wave is kept, and is mended", async () => {
     const result = await compute("a-mat-that-waves.md")
     expect(found(result)).toEqual({

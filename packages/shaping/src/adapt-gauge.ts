@@ -50,7 +50,7 @@ export interface Adaptation {
 
 /** Sizes off by less than this are matched by the hand of the day. */
 const sameSize = 0.03
-/** A hook changes size by the root of its thickness; beyond this another yarn is the answer, not another hook. */
+/** A hook changes size by a power of its thickness, about the root; beyond this another yarn is the answer, not another hook. */
 const hookCanMend = 0.2
 
 /** @param terms in which stitches are named in what is said; US when absent */
@@ -119,12 +119,12 @@ function shiftsOf(motif: Motif, there: Gauge, here: Gauge, terms: Terms): Stitch
   return [...seen.values()]
 }
 
-/** On one yarn width goes with the root of the hook (default-width.ts); only where the hook can reach. */
+/** On one yarn width goes with a power of the hook (hook-law.ts); only where the hook can reach. */
 function hookFor(mine: Gauge, sizeFactor: number): number | null {
   const own = mine.input.hookMm
   if (own === undefined || Math.abs(sizeFactor - 1) <= sameSize) return null
   if (Math.abs(sizeFactor - 1) > hookCanMend) return null
-  return nearestHook(own * sizeFactor ** (-1 / hookExponent)).mm
+  return nearestHook(own * sizeFactor ** (-1 / hookExponent(mine.input))).mm
 }
 
 function adviceOn(

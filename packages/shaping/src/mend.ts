@@ -16,7 +16,7 @@ import {
 } from "@roundwright/flatness"
 import { countRound, kindKey, type Motif } from "@roundwright/motif"
 import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
-import { type Gauge, gaugeFrom, type Terms } from "@roundwright/stitches"
+import { type Gauge, hookFactor, type Terms } from "@roundwright/stitches"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { asItIs } from "./mend-as-it-is.ts"
 import { MendBudget, makingWork, weighingWork } from "./mend-budget.ts"
@@ -199,7 +199,7 @@ class Trial {
       return this.#ranked(candidate, outcome, this.#fault(motif, outcome.rows))
     }
     if (change.kind === "leave" || change.kind === "block") return []
-    const factor = change.kind === "hook" ? hookFactor(this.gauge, change.toMm) : 1
+    const factor = change.kind === "hook" ? sizesWithHook(this.gauge, change.toMm) : 1
     const piece = applyToSummary(this.#piece, index, change, this.facts, this.gauge, factor)
     const rows = foldLedger(piece)
     const { verdict } = judgePiece(rows, piece)
@@ -332,12 +332,9 @@ function judged(motif: Motif, gauge: Gauge): Outcome {
   return { verdict: judgePiece(rows, piece).verdict, rows }
 }
 
-/** Sizes with another hook over sizes with the gauge's own, as the usual width of that yarn tells. */
-function hookFactor(gauge: Gauge, toMm: number): number {
-  const { hookMm, yarnWeight } = gauge.input
-  const weight = yarnWeight === undefined ? {} : { yarnWeight }
-  const size = (mm: number) => gaugeFrom({ swatches: [], hookMm: mm, ...weight }).scWidthMm
-  return hookMm === undefined ? 1 : size(toMm) / size(hookMm)
+/** Sizes with another hook over sizes with the gauge's own; 1 where it names none. */
+function sizesWithHook({ input }: Gauge, toMm: number): number {
+  return input.hookMm === undefined ? 1 : hookFactor(input, input.hookMm, toMm)
 }
 
 /**

@@ -1,16 +1,17 @@
-// Width of one sc in mm when there is no swatch, from yarn weight and hook, either, or neither.
+// Width of one sc in mm when there is no swatch, from yarn and hook, either, or neither.
 //
-// Widths of sc, hdc and dc in 56 published gauges that name both yarn weight and hook (counted in
-// test/evidence/stitches-gauges.json). Median width per mm of hook is 1.435. On the same yarn the
-// width grows slower than the hook: fitted within weights, width goes with hook^0.53; in one
-// experiment (Peppergoose Design, "Stitch anatomy part 2": 3 to 10 mm on one DK yarn) row height
-// went with hook^0.45. So with both known the median width of that weight, found at the median hook
-// of the same gauges, is scaled by the square root of hook over that hook.
-// The trade's table and these medians disagree for weights 2, 3 and 5 (measured stitches are
-// narrower, mostly because the hooks are smaller than recommended); the measured ones are used.
+// With both known: the median width of that yarn weight, found at the median hook of the same published gauges (56 of sc,
+// hdc and dc that name both, test/evidence/stitches-gauges.json), brought to the hook by hook-law.ts. The trade's table and
+// these medians disagree for weights 2, 3 and 5 (measured stitches are narrower, mostly because the hooks are smaller than
+// recommended); the measured ones are used. With a hook alone: the yarn that goes with it, see hook-alone.ts.
+//
+// Strands. Yarn held double is a yarn of twice the section, so the square root of 2 as thick. A width that goes with the hook
+// to the power p goes with the yarn's thickness to the power 1 - p, since yarn and hook are all the lengths there are: with
+// n strands on the same hook a stitch is n^((1 - p) / 2) as wide, 1.19 times for two strands of yarn.
 
-import type { YarnWeight } from "./gauge.ts"
-import { hookExponent } from "./hook-exponent.ts"
+import type { GaugeInput, YarnWeight } from "./gauge.ts"
+import { type HookAndYarn, widthOfHookAlone } from "./hook-alone.ts"
+import { hookFactor } from "./hook-law.ts"
 import { threadScWidth, threadWidth } from "./thread-size.ts"
 import { recommendedHookMm, yarnWeights } from "./yarn-weights.ts"
 
@@ -53,42 +54,94 @@ export interface DefaultWidth {
   readonly note: string
 }
 
+/** What of a gauge tells a width without a swatch. */
+export type YarnAndHook = Pick<
+  GaugeInput,
+  "yarnWeight" | "threadSize" | "strands" | "hookMm" | "yarnOfHookMm"
+>
+
 /** One sc's width in mm from what is known, 1 when nothing is (source `none`). */
-export function defaultScWidth(
-  weight: YarnWeight | undefined,
-  hookMm?: number,
-  threadSize?: number,
-): DefaultWidth {
-  if (threadSize !== undefined) return threadDefault(threadSize, hookMm)
-  if (weight === undefined && hookMm === undefined) {
-    const note =
-      "Neither swatch nor yarn nor hook is known: lengths are in widths of one sc, not mm."
-    return { source: "none", widthMm: 1, note }
-  }
-  if (weight === undefined) {
-    const widthMm = widthPerHook * hookMm!
-    const note = `Only the hook is known: ${taken(widthMm)}, ${widthPerHook.toFixed(1)} times the hook. ${surer}`
-    return { source: "hook", widthMm, note }
-  }
+export function defaultScWidth(known: YarnAndHook): DefaultWidth {
+  const { yarnWeight, threadSize, hookMm } = known
+  if (threadSize !== undefined) return threadDefault(threadSize, known)
+  if (yarnWeight !== undefined) return yarnDefault(yarnWeight, known)
+  if (hookMm !== undefined) return hookDefault(hookMm, known)
+  const note = "Neither swatch nor yarn nor hook is known: lengths are in widths of one sc, not mm."
+  return { source: "none", widthMm: 1, note }
+}
+
+/** The hook that a yarn's usual width is known with, mm; undefined where no yarn is known. */
+export function usualHookMm({
+  yarnWeight,
+  threadSize,
+  strands = 1,
+}: YarnAndHook): number | undefined {
+  if (threadSize === undefined && yarnWeight === undefined) return undefined
+  const { hookMm } = threadSize === undefined ? widthAnchor(yarnWeight!) : threadWidth
+  return hookMm * Math.sqrt(strands)
+}
+
+/** Thickness of so many strands over that of one. */
+const thicker = (strands: number | undefined) => Math.sqrt(strands ?? 1)
+
+/** Width of a yarn whose one strand is so wide with that hook: thicker yarn on a thicker hook, then the hook brought to `hookMm`. */
+function widthWith(
+  anchor: { readonly widthMm: number; readonly hookMm: number },
+  known: YarnAndHook,
+): number {
+  const times = thicker(known.strands)
+  const usualMm = times * anchor.hookMm
+  return times * anchor.widthMm * hookFactor(known, usualMm, known.hookMm ?? usualMm)
+}
+
+function yarnDefault(weight: YarnWeight, known: YarnAndHook): DefaultWidth {
+  const { hookMm, strands } = known
   const anchor = widthAnchor(weight)
+  const widthMm = widthWith(anchor, known)
+  const from = sourceWords(weight, anchor)
+  const held = strandWords(strands)
   if (hookMm === undefined) {
-    const note = `Only the yarn is known: ${taken(anchor.widthMm)}, ${sourceWords(weight, anchor)}.${tableWords(weight)} ${surer}`
-    return { source: "yarn", widthMm: anchor.widthMm, note }
+    const note = `Only the yarn is known: ${taken(widthMm)}, ${from}${held}.${tableWords(weight)} ${surer}`
+    return { source: "yarn", widthMm, note }
   }
-  const widthMm = anchor.widthMm * (hookMm / anchor.hookMm) ** hookExponent
-  const from = `${sourceWords(weight, anchor)}${hookWords(hookMm, anchor)}`
-  const note = `Sizes are estimates: ${taken(widthMm)}, ${from}.${tableWords(weight)} ${surer}`
+  const note = `Sizes are estimates: ${taken(widthMm)}, ${from}${held}${hookWords(hookMm, anchor)}.${tableWords(weight)} ${surer}`
   return { source: "yarn-and-hook", widthMm, note }
 }
 
-function threadDefault(size: number, hookMm: number | undefined): DefaultWidth {
-  const widthMm = threadScWidth(size, hookMm)
+function hookDefault(
+  hookMm: number,
+  { yarnOfHookMm = hookMm, strands }: YarnAndHook,
+): DefaultWidth {
+  const usual = widthOfHookAlone(yarnOfHookMm, ({ yarn, hookMm: mm }: HookAndYarn) =>
+    "threadSize" in yarn ? threadScWidth(yarn.threadSize, mm) : widthAt(yarn.weight, mm),
+  )
+  // No yarn is named, so that strands are part of what goes with the hook.
+  const widthMm = usual * hookFactor({}, yarnOfHookMm, hookMm)
+  const held = strands === undefined || strands === 1 ? "" : ", however many strands it is held in"
+  const other = yarnOfHookMm === hookMm ? "it" : `a ${yarnOfHookMm} mm hook`
+  const note = `Only the hook is known: ${taken(widthMm)}, as of the yarn that motifs name with ${other}${held}. A line such as Yarn: DK makes it surer. ${surer}`
+  return { source: "hook", widthMm, note }
+}
+
+function widthAt(weight: YarnWeight, hookMm: number): number {
+  return widthWith(widthAnchor(weight), { yarnWeight: weight, hookMm })
+}
+
+function strandWords(strands: number | undefined): string {
+  if (strands === undefined || strands === 1) return ""
+  return `, ${strands} strands taken as one yarn ${thicker(strands).toFixed(1)} times as thick`
+}
+
+function threadDefault(size: number, known: YarnAndHook): DefaultWidth {
+  const { hookMm, strands } = known
+  const one = { hookMm: threadWidth.hookMm, widthMm: threadScWidth(size) }
+  const widthMm = widthWith(one, known)
   const other = [
     ...(size === threadWidth.size ? [] : [`to size ${size}`]),
     ...(hookMm === undefined || hookMm === threadWidth.hookMm ? [] : [`to a ${hookMm} mm hook`]),
   ]
   const brought = other.length === 0 ? "" : `, brought ${other.join(" and ")}`
-  const from = `the middle of ${threadWidth.gauges} published gauges for size ${threadWidth.size} cotton with a ${threadWidth.hookMm} mm hook${brought}`
+  const from = `the middle of ${threadWidth.gauges} published gauges for size ${threadWidth.size} cotton with a ${threadWidth.hookMm} mm hook${brought}${strandWords(strands)}`
   return {
     source: hookMm === undefined ? "yarn" : "yarn-and-hook",
     widthMm,
@@ -96,7 +149,9 @@ function threadDefault(size: number, hookMm: number | undefined): DefaultWidth {
   }
 }
 
-const surer = "A line such as Gauge: 16 sc x 18 rows = 10 cm, with your own counts, is surer."
+/** The measured round is asked for first: it mends every size at once, a swatch the sizes of its stitch. */
+const surer =
+  "A round of yours, measured, is surer (Size: 9 cm after Rnd 3), and so is a swatch (Gauge: 16 sc x 18 rows = 10 cm)."
 
 function taken(widthMm: number): string {
   return `one sc is taken ${widthMm.toFixed(1)} mm wide`

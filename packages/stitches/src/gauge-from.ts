@@ -3,6 +3,7 @@
 // case lengths are in widths of one sc.
 
 import { RoundwrightError, requirePositive } from "@roundwright/numerics"
+import { broughtToHook } from "./another-hand.ts"
 import { defaultScWidth } from "./default-width.ts"
 import type { Gauge, GaugeInput, Swatch } from "./gauge.ts"
 import { sameKind } from "./kind.ts"
@@ -15,6 +16,8 @@ import { yarnWeights } from "./yarn-weights.ts"
 const believableMm = { least: 0.5, most: 200 } as const
 /** Smallest and largest believable hook, mm: below the finest steel hook and above the thickest made. */
 const believableHookMm = { least: 0.3, most: 60 } as const
+/** Rugs are worked with six strands and rope-like work with some more. */
+const mostStrands = 12
 /** A top this many widths to one side stands over the next base. */
 const mostLean = 1
 /**
@@ -30,14 +33,15 @@ const oddFactor = 1.3
 
 /**
  * A gauge from all that is known.
- * @throws RoundwrightError `absurd-swatch`, `absurd-piece`, `absurd-hook`, `unknown-yarn-weight`, `not-finite`,
- * `not-positive`
+ * @throws RoundwrightError `absurd-swatch`, `absurd-piece`, `absurd-hook`, `absurd-strands`, `unknown-yarn-weight`,
+ * `not-finite`, `not-positive`
  */
-export function gaugeFrom(input: GaugeInput): Gauge {
-  checkYarnAndHook(input)
+export function gaugeFrom(given: GaugeInput): Gauge {
+  checkYarnAndHook(given)
+  const { input, notes: broughtNotes } = broughtToHook(given)
   for (const swatch of input.swatches) checkSwatch(swatch)
   const measured = gatherSwatches(input.swatches)
-  const notes = measured.flatMap((one) => one.notes)
+  const notes = [...broughtNotes, ...measured.flatMap((one) => one.notes)]
   for (const one of measured) notes.push(...remarkOddRatio(one, input.swatches))
   for (const swatch of input.swatches) {
     if (swatch.widthMm === undefined && swatch.heightMm === undefined) {
@@ -69,7 +73,7 @@ export function gaugeFrom(input: GaugeInput): Gauge {
       notes: [fromSwatch.note, ...notes],
     }
   }
-  const { source, widthMm, note } = defaultScWidth(input.yarnWeight, input.hookMm, input.threadSize)
+  const { source, widthMm, note } = defaultScWidth(input)
   return { source, absolute: source !== "none", scWidthMm: widthMm, input, notes: [note, ...notes] }
 }
 
@@ -82,7 +86,7 @@ export function describeGauge(gauge: Gauge): string[] {
 }
 
 function checkYarnAndHook(input: GaugeInput): void {
-  const { yarnWeight, hookMm, scWidthMm, leanShare } = input
+  const { yarnWeight, scWidthMm, leanShare, strands } = input
   if (scWidthMm !== undefined) checkWidthOfPiece(scWidthMm)
   if (input.threadSize !== undefined) requirePositive(input.threadSize, "The size of a thread")
   for (const { mm } of input.pieces ?? []) requirePositive(mm, "The size of a piece")
@@ -92,6 +96,18 @@ function checkYarnAndHook(input: GaugeInput): void {
       hint: "Yarn weights run from 0 (lace) to 7 (jumbo).",
     })
   }
+  if (
+    strands !== undefined &&
+    !(Number.isInteger(strands) && strands >= 1 && strands <= mostStrands)
+  )
+    throw new RoundwrightError("absurd-strands", `Yarn is not held in ${strands} strands.`, {
+      hint: `Give a whole number from 1 to ${mostStrands}, such as: worsted held double.`,
+      numbers: { strands },
+    })
+  for (const hookMm of [input.hookMm, input.gaugeHookMm, input.yarnOfHookMm]) checkHook(hookMm)
+}
+
+function checkHook(hookMm: number | undefined): void {
   if (hookMm === undefined) return
   requirePositive(hookMm, "A hook")
   if (hookMm < believableHookMm.least || hookMm > believableHookMm.most) {
@@ -185,13 +201,28 @@ function remarkOddRatio(one: MeasuredKind, swatches: readonly Swatch[]): string[
 const oddSizeFactor = 1.5
 
 function remarkOddSize(what: "swatch" | "piece", scWidthMm: number, input: GaugeInput): string[] {
-  const expected = defaultScWidth(input.yarnWeight, input.hookMm, input.threadSize)
-  if (expected.source === "none") return []
-  const off = scWidthMm / expected.widthMm
-  if (off <= oddSizeFactor && off >= 1 / oddSizeFactor) return []
+  const odd = oddSize(scWidthMm, input)
+  if (odd === undefined) return []
   return [
-    `The ${what} is ${off.toFixed(1)} times as wide as the yarn or hook named lets expect: check that they belong to it, and the terms (US or UK). The ${what} is used.`,
+    `The ${what} is ${odd.toFixed(1)} times as wide as the yarn or hook named lets expect: check that they belong to it, and the terms (US or UK). The ${what} is used.`,
   ]
+}
+
+/** Width over the width that yarn and hook let expect, where that is too far from 1 for one hand; undefined else. */
+function oddSize(scWidthMm: number, input: GaugeInput): number | undefined {
+  const expected = defaultScWidth(input)
+  if (expected.source === "none") return undefined
+  const off = scWidthMm / expected.widthMm
+  return off <= oddSizeFactor && off >= 1 / oddSizeFactor ? undefined : off
+}
+
+/**
+ * How many times as wide as yarn and hook let expect the swatches make a stitch, where no hand can account for it ("8 dc =
+ * 10 cm" of DK with a 4 mm hook: 2.3); undefined where they agree or there is nothing to compare.
+ */
+export function swatchUnlikeYarn(input: GaugeInput): number | undefined {
+  const fromSwatch = scWidthFromSwatches(gatherSwatches(input.swatches))
+  return fromSwatch === undefined ? undefined : oddSize(fromSwatch.widthMm, input)
 }
 
 /** Widths of two stitches in one hand differ by no more than this once their usual ratio is taken off. */

@@ -18,7 +18,16 @@ export interface Swatch {
 export interface GaugeInput {
   readonly swatches: readonly Swatch[]
   readonly yarnWeight?: YarnWeight
+  /** Strands of the yarn worked as one, 2 for "held double"; one when absent. */
+  readonly strands?: number
   readonly hookMm?: number
+  /**
+   * The hook that swatches and pieces were worked with, mm, where `hookMm` is another one: they are then brought to
+   * `hookMm` as the yarn asks ("Hook: 4.5 mm instead of 4 mm").
+   */
+  readonly gaugeHookMm?: number
+  /** No yarn is named: the hook, mm, whose usual yarn is meant, where that is not `hookMm`. */
+  readonly yarnOfHookMm?: number
   /** Number of the crochet cotton, 10 for "size 10 thread". */
   readonly threadSize?: number
   /** Sizes stated or measured of the piece itself after some of its rounds. */
@@ -42,13 +51,15 @@ export interface GaugeInput {
   readonly leanShare?: number
 }
 
-/** How large a piece is after its first rounds. */
+/** How large a piece is after some of its rounds. */
 export interface PieceSize {
-  /** Number of the round after which it was measured. */
-  readonly round: number
+  /** Number of the round after which it was measured; "last" of the finished piece. */
+  readonly round: number | "last"
   readonly mm: number
   /** Edge to edge (side to side, or the diameter), or from corner to corner. */
   readonly across: "sides" | "corners"
+  /** Where the text says so: offsets in UTF-16 units; absent where no text did. */
+  readonly place?: { readonly start: number; readonly end: number }
 }
 
 /** A gauge ready to be asked for sizes. Plain data, so it can be stored and shown. */

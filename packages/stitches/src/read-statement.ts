@@ -5,6 +5,7 @@ import type { Counted, Length, Measure, Statement } from "./cut-statements.ts"
 import type { Swatch } from "./gauge.ts"
 import { dropSecondUnit, layOut } from "./gauge-lengths.ts"
 import type { GaugeToken } from "./gauge-tokens.ts"
+import { sameKind } from "./kind.ts"
 import type { StitchKind } from "./kinds.ts"
 
 export interface GaugeLineProblem {
@@ -24,6 +25,8 @@ export interface GaugeLine {
   readonly worked: "rows" | "rounds" | undefined
   readonly unnamed: StitchKind | undefined
   lastKind: StitchKind | undefined
+  /** Stitches that have their width. */
+  readonly wide: StitchKind[]
   lastLengths: readonly Measure[]
   told: boolean
 }
@@ -39,6 +42,10 @@ export function readStatement(part: Statement, line: GaugeLine): Swatch[] {
   if (part.foreign) {
     const message = "This gauge counts something besides plain stitches and was not used."
     tell(line, first, message, howToWrite)
+    return []
+  }
+  if (part.lengths.length === 0 && counts.every((one) => isCountedAlready(one, line))) {
+    tell(line, first, "This count does not say over which length.", howToWrite)
     return []
   }
   const lengths = part.lengths.length > 0 ? dropSecondUnit(part.lengths) : line.lastLengths
@@ -59,6 +66,12 @@ export function readStatement(part: Statement, line: GaugeLine): Swatch[] {
   const alone = counts.length === 1 && (oneRow || counts[0]!.count === 1)
   if (alone && lengths.length > 1) swatches.push({ ...kindAndManner(swatches[0]!), heightMm: upMm })
   return swatches
+}
+
+/** Stitches of a kind that has its width already: what is counted again ("a square is 3 dc") is no gauge. */
+function isCountedAlready(count: Counted, line: GaugeLine): boolean {
+  const { kind } = count.type === "stitches" ? count : { kind: undefined }
+  return kind !== undefined && line.wide.some((one) => sameKind(one, kind))
 }
 
 function kindAndManner(swatch: Swatch): Swatch {
@@ -90,6 +103,7 @@ function swatchesOf(
 ): Swatch[] {
   return counts.map((count) => {
     const kind = kindOf(count, line)
+    if (count.type === "stitches") line.wide.push(kind)
     const worked = count.type === "rows" && count.round ? "rounds" : line.worked
     const how = worked === undefined ? {} : { worked }
     return count.type === "rows"

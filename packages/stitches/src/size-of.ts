@@ -8,7 +8,6 @@ import type { StitchKind } from "./kinds.ts"
 import type { Proportion, Working } from "./proportions.ts"
 import { proportionOf } from "./stitch-forms.ts"
 import { gatherSwatches, type MeasuredKind } from "./swatches.ts"
-import { recommendedHookMm } from "./yarn-weights.ts"
 
 /**
  * Spread of h/w within one hand and stitch: one maker measured the same dc twice, 1.724 and 1.825,
@@ -25,29 +24,22 @@ export const handCorrelation = 0.5
 /** What a form (post, loop, gathered) adds to the spread when only its plain stitch was swatched. */
 const formSpread = 0.05
 
-/** How the stitch is worked: `turned` when each round or row runs back over the one before. */
-export interface WorkedHow {
-  readonly turned: boolean
-}
-
 /** Height and width of one stitch, mm (or sc widths when the gauge is not absolute). */
-export function sizeOf(kind: StitchKind, gauge: Gauge, worked: WorkedHow): StitchSize {
-  const working = workingOf(gauge, worked)
-  const usual = proportionOf(kind, working)
+export function sizeOf(kind: StitchKind, gauge: Gauge, worked: Working): StitchSize {
+  const usual = proportionOf(kind, worked)
   const measured = gatherSwatches(gauge.input.swatches)
   const own = closest(
     measured.filter((one) => sameKind(one.kind, kind)),
     worked,
   )
-  const ratio = ratioIn(kind, usual, measured, own, gauge, working)
+  const ratio = ratioIn(kind, usual, measured, own, worked)
   const related = own ?? plainSwatch(kind, measured, worked)
   const relatedWidth =
     related?.widthMm === undefined
       ? undefined
-      : (related.widthMm * usual.width) / proportionOf(related.kind, working).width
+      : (related.widthMm * usual.width) / proportionOf(related.kind, worked).width
   const widthMm = relatedWidth ?? gauge.scWidthMm * usual.width
-  const heightMm =
-    own?.heightMm === undefined ? ratio.value * widthMm : ownHeight(own, gauge, working)
+  const heightMm = own?.heightMm === undefined ? ratio.value * widthMm : ownHeight(own, worked)
   return {
     heightMm,
     widthMm,
@@ -55,12 +47,6 @@ export function sizeOf(kind: StitchKind, gauge: Gauge, worked: WorkedHow): Stitc
     provenance: ratio.provenance,
     note: ratio.note,
   }
-}
-
-function workingOf(gauge: Gauge, worked: WorkedHow): Working {
-  const { yarnWeight, hookMm } = gauge.input
-  if (yarnWeight === undefined || hookMm === undefined) return { turned: worked.turned }
-  return { turned: worked.turned, hookShare: hookMm / recommendedHookMm(yarnWeight) }
 }
 
 interface Ratio {
@@ -75,13 +61,12 @@ function ratioIn(
   usual: Proportion,
   measured: readonly MeasuredKind[],
   own: MeasuredKind | undefined,
-  gauge: Gauge,
   working: Working,
 ): Ratio {
   const usualRatio = usual.height / usual.width
   if (own?.heightMm !== undefined && own.widthMm !== undefined) {
     return {
-      value: ownHeight(own, gauge, working) / own.widthMm,
+      value: ownHeight(own, working) / own.widthMm,
       spread: Math.hypot(sameHandSpread, own.disagreement),
       provenance: "swatch",
       note: sameManner(own, working)
@@ -92,7 +77,7 @@ function ratioIn(
   const plain = plainSwatch(kind, measured, working)
   if (plain !== undefined && isWhole(plain)) {
     return {
-      value: usualRatio * Math.exp(departure(plain, gauge)),
+      value: usualRatio * Math.exp(departure(plain)),
       spread: Math.hypot(sameHandSpread, plain.disagreement, formSpread),
       provenance: usual.provenance,
       note: `As in the swatch of ${kindName(plain.kind)}. ${usual.note}`,
@@ -108,7 +93,7 @@ function ratioIn(
       note: usual.note + half,
     }
   }
-  const shift = others.reduce((sum, one) => sum + departure(one, gauge), 0) / others.length
+  const shift = others.reduce((sum, one) => sum + departure(one), 0) / others.length
   return {
     value: usualRatio * Math.exp(handCorrelation * shift),
     spread: usual.spread * Math.sqrt(1 - handCorrelation ** 2),
@@ -118,19 +103,19 @@ function ratioIn(
 }
 
 /** Logarithm of measured over usual h/w, each in its own manner of working. */
-function departure(one: MeasuredKind, gauge: Gauge): number {
-  const usual = proportionOf(one.kind, workingOf(gauge, { turned: one.worked !== "rounds" }))
+function departure(one: MeasuredKind): number {
+  const usual = proportionOf(one.kind, { turned: one.worked !== "rounds" })
   return Math.log(one.heightMm! / one.widthMm! / (usual.height / usual.width))
 }
 
 /** A swatch that says it was worked the other way is converted by the usual difference. */
-function ownHeight(own: MeasuredKind, gauge: Gauge, working: Working): number {
+function ownHeight(own: MeasuredKind, working: Working): number {
   if (sameManner(own, working)) return own.heightMm!
-  const there = proportionOf(own.kind, workingOf(gauge, { turned: own.worked === "rows" }))
+  const there = proportionOf(own.kind, { turned: own.worked === "rows" })
   return (own.heightMm! * proportionOf(own.kind, working).height) / there.height
 }
 
-function sameManner(one: MeasuredKind, working: WorkedHow): boolean {
+function sameManner(one: MeasuredKind, working: Working): boolean {
   return one.worked === undefined || (one.worked === "rows") === working.turned
 }
 
@@ -139,7 +124,7 @@ function isWhole(one: MeasuredKind): boolean {
 }
 
 /** The swatch worked in the manner asked for, else the first. */
-function closest(candidates: readonly MeasuredKind[], worked: WorkedHow): MeasuredKind | undefined {
+function closest(candidates: readonly MeasuredKind[], worked: Working): MeasuredKind | undefined {
   return candidates.find((one) => sameManner(one, worked)) ?? candidates[0]
 }
 
@@ -147,7 +132,7 @@ function closest(candidates: readonly MeasuredKind[], worked: WorkedHow): Measur
 function plainSwatch(
   kind: StitchKind,
   measured: readonly MeasuredKind[],
-  worked: WorkedHow,
+  worked: Working,
 ): MeasuredKind | undefined {
   return closest(
     measured.filter((one) => sameKind(one.kind, { basic: kind.basic })),

@@ -95,7 +95,6 @@ describe("gauge lines that want a word", () => {
     ["3 shells = 4 in", [], /shells/],
     ["(3 dc, ch 1) x 4 = 4 in", [], /besides plain stitches/],
     ["2 shells and 4 rows = 4 in", [], /besides plain stitches/],
-    ["each motif 12 cm square", [], /measures the piece/],
     ["first rnds = 4 in across", [], /measures the piece/],
     ["0 sc = 10 cm", [], /nothing/],
     ["14 sc = 0 cm", [], /nothing/],

@@ -36,7 +36,7 @@ export function download(name: string, type: string, text: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 10_000)
 }
 
-/** `The Lantern Wheel` -> `the-lantern-wheel`. */
+/** `The Palm House Pane` -> `the-palm-house-pane`. */
 export function fileName(title: string): string {
   const plain = title
     .normalize("NFKD")

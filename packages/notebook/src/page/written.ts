@@ -64,8 +64,12 @@ export function markedLine(line: string, problems: readonly Problem[]): Child {
 }
 
 export function gaugeHtml(of: string, lines: readonly string[], { alone }: PageSoFar): Html[] {
+  const label = alone ? "Size, yarn, hook and gauge" : `Size, yarn, hook and gauge of ${of}`
+  if (lines.every((line) => line.trim() === "")) {
+    const nothing = "Nothing yet: the pattern's own headings count."
+    return [element("p", { class: "label" }, label), element("p", { class: "after" }, nothing)]
+  }
   const shown = lines.map((line) => element("span", { class: "line" }, line.slice(0, mostShown)))
-  const label = alone ? "Yarn, hook and gauge" : `Yarn, hook and gauge of ${of}`
   return [element("p", { class: "label" }, label), element("pre", {}, shown)]
 }
 
