@@ -1,1 +1,2 @@
-export {}
+export * from "./grey.ts"
+export * from "./measure.ts"
