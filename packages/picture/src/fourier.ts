@@ -48,6 +48,19 @@ export function inverseSpectrum(spectrum: Float64Array): Float64Array {
   return out
 }
 
+/** The row without its orders below `lowest`, and so without its mean. */
+export function withoutLowOrders(row: Float64Array, lowest: number): Float64Array {
+  const size = row.length
+  const spectrum = complexSpectrum(row)
+  for (let k = 0; k < size; k++)
+    if (Math.min(k, size - k) < lowest) {
+      spectrum[2 * k] = 0
+      spectrum[2 * k + 1] = 0
+    }
+  const back = inverseSpectrum(spectrum)
+  return Float64Array.from({ length: size }, (_, i) => back[2 * i]!)
+}
+
 /** Two-dimensional transform of a complex square field (real and imaginary by turns), in place. */
 export function transformField(field: Float64Array, size: number, inverse: boolean): void {
   const plan = planOf(size)

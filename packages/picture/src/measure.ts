@@ -6,7 +6,8 @@ import { evenLight } from "./even.ts"
 import { type Box, cutOut, type GreyPicture, type Point, shrink } from "./grey.ts"
 import { findOutline, type Outline, reachRound } from "./outline.ts"
 import { ringCentre } from "./ring-centre.ts"
-import { countRing, findRings, type RingFound } from "./rings.ts"
+import { countRing } from "./count-ring.ts"
+import { findRings, type RingFound } from "./rings.ts"
 import { type Row, unrollPiece } from "./rows.ts"
 import { findSilhouette, type Silhouette } from "./silhouette.ts"
 
@@ -64,7 +65,7 @@ export function measurePicture(
   const reach = reachRound(silhouette, working.width, working.height, centre)
   const outline = findOutline(reach)
   const rows = unrollPiece({ evened, centre, outline })
-  const rings = findRings(rows, ringCentre(evened, centre))
+  const rings = findRings(rows, outline.corners, ringCentre(evened, centre))
   return { scale, offset, working, evened, silhouette, centre, outline, rows, rings }
 }
 
@@ -79,5 +80,9 @@ export function countBetween(
   const rows = measurement.rows.filter(
     (row) => row.radius >= innerPx && row.radius <= outerPx,
   )
-  return rows.length < 3 ? null : countRing(rows, ringCentre(measurement.evened, measurement.centre))
+  return rows.length < 3 ? null : countRing(
+        rows,
+        measurement.outline.corners,
+        ringCentre(measurement.evened, measurement.centre),
+      )
 }

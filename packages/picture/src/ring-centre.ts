@@ -6,7 +6,7 @@ import { climbTo } from "./climb-to.ts"
 import { combs, mostAt } from "./comb.ts"
 import { pooledPower } from "./fourier.ts"
 import type { GreyPicture, Point } from "./grey.ts"
-import type { ReCentre } from "./rings.ts"
+import type { ReCentre } from "./count-ring.ts"
 import { sampleRound } from "./unroll.ts"
 
 /** Farthest the centre moves, and the steps of the climb, of the ring's radius. */

@@ -7,6 +7,8 @@ export interface SurenessSigns {
   readonly rival: number
   /** Share of rows whose phase agrees with the count; negative where it speaks for another. */
   readonly vote: number
+  /** Share of rows with as many peaks; negative where they show another number, 0 where not counted. */
+  readonly peaks: number
   /** Counted by phase because the comb was weak. */
   readonly byPhase: boolean
   readonly pxPerRepeat: number
@@ -26,10 +28,11 @@ export function signFeatures(signs: SurenessSigns): number[] {
     Math.sqrt(Math.max(0, signs.comb)),
     Math.log(Math.max(0.5, ratio)),
     signs.vote,
+    signs.peaks,
     signs.byPhase ? 1 : 0,
     Math.log(Math.min(40, Math.max(2, signs.pxPerRepeat))),
     Math.log(Math.max(2, signs.rows)),
   ]
 }
 
-const weights = [-3, 3, 1, 1, -0.5, 0.3, 0.3] as const
+const weights = [-3, 3, 1, 1, 1, -0.5, 0.3, 0.3] as const
