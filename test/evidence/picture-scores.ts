@@ -25,11 +25,7 @@ export interface RingScore {
 }
 
 export function centreOf(measured: PictureMeasurement): Point {
-  const { centre, scale, offset } = measured
-  return {
-    x: (centre.x + 0.5) / scale - 0.5 + offset.x,
-    y: (centre.y + 0.5) / scale - 0.5 + offset.y,
-  }
+  return measured.centreGiven
 }
 
 /** Count that covers most of the piece's depth, rings that are surer counting for more. */

@@ -2,13 +2,17 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { type CentreFound, findCentre } from "./centre.ts"
+import { cornersView, type View } from "./view.ts"
 import { evenLight } from "./even.ts"
 import { type Box, cutOut, type GreyPicture, type Point, shrink } from "./grey.ts"
+import { type Homography, invert, project } from "./homography.ts"
 import { findOutline, type Outline, reachRound } from "./outline.ts"
 import { ringCentre } from "./ring-centre.ts"
 import { countRing } from "./count-ring.ts"
 import { findRings, type RingFound } from "./rings.ts"
 import { type Row, unrollPiece } from "./rows.ts"
+import { straightenByRegularity } from "./regularity.ts"
+import { straighten } from "./straighten.ts"
 import { findSilhouette, type Silhouette } from "./silhouette.ts"
 
 export interface MeasureOptions {
@@ -16,18 +20,23 @@ export interface MeasureOptions {
   readonly box?: Box
   /** The centre set by hand, in pixels of the picture. */
   readonly centre?: Point
+  /** Four corners of something square, in order round it, in pixels of the picture: the view is made straight by them. */
+  readonly corners?: readonly Point[]
+  /** Take the view as it is: it was taken from right above. */
+  readonly asItIs?: boolean
 }
 
 export interface PictureMeasurement {
   /** Pixels of the working picture a pixel of the picture given. */
   readonly scale: number
-  /** Corner of the box within the picture given. */
-  readonly offset: Point
-  readonly working: GreyPicture
+  readonly view: View
   /** Evened, thread positive. */
   readonly evened: GreyPicture
   readonly silhouette: Silhouette
+  /** In the straight picture, as all radii are. */
   readonly centre: CentreFound
+  /** In the picture given. */
+  readonly centreGiven: Point
   readonly outline: Outline
   readonly rows: readonly Row[]
   readonly rings: readonly RingFound[]
@@ -44,6 +53,52 @@ export function measurePicture(
   const box = options.box ?? { x: 0, y: 0, width: picture.width, height: picture.height }
   const { picture: working, scale } = shrink(cutOut(picture, box), workingSide)
   const offset = { x: Math.max(0, Math.round(box.x)), y: Math.max(0, Math.round(box.y)) }
+  const toWorking = (p: Point): Point => ({
+    x: (p.x - offset.x + 0.5) * scale - 0.5,
+    y: (p.y - offset.y + 0.5) * scale - 0.5,
+  })
+  const fromWorking = (p: Point): Point => ({
+    x: (p.x + 0.5) / scale - 0.5 + offset.x,
+    y: (p.y + 0.5) / scale - 0.5 + offset.y,
+  })
+  const place = { scale, toWorking, fromWorking }
+  if (options.corners)
+    return measureStraight(cornersView(working, options.corners.map(toWorking)), place, options)
+  const raw = measureStraight(asItIs(working), place, options)
+  if (options.asItIs === true) return raw
+  const { centre, outline, evened } = raw
+  const reach = Math.min(outline.cornerPx, 1.05 * outline.sidePx)
+  const found = straightenByRegularity(evened, raw.silhouette, centre, reach)
+  if (found.foreshortening > noTilt || found.regularity < leastGain * found.before)
+    return { ...raw, view: { ...raw.view, regular: found } }
+  const picture2 = straighten(working, found.toPicture, working.width, working.height)
+  const view: View = { by: "regularity", picture: picture2, toWorking: found.toPicture, regular: found }
+  return measureStraight(view, place, options)
+}
+
+/** A square foreshortened less than this is straight enough: a percent of unroundness costs no count. */
+const noTilt = 0.985
+/** The straight view has to be more regular than the picture by this much. */
+const leastGain = 1.2
+
+interface Placing {
+  readonly scale: number
+  readonly toWorking: (p: Point) => Point
+  readonly fromWorking: (p: Point) => Point
+}
+
+const level: Homography = [1, 0, 0, 0, 1, 0, 0, 0, 1]
+
+function asItIs(working: GreyPicture): View {
+  return { by: "as it is", picture: working, toWorking: level }
+}
+
+function measureStraight(
+  view: View,
+  place: Placing,
+  options: MeasureOptions,
+): PictureMeasurement {
+  const working = view.picture
   const silhouette = findSilhouette(working)
   if (silhouette.share < leastShare)
     throw new RoundwrightError("no-piece", "Nothing in the picture stands out from its ground.", {
@@ -55,8 +110,7 @@ export function measurePicture(
     : { ...even, values: even.values.map((value) => -value) }
   const centre: CentreFound = options.centre
     ? {
-        x: (options.centre.x - offset.x + 0.5) * scale - 0.5,
-        y: (options.centre.y - offset.y + 0.5) * scale - 0.5,
+        ...project(invert(view.toWorking), place.toWorking(options.centre)),
         score: 1,
         clarity: 1,
         by: "hand",
@@ -66,7 +120,8 @@ export function measurePicture(
   const outline = findOutline(reach)
   const rows = unrollPiece({ evened, centre, outline })
   const rings = findRings(rows, outline.corners, ringCentre(evened, centre))
-  return { scale, offset, working, evened, silhouette, centre, outline, rows, rings }
+  const centreGiven = place.fromWorking(project(view.toWorking, centre))
+  return { scale: place.scale, view, silhouette, evened, centre, centreGiven, outline, rows, rings }
 }
 
 const leastShare = 0.01

@@ -23,6 +23,8 @@ const directions = 360
 const cornersTried = [3, 4, 5, 6, 8] as const
 /** A polygon has to fit this much better than the circle. */
 const polygonShare = 0.75
+/** Eight corners drawn out further than this are lobes of a round piece. */
+const [manyCorners, mostBend] = [8, 1.4]
 /** Bend of a side: 1 is straight, above 1 hollow, below 1 bulging. */
 const bends = Array.from({ length: 29 }, (_, i) => 0.3 + 0.05 * i)
 
@@ -77,7 +79,8 @@ export function findOutline(reach: Float64Array): Outline {
   const best = polygons.reduce((a, b) => (b.misfit < a.misfit ? b : a))
   // A round piece whose edge is scalloped is no polygon: the corners must stand out by what straight sides would.
   const straight = 1 / Math.cos(Math.PI / best.corners)
-  const standsOut = best.cornerPx / best.sidePx - 1 > 0.45 * (straight - 1)
+  const lobed = best.corners >= manyCorners && bendOf(best.corners, best.cornerPx / best.sidePx) > mostBend
+  const standsOut = !lobed && best.cornerPx / best.sidePx - 1 > 0.45 * (straight - 1)
   return standsOut && best.misfit < polygonShare * round.misfit ? best : round
 }
 
