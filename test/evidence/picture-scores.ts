@@ -35,8 +35,7 @@ export function mainCount(measured: PictureMeasurement): number | null {
     if (ring.repeats !== null)
       weights.set(
         ring.repeats,
-        (weights.get(ring.repeats) ?? 0) +
-          (ring.toRow - ring.fromRow + 1) * ring.sureness,
+        (weights.get(ring.repeats) ?? 0) + (ring.toRow - ring.fromRow + 1) * ring.sureness,
       )
   return [...weights].sort((a, b) => b[1] - a[1])[0]?.[0] ?? null
 }

@@ -72,7 +72,15 @@ export function drawMotif(seed: number, options: DrawOptions): DrawnMotif {
     const bendBelow = bend
     if (squared && last) bend = 1
     else if (squared && cornerRounds === 2 && outer > limit * 0.72) bend = 0.5
-    rounds.push({ kind, count, innerPx: radius, outerPx: outer, open: openKinds.has(kind), bend, bendBelow })
+    rounds.push({
+      kind,
+      count,
+      innerPx: radius,
+      outerPx: outer,
+      open: openKinds.has(kind),
+      bend,
+      bendBelow,
+    })
     radius = outer
   }
   const turn = between(0, 2 * Math.PI)
@@ -137,7 +145,11 @@ function roundStrokes(
   const { count, innerPx: inner, outerPx: outer, kind } = round
   const spacing = (2 * Math.PI) / count
   const off = { x: 0.008 * inner * random.normal(), y: 0.008 * inner * random.normal() }
-  const waves = [2, 3, 5].map((k) => ({ k, size: 0.009 * random.normal(), phase: 6.3 * random.uniform() }))
+  const waves = [2, 3, 5].map((k) => ({
+    k,
+    size: 0.009 * random.normal(),
+    phase: 6.3 * random.uniform(),
+  }))
   const contour = (bend: number, angle: number) => {
     if (corners === 0 || bend === 0) return 1
     const sector = (2 * Math.PI) / corners
@@ -216,15 +228,16 @@ function roundStrokes(
           line(
             Array.from({ length: 7 }, (_, k) => {
               const h = k / 6
-              return at(here + s * gap * Math.sin(Math.PI * (0.18 + 0.72 * h)), top * h * (1 - 0.9 * s * s))
+              return at(
+                here + s * gap * Math.sin(Math.PI * (0.18 + 0.72 * h)),
+                top * h * (1 - 0.9 * s * s),
+              )
             }),
           ),
         )
     } else if (kind === "puffs") {
       for (const s of [-0.22, -0.11, 0, 0.11, 0.22])
-        out.push(
-          line([at(here, 0.02), at(here + s * gap, 0.5), at(here, 0.98)], 1.2 * thread),
-        )
+        out.push(line([at(here, 0.02), at(here + s * gap, 0.5), at(here, 0.98)], 1.2 * thread))
     } else if (kind === "pairs") {
       out.push(post(here, 0, here - 0.22 * gap, 1), post(here, 0, here + 0.22 * gap, 1))
     } else {

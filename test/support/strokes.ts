@@ -30,10 +30,7 @@ export function drawStrokes(
       const [y0, y1] = [Math.min(a.y, b.y) - reach, Math.max(a.y, b.y) + reach]
       for (let y = Math.max(0, Math.ceil(y0)); y <= Math.min(height - 1, y1); y++)
         for (let x = Math.max(0, Math.ceil(x0)); x <= Math.min(width - 1, x1); x++) {
-          const t = Math.max(
-            0,
-            Math.min(1, ((x - a.x) * dx + (y - a.y) * dy) / (length * length)),
-          )
+          const t = Math.max(0, Math.min(1, ((x - a.x) * dx + (y - a.y) * dy) / (length * length)))
           const off = Math.hypot(x - a.x - t * dx, y - a.y - t * dy)
           const cover = Math.max(0, Math.min(1, half + 0.5 - off))
           if (cover === 0) continue

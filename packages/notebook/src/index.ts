@@ -11,4 +11,5 @@ export {
   renderPage,
 } from "./page/render.ts"
 export * from "./pattern-notebook.ts"
+export { type PictureSvgOptions, pictureSvg } from "./picture/picture-svg.ts"
 export * from "./result.ts"

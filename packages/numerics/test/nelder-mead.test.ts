@@ -4,11 +4,15 @@ import { expectClose } from "../../../test/support/close.ts"
 
 describe("the simplex of Nelder and Mead", () => {
   it("finds the bottom of Rosenbrock's valley", () => {
-    const found = minimiseBySimplex(([x, y]) => 100 * (y! - x! * x!) ** 2 + (1 - x!) ** 2, [-1.2, 1], {
-      steps: [0.1, 0.1],
-      evaluations: 2000,
-      tolerance: 1e-14,
-    })
+    const found = minimiseBySimplex(
+      ([x, y]) => 100 * (y! - x! * x!) ** 2 + (1 - x!) ** 2,
+      [-1.2, 1],
+      {
+        steps: [0.1, 0.1],
+        evaluations: 2000,
+        tolerance: 1e-14,
+      },
+    )
     expect(found.ended).toBe("settled")
     expectClose(found.parameters[0]!, 1, 1e-5, "minimum of the function in closed form")
     expectClose(found.parameters[1]!, 1, 1e-5, "minimum of the function in closed form")

@@ -43,9 +43,9 @@ export interface CountFound {
   /** Best of the counts that are neither multiples nor parts of it. */
   readonly rival: number
   readonly rivalComb: number
-  /** The strongest of its multiples and parts, and its comb: what it is mistaken for first. */
-  readonly kin: number
-  readonly kinComb: number
+  /** Combs of half and of twice the count: half holds all its teeth and so at least as much. */
+  readonly halfComb: number
+  readonly twiceComb: number
 }
 
 /** A multiple is taken over the best when its comb holds this share of it. */
@@ -62,20 +62,17 @@ export function countOf(comb: Float64Array): CountFound | null {
       count = n
       break
     }
-  let [rival, kin] = [0, 0]
-  for (let n = leastRepeats; n < comb.length; n++) {
-    if (n === count) continue
-    if (akin(n, count)) {
-      if (comb[n]! > (comb[kin] ?? 0)) kin = n
-    } else if (comb[n]! > (comb[rival] ?? 0)) rival = n
-  }
+  let rival = 0
+  for (let n = leastRepeats; n < comb.length; n++)
+    if (!akin(n, count) && comb[n]! > (comb[rival] ?? 0)) rival = n
+  const at = (n: number) => (Number.isInteger(n) && n >= leastRepeats ? (comb[n] ?? 0) : 0)
   return {
     count,
     comb: comb[count]!,
     rival,
     rivalComb: Math.max(0, comb[rival] ?? 0),
-    kin,
-    kinComb: Math.max(0, comb[kin] ?? 0),
+    halfComb: at(count / 2),
+    twiceComb: at(2 * count),
   }
 }
 

@@ -41,8 +41,8 @@ const [leastVote, leastPeakShare] = [0.4, 0.4]
 const [surePeaks, clearComb] = [0.75, 0.5]
 /** Fewer repeats than this are too broad to be counted by their peaks. */
 const leastForPeaks = 7
-/** A multiple or part whose comb holds this share of the chosen one's is told beside it. */
-const kinDoubt = 0.6
+/** Twice the count is told beside it when its comb holds this share; half when its comb is this much larger. */
+const [twiceDoubt, halfDoubt] = [0.6, 1.15]
 /** Strands within the repeats of a polygon are told when their own comb is this clear. */
 const leastFineComb = 0.15
 /** They are looked for above this multiple of its corners. */
@@ -127,15 +127,17 @@ function countWay({ comb, samples }: Way, most: number): WayCount | null {
   if (decided === null) return null
   const { repeats, byPhase } = decided
   const voted = vote && vote.share >= leastVote ? vote.count : null
-  const kinClose =
-    found !== null && repeats === found.count && found.kinComb >= kinDoubt * found.comb
+  const byComb = found !== null && repeats === found.count
+  const twice = byComb && found.twiceComb >= twiceDoubt * found.comb
+  const half = byComb && found.halfComb >= halfDoubt * found.comb
   return {
     repeats,
     voted,
-    halfOrTwice: kinClose && (found.kin === 2 * repeats || 2 * found.kin === repeats),
+    halfOrTwice: twice || half,
     others: [
+      twice ? 2 * repeats : 0,
+      half ? repeats / 2 : 0,
       voted ?? 0,
-      kinClose ? found.kin : 0,
       found && found.count !== repeats ? found.count : 0,
       found?.rival ?? 0,
     ].filter((n) => n >= 3 && n !== repeats),

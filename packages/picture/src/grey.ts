@@ -71,8 +71,8 @@ export function greyOfRgba(
 /** Brightness between pixels by bilinear interpolation; outside, the nearest edge. */
 export function brightnessAt(picture: GreyPicture, x: number, y: number): number {
   const { width, height, values } = picture
-  const cx = x < 0 ? 0 : x > width - 1 ? width - 1 : x
-  const cy = y < 0 ? 0 : y > height - 1 ? height - 1 : y
+  const cx = Math.max(0, Math.min(width - 1, x))
+  const cy = Math.max(0, Math.min(height - 1, y))
   const i = Math.min(Math.floor(cx), width - 2)
   const j = Math.min(Math.floor(cy), height - 2)
   const [u, v] = [cx - i, cy - j]
@@ -122,7 +122,13 @@ export function shrink(
   const width = Math.max(1, Math.round(picture.width * scale))
   const height = Math.max(1, Math.round(picture.height * scale))
   const across = averageRows(picture.values, picture.width, picture.height, width, scale)
-  const turned = averageRows(transpose(across, width, picture.height), picture.height, width, height, scale)
+  const turned = averageRows(
+    transpose(across, width, picture.height),
+    picture.height,
+    width,
+    height,
+    scale,
+  )
   return { picture: { width, height, values: transpose(turned, height, width) }, scale }
 }
 

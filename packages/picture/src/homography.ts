@@ -124,11 +124,7 @@ function jacobianOf(h: Homography, points: readonly Point[]): Matrix {
   )
 }
 
-function refine(
-  start: Homography,
-  plane: readonly Point[],
-  picture: readonly Point[],
-): Homography {
+function refine(start: Homography, plane: readonly Point[], picture: readonly Point[]): Homography {
   const matrixOf = (p: readonly number[]) => [...p, 1] as unknown as Homography
   const fit = fitLeastSquares(
     {

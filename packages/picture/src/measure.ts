@@ -2,18 +2,18 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { type CentreFound, findCentre } from "./centre.ts"
-import { cornersView, type View } from "./view.ts"
+import { countRing } from "./count-ring.ts"
 import { evenLight } from "./even.ts"
 import { type Box, cutOut, type GreyPicture, type Point, shrink } from "./grey.ts"
 import { type Homography, invert, project } from "./homography.ts"
 import { findOutline, type Outline, reachRound } from "./outline.ts"
+import { straightenByRegularity } from "./regularity.ts"
 import { ringCentre } from "./ring-centre.ts"
-import { countRing } from "./count-ring.ts"
 import { findRings, type RingFound } from "./rings.ts"
 import { type Row, unrollPiece } from "./rows.ts"
-import { straightenByRegularity } from "./regularity.ts"
-import { straighten } from "./straighten.ts"
 import { findSilhouette, type Silhouette } from "./silhouette.ts"
+import { straighten } from "./straighten.ts"
+import { cornersView, type View } from "./view.ts"
 
 export interface MeasureOptions {
   /** The part of the picture that holds one motif. */
@@ -72,7 +72,12 @@ export function measurePicture(
   if (found.foreshortening > noTilt || found.regularity < leastGain * found.before)
     return { ...raw, view: { ...raw.view, regular: found } }
   const picture2 = straighten(working, found.toPicture, working.width, working.height)
-  const view: View = { by: "regularity", picture: picture2, toWorking: found.toPicture, regular: found }
+  const view: View = {
+    by: "regularity",
+    picture: picture2,
+    toWorking: found.toPicture,
+    regular: found,
+  }
   return measureStraight(view, place, options)
 }
 
@@ -80,6 +85,9 @@ export function measurePicture(
 const noTilt = 0.985
 /** The straight view has to be more regular than the picture by this much. */
 const leastGain = 1.2
+
+/** One ring at least has to be as sure and as clear as this, or there is no motif. */
+const [leastSure, leastComb] = [0.7, 0.12]
 
 interface Placing {
   readonly scale: number
@@ -93,11 +101,7 @@ function asItIs(working: GreyPicture): View {
   return { by: "as it is", picture: working, toWorking: level }
 }
 
-function measureStraight(
-  view: View,
-  place: Placing,
-  options: MeasureOptions,
-): PictureMeasurement {
+function measureStraight(view: View, place: Placing, options: MeasureOptions): PictureMeasurement {
   const working = view.picture
   const silhouette = findSilhouette(working)
   if (silhouette.share < leastShare)
@@ -105,9 +109,7 @@ function measureStraight(
       hint: "Lay the piece on a plain ground of another brightness, or give a box round it.",
     })
   const even = evenLight(working)
-  const evened = silhouette.light
-    ? even
-    : { ...even, values: even.values.map((value) => -value) }
+  const evened = silhouette.light ? even : { ...even, values: even.values.map((value) => -value) }
   const centre: CentreFound = options.centre
     ? {
         ...project(invert(view.toWorking), place.toWorking(options.centre)),
@@ -120,6 +122,10 @@ function measureStraight(
   const outline = findOutline(reach)
   const rows = unrollPiece({ evened, centre, outline })
   const rings = findRings(rows, outline.corners, ringCentre(evened, centre))
+  if (!rings.some((ring) => ring.sureness >= leastSure && (ring.signs?.comb ?? 0) >= leastComb))
+    throw new RoundwrightError("no-rings", "No ring in the picture repeats round a centre.", {
+      hint: "Is a motif worked in rounds in it, whole, and the only one? Give a box round one, or its centre.",
+    })
   const centreGiven = place.fromWorking(project(view.toWorking, centre))
   return { scale: place.scale, view, silhouette, evened, centre, centreGiven, outline, rows, rings }
 }
@@ -127,15 +133,11 @@ function measureStraight(
 const leastShare = 0.01
 
 /** Count of the rows between two radii of the working picture, for a ring whose bounds are given. */
-export function countBetween(
-  measurement: PictureMeasurement,
-  innerPx: number,
-  outerPx: number,
-) {
-  const rows = measurement.rows.filter(
-    (row) => row.radius >= innerPx && row.radius <= outerPx,
-  )
-  return rows.length < 3 ? null : countRing(
+export function countBetween(measurement: PictureMeasurement, innerPx: number, outerPx: number) {
+  const rows = measurement.rows.filter((row) => row.radius >= innerPx && row.radius <= outerPx)
+  return rows.length < 3
+    ? null
+    : countRing(
         rows,
         measurement.outline.corners,
         ringCentre(measurement.evened, measurement.centre),

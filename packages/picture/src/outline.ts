@@ -79,7 +79,8 @@ export function findOutline(reach: Float64Array): Outline {
   const best = polygons.reduce((a, b) => (b.misfit < a.misfit ? b : a))
   // A round piece whose edge is scalloped is no polygon: the corners must stand out by what straight sides would.
   const straight = 1 / Math.cos(Math.PI / best.corners)
-  const lobed = best.corners >= manyCorners && bendOf(best.corners, best.cornerPx / best.sidePx) > mostBend
+  const lobed =
+    best.corners >= manyCorners && bendOf(best.corners, best.cornerPx / best.sidePx) > mostBend
   const standsOut = !lobed && best.cornerPx / best.sidePx - 1 > 0.45 * (straight - 1)
   return standsOut && best.misfit < polygonShare * round.misfit ? best : round
 }

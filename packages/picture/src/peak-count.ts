@@ -41,7 +41,7 @@ const splitGap = 0.42
 /** Places that the peaks stand for: merged strands put back, split ones taken together. */
 function placesOf(peaks: readonly number[], size: number): number {
   if (peaks.length < 3) return peaks.length
-  const gaps = peaks.map((at, i) => ((peaks[(i + 1) % peaks.length]! - at + size) % size) || size)
+  const gaps = peaks.map((at, i) => (peaks[(i + 1) % peaks.length]! - at + size) % size || size)
   const usual = median(gaps)
   let places = 0
   for (const gap of gaps) {

@@ -50,7 +50,8 @@ export function countByPhase(rows: readonly Float64Array[], most: number): Phase
     all += energy
   }
   let [count, share] = [0, 0]
-  for (const [turns, energy] of votes) if (energy / all > share) [count, share] = [turns, energy / all]
+  for (const [turns, energy] of votes)
+    if (energy / all > share) [count, share] = [turns, energy / all]
   return count >= leastStrands ? { count, share } : null
 }
 

@@ -76,8 +76,7 @@ export function straightenByRegularity(
     regularity: -best.value,
     before: fine(level),
     foreshortening: (1 - stretch) / (1 + stretch),
-    settled:
-      Math.hypot(p[0]! - second.parameters[0]!, p[1]! - second.parameters[1]!) <= sameView,
+    settled: Math.hypot(p[0]! - second.parameters[0]!, p[1]! - second.parameters[1]!) <= sameView,
   }
 }
 

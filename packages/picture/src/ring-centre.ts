@@ -4,9 +4,9 @@
 
 import { climbTo } from "./climb-to.ts"
 import { combs, mostAt } from "./comb.ts"
+import type { ReCentre } from "./count-ring.ts"
 import { pooledPower } from "./fourier.ts"
 import type { GreyPicture, Point } from "./grey.ts"
-import type { ReCentre } from "./count-ring.ts"
 import { sampleRound } from "./unroll.ts"
 
 /** Farthest the centre moves, and the steps of the climb, of the ring's radius. */
@@ -35,7 +35,9 @@ export function ringCentre(evened: GreyPicture, centre: Point): ReCentre {
         ? -1
         : Math.max(
             ...combs(
-              pooledPower(used.map((radius) => sampleRound(evened, point, radius, undefined, coarse))),
+              pooledPower(
+                used.map((radius) => sampleRound(evened, point, radius, undefined, coarse)),
+              ),
               mostAt(middle),
             ),
           )

@@ -21,11 +21,7 @@ const snapShare = 0.03
 /** A line inside rows of one count parts two rings when it stands out this much. */
 const partingProminence = 0.3
 
-export function findRings(
-  rows: readonly Row[],
-  corners: number,
-  reCentre?: ReCentre,
-): RingFound[] {
+export function findRings(rows: readonly Row[], corners: number, reCentre?: ReCentre): RingFound[] {
   const lines = closedLines(rows.map((row) => row.closed))
   const better = rows.map((row) =>
     row.lengthCombs === row.angleCombs

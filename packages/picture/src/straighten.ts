@@ -1,9 +1,9 @@
 // A picture made straight: as it would be seen from right above, sampled through the homography from the
 // straight picture to the one given.
 
+import { median } from "./even.ts"
 import { brightnessAt, type GreyPicture } from "./grey.ts"
 import { type Homography, project } from "./homography.ts"
-import { median } from "./even.ts"
 
 /** Places outside the picture given get the brightness of its border, so that they look like ground. */
 export function straighten(

@@ -3,8 +3,8 @@
 // through the Fourier transform, for several n, and each shift stands for one centre.
 // Source: D. Padfield, "Masked object registration in the Fourier domain", IEEE Trans. Image Proc. 21 (2012).
 
-import { transformField } from "./fourier.ts"
 import { climbTo } from "./climb-to.ts"
+import { transformField } from "./fourier.ts"
 import { brightnessAt, type GreyPicture, type Point, shrink } from "./grey.ts"
 
 export interface TurnedCentre extends Point {

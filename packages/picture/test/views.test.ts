@@ -1,5 +1,11 @@
 import { seededRandom } from "@roundwright/numerics"
-import { fitEllipse, fitHomography, invert, project, projectedCovariance } from "@roundwright/picture"
+import {
+  fitEllipse,
+  fitHomography,
+  invert,
+  project,
+  projectedCovariance,
+} from "@roundwright/picture"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
 
@@ -13,7 +19,10 @@ const truth = [310, 25, 400, -18, 290, 380, 0.11, -0.07, 1] as const
 
 describe("a homography", () => {
   it("through four corners is the one they were made with", () => {
-    const { matrix, residualsPx } = fitHomography(square, square.map((p) => project(truth, p)))
+    const { matrix, residualsPx } = fitHomography(
+      square,
+      square.map((p) => project(truth, p)),
+    )
     truth.forEach((value, i) => {
       expectClose(matrix[i]! / value, 1, 1e-9, "four exact points have one homography")
     })
@@ -46,7 +55,12 @@ describe("a homography", () => {
       if (distance <= 5.991) inside += 1
     }
     // Chi-square with two degrees of freedom: mean 2, variance 4; 95 % below 5.991.
-    expectClose(sum / seeds, 2, 3.3 * Math.sqrt(4 / seeds), "mean of chi-square, 3.3 standard errors")
+    expectClose(
+      sum / seeds,
+      2,
+      3.3 * Math.sqrt(4 / seeds),
+      "mean of chi-square, 3.3 standard errors",
+    )
     expectClose(inside / seeds, 0.95, 3.3 * Math.sqrt(0.0475 / seeds), "95 % point of chi-square")
   })
 
@@ -69,7 +83,12 @@ describe("a homography", () => {
     const line = [0, 1, 2, 3].map((k) => ({ x: k, y: 2 * k }))
     expect(() => fitHomography(square, line)).toThrow(/line/)
     expect(() => fitHomography(square.slice(1), square.slice(1))).toThrow(/four points/)
-    expect(() => fitHomography(square, square.map(() => ({ x: Number.NaN, y: 0 })))).toThrow(/finite/)
+    expect(() =>
+      fitHomography(
+        square,
+        square.map(() => ({ x: Number.NaN, y: 0 })),
+      ),
+    ).toThrow(/finite/)
   })
 })
 
@@ -116,7 +135,12 @@ describe("an ellipse", () => {
       })
     }
     for (const sum of sums)
-      expectClose(sum, 1, 3.3 * Math.sqrt(2 / seeds) + 0.02, "chi-square, 3.3 standard errors, 2 % for the second order")
+      expectClose(
+        sum,
+        1,
+        3.3 * Math.sqrt(2 / seeds) + 0.02,
+        "chi-square, 3.3 standard errors, 2 % for the second order",
+      )
   })
 
   it("refuses too few points and points on a line", () => {

@@ -86,3 +86,15 @@ function kindOf(bytes: Uint8Array): "PNG" | "JPEG" | null {
   if (starts(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a)) return "PNG"
   return starts(0xff, 0xd8, 0xff) ? "JPEG" : null
 }
+
+/** A grey picture as the bytes of a PNG. */
+export async function encodePng(picture: GreyPicture): Promise<Uint8Array> {
+  const bytes = Uint8Array.from(picture.values, (value) =>
+    Math.max(0, Math.min(255, Math.round(255 * value))),
+  )
+  return sharp(bytes, {
+    raw: { width: picture.width, height: picture.height, channels: 1 },
+  })
+    .png()
+    .toBuffer()
+}
