@@ -114,6 +114,15 @@ const commands: Readonly<Record<string, Command>> = {
     const { runMeasure } = await import("./measure-command.ts")
     return runMeasure({ ...values, files: positionals }, around)
   },
+  async rebuild(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { gauge: text, hook: text, yarn: text, json: flag },
+    })
+    const { runRebuild } = await import("./rebuild-command.ts")
+    return runRebuild({ ...values, files: positionals }, around)
+  },
 }
 
 /** Runs one command. @returns the exit status: 0, 1 or 2 */

@@ -38,6 +38,12 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       you are in. A tilted view is made straight by the piece's own regularity,
       or by the four corners of something square. Exit status 1 where something
       is not sure and has to be looked at.
+  roundwright rebuild NOTEBOOK [--gauge '16 sc = 10 cm'] [--yarn DK]
+                     [--hook '4 mm'] [--json]
+      Proposes rounds that fit the rings of a measured picture, whose lines (in
+      mm) stand in the notebook with Gauge: or Yarn: and Hook:, likeliest first,
+      writes them as a pattern, and asks the one question that parts the first
+      two. Answer on the ring's line: "Ring 3: to 25 mm; 12 repeats; dc".
   roundwright report NOTEBOOK [--out FILE.html] [--plain]
   roundwright report NOTEBOOK... | FOLDER [--out FOLDER] [--plain]
       Renders a Markdown notebook to one HTML file, by default NOTEBOOK.html

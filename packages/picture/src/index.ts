@@ -5,6 +5,14 @@ export * from "./lines.ts"
 export * from "./measure.ts"
 export { type Outline, polygonContour } from "./outline.ts"
 export * from "./published.ts"
+export {
+  type RebuildOptions,
+  type Rebuilt,
+  type RebuiltRing,
+  rebuildRounds,
+} from "./rebuild/rebuild.ts"
+export { type SeenPiece, seenOfLines } from "./rebuild/seen-of-lines.ts"
+export { type RebuildKind, rebuildKinds, type SeenRing } from "./rebuild/seen-ring.ts"
 export { stripOf } from "./strip.ts"
 export * from "./ticks.ts"
 export { samplesRound } from "./unroll.ts"

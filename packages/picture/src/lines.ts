@@ -84,6 +84,8 @@ export interface RingLine {
   readonly strands: number | null
   /** The chance in the bracket; null for a line set by hand. */
   readonly sureness: number | null
+  /** The next best in the bracket. */
+  readonly nextBest: number | null
   /** Posts between two spokes, where the reader counted them. */
   readonly between: number | null
   /** Stitch named on the line, in the words used. */
@@ -166,12 +168,18 @@ function readRing(
     repeats: count(/\b(\d{1,4})\s+repeats?\b/i),
     strands: count(/\b(\d{1,4})\s+strands?\b/i),
     sureness: bracket ? Number(bracket[1]) / 100 : null,
+    nextBest: nextBestIn(bracket?.[0]),
     between: count(/\b(\d{1,3})\s+posts?\s+between\b/i),
     stitch: /;\s*(sl st|sc|hdc|dc|tr|dtr|trtr)\s*(?:;|$)/i.exec(own)?.[1]?.toLowerCase() ?? null,
   }
   if (ring.toMm === null && ring.toShare === null)
     problems.push({ line, message: `Ring ${number} does not say how far it reaches ("to 25 mm").` })
   return ring
+}
+
+function nextBestIn(bracket: string | undefined): number | null {
+  const match = /\bor\s+(\d{1,4})\s+repeats?\b/i.exec(bracket ?? "")
+  return match ? Number(match[1]) : null
 }
 
 /**

@@ -163,15 +163,17 @@ export function openQuestions(published: PublishedMeasurement): string[] {
     : []
   published.rings.forEach((ring, i) => {
     const n = i + 1
+    // What is not read in the very middle is the hole.
+    if (i === 0 && (ring.repeats === null || ring.sureness < leastRead)) return
     if (ring.repeats === null || ring.sureness < leastRead)
-      questions.push(`Ring ${n} could not be read: count it.`)
+      questions.push(`Count ring ${n}: it could not be read.`)
     else if (ring.halfOrTwice)
       questions.push(
-        `Ring ${n} shows ${ring.repeats} repeats${ring.nextBest === null ? "" : ` or ${ring.nextBest}`}: one may be the legs of the other.`,
+        `Look at ring ${n}: it shows ${ring.repeats} repeats${ring.nextBest === null ? "" : ` or ${ring.nextBest}`}, one may be the legs of the other.`,
       )
     else if (ring.sureness < sure)
       questions.push(
-        `Ring ${n}: ${ring.repeats} repeats${ring.nextBest === null ? "" : ` or ${ring.nextBest}`}?`,
+        `Look at ring ${n}: are there ${ring.repeats} repeats${ring.nextBest === null ? "" : ` or ${ring.nextBest}`}?`,
       )
   })
   return questions

@@ -38,7 +38,7 @@ export function findRings(rows: readonly Row[], corners: number, reCentre?: ReCe
     Math.max(thinnest.px, thinnest.share * rows.length),
     lines,
   )
-  return edges.slice(1).map((to, i) => {
+  const rings = edges.slice(1).map((to, i) => {
     const from = edges[i]!
     return {
       fromRow: from,
@@ -47,7 +47,20 @@ export function findRings(rows: readonly Row[], corners: number, reCentre?: ReCe
       closedOutside: lines.some((line) => Math.abs(line.row - to) <= snap),
     }
   })
+  return withoutRim(rings, rows.length)
 }
+
+/** What lies outside the last line of thread is half its thickness and frayed: no ring of its own. */
+function withoutRim(rings: readonly RingFound[], rows: number): RingFound[] {
+  const [before, last] = rings.slice(-2)
+  const thin = last !== undefined && last.toRow + 1 - last.fromRow < rimShare * rows
+  return before && last && thin && last.sureness < rimSure && before.sureness > last.sureness
+    ? rings.slice(0, -1)
+    : [...rings]
+}
+
+/** A rim is thinner than this share of the piece, and its count less sure than this. */
+const [rimShare, rimSure] = [0.07, 0.8]
 
 function nearestLine(lines: readonly ClosedLine[], row: number, reach: number): number | null {
   let best: number | null = null
