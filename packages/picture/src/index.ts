@@ -16,3 +16,4 @@ export { type RebuildKind, rebuildKinds, type SeenRing } from "./rebuild/seen-ri
 export { stripOf } from "./strip.ts"
 export * from "./ticks.ts"
 export { samplesRound } from "./unroll.ts"
+export { type FitOptions, type FittedGauge, type FittedStitch, fitGauge } from "./gauge/fit-gauge.ts"
