@@ -18,6 +18,7 @@ export interface RingScore {
   readonly repeats: number | null
   readonly strands: number | null
   readonly sureness: number
+  readonly ring: PictureMeasurement["rings"][number] | null
   readonly right: boolean
   readonly rightWithBounds: boolean
   /** Distance of the nearest measured edge from the ring's outer radius, pixels of the picture. */
@@ -66,6 +67,7 @@ export function scoreRings(
       repeats: ring?.repeats ?? null,
       strands: ring?.strands ?? null,
       sureness: ring?.sureness ?? 0,
+      ring,
       right: agrees(ring),
       rightWithBounds: agrees(within),
       edgeOffPx: Math.min(...edges.map((edge) => Math.abs(edge - truth.outerPx))),

@@ -1,4 +1,10 @@
 export * from "./ellipse.ts"
+export {
+  type FitOptions,
+  type FittedGauge,
+  type FittedStitch,
+  fitGauge,
+} from "./gauge/fit-gauge.ts"
 export * from "./grey.ts"
 export * from "./homography.ts"
 export * from "./lines.ts"
@@ -16,4 +22,3 @@ export { type RebuildKind, rebuildKinds, type SeenRing } from "./rebuild/seen-ri
 export { stripOf } from "./strip.ts"
 export * from "./ticks.ts"
 export { samplesRound } from "./unroll.ts"
-export { type FitOptions, type FittedGauge, type FittedStitch, fitGauge } from "./gauge/fit-gauge.ts"

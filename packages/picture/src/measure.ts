@@ -71,15 +71,21 @@ export function measurePicture(
   const found = straightenByRegularity(evened, raw.silhouette, centre, reach)
   if (found.foreshortening > noTilt || found.regularity < leastGain * found.before)
     return { ...raw, view: { ...raw.view, regular: found } }
-  const picture2 = straighten(working, found.toPicture, working.width, working.height)
   const view: View = {
     by: "regularity",
-    picture: picture2,
+    picture: straighten(working, found.toPicture, working.width, working.height),
     toWorking: found.toPicture,
     regular: found,
   }
-  return measureStraight(view, place, options)
+  const straight = measureStraight(view, place, options)
+  const clearer =
+    straight.centre.clarity >= clearEnough ||
+    straight.centre.clarity >= clearerBy * raw.centre.clarity
+  return clearer ? straight : { ...raw, view: { ...raw.view, regular: found } }
 }
+
+/** Solid fabric repeats too faintly to tell its view: the straight rings have to be clear, or much clearer than before. */
+const [clearEnough, clearerBy] = [0.25, 1.5]
 
 /** A square foreshortened less than this is straight enough: a percent of unroundness costs no count. */
 const noTilt = 0.985
