@@ -114,7 +114,7 @@ function measureStraight(view: View, place: Placing, options: MeasureOptions): P
     throw new RoundwrightError("no-piece", "Nothing in the picture stands out from its ground.", {
       hint: "Lay the piece on a plain ground of another brightness, or give a box round it.",
     })
-  const even = evenLight(working)
+  const even = evenLight(working, silhouette.mask)
   const evened = silhouette.light ? even : { ...even, values: even.values.map((value) => -value) }
   const centre: CentreFound = options.centre
     ? {

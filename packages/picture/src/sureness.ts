@@ -35,4 +35,5 @@ export function signFeatures(signs: SurenessSigns): number[] {
   ]
 }
 
-const weights = [-3, 3, 1, 1, 1, -0.5, 0.3, 0.3] as const
+/** Fitted by logistic regression on 584 rings of 120 drawings (seeds 101 to 220, tuned kinds, a third of them tilted). */
+const weights = [-2.37, 1.9, 0.69, 1.2, 1.93, -1.4, 0.13, -0.01] as const
