@@ -96,6 +96,34 @@ const commands: Readonly<Record<string, Command>> = {
     const { runPlanCircle } = await import("./plan-circle-command.ts")
     return runPlanCircle(values, around)
   },
+  async measure(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        box: text,
+        centre: text,
+        corners: text,
+        side: text,
+        across: text,
+        ring: { type: "string", multiple: true },
+        "as-it-is": flag,
+        out: text,
+        json: flag,
+      },
+    })
+    const { runMeasure } = await import("./measure-command.ts")
+    return runMeasure({ ...values, files: positionals }, around)
+  },
+  async rebuild(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { gauge: text, hook: text, yarn: text, json: flag },
+    })
+    const { runRebuild } = await import("./rebuild-command.ts")
+    return runRebuild({ ...values, files: positionals }, around)
+  },
 }
 
 /** Runs one command. @returns the exit status: 0, 1 or 2 */

@@ -31,6 +31,21 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       Counts per round of a flat disc, polygon or oval. --stitch sc,dc takes
       one stitch after the other; a stitch of your own needs its swatch, such
       as: --stitch petal --gauge '10 petal x 6 rows = 10 cm'.
+  roundwright measure PICTURE [--box x,y,width,height] [--centre x,y]
+                     [--corners 'x,y x,y x,y x,y'] [--side 15.2cm | --across 9cm]
+                     [--ring 3=12] [--as-it-is] [--out FILE.svg] [--json]
+      Measures a photograph of a motif: centre, outline, rings and how often
+      each repeats, as plain lines for a notebook, and a drawing of the picture
+      with every counted strand ticked, by default PICTURE.svg in the folder
+      you are in. A tilted view is made straight by the piece's own regularity,
+      or by the four corners of something square. Exit status 1 where something
+      is not sure and has to be looked at.
+  roundwright rebuild NOTEBOOK [--gauge '16 sc = 10 cm'] [--yarn DK]
+                     [--hook '4 mm'] [--json]
+      Proposes rounds that fit the rings of a measured picture, whose lines (in
+      mm) stand in the notebook with Gauge: or Yarn: and Hook:, likeliest first,
+      writes them as a pattern, and asks the one question that parts the first
+      two. Answer on the ring's line: "Ring 3: to 25 mm; 12 repeats; dc".
   roundwright report NOTEBOOK [--out FILE.html] [--plain]
   roundwright report NOTEBOOK... | FOLDER [--out FOLDER] [--plain]
       Renders a Markdown notebook to one HTML file, by default NOTEBOOK.html

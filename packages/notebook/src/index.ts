@@ -11,5 +11,6 @@ export {
   renderPage,
 } from "./page/render.ts"
 export * from "./pattern-notebook.ts"
+export { type PictureSvgOptions, pictureSvg } from "./picture/picture-svg.ts"
 export * from "./result.ts"
 export * from "./written-cell.ts"

@@ -11,6 +11,7 @@ export {
   type Minimum,
   type TwiceDifferentiableFunction,
 } from "./minimise.ts"
+export * from "./nelder-mead.ts"
 export * from "./newton.ts"
 export * from "./normal.ts"
 export * from "./ordering.ts"

@@ -1,0 +1,24 @@
+export * from "./ellipse.ts"
+export {
+  type FitOptions,
+  type FittedGauge,
+  type FittedStitch,
+  fitGauge,
+} from "./gauge/fit-gauge.ts"
+export * from "./grey.ts"
+export * from "./homography.ts"
+export * from "./lines.ts"
+export * from "./measure.ts"
+export { type Outline, polygonContour } from "./outline.ts"
+export * from "./published.ts"
+export {
+  type RebuildOptions,
+  type Rebuilt,
+  type RebuiltRing,
+  rebuildRounds,
+} from "./rebuild/rebuild.ts"
+export { type SeenPiece, seenOfLines } from "./rebuild/seen-of-lines.ts"
+export { type RebuildKind, rebuildKinds, type SeenRing } from "./rebuild/seen-ring.ts"
+export { stripOf } from "./strip.ts"
+export * from "./ticks.ts"
+export { samplesRound } from "./unroll.ts"
