@@ -120,6 +120,16 @@ interface Part {
 /** Most words in the name of a heading inside a line. */
 const longestName = 3
 
+/** Words of goods: "size 10 crochet thread: white" names no heading in its middle. */
+const goods: ReadonlySet<string> = new Set([
+  "thread",
+  "threads",
+  "wool",
+  "wools",
+  "cotton",
+  "weight",
+])
+
 /** The parts of a line that names several headings: "sport, Hook: 3.5 mm". */
 function cutParts(about: HeadingAbout, tokens: readonly HeadingToken[]): Part[] {
   const parts: Part[] = []
@@ -137,7 +147,8 @@ function cutParts(about: HeadingAbout, tokens: readonly HeadingToken[]): Part[] 
         .map(({ text }) => text)
         .join(" ")
       const found = headingAbout(name)
-      if (found !== undefined) [first, named] = [back, found]
+      const inside = goods.has(name) && tokens[back - 1]?.type === "word"
+      if (found !== undefined && !inside) [first, named] = [back, found]
     }
     if (named === undefined) continue
     parts.push({ about: current, tokens: tokens.slice(from, first), labels })

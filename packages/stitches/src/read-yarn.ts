@@ -113,6 +113,9 @@ function behindLead(tokens: readonly HeadingToken[], at: number): number | undef
   const council = behindPhrase(tokens, at, ["craft", "yarn", "council"])
   if (council > 0) return council
   if (isWord(tokens[at], "cyc", "cyca", "category", "weight")) return at + 1
+  // "Med. size 4".
+  const named = isSign(tokens[at + 1], ".") ? at + 2 : at + 1
+  if (isWord(tokens[at], "med", "medium") && isWord(tokens[named], "size")) return named + 1
   if (isWord(tokens[at], "wt")) return isSign(tokens[at + 1], ".") ? at + 2 : at + 1
   return undefined
 }

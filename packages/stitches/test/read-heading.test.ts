@@ -29,6 +29,8 @@ describe("yarn and hook of a heading", () => {
     ["yarn", "DK, doubled", { yarnWeight: 3, strands: 2 }],
     ["yarn", "double knitting wool", { yarnWeight: 3 }],
     ["yarn", "soft ww cotton", { yarnWeight: 4 }],
+    ["yarn", "Med. size 4 acrylic", { yarnWeight: 4 }],
+    ["materials", "Size 20 crochet thread: cream, 40 yd", { yarnWeight: 0, threadSize: 20 }],
     ["yarn", "a 3-weight cotton", { yarnWeight: 3 }],
     ["yarn", "DK/medium", {}],
     ["yarn", "mercerized crochet, size 50", { yarnWeight: 0, threadSize: 50 }],
