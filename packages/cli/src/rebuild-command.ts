@@ -5,7 +5,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import { readLines, rebuildRounds, seenOfLines } from "@roundwright/picture"
 import { writeRounds } from "@roundwright/shaping"
 import { alignColumns } from "./align.ts"
-import { readText } from "./files.ts"
+import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 

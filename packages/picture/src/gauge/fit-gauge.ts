@@ -41,7 +41,10 @@ export interface FittedGauge {
   /** Sizes after every round, side to side. */
   readonly sizes: readonly PredictedSize[]
   /** Measured less fitted, in standard errors of measuring. */
-  readonly residuals: readonly { readonly round: number; readonly standardErrors: number }[]
+  readonly residuals: readonly {
+    readonly round: number | "last"
+    readonly standardErrors: number
+  }[]
   /** The further measurement that would narrow heights and widths most; null when none would by a tenth. */
   readonly next: { readonly what: string; readonly narrowsTo: number } | null
 }
@@ -81,7 +84,7 @@ export function fitGauge(motif: Motif, gauge: Gauge, options: FitOptions): Fitte
     })
   for (const { mm } of sizes) requirePositive(mm, "A size of the piece")
   for (const { round } of sizes)
-    if (!motif.rounds.some(({ number }) => number === round))
+    if (round !== "last" && !motif.rounds.some(({ number }) => number === round))
       throw new RoundwrightError("no-such-round", `The piece has no round ${round}.`)
   const kinds = kindsOf(motif)
   // Without any gauge a stitch of the usual size is the start; its width is then hardly held.
@@ -187,7 +190,9 @@ function modelOf(motif: Motif, start: Gauge, kinds: readonly StitchKind[]) {
       sides: motif.rounds.map((_, i) => rowOf(i, "sides")),
       row: (piece) =>
         rowOf(
-          motif.rounds.findIndex(({ number }) => number === piece.round),
+          piece.round === "last"
+            ? motif.rounds.length - 1
+            : motif.rounds.findIndex(({ number }) => number === piece.round),
           piece.across,
         ),
     }
