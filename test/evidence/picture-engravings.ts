@@ -68,9 +68,7 @@ export async function scoreEngravings(
     const picture = cut(decoded.picture, { x, y, width, height })
     const made = damages[damage]?.(picture) ?? picture
     const place = placed(damage, picture, made)
-    scores.push(
-      scoreOne(key, made, place([key.centrePx[0] - x, key.centrePx[1] - y]), place.scale),
-    )
+    scores.push(scoreOne(key, made, place([key.centrePx[0] - x, key.centrePx[1] - y]), place.scale))
   }
   return scores
 }
