@@ -3,6 +3,7 @@
 // count; --full tries every count from 8 to 60 (minutes).
 
 import { loadCases } from "../test/evidence/cases.ts"
+import { printPictures } from "../test/evidence/picture-table.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
 import { mendTrials } from "../test/evidence/shaping-mends.ts"
 import { scoreRecipes } from "../test/evidence/shaping-recipes.ts"
@@ -138,6 +139,8 @@ const found = trials.filter((trial) => trial.place !== null && trial.place <= 3)
 print(
   `\nRemedies: the true correction is among the first three in ${found} of ${trials.length} broken pieces`,
 )
+
+await printPictures(print, full)
 
 function signed(share: number): string {
   return `${share >= 0 ? "+" : ""}${(100 * share).toFixed(0)} %`
