@@ -4,6 +4,7 @@
 
 import { loadCases } from "../test/evidence/cases.ts"
 import { headingBatches, scoreOf } from "../test/evidence/heading-looks.ts"
+import { printPictures } from "../test/evidence/picture-table.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
 import { mendTrials } from "../test/evidence/shaping-mends.ts"
 import { scoreRecipes } from "../test/evidence/shaping-recipes.ts"
@@ -156,6 +157,8 @@ const found = trials.filter((trial) => trial.place !== null && trial.place <= 3)
 print(
   `\nRemedies: the true correction is among the first three in ${found} of ${trials.length} broken pieces`,
 )
+
+await printPictures(print, full)
 
 function signed(share: number): string {
   return `${share >= 0 ? "+" : ""}${(100 * share).toFixed(0)} %`

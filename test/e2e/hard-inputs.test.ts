@@ -72,7 +72,7 @@ describe("hard inputs", () => {
 
   it.each([
     [5000, ["--quick"]],
-    [400, []],
+    [1100, []],
   ])(
     "tells of a tube of %i rounds how it lies, and where it looked for what to change",
     (rounds, options) => {

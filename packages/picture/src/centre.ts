@@ -92,7 +92,7 @@ export function ringClarity(evened: GreyPicture, centre: Point, radius: number):
     const at = (row: number) => radius * (0.12 + (0.86 * (band + row / rowsPerBand)) / bands)
     for (let row = 0; row < rowsPerBand; row++) {
       const power = powerSpectrum(sampleRound(evened, centre, at(row), undefined, climbAngles))
-      for (let k = 0; k < pooled.length; k++) pooled[k]! += power[k]!
+      for (let k = 0; k < pooled.length; k++) pooled[k]! += power[k]! / rowsPerBand
     }
     sum += Math.max(0, ...combs(pooled, Math.min(84, mostAt(at(0)))))
   }

@@ -12,11 +12,14 @@ export const leastPxPerRepeat = 4.5
 export const mostRepeats = 170
 export const leastRepeats = 3
 
+/** Power of a row that is as good as blank, in units of the evened picture's variance: a plain edge's pixels must not count. */
+const leastPower = 0.004
+
 /** Combs of all counts from 0; those below 3 or above `most` are 0. */
 export function combs(power: ArrayLike<number>, most: number): Float64Array {
   const orders = power.length
   const tooth = new Float64Array(orders)
-  let total = 1e-12
+  let total = leastPower
   for (let k = lowestOrder; k < orders; k++) {
     total += power[k]!
     const beside =

@@ -22,12 +22,12 @@ export function powerSpectrum(row: ArrayLike<number>): Float64Array {
   return power
 }
 
-/** Sum of the power spectra of rows of one length. */
+/** Mean of the power spectra of rows of one length. */
 export function pooledPower(rows: readonly ArrayLike<number>[]): Float64Array {
   const pooled = new Float64Array(rows[0]!.length / 2 + 1)
   for (const row of rows) {
     const power = powerSpectrum(row)
-    for (let k = 0; k < pooled.length; k++) pooled[k]! += power[k]!
+    for (let k = 0; k < pooled.length; k++) pooled[k]! += power[k]! / rows.length
   }
   return pooled
 }

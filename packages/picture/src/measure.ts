@@ -3,7 +3,7 @@
 import { RoundwrightError } from "@roundwright/numerics"
 import { type CentreFound, findCentre } from "./centre.ts"
 import { countRing } from "./count-ring.ts"
-import { evenLight } from "./even.ts"
+import { evenLight, median } from "./even.ts"
 import { type Box, cutOut, type GreyPicture, type Point, shrink } from "./grey.ts"
 import { type Homography, invert, project } from "./homography.ts"
 import { findOutline, type Outline, reachRound } from "./outline.ts"
@@ -94,6 +94,9 @@ const leastGain = 1.2
 
 /** One ring at least has to be as sure and as clear as this, or there is no motif. */
 const [leastSure, leastComb] = [0.7, 0.12]
+/** Half of what lies well within the piece differs from its surroundings by this much of their spread, or the piece is blank. */
+const leastTexture = 0.15
+const wellWithin = 0.8
 
 interface Placing {
   readonly scale: number
@@ -128,7 +131,15 @@ function measureStraight(view: View, place: Placing, options: MeasureOptions): P
   const outline = findOutline(reach)
   const rows = unrollPiece({ evened, centre, outline })
   const rings = findRings(rows, outline.corners, ringCentre(evened, centre))
-  if (!rings.some((ring) => ring.sureness >= leastSure && (ring.signs?.comb ?? 0) >= leastComb))
+  const texture = median(
+    rows
+      .filter((row) => row.radius < wellWithin * outline.sidePx)
+      .map((row) => median(row.byAngle.map(Math.abs))),
+  )
+  if (
+    texture < leastTexture ||
+    !rings.some((ring) => ring.sureness >= leastSure && (ring.signs?.comb ?? 0) >= leastComb)
+  )
     throw new RoundwrightError("no-rings", "No ring in the picture repeats round a centre.", {
       hint: "Is a motif worked in rounds in it, whole, and the only one? Give a box round one, or its centre.",
     })

@@ -161,12 +161,13 @@ export function openQuestions(published: PublishedMeasurement): string[] {
   const questions = published.view.doubtful
     ? ["The picture seems to be taken at a tilt that could not be told: give the four corners."]
     : []
+  const isRead = (ring: PublishedRing) => ring.repeats !== null && ring.sureness >= leastRead
+  const firstRead = published.rings.findIndex(isRead)
   published.rings.forEach((ring, i) => {
     const n = i + 1
     // What is not read in the very middle is the hole.
-    if (i === 0 && (ring.repeats === null || ring.sureness < leastRead)) return
-    if (ring.repeats === null || ring.sureness < leastRead)
-      questions.push(`Count ring ${n}: it could not be read.`)
+    if (i < firstRead) return
+    if (!isRead(ring)) questions.push(`Count ring ${n}: it could not be read.`)
     else if (ring.halfOrTwice)
       questions.push(
         `Look at ring ${n}: it shows ${ring.repeats} repeats${ring.nextBest === null ? "" : ` or ${ring.nextBest}`}, one may be the legs of the other.`,

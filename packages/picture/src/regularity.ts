@@ -165,7 +165,7 @@ function regularity(
       }
       means.push(sum / row.length)
       const power = powerSpectrum(row)
-      for (let o = 0; o < pooled.length; o++) pooled[o]! += power[o]!
+      for (let o = 0; o < pooled.length; o++) pooled[o]! += power[o]! / perBand
     }
     clarity += Math.max(0, ...combs(pooled, Math.min(counts, mostAt(lowest)))) / bands
   }

@@ -72,6 +72,12 @@ function cutOff(kind: string): RoundwrightError {
 }
 
 async function sizeOf(bytes: Uint8Array, kind: string): Promise<{ width: number; height: number }> {
+  // A PNG says its size in its first bytes: a trap is known before anything else of it is read.
+  if (kind === "PNG" && bytes.length >= 24) {
+    const head = new DataView(bytes.buffer, bytes.byteOffset)
+    const [width, height] = [head.getUint32(16), head.getUint32(20)]
+    if (width * height > mostPixels) return { width, height }
+  }
   try {
     const { autoOrient } = await sharp(bytes, { limitInputPixels: false }).metadata()
     return { width: autoOrient.width, height: autoOrient.height }
