@@ -68,11 +68,13 @@ export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {})
   const shape = net ? (options.shape ?? layOut(motif, gauge, { inSpace: false })) : null
   const ledger = shape ? { ...grown, ...judgementOf(shape) } : grown
   const same = asItIs(motif, ledger, shape)
-  // A piece that lies flat needs no mending, whatever one round of it does.
-  if (ledger.verdict === "flat") return same
   const trial = new Trial(motif, gauge, grown, options.terms ?? "US")
+  // A piece that lies flat needs no mending. Of one plain stitch throughout, where every round grows alike, a round that is
+  // off is told all the same; elsewhere rounds may be full and lean on purpose.
+  const off = trial.uniform && grown.rows.slice(1).some((row) => row.verdict !== "flat")
+  if (ledger.verdict === "flat" && !off) return []
   const candidates = candidatesFor(motif, trial.facts, ledger, gauge)
-  if (shape && grown.verdict === "flat")
+  if (shape && grown.verdict === "flat" && ledger.verdict !== "flat")
     return inOrder(motif, same, oneWay(trial.byShape(candidates, shape), grown))
   const bounded = candidates.flatMap((candidate) => trial.bound(candidate)).sort(byRank)
   const made: Ranked[] = []
@@ -145,6 +147,15 @@ class Trial {
       severity: severityOf(ledger.verdict),
       fault: this.#fault(motif, ledger.rows),
     }
+  }
+
+  /** All of one kind of stitch, without chains. */
+  get uniform(): boolean {
+    const [first] = this.facts
+    return this.facts.every(
+      ({ uniform, chains, kind }) =>
+        uniform && chains === 0 && kindKey(kind) === kindKey(first!.kind),
+    )
   }
 
   /** The change judged on the piece summed up; nothing where it does not help. */
