@@ -63,6 +63,7 @@ const leastGain = 0.1
  * @throws RoundwrightError `broken-motif`
  */
 export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {}): Mend[] {
+  if (motif.rounds.length === 0) return []
   const grown = keepLedger(motif, gauge)
   const net = options.judge === "net"
   const shape = net ? (options.shape ?? layOut(motif, gauge, { inSpace: false })) : null
