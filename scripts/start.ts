@@ -4,7 +4,7 @@
 import { readFileSync } from "node:fs"
 import { basename, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
-import { holdsPatterns, printResult, readText, writePage } from "@roundwright/cli"
+import { holdsPatterns, printResult, readText, showProgress, writePage } from "@roundwright/cli"
 import {
   type ComputeOptions,
   computeNotebook,
@@ -51,7 +51,9 @@ async function report(
   name: string,
   options: ComputeOptions = {},
 ): Promise<number | null> {
+  showProgress("Working the piece stitch by stitch and laying it out ...")
   const computed = await computeNotebook(markdown, options)
+  showProgress("")
   const first = computed.cells.find((cell) => cell.content?.kind === "pattern")?.content
   if (first?.kind !== "pattern") return null
   process.stdout.write(printResult(first.pattern.result, first.pattern.text))

@@ -47,10 +47,12 @@ export async function runCheck(
   let printed = 0
   for (const file of files) {
     const read = readText(around.cwd, file)
+    around.progress?.(`Working ${file} stitch by stitch ...`)
     const all =
       "text" in read
         ? await checkFile(read.text, file, options)
         : [{ name: file, text: "", result: unreadable(file, read.fault), inYourHands: null }]
+    around.progress?.("")
     const several = files.length > 1 || all.length > 1
     for (const { name, text, result, pattern, inYourHands } of all) {
       if (options.json) {

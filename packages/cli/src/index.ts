@@ -1,6 +1,7 @@
 export * from "./files.ts"
 export { holdsPatterns } from "./notebook-patterns.ts"
 export * from "./print-result.ts"
+export * from "./progress.ts"
 export * from "./run.ts"
 export * from "./surroundings.ts"
 export * from "./wrap.ts"
