@@ -4,6 +4,15 @@
 
 import { loadCases } from "../test/evidence/cases.ts"
 import { headingBatches, scoreOf } from "../test/evidence/heading-looks.ts"
+import {
+  fittedSets,
+  isOpposite,
+  type JudgedPiece,
+  judgePieces,
+  leftOut,
+  loadBatches,
+  reliabilityOf,
+} from "../test/evidence/judged-pieces.ts"
 import { printPictures } from "../test/evidence/picture-table.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
 import { mendTrials } from "../test/evidence/shaping-mends.ts"
@@ -64,6 +73,62 @@ for (const [name, some] of [
     `  ${name}: ${agree} of ${some.length} agree (${percent(agree / some.length)}), ${opposite} opposite; ` +
       `laid out ${some.filter((outcome) => outcome.netAgrees).length} agree, ${some.filter((outcome) => outcome.netOpposite).length} opposite`,
   )
+}
+
+const judged = judgePieces()
+print("\nThe judge against pieces of known behaviour")
+const line = (name: string, pieces: readonly JudgedPiece[]) => {
+  if (pieces.length === 0) return
+  const share = (take: (piece: JudgedPiece) => boolean) =>
+    percent(pieces.filter(take).length / pieces.length)
+  print(
+    `  ${name.padEnd(40)} n = ${String(pieces.length).padStart(2)}: agree ${share(({ accept, verdict }) => verdict !== null && accept.includes(verdict))}, ` +
+      `called flat ${share(({ verdict }) => verdict === "flat")}, cups or ruffles ${share(({ verdict }) => verdict === "cups" || verdict === "ruffles")}, ` +
+      `opposite ${pieces.filter(isOpposite).length}${fittedSets.has(pieces[0]!.set) ? " (fitted the bands and odds)" : ""}`,
+  )
+}
+const panel = judged.filter(({ set }) => set === "panel")
+line(
+  "panel, flat",
+  panel.filter(({ accept }) => accept.includes("flat")),
+)
+line(
+  "panel, not flat",
+  panel.filter(({ accept }) => !accept.includes("flat")),
+)
+for (const set of ["measured-motifs", "handbook-motifs"])
+  for (const lace of [true, false])
+    line(
+      `${set}, ${lace ? "lace" : "solid"}`,
+      judged.filter((piece) => piece.set === set && piece.lace === lace),
+    )
+line(
+  "flatness-outcomes",
+  judged.filter(({ set }) => set === "flatness-outcomes"),
+)
+print(`  left out of the published pieces: ${[...leftOut].join(", ")}`)
+for (const { batch, firstLook } of loadBatches()) {
+  print(
+    `  ${batch}: first look, never changed: ${firstLook.agree} of ${firstLook.n} agree (${percent(firstLook.agree / firstLook.n)}), ${firstLook.opposite} opposite`,
+  )
+  line(
+    `${batch} as judged today`,
+    judged.filter(({ set }) => set === batch),
+  )
+}
+for (const piece of judged)
+  if (piece.verdict === null || !piece.accept.includes(piece.verdict))
+    print(
+      `    differs: ${piece.id} (${piece.set}) ${piece.verdict ?? "not judged"}, fullness ${piece.fullness?.toFixed(2) ?? "-"}, makers: ${piece.accept.join(" or ")}`,
+    )
+for (const [name, pieces] of [
+  ["all sets", judged],
+  ["sets that fitted nothing", judged.filter(({ set }) => !fittedSets.has(set))],
+] as const) {
+  const { bins, brier, base } = reliabilityOf(pieces)
+  print(`  odds of lying flat, ${name}: Brier ${brier.toFixed(3)}, base rate ${base.toFixed(3)}`)
+  for (const { from, n, told, seen } of bins)
+    print(`    ${percent(from)} on, n = ${n}: told ${percent(told)}, seen ${percent(seen)}`)
 }
 
 const measured = loadCases("measured-motifs")

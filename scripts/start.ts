@@ -11,6 +11,7 @@ import {
   plainly,
   printResult,
   readText,
+  showProgress,
   writePage,
 } from "@roundwright/cli"
 import {
@@ -57,7 +58,9 @@ async function report(
   from: string,
   options: ComputeOptions = {},
 ): Promise<number | null> {
+  showProgress("Working the piece stitch by stitch and laying it out ...")
   const computed = await computeNotebook(markdown, options)
+  showProgress("")
   const first = computed.cells.find((cell) => cell.content?.kind === "pattern")?.content
   if (first?.kind !== "pattern") return null
   say(printResult(first.pattern.result, first.pattern.text))

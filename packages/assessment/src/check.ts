@@ -1,6 +1,13 @@
 // Checking one pattern: text -> reading -> gauge -> ledger -> verdict, sizes, remedies.
 
-import { keepLedger, type Ledger, rhythmBreaks, rhythmSentence } from "@roundwright/flatness"
+import {
+  keepLedger,
+  type Ledger,
+  openRange,
+  ownFullness,
+  rhythmBreaks,
+  rhythmSentence,
+} from "@roundwright/flatness"
 import { type PatternReading, type Problem, readPattern } from "@roundwright/instructions"
 import { type Motif, symmetryOf } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
@@ -244,8 +251,9 @@ function checkedRounds(
       radiusMm: length(row?.radiusMm),
       growthMm: length(row?.growthMm),
       flatGrowthMm: length(row?.flatGrowthMm),
-      fullness: row?.fullness ?? null,
+      fullness: row ? ownFullness(row) : null,
       accumulatedFullness: row?.accumulatedFullness ?? null,
+      fullnessRange: row ? openRange(row) : null,
       curvatureDeg: row?.curvatureDeg ?? null,
       verdict: row?.verdict ?? null,
     }

@@ -43,6 +43,7 @@ export function laidOutFromNet(shape: LaidOutShape, motif: Motif, gauge: Gauge):
     sideReachMm: length(outline.sideReachMm),
     cornerReachMm: length(outline.cornerReachMm),
     acrossMm: length(outline.acrossMm),
+    sideMm: outline.corners > 0 ? length(outline.sideMm) : null,
     corners: cornersSeen(outline),
     bowMm: outline.corners > 0 ? length(outline.bowMm) : null,
     cornerAngleDeg: outline.cornerAngleDeg,

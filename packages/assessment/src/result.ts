@@ -16,6 +16,8 @@ export interface CheckedRound {
   flatGrowthMm: number | null
   fullness: number | null
   accumulatedFullness: number | null
+  /** Between what that may come to lie where loops, scallops or corners leave it open and flat is among it; null where it is one figure. */
+  fullnessRange?: readonly [number, number] | null
   curvatureDeg: number | null
   verdict: Verdict | null
 }
@@ -31,6 +33,8 @@ export interface LaidOut {
   sideReachMm: number | null
   cornerReachMm: number | null
   acrossMm: number | null
+  /** Along the edge from corner to corner; null for a round outline. */
+  sideMm?: number | null
   /** Corners of the last outline as far as they show: 0 where it is round to the eye, whatever `motif.corners` counts; words go by it. */
   corners?: number
   bowMm: number | null

@@ -1,8 +1,14 @@
 // The words of a result, shared by the terminal and the pages: the verdict as a sentence, numbers
 // with units and sensible digits (mm to 1, cm to 0.1, per cent to 1).
 
-import type { Odds, Verdict } from "@roundwright/flatness"
-import type { CheckResult } from "./result.ts"
+import {
+  type LedgerRow,
+  type Odds,
+  openRange,
+  ownFullness,
+  type Verdict,
+} from "@roundwright/flatness"
+import type { CheckResult, LaidOut } from "./result.ts"
 
 const verdictWords: Record<Verdict, string> = {
   flat: "lies flat",
@@ -43,9 +49,29 @@ export function factsSentence(result: CheckResult): string {
     const tips = corners > 0 && corners % 2 === 0 ? 2 * (cornerReachMm ?? 0) : 0
     const told = tips > acrossMm && formatLength(tips) !== formatLength(acrossMm)
     if (told) facts.push(`${formatLength(tips)} corner to corner`)
+    facts.push(...squareness(laidOut, corners))
     if (standsUp(laidOut.verdict)) facts.push("pressed flat")
   }
   return `${motif.title ?? "Untitled"}: ${facts.join(", ")}; ${result.terms} terms.`
+}
+
+/** Corners that are off by no more than this many degrees, and sides that bow by no more than this share, are true. */
+const trueWithin = { degrees: 3, bow: 0.02 } as const
+
+/** How true a cornered outline is: its sides, and the angle of its corners. */
+function squareness({ bowMm, sideMm, cornerAngleDeg }: LaidOut, corners: number): string[] {
+  if (corners < 3 || bowMm === null || cornerAngleDeg === null) return []
+  const side = sideMm ?? 0
+  const straight = Math.abs(bowMm) <= trueWithin.bow * side
+  const told = straight
+    ? "sides straight"
+    : `sides bow ${bowMm > 0 ? "out" : "in"} by ${formatLength(Math.abs(bowMm))}`
+  const polygon = 180 - 360 / corners
+  const corner =
+    Math.abs(cornerAngleDeg - polygon) <= trueWithin.degrees
+      ? "corners true"
+      : `corners of ${Math.round(cornerAngleDeg)}°`
+  return [`${told}${side > 0 ? `, ${formatLength(side)} along the edge` : ""}`, corner]
 }
 
 /** Cups and ruffles are less wide as they stand than pressed flat, which is how sizes are told. */
@@ -64,7 +90,7 @@ export function oddsSentence(odds: Odds): string {
   const told = parts
     .filter(([, chance]) => Math.round(100 * chance) > 0)
     .map(([word, chance]) => `${word} ${formatPercent(chance)}`)
-  return `In other hands: ${told.join(", ")}.`
+  return `How sure: ${told.join(", ")}.`
 }
 
 /** Centimetres to 0.1, below 2 cm millimetres to 1. */
@@ -76,6 +102,23 @@ export function formatLength(mm: number): string {
 export function formatPercent(share: number): string {
   return `${Math.round(100 * share)} %`
 }
+
+/** The round's own fullness; a dash where that says nothing. */
+export function ownFullnessText(row: LedgerRow): string {
+  const own = ownFullness(row)
+  return own === null ? "-" : formatFullness(own)
+}
+
+/** Fullness of the piece so far: one figure, or the range that loops, scallops and corners leave open. */
+export function soFarText(row: LedgerRow): string {
+  const range = openRange(row)
+  if (range === null) return formatFullness(row.accumulatedFullness)
+  const [least, most] = range
+  return `${least.toFixed(1)}-${Math.min(most, mostTold).toFixed(1)}`
+}
+
+/** A range that reaches further is told to reach so far. */
+const mostTold = 9.9
 
 /** Fullness to two decimals; 1.00 is flat. */
 export function formatFullness(fullness: number): string {

@@ -33,7 +33,7 @@ describe("the published result", () => {
   it("keeps the keys of rounds, laid-out shape, remedies and problems", () => {
     const result = checkPattern(disc(18, 6, swatch).replace("(54 dc)", "(55 dc)"), { file: "x" })
     expect(result.file).toBe("x")
-    expect(Object.keys(result.rounds[0]!)).toEqual([
+    expect(Object.keys(result.rounds[0]!).filter((key) => key !== "fullnessRange")).toEqual([
       "round",
       "counted",
       "stated",

@@ -1,14 +1,14 @@
 // What a chart shows, as a sentence for its title, and all its values as a text for those who cannot
 // see it. Fullness below is growth over flat growth: 1 is flat, more ruffles, less cups.
 
-import { bands, type LedgerRow } from "@roundwright/flatness"
+import { bands, type LedgerRow, tellsGrowth } from "@roundwright/flatness"
 
 /** Rounds told one by one in a description; the table of the ledger holds the rest. */
 const mostToldRounds = 60
 
 /** The rounds whose own growth leaves the flat band, in working order. */
 export function unevenRounds(rows: readonly LedgerRow[]): LedgerRow[] {
-  return rows.filter((row) => Math.abs(row.fullness - 1) > bands.flat)
+  return rows.filter((row) => tellsGrowth(row) && Math.abs(row.fullness - 1) > bands.flat)
 }
 
 export function growthFinding(rows: readonly LedgerRow[]): string {

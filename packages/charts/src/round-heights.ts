@@ -17,13 +17,13 @@ export interface RoundHeight {
 
 /** @throws RoundwrightError `needs-shape`, `not-finite`, `not-positive`, `shape-of-another-motif` */
 export function heightsByRound(motif: Motif, shape: LaidOutShape): RoundHeight[] {
-  const { net, space } = shape
+  const { net } = shape
   requireSamePiece(motif, net)
-  if (space === null)
+  const xyz = placesOnTable(shape)
+  if (xyz === null)
     throw new RoundwrightError("needs-shape", "The piece was laid out flat only.", {
       hint: "Lay it out in space as well to see its profile.",
     })
-  const { xyz } = space
   const unit = requirePositive(shape.mmPerUnit, "The length of a unit")
   for (const value of xyz) requireFinite(value, "A coordinate of the shape in space")
   const [cx, cy] = middle(net, xyz, 3)
@@ -44,6 +44,14 @@ export function heightsByRound(motif: Motif, shape: LaidOutShape): RoundHeight[]
     measure(0, net.centre),
     ...net.edges.map(({ nodes }, round) => measure(motif.rounds[round]!.number, nodes)),
   ]
+}
+
+/** Of a piece that lies flat, which need not be laid in space, its places pressed flat; null for one that does not and was not. */
+function placesOnTable({ verdict, flat, space }: LaidOutShape): Float64Array | null {
+  if (space !== null || verdict !== "flat") return space?.xyz ?? null
+  return Float64Array.from({ length: (flat.xy.length / 2) * 3 }, (_, k) =>
+    k % 3 === 2 ? 0 : flat.xy[2 * Math.floor(k / 3) + (k % 3)]!,
+  )
 }
 
 function mean(values: readonly number[]): number {

@@ -85,6 +85,7 @@ export function profileFinding(
   heights: readonly { readonly highest: number }[],
   unit: string,
 ): string {
+  if (verdict === "flat") return "On the table it lies flat"
   const most = lift?.liftMm ?? Math.max(...heights.map(({ highest }) => highest))
   const high = lengthWords(most, unit)
   if (tidy(most, 1) === "0.0") return "On the table it lies flat"

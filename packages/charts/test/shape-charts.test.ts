@@ -213,9 +213,13 @@ describe("the profile", () => {
       }
   })
 
-  it("needs the shape in space", () => {
-    const { motif, shape } = laidOut(disc(12, 2))
-    expect(codeOf(() => profileChart(motif, shape))).toBe("needs-shape")
+  it("needs the shape in space, but of a piece that lies flat", () => {
+    const full = laidOut(disc(18, 3))
+    expect(codeOf(() => profileChart(full.motif, full.shape))).toBe("needs-shape")
+    const even = laidOut(disc(12, 2))
+    for (const { highest } of heightsByRound(even.motif, even.shape))
+      expectClose(highest, 0, 0, "it lies on the table")
+    expect(JSON.stringify(profileChart(even.motif, even.shape).title)).toContain("lies flat")
   })
 })
 

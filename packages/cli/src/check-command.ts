@@ -52,10 +52,12 @@ export async function runCheck(
   let printed = 0
   for (const file of files) {
     const read = readText(around.cwd, file)
+    around.progress?.(`Working ${file} stitch by stitch ...`)
     const all =
       "text" in read
         ? await checkFile(read.text, file, options)
         : [{ name: file, text: "", inYourHands: null, ...finished(unreadable(file, read.fault)) }]
+    around.progress?.("")
     const several = files.length > 1 || all.length > 1
     for (const { name, text, result, finish, pattern, inYourHands } of all) {
       if (options.json) {

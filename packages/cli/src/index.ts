@@ -1,6 +1,7 @@
 export { holdsPatterns } from "./notebook-patterns.ts"
 export { guardOutput, plainly } from "./plain-output.ts"
 export * from "./print-result.ts"
+export * from "./progress.ts"
 export * from "./read-file.ts"
 export * from "./run.ts"
 export * from "./surroundings.ts"

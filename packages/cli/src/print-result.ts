@@ -9,6 +9,8 @@ import {
   inTerms,
   type LaidOut,
   oddsSentence,
+  ownFullnessText,
+  soFarText,
   verdictSentence,
   verdictWord,
 } from "@roundwright/assessment"
@@ -76,17 +78,8 @@ function shapeSentence(laidOut: LaidOut): string | null {
     )
   if (laidOut.waves) facts.push(laidOut.waves === 1 ? "1 wave" : `${laidOut.waves} waves`)
   const round = laidOut.corners === 0
-  if (laidOut.bowMm !== null && !round) facts.push(bowWords(laidOut.bowMm))
-  if (laidOut.cornerAngleDeg !== null && !round)
-    facts.push(`corners of ${Math.round(laidOut.cornerAngleDeg)}°`)
   if (laidOut.skewDeg !== null && !round) facts.push(skewWords(laidOut.skewDeg))
   return facts.length === 0 ? null : `Laid out: ${facts.join(", ")}.`
-}
-
-function bowWords(bowMm: number): string {
-  const by = formatLength(Math.abs(bowMm))
-  if (Math.round(bowMm) === 0) return "straight sides"
-  return `sides bow ${bowMm > 0 ? "out" : "in"} by ${by}`
 }
 
 function skewWords(skewDeg: number): string {
@@ -118,8 +111,8 @@ function ledgerTable(result: CheckResult): string[] {
       round.stated === null ? "" : `${round.stated}${mark}`,
       row ? row.edgeMm.toFixed(digits) : "",
       row ? row.radiusMm.toFixed(digits) : "",
-      row ? formatFullness(row.fullness) : "",
-      row ? formatFullness(row.accumulatedFullness) : "",
+      row ? ownFullnessText(row) : "",
+      row ? soFarText(row) : "",
       row ? verdictWord(row.verdict) : "not read",
     ]
   })

@@ -5,4 +5,6 @@ export interface Surroundings {
   readonly cwd: string
   readonly out: (text: string) => void
   readonly err: (text: string) => void
+  /** Shows what is being worked at, on a terminal only; an empty text takes it away. Nothing is shown where it is absent. */
+  readonly progress?: (text: string) => void
 }

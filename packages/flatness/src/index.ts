@@ -12,4 +12,5 @@ export {
   type StandingPart,
   summarisePiece,
 } from "./summary.ts"
+export * from "./told.ts"
 export * from "./verdict.ts"

@@ -12,6 +12,9 @@ import type { Verdict } from "./result.ts"
  */
 export const bands = { flat: 0.13, blocksFull: 0.2, blocksLean: 0.17 } as const
 
+/** What plans and corrections aim at: half of what lies flat, so that the hand has the other half. */
+export const planBand = 0.07
+
 /** The verdict on one fullness (edge over flat edge). */
 export function verdictOf(fullness: number): Verdict {
   if (fullness > 1 + bands.blocksFull) return "ruffles"

@@ -12,7 +12,7 @@ const mostWork = 5e9
 /** More nodes are pressed flat only: in space the work would be over before the search had begun. */
 const mostNodesInSpace = 4_000
 /** More nodes are refused: pressing them flat takes seconds. */
-const mostNodesPressed = 12_000
+export const mostNodesPressed = 12_000
 
 /**
  * The lowest shape found within the work; of a large piece, and of one that lies flat, the flat shape alone.

@@ -192,17 +192,12 @@ function sideBetween(
     ((p.x - a.x) * ux + (p.y - a.y) * uy) / chord
   const n = points.length
   const between = range(0, (to - from + n) % n || n).map((k) => points[(from + k) % n]!)
+  // The middle third, averaged, so that single stitches and loops do not decide.
+  const third = between.filter((p) => Math.abs(along(p) - 0.5) <= 1 / 6 + 1e-9)
   const nearest = Math.min(...between.map((p) => Math.abs(along(p) - 0.5)))
-  // A ruler touches what stands out: the outermost of each part of the middle third, so that loops and scallops count whole.
-  const bow = mean(
-    [-1, 0, 1].flatMap((part) => {
-      const own = between.filter(
-        (p) =>
-          Math.abs(along(p) - 0.5 - part / 9) <= Math.max(1 / 18, part === 0 ? nearest : 0) + 1e-9,
-      )
-      return own.length > 0 ? [Math.max(...own.map(outside))] : []
-    }),
-  )
+  const middlePart =
+    third.length > 0 ? third : between.filter((p) => Math.abs(along(p) - 0.5) <= nearest + 1e-9)
+  const bow = mean(middlePart.map(outside))
   return { length: chord, reach: bow - outside({ x: 0, y: 0 }), bow, direction: [ux, uy] }
 }
 

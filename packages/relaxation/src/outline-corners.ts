@@ -23,11 +23,12 @@ const directions = 720
 export function cornersOfOutline(points: readonly OutlinePoint[]): number[] {
   if (points.length < fewest) return []
   const reach = reachOf(hullOf(points.map(({ x, y }): PlanePoint => [x, y])))
-  let found = { corners: 0, share: least, phase: 0 }
+  // A square has some of an octagon in it: the strongest harmonic tells.
+  let found = { corners: 0, size: 0, phase: 0 }
   for (let corners = fewest; corners <= most; corners++) {
     const { size, phase } = harmonic(reach, corners)
-    const share = size / harmonicOfPolygon(corners)
-    if (share >= found.share) found = { corners, share, phase }
+    if (size > found.size && size >= least * harmonicOfPolygon(corners))
+      found = { corners, size, phase }
   }
   const { corners, phase } = found
   const tips = Array.from({ length: corners }, (_, k) => {

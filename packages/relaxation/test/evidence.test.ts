@@ -39,7 +39,8 @@ describe("engravings of single crochet", () => {
     const { outline } = layOut(buildPolygon(sc, 6, 8, 1, 3), unknown, plain)
     expect(outline.corners).toBe(6)
     expect(outline.bowMm).toBeLessThan(0)
-    const ratio = outline.sideReachMm / outline.cornerReachMm
+    // Centre to the middle of a side as it lies, against centre to corner.
+    const ratio = Math.cos(Math.PI / 6) + outline.bowMm / outline.cornerReachMm
     const engraving = 0.8
     expect(Math.abs(ratio - engraving)).toBeLessThan(Math.abs(ratio - Math.cos(Math.PI / 6)))
   })

@@ -5,7 +5,13 @@
 // correction is sought where the difference is: rounds for size, increases for flatness, hook for neither
 // where it cannot be the cause.
 
-import { bands, keepLedger, type Ledger, type LedgerRow, type Verdict } from "@roundwright/flatness"
+import {
+  keepLedger,
+  type Ledger,
+  type LedgerRow,
+  planBand,
+  type Verdict,
+} from "@roundwright/flatness"
 import { countRound, kindKey, type Motif } from "@roundwright/motif"
 import {
   type Gauge,
@@ -84,7 +90,7 @@ export function adaptGauge(
     fullnessThere: lastThere.accumulatedFullness,
     fullnessHere: lastHere.accumulatedFullness,
     stitchesMore:
-      Math.abs(stitchesMore) * own.widthMm > bands.flat * lastHere.edgeMm ? stitchesMore : 0,
+      Math.abs(stitchesMore) * own.widthMm > planBand * lastHere.edgeMm ? stitchesMore : 0,
     roundsMore,
     hookMm,
   }

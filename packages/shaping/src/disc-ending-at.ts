@@ -1,7 +1,7 @@
 // A flat disc of one stitch whose last round has a given count: as many rounds as fit, a ring of chains in
 // the middle where the count asks for a hole.
 
-import { bands } from "@roundwright/flatness"
+import { planBand } from "@roundwright/flatness"
 import type { Centre, Motif } from "@roundwright/motif"
 import { chainSize, type Gauge, type StitchKind, sizeOf } from "@roundwright/stitches"
 import { spreadRound } from "./spread.ts"
@@ -12,7 +12,7 @@ export function discEndingAt(kind: StitchKind, count: number, gauge: Gauge): Mot
   const radius = (count * widthMm) / (2 * Math.PI)
   const depth = radius / heightMm
   const nearest = Math.max(1, Math.round(depth))
-  const whole = Math.abs(depth / nearest - 1) <= bands.flat || depth < 1
+  const whole = Math.abs(depth / nearest - 1) <= planBand || depth < 1
   const rounds = whole ? nearest : Math.max(1, Math.floor(depth))
   const hole = whole ? 0 : radius - rounds * heightMm
   const chains = Math.round((2 * Math.PI * (hole + chainMm / 2)) / chainMm)

@@ -1,14 +1,15 @@
-// A whole piece laid out as a check of it would be, within the time a maker waits.
+// A whole piece laid out as a check of it would be, for its verdict and sizes: pressed flat, which is all the judge needs.
 
-import type { Motif } from "@roundwright/motif"
+import { type Motif, stitchesAndChains } from "@roundwright/motif"
 import { unlessRefused } from "@roundwright/numerics"
-import { type LaidOutShape, layOutBounded } from "@roundwright/relaxation"
+import { type LaidOutShape, layOut, mostNodesPressed } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 
 /** Null for a piece that is too large or that the net refuses: then the ledger judges. */
 export function layOutAsChecked(motif: Motif, gauge: Gauge): LaidOutShape | null {
+  if (stitchesAndChains(motif) > mostNodesPressed) return null
   return unlessRefused(
-    () => layOutBounded(motif, gauge),
+    () => layOut(motif, gauge, { inSpace: false }),
     () => null,
   )
 }

@@ -1,6 +1,6 @@
 // The small changes that are tried on a piece, round by round, as data.
 
-import { bands, type ElementChange, type Ledger } from "@roundwright/flatness"
+import { type ElementChange, type Ledger, planBand } from "@roundwright/flatness"
 import { findCorners, type Motif, repeatsOf } from "@roundwright/motif"
 import { type Gauge, hooks, type StitchKind } from "@roundwright/stitches"
 import { solidFrom } from "./count-changes.ts"
@@ -38,7 +38,7 @@ export function candidatesFor(
   const last = motif.rounds.length - 1
   const rounds = motif.rounds.flatMap((round, index): Candidate[] => {
     const own = facts[index]!
-    const off = Math.abs(ledger.rows[index]!.fullness - 1) > bands.flat
+    const off = Math.abs(ledger.rows[index]!.fullness - 1) > planBand
     const counts =
       index >= solid && own.stitches > 0
         ? countSteps(

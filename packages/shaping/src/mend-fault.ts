@@ -1,7 +1,7 @@
 // How far a piece is from one that was meant: departures from flat, beside how unevenly it grows. And whether what
 // is off works itself out.
 
-import { bands, type LedgerRow } from "@roundwright/flatness"
+import { type LedgerRow, planBand } from "@roundwright/flatness"
 
 /** What is needed of a piece, changed or not, to tell how much is wrong with it. */
 export interface Grown {
@@ -15,7 +15,7 @@ export interface Grown {
 /** Weight of uneven growth against misfit. */
 const unevenWeight = 0.5
 /** A second kind of stitch brought in counts like one round's growth missed by the give of the yarn. */
-const mixedKinds = bands.flat
+const mixedKinds = planBand
 /** Departures within the give of the yarn are no fault, but nearer to flat is nearer: they count by this share. */
 const withinGive = 1 / 4
 
@@ -53,7 +53,7 @@ export function misfitOf(rows: readonly LedgerRow[]): number {
 
 function beyondGive(off: number): number {
   const size = Math.abs(off)
-  return size <= bands.flat ? size * withinGive : size - (1 - withinGive) * bands.flat
+  return size <= planBand ? size * withinGive : size - (1 - withinGive) * planBand
 }
 
 /**

@@ -68,20 +68,23 @@ export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {})
 
 /** The same, with what was left out of a piece too large to go through. */
 export function searchMends(motif: Motif, gauge: Gauge, options: MendOptions = {}): Mends {
+  if (motif.rounds.length === 0) return { mends: [], leftOut: null }
   const grown = keepLedger(motif, gauge)
   const net = options.judge === "net"
   const shape = net ? (options.shape ?? layOut(motif, gauge, { inSpace: false })) : null
   const ledger = shape ? { ...grown, ...judgementOf(shape) } : grown
   const same = asItIs(motif, ledger, shape)
-  // A piece that lies flat needs no mending, whatever one round of it does.
-  if (ledger.verdict === "flat") return { mends: same, leftOut: null }
   const budget = options.budget ?? new MendBudget()
   const trial = new Trial(motif, gauge, grown, budget, options.terms ?? "US")
+  // A piece that lies flat needs no mending. Of one plain stitch throughout, where every round grows alike, a round that is
+  // off is told all the same; elsewhere rounds may be full and lean on purpose.
+  const off = trial.uniform && grown.rows.slice(1).some((row) => row.verdict !== "flat")
+  if (ledger.verdict === "flat" && !off) return { mends: [], leftOut: null }
   const wanted = nearestFirst(candidatesFor(motif, trial.facts, ledger, gauge), motif, [
     ledger.fromRound,
     shape?.blockingRound,
   ])
-  if (shape && grown.verdict === "flat") {
+  if (shape && grown.verdict === "flat" && ledger.verdict !== "flat") {
     const mends = inOrder(motif, same, oneWay(trial.byShape(wanted, shape), grown))
     return { mends, leftOut: budget.refused ? leftOutWords(motif, []) : null }
   }
@@ -187,6 +190,15 @@ class Trial {
       severity: severityOf(ledger.verdict),
       fault: this.#fault(motif, ledger.rows),
     }
+  }
+
+  /** All of one kind of stitch, without chains. */
+  get uniform(): boolean {
+    const [first] = this.facts
+    return this.facts.every(
+      ({ uniform, chains, kind }) =>
+        uniform && chains === 0 && kindKey(kind) === kindKey(first!.kind),
+    )
   }
 
   /** The change judged on the piece summed up; nothing where it does not help. */

@@ -5,7 +5,7 @@
 // error never adds up: where the flat increase is fractional, some rounds take a repeat more or none
 // ("every n-th round"). A steady plan takes the same increase every round, where one lies flat.
 
-import { bands, keepLedger, type Ledger, type Verdict } from "@roundwright/flatness"
+import { keepLedger, type Ledger, planBand, type Verdict } from "@roundwright/flatness"
 import type { Centre, Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { assumedScWidthMm } from "@roundwright/relaxation"
@@ -223,7 +223,7 @@ function chooseRepeats(
   gauge: Gauge,
 ): number {
   const target = stitches.length === 1 ? flatIncrease(stitches[0]!, gauge) : flatCounts[0]!
-  const near = easyRepeats.filter((repeats) => Math.abs(repeats / target - 1) <= bands.flat)
+  const near = easyRepeats.filter((repeats) => Math.abs(repeats / target - 1) <= planBand)
   if (near.length > 0) return near[0]!
   return Math.max(1, Math.round(target))
 }
@@ -240,8 +240,8 @@ function countFor(
   gauge: Gauge,
 ): number {
   const steady = before + repeats
-  if (steadyKind && Math.abs(repeats / flatIncrease(steadyKind, gauge) - 1) <= bands.flat) {
-    if (Math.abs(steady / flat - 1) <= bands.flat) return steady
+  if (steadyKind && Math.abs(repeats / flatIncrease(steadyKind, gauge) - 1) <= planBand) {
+    if (Math.abs(steady / flat - 1) <= planBand) return steady
   }
   return Math.max(before, repeats * Math.max(1, Math.round(flat / repeats)))
 }

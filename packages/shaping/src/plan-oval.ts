@@ -9,7 +9,6 @@ import { ordinal } from "@roundwright/instructions"
 import type { Anchor, Element, Motif, Round } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import {
-  chainSize,
   type Gauge,
   kindName,
   type StitchKind,
@@ -57,8 +56,8 @@ export function planOval(options: OvalOptions): OvalPlan {
   const { stitch, gauge, rounds, terms = "US" } = options
   checkStitches([stitch], terms)
   const { heightMm, widthMm } = sizeOf(stitch, gauge, { turned: false })
-  const chainMm = chainSize(gauge).lengthMm
-  const chains = chainsFor(options, chainMm)
+  // A foundation chain that is worked into takes the width of its stitches.
+  const chains = chainsFor(options, widthMm)
   if (!Number.isInteger(rounds) || rounds < 1 || rounds > mostRounds)
     throw new RoundwrightError("bad-rounds", `${rounds} rounds cannot be planned.`, {
       hint: `Give a whole number from 1 to ${mostRounds}.`,
@@ -95,12 +94,12 @@ export function planOval(options: OvalOptions): OvalPlan {
   }
 }
 
-function chainsFor({ chains, longerByMm, gauge }: OvalOptions, chainMm: number): number {
+function chainsFor({ chains, longerByMm, gauge }: OvalOptions, widthMm: number): number {
   if (longerByMm !== undefined && !gauge.absolute)
     throw new RoundwrightError("no-gauge", "A length in mm needs a gauge: swatch, yarn or hook.", {
       hint: "Give the yarn weight and the hook, or a swatch; or the number of chains.",
     })
-  const wanted = chains ?? (longerByMm === undefined ? Number.NaN : longerByMm / chainMm + 2)
+  const wanted = chains ?? (longerByMm === undefined ? Number.NaN : longerByMm / widthMm + 2)
   const whole = chains === undefined ? Math.round(wanted) : chains
   if (!Number.isInteger(whole) || whole < fewestChains)
     throw new RoundwrightError("bad-oval", "An oval needs a foundation of three chains or more.", {
@@ -108,7 +107,7 @@ function chainsFor({ chains, longerByMm, gauge }: OvalOptions, chainMm: number):
     })
   if (whole > mostChains)
     throw new RoundwrightError("bad-oval", `${whole} foundation chains cannot be planned.`, {
-      hint: `Give at most ${mostChains} chains${gauge.absolute ? `, which makes it ${(((mostChains - 2) * chainMm) / 1000).toFixed(1)} m longer than wide` : ""}.`,
+      hint: `Give at most ${mostChains} chains${gauge.absolute ? `, which makes it ${(((mostChains - 2) * widthMm) / 1000).toFixed(1)} m longer than wide` : ""}.`,
       numbers: { chains: whole },
     })
   return whole

@@ -1,6 +1,6 @@
 // Polygons planned from the centre: how many stitches each corner takes in each round.
 
-import { bands, keepLedger, severityOf } from "@roundwright/flatness"
+import { keepLedger, planBand, severityOf } from "@roundwright/flatness"
 import type { Motif, Round } from "@roundwright/motif"
 import type { Gauge, StitchKind } from "@roundwright/stitches"
 import { flatIncrease } from "./flat-count.ts"
@@ -57,8 +57,8 @@ function steadyCorner(
   corners: number,
 ): number | null {
   if (stitches.length !== 1) return null
-  const least = flatIncrease(stitches[0]!, gauge) * (1 - bands.flat)
-  const most = flatIncrease(stitches[0]!, gauge, corners) * (1 + bands.flat)
+  const least = flatIncrease(stitches[0]!, gauge) * (1 - planBand)
+  const most = flatIncrease(stitches[0]!, gauge, corners) * (1 + planBand)
   const sharpest = Math.floor(most / corners)
   const even = sharpest - (sharpest % 2)
   return [even, sharpest].find((each) => each > 0 && each * corners >= least) ?? null

@@ -18,35 +18,32 @@ Rnd 4: *(2 tr, ch 2, 2 tr) in next st, dc in next 3 sts, sc in next 2 sts, dc in
 `)
 const gauge = gaugeFrom(input)
 
-describe("a square that lies flat by its counts and blocks flat by its shape", () => {
-  const shape = layOut(motif, gauge)
-  const mends = findMends(motif, gauge, { judge: "net", shape })
-
-  it("has an even ledger: alone it sees nothing to mend", () => {
+describe("a square that lies flat by its counts and by its shape", () => {
+  it("is left alone, whoever judges", () => {
     expect(keepLedger(motif, gauge).verdict).toBe("flat")
+    expect(layOut(motif, gauge, { inSpace: false }).verdict).toBe("flat")
     expect(findMends(motif, gauge)).toEqual([])
-    expect(shape.verdict).toBe("blocks-flat")
+    expect(findMends(motif, gauge, { judge: "net" })).toEqual([])
   })
+})
 
-  it("may be blocked, or gets changes that lie flat when laid out", () => {
-    expect(mends[0]).toMatchObject({ kind: "block", verdictAfter: "blocks-flat" })
-    const changes = mends.slice(1)
+describe("a square that is too full by its shape", () => {
+  const full = readPattern(
+    `Terms: US\nYarn: DK\nHook: 4 mm\n\nRnd 1: 12 dc in magic ring; join. (12 dc)\nRnd 2: *dc in next dc, ch 1; rep from * around; join. (12 dc, 12 ch-1 sps)\nRnd 3: *4 dc in next ch-1 sp; rep from * around; join. (48 dc)\nRnd 4: *(2 dc, ch 2, 2 dc) in next st, dc in next 11 sts; rep from * around; join.\n`,
+  )
+  const own = gaugeFrom(full.gauge)
+  const shape = layOut(full.motif, own, { inSpace: false })
+  const mends = findMends(full.motif, own, { judge: "net", shape })
+
+  it("gets changes that take the edge one way only, each judged as a check would judge it", () => {
+    expect(severityOf(shape.verdict)).toBeGreaterThan(0)
+    const changes = mends.filter(({ kind }) => kind !== "block" && kind !== "leave")
     expect(changes.length).toBeGreaterThan(0)
+    const before = keepLedger(full.motif, own).fullness
     for (const mend of changes) {
-      expect(mend.judgedBy).toBe("net")
-      const after = layOut(mend.motif!, gauge)
-      expect(after.verdict).toBe(mend.verdictAfter)
-      expect(severityOf(after.verdict)).toBeLessThan(severityOf(shape.verdict))
-      expect(after.meanStretch).toBeLessThan(shape.meanStretch)
+      expect(mend.fullnessAfter).toBeLessThanOrEqual(before)
+      if (mend.motif)
+        expect(layOut(mend.motif, own, { inSpace: false }).verdict).toBe(mend.verdictAfter)
     }
-  })
-
-  it("tells a change of a round of several stitches in stitches", () => {
-    expect(
-      mends
-        .slice(1)
-        .map(({ change }) => change)
-        .join(" "),
-    ).toMatch(/Work \d+ stitches in round 4/)
   })
 })

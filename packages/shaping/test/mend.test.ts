@@ -115,7 +115,7 @@ describe("remedies", () => {
   })
 
   it("block what pins can take up", () => {
-    const kinds = findMends(disc(12, 24, 34, 44, 54), gauge).map(({ kind }) => kind)
+    const kinds = findMends(disc(10, 21, 32, 43, 54), gauge).map(({ kind }) => kind)
     expect(kinds[0]).toBe("block")
     expect(kinds.length).toBeGreaterThan(1)
   })

@@ -1,6 +1,13 @@
 // The ledger of a pattern as a table: one row a round.
 
-import { type CheckResult, inTerms, verdictWord } from "@roundwright/assessment"
+import {
+  type CheckResult,
+  inTerms,
+  ownFullnessText,
+  soFarText,
+  verdictWord,
+} from "@roundwright/assessment"
+import { ownFullness } from "@roundwright/flatness"
 import type { CheckedPattern } from "../result.ts"
 import { ofPiece, scrollBox, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
@@ -26,11 +33,11 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
       { class: row && row.verdict !== "flat" ? "astray" : null },
       number(String(round.round)),
       number(countedText(round.counted, round.agrees, round.stated)),
-      number(row ? signed(row.fullness, 2) : ""),
-      number(row ? signed(row.accumulatedFullness, 2) : ""),
+      number(row ? ownFullnessText(row) : ""),
+      number(row ? soFarText(row).replace("-", "\u2013") : ""),
       element("td", { class: "word" }, row ? verdictWord(row.verdict) : "not read"),
       lengths.map((_, index) => number(row ? signed(measures[index]!, digits) : "")),
-      number(row ? `${signed(row.curvatureDeg, 0)}\u00b0` : ""),
+      number(row && ownFullness(row) !== null ? `${signed(row.curvatureDeg, 0)}\u00b0` : ""),
     )
   })
   const heading = (title: string, word = false) =>
