@@ -79,7 +79,7 @@ describe("cells", () => {
 })
 
 describe("gauge cells", () => {
-  it("stand before the pattern's text and replace its headings of the same name", async () => {
+  it("stand before the pattern's text, replace its headings of the same name, and tell which hook its measures are of", async () => {
     const seen: string[] = []
     const check = (text: string) => {
       seen.push(text)
@@ -90,7 +90,7 @@ describe("gauge cells", () => {
         cell("gauge for=a", "Hook: 5 mm"),
       { check },
     )
-    expect(seen).toEqual(["A wheel\nHook: 5 mm\n\nYarn: wool\n6 12"])
+    expect(seen).toEqual(["A wheel\nHook: 5 mm instead of 4 mm\n\nYarn: wool\n6 12"])
   })
 
   it("keep the places of problems, in the pattern and in the gauge", async () => {
