@@ -27,7 +27,7 @@ export async function printPictures(print: (line?: string) => void, full: boolea
   )
   for (const [name, from, count, tilt] of [
     ["tilt 0 to 5 degrees", judged.level, full ? 200 : 12, [0, 5]],
-    ["tilt 15 to 30, no click", judged.tilted, full ? 60 : 6, [15, 30]],
+    ["tilt 15 to 30, no click", judged.tilted, full ? 40 : 6, [15, 30]],
   ] as const) {
     const s = scoreDrawings({ from, count, tiltDeg: tilt })
     print(

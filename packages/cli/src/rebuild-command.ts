@@ -43,22 +43,25 @@ export async function runRebuild(request: RebuildRequest, around: Surroundings):
   const status = rebuilt.question === null ? 0 : 1
   if (request.json) {
     const { rounds, question } = rebuilt
-    around.out(`${JSON.stringify({ rounds, question, text: pattern }, null, 2)}\n`)
+    const asks = question && { ring: question.ring, about: question.about }
+    const result = { rounds, question: question?.text ?? null, asks, text: pattern }
+    around.out(`${JSON.stringify(result, null, 2)}\n`)
     return status
   }
-  const rows = rebuilt.rounds.flatMap(({ ring, candidates }) =>
+  const rows = rebuilt.rounds.flatMap(({ ring, candidates, restsOn }) =>
     candidates.map((candidate, i) => [
       i === 0 ? String(ring) : "",
       candidate.stitch === "" ? "part of the next" : candidate.stitch,
       String(candidate.count),
       candidate.chains > 0 ? `${candidate.count} x ch ${candidate.chains}` : "",
       `${Math.round(100 * candidate.score)} %`,
+      i === 0 ? restsOn : "",
     ]),
   )
   const lace = rebuilt.rounds.filter(({ lace: open }) => open).map(({ ring }) => ring)
   around.out(
     [
-      ...alignColumns([["ring", "stitch", "count", "chains", "chance"], ...rows]),
+      ...alignColumns([["ring", "stitch", "count", "chains", "chance", "rests on"], ...rows]),
       "",
       ...(rebuilt.question ? [wrap(rebuilt.question.text, 80), ""] : []),
       ...(lace.length > 0

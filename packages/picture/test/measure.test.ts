@@ -123,6 +123,21 @@ describe("four corners", () => {
   })
 })
 
+describe("a piece seen at a tilt", () => {
+  it("is made straight by its own regularity, without a click", () => {
+    const tilted = drawMotif(11, { kinds: tunedKinds, tiltDeg: [24, 26], side: 360, squared: 0 })
+    const straight = measurePicture(tilted.picture)
+    expect(straight.view.by).toBe("regularity")
+    // A square seen at 25 degrees is foreshortened to cos 25 degrees.
+    expectClose(straight.view.regular!.foreshortening, 0.906, 0.04, "4 % of the view's stretch")
+    expectClose(straight.centreGiven.x, tilted.centrePx.x, 0.03 * tilted.sidePx, "3 % of its reach")
+    expectClose(straight.centreGiven.y, tilted.centrePx.y, 0.03 * tilted.sidePx, "3 % of its reach")
+    const counts = straight.rings.flatMap(({ repeats, strands }) => [repeats, strands])
+    const right = tilted.rounds.filter(({ count }) => counts.includes(count)).length
+    expect(right).toBeGreaterThanOrEqual(tilted.rounds.length - 1)
+  })
+})
+
 describe("pictures without a motif", () => {
   const of = (value: (x: number, y: number) => number): GreyPicture => ({
     width: 200,

@@ -29,6 +29,8 @@ export interface RebuiltCandidate {
 export interface RebuiltRing {
   readonly ring: number
   readonly candidates: readonly RebuiltCandidate[]
+  /** What the first way rests on, in words. */
+  readonly restsOn: string
   /** Chains between posts: a round of lace, whose depth is told less surely. */
   readonly lace: boolean
 }
@@ -90,6 +92,7 @@ export function rebuildRounds(rings: readonly SeenRing[], options: RebuildOption
     const sorted = [...chances.values()].sort((a, b) => b.score - a.score)
     return {
       ring: ring.ring,
+      restsOn: restsOn(ring, rings[i - 1]?.outerMm ?? filter.holeMm, sorted[0]!.choice),
       lace: sorted[0]!.choice.chains > 0,
       candidates: sorted
         .filter(({ score }, k) => k === 0 || score >= leastTold)
@@ -110,6 +113,14 @@ export function rebuildRounds(rings: readonly SeenRing[], options: RebuildOption
     motif,
     laidOutMm: radiiByNet(best.choices, filter),
   }
+}
+
+function restsOn(ring: SeenRing, innerMm: number, choice: RoundChoice): string {
+  const stitch =
+    ring.stitch !== undefined
+      ? "stitch told"
+      : `${(ring.outerMm - innerMm).toFixed(1)} mm deep, ${choice.depthMm.toFixed(1)} expected`
+  return `${ring.counts.length === 0 ? "count by the width of stitches" : "count seen"}; ${stitch}`
 }
 
 function checkRings(rings: readonly SeenRing[], { gauge, holeMm = 0 }: RebuildOptions): void {
