@@ -1,0 +1,198 @@
+// Places already touched: "in same st", "in joining st", "loop just made", and what this round has made:
+// "top of that dc", "last sc", "first cluster".
+
+import type { Noun, Place } from "../base/tree.ts"
+import type { Cursor } from "./cursor.ts"
+import { readNoun } from "./nouns.ts"
+import { readNext } from "./places-next.ts"
+
+const anyPlace: Noun = { what: "any" }
+
+export function readSame(cursor: Cursor, start: number): Place | null {
+  return (
+    cursor.attempt(() => readLastWorked(cursor, start)) ??
+    cursor.attempt(() => readBaseOf(cursor, start)) ??
+    cursor.attempt(() => readJoiningPlace(cursor, start)) ??
+    cursor.attempt(() => readSamePlace(cursor, start)) ??
+    cursor.attempt(() => readJustMade(cursor, start)) ??
+    cursor.attempt(() => readWhereJoined(cursor, start))
+  )
+}
+
+/** "st last worked in and next 4". */
+function readLastWorked(cursor: Cursor, start: number): Place | null {
+  cursor.take("that")
+  if (!cursor.take("stitch", "space") || !cursor.accept("last", "just") || !cursor.accept("worked")) {
+    return null
+  }
+  cursor.take("in")
+  return withNext(cursor, start) ?? { ...cursor.since(start), at: "same", noun: anyPlace }
+}
+
+/** "base of ch-3", "st at base of beg ch", "bottom of these ch". */
+function readBaseOf(cursor: Cursor, start: number): Place | null {
+  if (cursor.take("same")) cursor.take("stitch", "place", "space")
+  else cursor.attempt(() => (cursor.take("stitch") && cursor.is("in") ? true : null))
+  cursor.take("in")
+  if (!cursor.take("base") || !cursor.accept("of")) return null
+  while (cursor.take("first", "start", "that", "same"));
+  const counted = readCountedChain(cursor)
+  if (!counted && !readNoun(cursor)) return null
+  if (!counted && cursor.isNumber() && cursor.lexemes[cursor.at - 1]?.classes.has("chain")) cursor.at += 1
+  return { ...cursor.since(start), at: "same", noun: anyPlace }
+}
+
+/** "joining st", "join", "joining sl st", "st with join". */
+function readJoiningPlace(cursor: Cursor, start: number): Place | null {
+  cursor.take("same")
+  if (!cursor.take("joining")) return null
+  cursor.accept("sl", "sl st", "slst", "slip")
+  if (!cursor.take("stitch", "space", "place", "chain") && !readNoun(cursor) && !/^[,;.)]?$/.test(cursor.text())) return null
+  return { ...cursor.since(start), at: "same", noun: anyPlace }
+}
+
+function readSamePlace(cursor: Cursor, start: number): Place | null {
+  if (!cursor.take("same")) return null
+  cursor.take("joining")
+  const noun = readNoun(cursor)
+  if (!noun) {
+    cursor.take("centre", "base")
+    if (!cursor.take("place")) readNoun(cursor)
+  }
+  acceptAsWhich(cursor)
+  const next = withNext(cursor, start)
+  if (next) return next
+  return { ...cursor.since(start), at: "same", noun: noun ?? anyPlace }
+}
+
+/** "... as sl st", "where you joined", "as beg ch-3", "you made the sl st in". */
+function acceptAsWhich(cursor: Cursor): void {
+  cursor.attempt(() => {
+    if (!cursor.accept("as", "with", "where", "that", "of", "from", "in")) return null
+    const link = cursor.lexemes[cursor.at - 1]?.text
+    let known = false
+    for (let words = 0; words < 9; words++) {
+      if (cursor.take("joining", "start", "previous", "made", "first", "that", "last")) {
+        known = true
+        continue
+      }
+      if (cursor.accept("you", "you've", "was", "is", "were", "sl", "slip", "it", "came from", "with", "into", "in", "your")) continue
+      const noun = known || link === "as" || link === "where" ? readNoun(cursor) : null
+      if (noun) {
+        known = true
+        if (cursor.isNumber() && noun.what === "chain") cursor.at += 1
+        continue
+      }
+      break
+    }
+    return known ? true : null
+  })
+}
+
+/** "st where you joined", "st that was joined", "the st you slip stitched into". */
+function readWhereJoined(cursor: Cursor, start: number): Place | null {
+  cursor.take("that")
+  if (!readNoun(cursor)) return null
+  const at = cursor.at
+  acceptAsWhich(cursor)
+  if (cursor.at === at) {
+    // "st you just joined in".
+    if (!cursor.accept("you", "where")) return null
+    cursor.accept("you")
+    if (!cursor.take("joining", "made") && !cursor.accept("sl", "slip")) return null
+    cursor.take("stitch")
+    cursor.take("in")
+  }
+  return { ...cursor.since(start), at: "same", noun: anyPlace }
+}
+
+/** "loop just made", "ch-3 sp formed". */
+function readJustMade(cursor: Cursor, start: number): Place | null {
+  cursor.take("that")
+  const noun = readNoun(cursor)
+  if (!noun || !cursor.take("made")) return null
+  return { ...cursor.since(start), at: "same", noun }
+}
+
+/** "same and next 2", "same st and in next st". */
+function withNext(cursor: Cursor, start: number): Place | null {
+  return cursor.attempt(() => {
+    if (!cursor.take("and")) return null
+    cursor.take("in")
+    if (cursor.take("each")) cursor.accept("of")
+    if (!cursor.is("next")) return null
+    const rest = readNext(cursor, start, false, "in")
+    return rest?.at === "next" ? { ...rest, ...cursor.since(start), withLast: true } : null
+  })
+}
+
+/** Things of the round being made: "top of that dc", "last sc made", "top of ch-3", "first cluster". */
+export function readMade(cursor: Cursor, start: number): Place | null {
+  return (
+    cursor.attempt(() => readTopOf(cursor, start)) ??
+    cursor.attempt(() => {
+      if (!cursor.is("that") || cursor.is("round", 1)) return null
+      cursor.at += 1
+      cursor.take("same")
+      const noun = readNoun(cursor)
+      cursor.take("made")
+      return noun && { ...cursor.since(start), at: "made", which: "last", noun }
+    }) ??
+    cursor.attempt(() => {
+      // "last dc made", "last tr worked".
+      if (!cursor.is("last")) return null
+      cursor.at += 1
+      const noun = readNoun(cursor)
+      return noun && cursor.take("made") ? { ...cursor.since(start), at: "made", which: "last", noun } : null
+    }) ??
+    cursor.attempt(() => {
+      if (!cursor.take("start")) return null
+      const noun = readCountedChain(cursor) ?? readNoun(cursor)
+      if (!noun) return null
+      if (noun.what === "chain" && cursor.isNumber()) cursor.at += 1
+      acceptAtBeginning(cursor)
+      return { ...cursor.since(start), at: "made", which: "first", noun }
+    })
+  )
+}
+
+function readTopOf(cursor: Cursor, start: number): Place | null {
+  if (!cursor.take("top")) return null
+  // "top st of starting chain"
+  if (cursor.text(1) === "of") cursor.take("stitch", "chain")
+  cursor.accept("of")
+  const last = cursor.attempt(() => {
+    if (!cursor.take("that") && !cursor.is("last") && !cursor.is("previous")) return null
+    if (cursor.is("last") || cursor.is("previous")) cursor.at += 1
+    const noun = readNoun(cursor)
+    cursor.take("made")
+    return noun
+  })
+  if (last && last.what !== "chain") return { ...cursor.since(start), at: "made", which: "last", noun: last }
+  while (cursor.take("first", "start", "that"));
+  const counted = readCountedChain(cursor)
+  const noun = counted ?? readNoun(cursor) ?? last
+  if (!noun) return null
+  if (!counted && noun.what === "chain" && cursor.isNumber()) cursor.at += 1
+  acceptAtBeginning(cursor)
+  return { ...cursor.since(start), at: "made", which: "first", noun }
+}
+
+/** "... at beg of rnd", "... from start of round", "... made". */
+function acceptAtBeginning(cursor: Cursor): void {
+  cursor.attempt(() => {
+    cursor.take("made")
+    if (!cursor.take("in", "of") || !cursor.take("start")) return null
+    cursor.accept("of")
+    cursor.take("that", "same")
+    return cursor.take("round") ? true : null
+  })
+}
+
+/** "top of 3 ch": the starting chain with its number before it. */
+export function readCountedChain(cursor: Cursor): Noun | null {
+  if (!cursor.isNumber() || !cursor.is("chain", cursor.text(1) === "-" ? 2 : 1)) return null
+  if (cursor.is("space", cursor.text(1) === "-" ? 3 : 2)) return null
+  cursor.at += cursor.text(1) === "-" ? 3 : 2
+  return { what: "chain" }
+}

@@ -1,0 +1,380 @@
+// Repeats marked by asterisks or daggers: "*...; rep from * around", "*...* 5 times", and lists repeated
+// without a mark: "sc 1, inc 1; repeat around", "1 sc, inc x6".
+
+import type { Place, Step, Times } from "../base/tree.ts"
+import type { Chart, Clause, Reading } from "./chart.ts"
+import { clause } from "./clauses.ts"
+import type { Cursor } from "./cursor.ts"
+import { asPasses } from "./passes.ts"
+import { readPlace } from "./places.ts"
+import { type Ending, readEnding } from "./repeat-endings.ts"
+import { readTimes } from "./until.ts"
+
+/** True for "*", "**", daggers: the marks a repeat begins or ends at. */
+export function isRepeatMark(text: string): boolean {
+  const first = text.charCodeAt(0)
+  return first === 42 || first === 0x2020 || first === 0x2021
+}
+
+/** Where a repeat's body may end, with what is said there. */
+interface Close {
+  /** Index after the body. */
+  readonly bodyEnd: number
+  /** Index of the first word after the mark or the word "rep". */
+  readonly after: number
+  readonly by: "mark" | "word" | "reference"
+}
+
+/** A repeat whose end nothing tells is a guess. */
+const openRepeatCost = 1
+
+export function readStarred(chart: Chart, at: number): readonly Clause[] {
+  const mark = chart.lexemes[at]!.text
+  if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0) return []
+  const found: Clause[] = []
+  for (const close of closesOf(chart, at, mark)) {
+    chart.openMarks.push(mark)
+    const bodies = chart.readInner(at + 1, close.bodyEnd)
+    chart.openMarks.pop()
+    for (const body of bodies) if (body.steps.length > 0) found.push(...afterBody(chart, body, at, mark, close))
+    if (found.length > 0) break
+  }
+  return found
+}
+
+/** Possible ends, the surest first: a reference to the mark, the same mark again, the word alone, the end of the round. */
+function closesOf(chart: Chart, at: number, mark: string): Close[] {
+  const { lexemes, cursor } = chart
+  const closes: Close[] = []
+  let word: Close | null = null
+  let depth = 0
+  for (let k = at + 1; k < lexemes.length; k++) {
+    const { text } = lexemes[k]!
+    if (/^[([{]$/.test(text)) depth += 1
+    if (/^[)\]}]$/.test(text)) depth -= 1
+    if (depth < 0) break
+    cursor.at = k
+    if (text === mark && depth === 0) {
+      const reference = lexemes[k - 1]?.classes.has("of") || lexemes[k - 1]?.classes.has("between")
+      if (!reference) {
+        closes.push({ bodyEnd: k, after: k + 1, by: "mark" })
+        break
+      }
+    }
+    if (!cursor.is("repeat")) continue
+    const reference = referenceAt(cursor, mark)
+    if (reference !== null) {
+      closes.push({ bodyEnd: k, after: reference, by: "reference" })
+      break
+    }
+    if (!word && depth === 0 && namesNoOther(cursor)) word = { bodyEnd: k, after: k + 1, by: "word" }
+  }
+  // A word alone ends it before a mark that comes later can.
+  if (word && (closes.length === 0 || (closes[0]!.by === "mark" && closes[0]!.bodyEnd > word.bodyEnd)))
+    closes.unshift(word)
+  cursor.at = at
+  return closes
+}
+
+/** "rep from *", "rep between *s", "rep from * to *": index after it; null when another mark, or none, is named. */
+function referenceAt(cursor: Cursor, mark: string): number | null {
+  const first = cursor.at
+  for (let k = 1; k <= 7; k++) {
+    const text = cursor.text(k)
+    if (text === mark) {
+      let after = first + k + 1
+      const { lexemes } = cursor
+      // "from * to *", "between * and *": the marks named again; "to **" is an end mark.
+      for (;;) {
+        const link = lexemes[after]
+        const again = lexemes[after + 1]
+        if (link?.text === "'" && again?.text === "s") after += 2
+        else if (link?.text === "s") after += 1
+        else if (link && again?.text === mark && (link.classes.has("to") || link.classes.has("and") || link.text === "-"))
+          after += 2
+        else break
+      }
+      return after
+    }
+    if (isRepeatMark(text) || cursor.is("round", k) || cursor.done()) return null
+    if (/^[,;.)\]]$/.test(text)) return null
+  }
+  return null
+}
+
+/** "rep around", "repeat 5 times", "rep to last 2 sts": how often, though no mark is named. */
+function namesNoOther(cursor: Cursor): boolean {
+  for (let k = 1; k <= 6; k++) {
+    const text = cursor.text(k)
+    if (isRepeatMark(text) || cursor.is("round", k)) return cursor.is("around", k)
+    if (text === "" || /^[,;.)\]]$/.test(text)) break
+  }
+  return cursor.is("around", 1) || cursor.isNumber(1) || cursor.is("once", 1) || cursor.is("until", 1) || cursor.is("of", 1) || /^[,;.)]?$/.test(cursor.text(1)) || cursor.text(1) === "this" || cursor.is("in", 1)
+}
+
+function afterBody(
+  chart: Chart,
+  body: Reading,
+  at: number,
+  mark: string,
+  close: Close,
+): Clause[] {
+  const cursor = chart.from(close.after)
+  const opening = chart.lexemes[at]!
+  const start = opening.start
+  const steps = asPasses(body.steps)
+  const extra = { totals: body.totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
+  const cost = body.cost
+  let by = close.by
+  if (by === "mark") {
+    cursor.accept(",", ";", ".")
+    const said = cursor.attempt(() => {
+      cursor.take("and")
+      if (!cursor.is("repeat")) return null
+      const reference = referenceAt(cursor, mark)
+      if (reference === null && !namesNoOther(cursor)) return null
+      cursor.at = reference ?? cursor.at + 1
+      return reference === null ? ("word" as const) : ("reference" as const)
+    })
+    if (!said) cursor.at = close.after
+    by = said ?? "mark"
+  }
+  const upToMark = cursor.attempt(() => acceptUpToMark(cursor)) !== null
+  const closedByMark = close.by === "mark"
+  const stated = readRepeatTimes(cursor, closedByMark, by)
+  if (!stated && closedByMark && by === "mark") {
+    if (namedAgain(chart, cursor.at, mark))
+      return [clause(cursor, steps, cost, extra)]
+    // "*...*" with nothing said of how often: around, or worked once as it stands.
+    const around: Times = { kind: "until", until: { kind: "around", implied: true } }
+    return [
+      clause(cursor, [{ ...cursor.since(start), do: "repeat", body: steps, last: null, ending: null, times: around }], cost + 0.5, extra),
+      clause(cursor, steps, cost + 0.6, extra),
+    ]
+  }
+  const times: Times = stated ?? { kind: "until", until: { kind: "around" } }
+  const unsaid = stated || by === "reference" ? 0 : openRepeatCost / 2
+  const inOne = times.kind === "until" ? null : cursor.attempt(() => readPlaceOfAll(cursor))
+  const span = cursor.since(start)
+  if (inOne) {
+    const repeat: Step = { ...span, do: "repeat", body: steps, last: null, ending: null, times }
+    return [clause(cursor, [{ ...span, do: "group", steps: [repeat], place: inOne }], cost, extra)]
+  }
+  if (upToMark && body.markAt !== null) return [clause(cursor, upTo(span, steps, body.markAt, times), cost, extra)]
+  const marked = { steps, markAt: body.markAt }
+  const ending = readOnceMore(cursor, marked) ?? readEnding(chart, marked)
+  return [clause(cursor, withEnding(cursor, steps, ending, times, start), cost + unsaid, extra)]
+}
+
+export function skippedIn(chart: Chart, body: Reading) {
+  return body.skipped.map((k) => {
+    const word = chart.lexemes[k]!
+    return { code: "skipped", start: word.start, end: word.end, said: String(k) }
+  })
+}
+
+function withEnding(
+  cursor: Cursor,
+  body: readonly Step[],
+  ending: Ending | null,
+  times: Times,
+  start: number,
+): Step[] {
+  const last = ending?.last ?? null
+  const closing = last ? last[last.length - 1] : undefined
+  const base = { ...cursor.since(start), do: "repeat" as const, body, times }
+  if (
+    last &&
+    last.length > 1 &&
+    closing &&
+    (closing.do === "slip" || closing.do === "join") &&
+    body[body.length - 1]?.do !== "slip"
+  )
+    // "ending ch 3, sl st in first dc": the slip stitch joins the round.
+    return [
+      {
+        ...base,
+        last: last.slice(0, -1),
+        ending: ending!.how,
+        ...(ending!.tail ? { tail: ending!.tail.slice(0, -1) } : {}),
+        joins: true,
+      },
+      closing,
+    ]
+  return [{ ...base, last, ending: ending?.how ?? null, ...(ending?.tail ? { tail: ending.tail } : {}) }]
+}
+
+/** "*1 dc, ch 1*, rep between *s 11 times in ring": where all of it goes. */
+function readPlaceOfAll(cursor: Cursor): Place | null {
+  if (!cursor.is("in")) return null
+  const place = readPlace(cursor)
+  return place?.at === "ring" || place?.at === "same" ? place : null
+}
+
+/** How often; said of a stretch just closed, "5 times" may count it. */
+function readRepeatTimes(
+  cursor: Cursor,
+  closedByMark: boolean,
+  by: "mark" | "word" | "reference",
+): Times | null {
+  if (!closedByMark || by === "reference") return readTimes(cursor, true)
+  if (by === "mark") return readTimes(cursor, false)
+  const times = readTimes(cursor, true)
+  return times?.kind === "more" && times.plain ? { ...times, ofBracket: true } : times
+}
+
+/** "rep from * to ** twice more": what stands before the second mark, so often again. */
+function upTo(span: { start: number; end: number }, steps: readonly Step[], markAt: number, times: Times): Step[] {
+  const marked = steps.slice(0, markAt)
+  if (marked.length === steps.length || times.kind === "until")
+    return [{ ...span, do: "repeat", body: steps, last: null, ending: null, times }]
+  const again: Times = { kind: "total", count: times.count }
+  return [...steps, { ...span, do: "repeat", body: marked, last: null, ending: null, times: again }]
+}
+
+function acceptUpToMark(cursor: Cursor): true | null {
+  if (!cursor.take("to", "until", "and") || !isRepeatMark(cursor.text())) return null
+  cursor.at += 1
+  return true
+}
+
+/** "rep from * twice more, then from * to ** once": the last time goes only so far. */
+function readOnceMore(cursor: Cursor, run: { steps: readonly Step[]; markAt: number | null }): Ending | null {
+  if (run.markAt === null) return null
+  return cursor.attempt((): Ending | null => {
+    cursor.accept(",", ";", ".")
+    cursor.take("and", "end")
+    cursor.take("with")
+    cursor.accept("by", "with")
+    if (cursor.is("repeat") || cursor.is("work")) cursor.at += 1
+    cursor.accept("from", "between")
+    if (!isRepeatMark(cursor.text())) return null
+    cursor.at += 1
+    if (!acceptUpToMark(cursor)) return null
+    cursor.take("once")
+    cursor.take("more")
+    return { last: run.steps.slice(0, run.markAt ?? 0), how: "follows" }
+  })
+}
+
+/** "from \u2020 to \u2020" comes later in the round: the stretch just closed is worked once here and named again there. */
+function namedAgain(chart: Chart, from: number, mark: string): boolean {
+  for (let k = from + 1; k < chart.lexemes.length - 2; k++) {
+    const link = chart.lexemes[k + 1]!
+    if (chart.lexemes[k]!.text !== mark || !(link.classes.has("to") || link.classes.has("and"))) continue
+    if (chart.lexemes[k + 2]!.text !== mark) continue
+    const lead = chart.lexemes[k - 1]!
+    if (lead.classes.has("of") || lead.classes.has("between")) return true
+  }
+  return false
+}
+
+/** "rep from \u2020 to \u2020 once": the stretch between these marks again; its steps stand earlier in the round. */
+export function readPassage(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  cursor.at += 1
+  cursor.accept("from", "between")
+  const mark = cursor.text()
+  if (!isRepeatMark(mark)) return []
+  cursor.at += 1
+  if (!cursor.take("to", "and") || cursor.text() !== mark) return []
+  cursor.at += 1
+  const after = cursor.at
+  const first = chart.lexemes.findIndex(({ text }) => text === mark)
+  const second = chart.lexemes.findIndex(({ text }, k) => k > first && text === mark)
+  if (first < 0 || second < 0 || second >= at) return []
+  const body = chart.readInner(first + 1, second)[0]
+  if (!body || body.steps.length === 0) return []
+  cursor.at = after
+  const times = readTimes(cursor, false)
+  const span = cursor.since(chart.lexemes[at]!.start)
+  const steps = asPasses(body.steps)
+  if (!times || times.kind === "until") return [clause(cursor, steps)]
+  const again: Times = { kind: "total", count: times.count }
+  return [clause(cursor, [{ ...span, do: "repeat", body: steps, last: null, ending: null, times: again }])]
+}
+
+/** "sc 1, inc 1; repeat around", "rep from *" without a mark: all that was said, the start of the round left out. */
+export function repeatAll(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const opening = chart.lexemes[at]!
+  cursor.at += 1
+  cursor.accept("this", "these", "that")
+  cursor.accept("sequence", "pattern", "steps", "instructions", "last", "step")
+  const unmarked = cursor.attempt(() => {
+    if (!cursor.accept("from", "between")) return null
+    const mark = cursor.text()
+    if (!isRepeatMark(mark)) return cursor.accept("beginning", "start", "beg") ? true : null
+    if (chart.lexemes.slice(0, at).some(({ text }) => text === mark)) return null
+    cursor.at += 1
+    return true
+  })
+  if (cursor.accept("[", "(", "{")) cursor.accept("]", ")", "}")
+  const times = readTimes(cursor, true)
+  if (!times || (times.kind === "until" && times.until.kind !== "around")) return []
+  const end = cursor.lastEnd()
+  const remarks = unmarked ? [{ code: "repeat-start-missing", start: opening.start, end }] : []
+  const ending = readEnding(chart, { steps: [], markAt: null })
+  const tail = ending?.last && ending.how === "follows" ? ending.last : null
+  return [
+    clause(
+      cursor,
+      (before) => {
+        const body = repeated(before)
+        if (!body) return null
+        const first = before.length - body.length
+        return [
+          ...before.slice(0, first),
+          { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+        ]
+      },
+      0.15,
+      { remarks },
+    ),
+    // Only the last of them may be meant.
+    clause(
+      cursor,
+      (before) => {
+        const last = before[before.length - 1]
+        if (!last || before.length < 2 || (last.do !== "work" && last.do !== "group")) return null
+        return [
+          ...before.slice(0, -1),
+          { start: last.start, end, do: "repeat", body: [last], last: null, ending: null, times },
+        ]
+      },
+      0.7,
+      { remarks },
+    ),
+  ]
+}
+
+/** The steps that a repeat without a mark is of: those after the start of the round. */
+function repeated(before: readonly Step[]): readonly Step[] | null {
+  const first = before.findIndex(
+    (step) => step.do === "work" || step.do === "group" || step.do === "repeat" || step.do === "skip",
+  )
+  if (first < 0) return null
+  return before.slice(first)
+}
+
+/** "1sc, 1inc x6" with no bracket: the whole list, where nothing but a total follows. */
+export function listTimes(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  cursor.at += 1
+  const count = cursor.takeCount(1)
+  if (count === null) return []
+  cursor.take("times")
+  if (!/^[.;([={,]?$/.test(cursor.text())) return []
+  const end = cursor.lastEnd()
+  return [
+    clause(cursor, (before) => {
+      const first = before.findIndex((step) => step.do === "work")
+      const body = before.slice(first)
+      if (first < 0 || body.length < 2 || !body.every((step) => step.do === "work" && !step.even)) return null
+      return [
+        ...before.slice(0, first),
+        { start: body[0]!.start, end, do: "repeat", body, last: null, ending: null, times: { kind: "total", count } },
+      ]
+    }),
+  ]
+}

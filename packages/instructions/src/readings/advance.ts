@@ -1,0 +1,311 @@
+// One round more on one way of having read those before: its candidates, each as a new state.
+
+import type { Centre, Round } from "@roundwright/motif"
+import { countsOf } from "../account/totals.ts"
+import type { Finding } from "../base/problem-list.ts"
+import type { RoundReading } from "../base/reading.ts"
+import type { RoundTree, Span, Step } from "../base/tree.ts"
+import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
+import { rememberCounts } from "../grammar/attach-counts.ts"
+import type { PatternText, RoundText } from "../text/layout.ts"
+import { alongChainFinding } from "./along-chain.ts"
+import { type Candidate, candidatesOf } from "./candidates.ts"
+import { doubtAfter } from "./doubt.ts"
+import { type Foundation, readFoundation } from "./foundation.ts"
+import type { State } from "./ground.ts"
+import { type Located, type OneRound, resolved } from "./list-rounds.ts"
+import type { Reader } from "./read-rounds.ts"
+import { placeOfRound, tooManyChains } from "./read-rounds.ts"
+import { gapFindings, remarkFindings, slipFindings } from "./remarks.ts"
+import { toldChoices } from "./told-choices.ts"
+
+/** A round that nothing can be made of, against one that can. */
+const lostRound = 1000
+
+export function advance(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  words: WordsOfRound,
+  fault: Finding | null,
+): State[] {
+  const { text } = one
+  const { span } = placeOfRound(reader, text)
+  const resolve = resolver(state, one)
+  if (fault) return [unread(reader, state, one, [fault], true)]
+  if (state.lost) return goOnLost(reader, state, one, words, resolve)
+  const first = state.rounds.length === 0
+  const solid = first && /\b(?:plastic|bone|metal|curtain|cabone|wooden)\s+ring|\bcord\b/i.test(reader.layout.clean.slice(text.bodyStart, text.end))
+  const foundationOf = (tree: RoundTree): Foundation | null =>
+    first ? readFoundation([...state.carried, ...tree.steps], solid) : null
+  const candidates = candidatesOf(words, resolve, foundationOf, {
+    shared: {
+      rounds: state.rounds,
+      centre: null,
+      budget: reader.budget,
+      startCounts: reader.prose.startCounts,
+      saidCounts: state.saidCounts,
+    },
+    index: state.rounds.length,
+    number: one.number,
+    turnNext: state.turnNext,
+    row: text.label.row,
+    span: { start: text.start, end: text.label.end },
+  })
+  if (candidates.length === 0)
+    return [unread(reader, state, one, [emptyRound(one, span)], false)]
+  return candidates.map((candidate) => after(reader, state, one, words, candidate))
+}
+
+interface Resolved {
+  readonly tree: RoundTree
+  readonly findings: readonly Located[]
+}
+export type Resolver = (tree: RoundTree) => Resolved
+
+function resolver(state: State, one: OneRound): Resolver {
+  return (tree) => {
+    if (!tree.steps.some((step) => step.do === "as-round") && one.of === 1) return { tree, findings: [] }
+    const findings: Located[] = []
+    return { tree: resolved(tree, one, state.trees, findings), findings }
+  }
+}
+
+function emptyRound(one: OneRound, span: Span): Finding {
+  return {
+    severity: "error",
+    code: "empty-round",
+    ...span,
+    message: `Round ${one.number} says nothing that can be worked.`,
+    hint: "Write what is worked in it.",
+  }
+}
+
+/** A round of which nothing is made: reading goes on lost, or not at all changed where it had nothing to say. */
+function unread(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  told: readonly Finding[],
+  _fault: boolean,
+): State {
+  const { line, span } = placeOfRound(reader, one.text)
+  return {
+    ...state,
+    motif: state.motif ?? state.rounds.length,
+    lost: true,
+    score: state.score + lostRound,
+    findings: [...state.findings, ...told.map((finding) => ({ ...finding, round: one.number }))],
+    readings: [
+      ...state.readings,
+      { number: one.number, line, start: one.text.start, end: span.end, counted: null, stated: null, agrees: null, clean: false },
+    ],
+  }
+}
+
+/** Nothing to work on: a round that states its total is gone on from, others are only told. */
+function goOnLost(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  words: WordsOfRound,
+  resolve: Resolver,
+): State[] {
+  const first = words.trees().next().value as TreeReading | undefined
+  const { line, span } = placeOfRound(reader, one.text)
+  const tree = first ? resolve(first).tree : { steps: [], totals: [] }
+  const firm = tree.totals.find((total) => total.firm)
+  const note: Finding = {
+    severity: "note",
+    code: "not-worked",
+    start: one.text.start,
+    end: one.text.label.end,
+    message: "This round is not worked, as a round before it could not be.",
+    hint: "Mend the first error above.",
+  }
+  return [
+    {
+      ...state,
+      findings: one.nth === 0 ? [...state.findings, { ...note, round: one.number }] : state.findings,
+      trees: new Map([...state.trees, [one.number, tree]]),
+      readings: [
+        ...state.readings,
+        { number: one.number, line, start: one.text.start, end: span.end, counted: null, stated: firm?.items[0]?.count ?? null, agrees: null, clean: false },
+      ],
+    },
+  ]
+}
+
+/** The state after one candidate. */
+function after(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  words: WordsOfRound,
+  candidate: Candidate,
+): State {
+  const { text } = one
+  const { clean } = reader.layout
+  const { tree, request, result, foundation } = candidate
+  const { line, span } = placeOfRound(reader, text)
+  const label = { start: text.start, end: text.label.end }
+  const first = state.rounds.length === 0
+  const settled = result.comparison.agrees === true || result.comparison.inRange === true
+  const own: Finding[] = []
+  if (one.nth === 0) {
+    own.push(...gapFindings(clean, tree.gaps, settled), ...slipFindings(clean, words))
+    own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks]))
+  }
+  own.push(...candidate.findings)
+  const common = {
+    ...state,
+    trees: new Map([...state.trees, [one.number, request.tree]]),
+    locals: tree.names.size > 0 ? new Map([...state.locals, ...tree.names]) : state.locals,
+    saidCounts: remembered(state, request.tree.steps),
+    turnNext: endsWithTurn(request.tree.steps),
+    score: state.score + candidate.score,
+  }
+  const located = (list: readonly Finding[]) => list.map((finding) => ({ ...finding, round: one.number }))
+  let centre = state.centre
+  if (first && foundation) {
+    const large = tooManyChains([...state.carried, ...request.tree.steps])
+    if (large) own.push(large)
+    centre = boughtCentre(foundation, reader.layout, text)
+    if (foundation.steps.length === 0)
+      // A round that only makes the ring: what follows is worked into it.
+      return {
+        ...common,
+        centre,
+        carried: [...request.tree.steps],
+        findings: [...state.findings, ...located(own)],
+        readings: [...state.readings, ringOnly(line, one)],
+      }
+    if (!foundation.stated && centre.kind !== "solid-ring") own.push(ringNotDescribed(text))
+  }
+  for (const finding of result.findings) own.push(finding)
+  if (result.forced && !result.told)
+    own.push(toldChoices(result.forced, "then the rounds after it fit", label))
+  let round: Round | null = candidate.round
+  let doubt = state.doubt
+  let { motif } = state
+  let assumed = candidate.assumed
+  if (assumed) {
+    withoutCannot(own)
+    own.push(assumedFinding(one, round!, label))
+    doubt = null
+  } else if (round) {
+    const then = doubtAfter(state.doubt, request, result)
+    doubt = then.doubt
+    if (then.finding) own.push(then.finding)
+    if (then.ground) {
+      round = then.ground
+      assumed = true
+    }
+  }
+  if (round && foundation?.along) {
+    own.push(alongChainFinding(label, foundation.along.all > foundation.along.oneSide))
+    motif ??= state.rounds.length
+  }
+  if (!round) motif ??= state.rounds.length
+  const counts = round ? countsOf(round) : null
+  const troubled = own.some((finding) => finding.severity !== "note")
+  const { comparison } = result
+  const reading: RoundReading = {
+    number: one.number,
+    line,
+    start: text.start,
+    end: span.end,
+    counted: counts && { stitches: counts.stitches, chains: counts.chains, spaces: counts.spaces },
+    stated: comparison.stated,
+    agrees: comparison.agrees,
+    clean: round !== null && !troubled && comparison.agrees !== false,
+    ...(assumed ? { assumed: true as const } : {}),
+    ...(round && !assumed ? { elementPlaces: placesOf(result.spans) } : {}),
+  }
+  return {
+    ...common,
+    centre,
+    carried: [],
+    rounds: round ? [...state.rounds, round] : state.rounds,
+    motif,
+    lost: round === null,
+    doubt,
+    findings: [...state.findings, ...located(own)],
+    readings: [...state.readings, reading],
+  }
+}
+
+/** That a round could not be worked is told once more where it stands for its total: as what was missing. */
+function withoutCannot(own: Finding[]): void {
+  own.forEach((finding, i) => {
+    if (finding.severity === "error") own[i] = { ...finding, severity: "warning" }
+  })
+}
+
+function assumedFinding(one: OneRound, round: Round, label: Span): Finding {
+  const { stitches, spaces } = countsOf(round)
+  const what = stitches > 0 ? `${stitches} stitches` : `${spaces} spaces`
+  return {
+    severity: "warning",
+    code: "read-with-gap",
+    ...label,
+    message: `Round ${one.number} is read with a gap: its words could not be worked to the total it states, so ${what}, spread evenly, are assumed.`,
+    hint: "The counts go on from the total; where the stitches stand is not known. Mend the words named here to have the round worked.",
+  }
+}
+
+function remembered(state: State, steps: readonly Step[]): State["saidCounts"] {
+  const said = new Map(state.saidCounts)
+  rememberCounts(steps, said)
+  return said
+}
+
+/** Start and end for every element; those made by one stretch of the text share them. */
+function placesOf(spans: readonly Span[]): readonly (readonly [number, number])[] {
+  const places: (readonly [number, number])[] = []
+  let last: Span | null = null
+  for (const span of spans) {
+    places.push(span === last ? places[places.length - 1]! : [span.start, span.end])
+    last = span
+  }
+  return places
+}
+
+function ringOnly(line: number, one: OneRound): RoundReading {
+  return {
+    number: one.number,
+    line,
+    start: one.text.start,
+    end: one.text.end,
+    counted: { stitches: 0, chains: 0, spaces: 0 },
+    stated: null,
+    agrees: null,
+    clean: true,
+  }
+}
+
+function ringNotDescribed(text: RoundText): Finding {
+  return {
+    severity: "note",
+    code: "ring-not-described",
+    start: text.start,
+    end: text.bodyStart,
+    message: "How the centre is made is not said; an adjustable ring is assumed.",
+    hint: 'Write, for example, "ch 4, join to form a ring".',
+  }
+}
+
+/** The centre with the size of the bought ring; a ring of which nothing is said is the bought one, if there is one. */
+function boughtCentre(
+  { centre, stated }: Foundation,
+  { boughtRing, clean }: PatternText,
+  { bodyStart, end }: RoundText,
+): Centre {
+  if (boughtRing === undefined) return centre
+  const meant = !stated && /\bring\b/i.test(clean.slice(bodyStart, end))
+  return centre.kind === "solid-ring" || meant ? { kind: "solid-ring", ...boughtRing } : centre
+}
+
+function endsWithTurn(steps: readonly Step[]): boolean {
+  return steps.length >= 2 && steps[steps.length - 1]?.do === "turn"
+}

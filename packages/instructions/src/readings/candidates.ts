@@ -1,0 +1,129 @@
+// What a round may be: every tree of its words, each worked in the ways it leaves open, scored by how well
+// the counts agree and how much of the words it leaves over. Words are cheaper than counts.
+
+import type { Round } from "@roundwright/motif"
+import type { Finding } from "../base/problem-list.ts"
+import type { RoundTree, Step } from "../base/tree.ts"
+import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
+import type { Resolver } from "./advance.ts"
+import { assumedRound } from "./assumed.ts"
+import type { Foundation } from "./foundation.ts"
+import { otherReadingsOf, type RoundRequest, type RoundResult, workRound, workRoundAs } from "./read-round.ts"
+import { sameCounts } from "./doubt.ts"
+
+/** One reading of a round. */
+export interface Candidate {
+  readonly tree: TreeReading
+  readonly request: RoundRequest
+  readonly foundation: Foundation | null
+  /** What putting another round's words in place told. */
+  readonly findings: readonly Finding[]
+  readonly result: RoundResult
+  /** What the next round is worked on; null when nothing fixes it. */
+  readonly round: Round | null
+  /** Set when the round stands for its stated total. */
+  readonly assumed: boolean
+  readonly score: number
+}
+
+/** Points for every unit of cost in words: a word not known (1.2) is worth less than a stitch left over (10). */
+const wordWeight = 5
+/** Trees of a round that are worked, at most, and once a clean one is found. */
+const mostTrees = 10
+/** Ways of working one tree that go on beside the best. */
+const mostOthers = 3
+/** A round that stands for its total though all its words are understood: only the next round can speak for it. */
+const assumedAgainstWords = 108
+/** A round that stands for its total, with words in it that were not understood. */
+const assumedWithGap = 30
+/** A round nothing of which could be worked, but for its total. */
+const assumedAlone = 60
+const cannotBeWorked = 1000
+
+const waysOpen: ReadonlySet<string> = new Set(["start-chain", "single-start-chain", "skipped-chains", "times", "last-repeat"])
+
+/** The readings of a round on one ground, best first. */
+export function candidatesOf(
+  words: WordsOfRound,
+  resolve: Resolver,
+  foundationOf: (tree: RoundTree) => Foundation | null,
+  { turnNext, ...given }: Omit<RoundRequest, "tree" | "foundation" | "turned"> & { turnNext: boolean },
+): Candidate[] {
+  const found: Candidate[] = []
+  let tried = 0
+  for (const tree of words.trees()) {
+    const { tree: told, findings } = resolve(tree)
+    if (told.steps.length === 0) continue
+    const foundation = foundationOf(told)
+    const turned = (turnNext || leadsWithTurn(told.steps)) && given.index > 0
+    const request: RoundRequest = { ...given, tree: told, foundation, turned }
+    const result = workRound(request)
+    const missing = findings.some(({ severity }) => severity === "error")
+    const score = result.score + tree.cost * wordWeight + (missing ? cannotBeWorked / 2 : 0)
+    found.push({ tree, request, foundation, findings, result, round: missing ? null : result.round, assumed: false, score })
+    tried += 1
+    if (result.score === 0 && settled(result, tree)) break
+    if (tried >= mostTrees) break
+    if (tree.cost > found[0]!.tree.cost + costMargin(found)) break
+  }
+  found.sort((a, b) => a.score - b.score)
+  const best = found[0]
+  if (!best) return []
+  const list = [best, ...found.slice(1).filter((other) => other.round && differs(other, best) && other.score < best.score + 40).slice(0, mostOthers)]
+  if (best.result.comparison.agrees !== true) list.push(...otherWays(best))
+  const assumed = assume(best)
+  if (assumed) list.push(assumed)
+  return list.sort((a, b) => a.score - b.score)
+}
+
+/** How much dearer in words a tree may be and still be worked: more, the less the first one fits. */
+function costMargin(found: readonly Candidate[]): number {
+  const best = Math.min(...found.map(({ result }) => result.score))
+  return best === 0 ? 0.5 : best < 100 ? 2 : 5
+}
+
+/** All agrees, by a total or because nothing in the words was guessed. */
+function settled(result: RoundResult, tree: TreeReading): boolean {
+  return result.comparison.agrees === true || tree.cost < 0.3
+}
+
+function differs(a: Candidate, b: Candidate): boolean {
+  if (!a.round || !b.round) return true
+  return !sameCounts(a.round, b.round)
+}
+
+/** The same words worked in other ways they leave open, where no total decides. */
+function otherWays(best: Candidate): Candidate[] {
+  if (!best.round) return []
+  const found: Candidate[] = []
+  for (const forced of otherReadingsOf(best.request)) {
+    if (forced.size !== 1 || ![...forced.keys()].every((name) => waysOpen.has(name))) continue
+    const result = workRoundAs(best.request, forced)
+    if (!result.round || result.score > best.result.score + 3) continue
+    if (sameCounts(result.round, best.round) || found.some((other) => sameCounts(other.round!, result.round!))) continue
+    found.push({
+      ...best,
+      result: { ...result, forced },
+      round: result.round,
+      score: best.score + (result.score - best.result.score) + 1,
+    })
+    if (found.length >= mostOthers) break
+  }
+  return found
+}
+
+/** The round as its stated total has it, where its words cannot be worked to it. */
+function assume(best: Candidate): Candidate | null {
+  const { result, tree } = best
+  if (result.comparison.agrees === true) return null
+  const { index, number, shared } = best.request
+  const round = assumedRound(best.request.tree, { index, number, below: shared.rounds[index - 1] })
+  if (!round) return null
+  const gap = tree.gaps.some(({ cost }) => cost >= 1)
+  const base = result.round === null ? assumedAlone : gap ? assumedWithGap : assumedAgainstWords
+  return { ...best, round, assumed: true, score: base + tree.cost * wordWeight }
+}
+
+function leadsWithTurn(steps: readonly Step[]): boolean {
+  return steps.find((step) => step.do !== "mode")?.do === "turn"
+}

@@ -1,0 +1,164 @@
+// The rounds a text has, ranges written out, with "as Rnd 2" put in place; gaps in the numbering told.
+
+import { grown } from "./grow-round.ts"
+import type { PatternText, RoundText } from "../text/layout.ts"
+import { mostRounds } from "../base/limits.ts"
+import type { Finding } from "../base/problem-list.ts"
+import { withOtherEnding } from "../grammar/repeat-endings.ts"
+import type { RoundTree, StatedTotal, Step } from "../base/tree.ts"
+
+export type Located = Finding & { readonly round: number | null }
+
+export interface OneRound {
+  readonly number: number
+  readonly text: RoundText
+  /** Which of a range of rounds this is, and how many there are. */
+  readonly nth: number
+  readonly of: number
+}
+
+/** Rounds one by one, ranges written out; gaps and doubles in the numbering told. */
+export function listRounds(layout: PatternText, findings: Located[]): OneRound[] {
+  const list: OneRound[] = []
+  let last = 0
+  for (const text of layout.rounds) {
+    const { label } = text
+    const place = { start: label.start, end: Math.min(label.end, text.end) }
+    if (label.unnumbered) {
+      findings.push({
+        severity: "error",
+        code: "round-without-number",
+        ...place,
+        round: null,
+        message: "A rule for every round is not worked; rounds need numbers.",
+        hint: 'Write the rounds out, or as a range such as "Rnds 2-6:".',
+      })
+      continue
+    }
+    const of = label.to - label.from + 1
+    if (last > 0 && label.from > last + 1)
+      findings.push({
+        severity: "warning",
+        code: "round-missing",
+        ...place,
+        round: label.from,
+        message:
+          label.from === last + 2
+            ? `Round ${last + 1} is missing before this one.`
+            : `Rounds ${last + 1} to ${label.from - 1} are missing before this one.`,
+        hint: "Look for a lost line; this round is read as following the one before it in the text.",
+      })
+    if (last > 0 && label.from <= last)
+      findings.push({
+        severity: "warning",
+        code: "round-number-again",
+        ...place,
+        round: label.from,
+        message: `Round ${label.from} comes after round ${last}.`,
+        hint: "Number the rounds in the order they are worked.",
+      })
+    for (let nth = 0; nth < of; nth++) {
+      if (list.length >= mostRounds) {
+        findings.push({
+          severity: "error",
+          code: "too-many-rounds",
+          ...place,
+          round: label.from,
+          message: `More than ${mostRounds.toLocaleString("en")} rounds are not read.`,
+          hint: "Split the text.",
+        })
+        return list
+      }
+      list.push({ number: label.from + nth, text, nth, of })
+    }
+    last = label.to
+  }
+  if (list.length === 0 && findings.length < 1000)
+    findings.push({
+      severity: "error",
+      code: "no-rounds",
+      start: 0,
+      end: Math.min(1, layout.clean.length),
+      round: null,
+      message: "No round was found in this text.",
+      hint: 'Label the rounds: "Rnd 1: ch 4, join to form a ring; 12 dc in ring."',
+    })
+  return list
+}
+
+/** A tree with "as Rnd 2" put in place, and of a range of totals the one of this round. */
+export function resolved(
+  tree: RoundTree,
+  one: OneRound,
+  trees: ReadonlyMap<number, RoundTree>,
+  own: Located[],
+): RoundTree {
+  const steps: Step[] = []
+  for (const step of tree.steps) {
+    if (step.do !== "as-round") {
+      steps.push(step)
+      continue
+    }
+    const last = [...trees.keys()].at(-1) ?? 0
+    const from = step.round ?? last
+    const wanted = from + (one.nth % ((step.to ?? from) - from + 1))
+    const other = trees.get(wanted)
+    if (!other || wanted === one.number) {
+      own.push({
+        severity: "error",
+        code: "no-such-round",
+        start: step.start,
+        end: step.end,
+        round: one.number,
+        message: `Round ${wanted} is not there to repeat.`,
+        hint: "Name a round that stands before this one.",
+      })
+      continue
+    }
+    const worked = other.steps.filter((part) => !(part.do === "join" && part.ring))
+    const grows = step.growth ? grown(worked, step.growth) : worked
+    const longer = grows && step.ending ? withOtherEnding(grows, step.ending) : grows
+    if (longer === null)
+      own.push({
+        severity: "error",
+        code: "growth-not-placed",
+        start: step.start,
+        end: step.end,
+        round: one.number,
+        message: `Round ${wanted} has no increases that could be told apart, so how this round grows on it is not known.`,
+        hint: "Write the round out.",
+      })
+    else {
+      if (step.growth?.implied)
+        own.push({
+          // A note once the total bears it out.
+          severity: "warning",
+          code: "growth-implied",
+          start: step.start,
+          end: step.end,
+          round: one.number,
+          message: `Read as round ${wanted} with one more stitch between its increases.`,
+          hint: "Say how many stitches there are between the increases.",
+        })
+      steps.push(...longer)
+    }
+  }
+  return { steps, totals: tree.totals.flatMap((total) => ofRange(total, one) ?? []) }
+}
+
+/** "(12, 24, 48, 96)" over rounds 2-5: the figure of this round; a single figure is that of the last; a list of another length is not firm. */
+function ofRange(total: StatedTotal, one: OneRound): StatedTotal | null {
+  if (one.of === 1 || total.more) return total
+  const bare = total.items.filter((item) => item.unit === "stitches" || item.unit === "kind")
+  if (bare.length !== total.items.length || total.items.length < 2) {
+    if (total.items.length === 1 && one.nth < one.of - 1) return null
+    return total
+  }
+  const item = total.items[one.nth]
+  const unit = total.items[total.items.length - 1]
+  if (!item || !unit || total.items.length !== one.of) return { ...total, firm: false }
+  return {
+    ...total,
+    items: [unit.kind ? { ...item, unit: "kind", kind: unit.kind, word: unit.word } : item],
+  }
+}

@@ -1,0 +1,189 @@
+// The words of a round as the grammar meets them: each token with its classes, phrases joined to one,
+// fillers left out. Places are those of the text, so that everything can still be pointed at.
+
+import { table } from "../base/table.ts"
+import { type LexicalClass, lexicon, meaningfulWordCost, skipCosts, unknownWordCost } from "./lexicon.ts"
+import type { Token } from "./tokens.ts"
+
+export interface Lexeme extends Token {
+  readonly classes: ReadonlySet<LexicalClass>
+  /** Cost of passing over it. */
+  readonly skipCost: number
+  /** Set when it was taken for the word it is a slip of. */
+  readonly slipOf?: string
+}
+
+interface Phrase {
+  readonly words: readonly string[]
+  readonly text: string
+}
+
+const none: ReadonlySet<LexicalClass> = new Set()
+const classesOf = new Map<string, Set<LexicalClass>>()
+const phrasesFrom = new Map<string, Phrase[]>()
+const fillers = new Set<string>()
+
+for (const entry of lexicon)
+  for (const written of entry.words.split("|")) {
+    const words = written.split(" ").filter((word) => word !== "")
+    const text = words.join(" ")
+    let classes = classesOf.get(text)
+    if (!classes) {
+      classes = new Set()
+      classesOf.set(text, classes)
+      if (words.length > 1) {
+        const list = phrasesFrom.get(words[0]!) ?? []
+        list.push({ words, text })
+        list.sort((a, b) => b.words.length - a.words.length)
+        phrasesFrom.set(words[0]!, list)
+      }
+    }
+    classes.add(entry.class)
+    if (entry.class === "filler" && words.length === 1) fillers.add(text)
+  }
+
+/** Single words of the lexicon, for slips of the pen. */
+const singleWords = [...classesOf.keys()].filter(
+  (text) => !text.includes(" ") && text.length >= 4 && !fillers.has(text),
+)
+
+/** Classes of a word or phrase; none for a word that is not known. */
+export function classesOfWord(text: string): ReadonlySet<LexicalClass> {
+  return classesOf.get(text) ?? none
+}
+
+/** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
+export function lexemesOf(
+  tokens: readonly Token[],
+  isName: (text: string) => boolean,
+): Lexeme[] {
+  const lexemes: Lexeme[] = []
+  for (let i = 0; i < tokens.length; ) {
+    const token = tokens[i]!
+    if (token.type !== "word" && token.text !== "=" && token.text !== "&" && token.text !== "+") {
+      lexemes.push({ ...token, classes: none, skipCost: markCosts[token.text] ?? numberCost(token) })
+      i += 1
+      continue
+    }
+    const phrase = phraseAt(tokens, i)
+    if (phrase && !(phrase.words.length === 1 && fillers.has(phrase.text))) {
+      const last = tokens[phrase.last]!
+      lexemes.push(known({ ...token, text: phrase.text, end: last.end }, phrase.text))
+      i = phrase.last + 1
+      continue
+    }
+    if (!fillers.has(token.text) || isName(token.text)) lexemes.push(single(token, isName))
+    i += 1
+  }
+  return lexemes
+}
+
+/** Marks that may be passed over freely; others say something. */
+const markCosts: Readonly<Record<string, number>> = table({
+  ",": 0,
+  ";": 0,
+  ".": 0,
+  "/": 0.3,
+  ":": 0.1,
+  "-": 0.1,
+  "!": 0,
+  "?": 0.1,
+  "'": 0,
+  '"': 0,
+  "#": 0.2,
+  "=": 0.3,
+  "%": 0.3,
+  ">": 0.1,
+  "<": 0.1,
+  "\\": 0,
+  "@": 0.3,
+  "_": 0,
+  "^": 0.2,
+})
+
+/** A figure passed over is dear: it counts something. */
+function numberCost(token: Token): number {
+  return token.type === "number" ? 2.2 : token.type === "ordinal" ? 1.8 : 0.8
+}
+
+function single(token: Token, isName: (text: string) => boolean): Lexeme {
+  if (classesOf.has(token.text)) return known(token, token.text)
+  if (isName(token.text) || token.text.length === 1)
+    return { ...token, classes: none, skipCost: token.text.length === 1 ? 0.4 : meaningfulWordCost }
+  const slip = nearestWord(token.text)
+  if (slip) return { ...known(token, slip), slipOf: slip }
+  return { ...token, classes: none, skipCost: unknownWordCost }
+}
+
+const knownCosts = new Map<string, number>()
+
+function known(token: Token, text: string): Lexeme {
+  const classes = classesOf.get(text)!
+  let cost = knownCosts.get(text)
+  if (cost === undefined) {
+    // A word of several classes is as dear as the dearest of them that says something, talk apart.
+    cost = classes.has("filler")
+      ? 0
+      : Math.max(...[...classes].map((name) => skipCosts[name] ?? meaningfulWordCost))
+    knownCosts.set(text, cost)
+  }
+  return { ...token, text, classes, skipCost: cost }
+}
+
+/** The longest phrase that begins here; fillers inside it are passed over. */
+function phraseAt(tokens: readonly Token[], from: number): (Phrase & { last: number }) | null {
+  const phrases = phrasesFrom.get(tokens[from]!.text)
+  if (!phrases) return null
+  for (const phrase of phrases) {
+    let at = from
+    let matched = 1
+    while (matched < phrase.words.length) {
+      at += 1
+      const token = tokens[at]
+      if (!token) break
+      if (token.text === phrase.words[matched]) matched += 1
+      else if (token.text === "-" && !token.spaced) continue
+      else if (!fillers.has(token.text) || token.type !== "word") break
+    }
+    if (matched === phrase.words.length) return { ...phrase, last: at }
+  }
+  return null
+}
+
+const nearest = new Map<string, string | null>()
+/** Slips remembered: the same misspelling comes again in round after round. */
+const mostRemembered = 2000
+
+/** The one word of the lexicon that a longer word is a slip of: one letter wrong, missing, too many or two swapped. */
+export function nearestWord(text: string): string | null {
+  if (text.length < 5 || text.length > 14) return null
+  const before = nearest.get(text)
+  if (before !== undefined) return before
+  let found: string | null = null
+  for (const word of singleWords) {
+    if (Math.abs(word.length - text.length) > 1 || word.charCodeAt(0) !== text.charCodeAt(0)) continue
+    if (word.length >= 4 && isOneSlip(text, word)) {
+      found = word
+      break
+    }
+  }
+  if (nearest.size > mostRemembered) nearest.clear()
+  nearest.set(text, found)
+  return found
+}
+
+/** Equal but for one letter changed, left out, put in, or two neighbours swapped. */
+function isOneSlip(a: string, b: string): boolean {
+  let from = 0
+  while (from < a.length && from < b.length && a[from] === b[from]) from += 1
+  let endA = a.length
+  let endB = b.length
+  while (endA > from && endB > from && a[endA - 1] === b[endB - 1]) {
+    endA -= 1
+    endB -= 1
+  }
+  const left = endA - from
+  const right = endB - from
+  if (left <= 1 && right <= 1) return true
+  return left === 2 && right === 2 && a[from] === b[from + 1] && a[from + 1] === b[from]
+}

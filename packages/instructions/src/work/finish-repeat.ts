@@ -1,0 +1,220 @@
+// How a repeat that goes "around" ends: with what is said of its last time, with part of a repeat, with the
+// chains that lead back to the first stitch.
+
+import type { Cell } from "../edge/edge.ts"
+import { endOnFirst } from "./end-on-first.ts"
+import { endsInTail } from "./ends-in-tail.ts"
+import { perform } from "./perform.ts"
+import { CannotWork, type RoundWork } from "./round-work.ts"
+import type { Step } from "../base/tree.ts"
+
+type Repeat = Extract<Step, { do: "repeat" }>
+
+/**
+ * The ending after the last whole repeat.
+ * @param full whole repeats worked
+ * @param before elements made before the first of them
+ */
+export function finishRepeat(
+  work: RoundWork,
+  step: Repeat,
+  full: number,
+  beforeLast: ReturnType<RoundWork["mark"]>,
+  before: number,
+): void {
+  if (!step.last) {
+    if (full > 0 && step.times.kind === "until" && step.times.until.kind === "around") {
+      if (nothingLeft(work) || isLoopAndStitch(step)) closeRound(work, step)
+      else endWithPart(work, step, before)
+    }
+    return
+  }
+  const mark = work.mark()
+  const usedUp = work.main.at >= work.end - 1 && nothingLeft(work)
+  if (step.ending === "follows" && step.joins && usedUp && full > 0 && !beforeLast.startTaken) {
+    // The last time ends on the stitch of the join instead of a stitch of its own.
+    work.backTo(beforeLast)
+    const failed = tryOnce(work, step.last)
+    if (failed) throw failed
+    return
+  }
+  if (step.ending === "follows" && usedUp && full > 1 && closesLoops(step)) {
+    // "*ch 5, sk 1, sc in next; rep around, ending ch 2, dc in first sc": that is the last loop.
+    if (work.choices.take("last-repeat", ["closes", "whole"]) === "closes") {
+      work.backTo(beforeLast)
+      if (!tryOnce(work, step.last)) return
+      work.backTo(mark)
+    }
+  }
+  if (step.ending === "follows") {
+    if (!usedUp && endsInTail(work, step, step.last)) return
+    const failed = tryOnce(work, step.last)
+    if (!failed) return
+    work.backTo(mark)
+    if (full === 0) throw failed
+    work.backTo(beforeLast)
+    const again = tryOnce(work, step.last)
+    if (again) throw again
+    return
+  }
+  if (!usedUp || (beforeLast.startTaken && closesOnFirst(step.last))) {
+    const failed = tryOnce(work, step.last)
+    if (!failed) return
+    work.backTo(mark)
+    if (full === 0) throw failed
+  }
+  // The whole repeats fit exactly, so the last of them is the one that ends early.
+  if (full > 0) {
+    work.backTo(beforeLast)
+    const again = tryOnce(work, step.last)
+    if (again) throw again
+  }
+}
+
+/** The ending closes the round on its first stitch and so needs no place of its own. */
+function closesOnFirst(last: readonly Step[]): boolean {
+  const tail = last[last.length - 1]
+  if (tail?.do !== "work" || !tail.place) return false
+  return (
+    (tail.place.at === "made" && tail.place.which === "first") ||
+    (tail.place.at === "next" && tail.place.order === "first")
+  )
+}
+
+/** Every time makes a loop over skipped stitches, and the ending is such a loop closed on the first stitch. */
+function closesLoops(step: Repeat): boolean {
+  return (
+    step.body[0]?.do === "chain" &&
+    step.body.some((part) => part.do === "skip") &&
+    step.last?.length === 2 &&
+    step.last[0]?.do === "chain" &&
+    closesOnFirst(step.last)
+  )
+}
+
+/**
+ * Stitches are left after the last whole repeat. Where the repeat ends on the stitches the round began
+ * with, its last time goes without; and a spiral may break off inside a repeat, if the totals say so.
+ */
+function endWithPart(work: RoundWork, step: Repeat, before: number): void {
+  if (work.startTaken && !endsInWords(work, step) && endOnFirst(work, step, before)) return
+  if (finishSide(work, step)) return
+  if (work.choices.take("last-repeat", ["whole", "in-part"]) === "whole") return
+  for (const part of step.body) {
+    const before = work.mark()
+    if (!tryOnce(work, [part])) continue
+    work.backTo(before)
+    return
+  }
+}
+
+/** "*ch 3, sk 1, sc in next; rep from * around, ch 3, join": how the last time goes is said after it. */
+function endsInWords(work: RoundWork, step: Repeat): boolean {
+  const at = work.allSteps.indexOf(step)
+  return at >= 0 && work.allSteps.slice(at + 1).some((after) => after.do === "chain")
+}
+
+/** "ch 5, sc in next loop": nothing is passed over on purpose. */
+function isLoopAndStitch({ body: [loop, tail, ...more] }: Repeat): boolean {
+  return more.length === 0 && loop?.do === "chain" && tail?.do === "work" && tail.place !== null
+}
+
+/**
+ * "sc in first, *ch 5, sc in next; rep around": when the last is worked, nothing leads back to the first.
+ * Where nothing more is said the chains go round to it; a join said outright is taken at its word.
+ */
+function closeRound(work: RoundWork, step: Repeat): void {
+  const [first, second] = work.elements
+  const [loop] = step.body
+  const tail = step.body[step.body.length - 1]
+  if (work.repeatDepth !== 1 || work.inPlace || step.body.length !== 2) return
+  if (loop?.do !== "chain" || tail?.do !== "work" || tail.count !== 1) return
+  if (first?.type !== "stitch" || second?.type !== "chain" || second.chains !== loop.chains) return
+  if (first.kind.basic !== tail.stitch.kind.basic) return
+  const rest = work.allSteps.slice(work.allSteps.indexOf(step) + 1)
+  if (rest.some((after) => after.do !== "join" && after.do !== "slip" && after.do !== "turn"))
+    return
+  const order = rest.length > 0 ? (["whole", "closed"] as const) : (["closed", "whole"] as const)
+  const taken = work.choices.take("last-repeat", order)
+  if (taken === "closed") work.addChains(loop.chains, loop)
+  work.find({
+    severity: "warning",
+    code: "open-at-join",
+    start: step.start,
+    end: step.end,
+    message:
+      taken === "closed"
+        ? `Between the last stitch and the first nothing is said; ${loop.chains} chains are worked there as between the others.`
+        : "Between the last stitch and the first there are no chains, as there are between all others.",
+    hint: `Write "ch ${loop.chains}" before the join if that is meant.`,
+  })
+}
+
+/** Nothing but the join follows it. */
+export function endsRound(work: RoundWork, step: Repeat): boolean {
+  const at = work.allSteps.indexOf(step)
+  const closesNext = (after: Step) => /^(?:join|slip|turn|mode)$/.test(after.do)
+  return at >= 0 && work.allSteps.slice(at + 1).every(closesNext)
+}
+
+/** The same after a counted repeat that nothing but the join follows. */
+export function finishCounted(work: RoundWork, step: Repeat): void {
+  if (!endsRound(work, step) || nothingLeft(work)) return
+  const first = step.body[0]
+  if (first?.do === "work" && first.place?.at === "each" && first.place.until.kind === "to")
+    finishSide(work, step)
+}
+
+/** A round that starts inside a side ends with the rest of that side: "in each" at the start of the repeat takes it. */
+function finishSide(work: RoundWork, step: Repeat): boolean {
+  const first = step.body[0]
+  if (first?.do !== "work" || first.place?.at !== "each") return false
+  const mark = work.mark()
+  if (!tryOnce(work, [first]) && nothingLeft(work)) {
+    work.openRepeat = null
+    work.find({
+      severity: "note",
+      code: "side-finished",
+      start: first.start,
+      end: first.end,
+      message: "After the last repeat the side that the round began in is finished with this.",
+      hint: "Say so at the end of the round.",
+    })
+    return true
+  }
+  work.backTo(mark)
+  return false
+}
+
+/** True when no stitch or space, or nothing of the one kind asked for, lies between the hook and the end of the round. */
+export function nothingLeft(
+  work: RoundWork,
+  kinds: readonly Cell["type"][] = ["stitch", "chain"],
+): boolean {
+  const { edge, at } = work.main
+  for (let k = at; k < work.end; k++) {
+    const type = edge.cells[((k % edge.size) + edge.size) % edge.size]?.type
+    if (type !== undefined && kinds.includes(type)) return false
+  }
+  return true
+}
+
+/** The steps worked if the round below has enough for them; else why not, with nothing changed but what the caller takes back. */
+export function tryOnce(work: RoundWork, steps: readonly Step[]): CannotWork | null {
+  const inPlace = work.inPlace
+  const depth = work.repeatDepth
+  try {
+    perform(work, steps)
+    return null
+  } catch (stop) {
+    if (!(stop instanceof CannotWork)) throw stop
+    work.inPlace = inPlace
+    work.repeatDepth = depth
+    if (!isShortage(stop.code)) throw stop
+    return stop
+  }
+}
+
+function isShortage(code: string): boolean {
+  return code === "needs-more-than-there-is" || code === "nothing-left"
+}
