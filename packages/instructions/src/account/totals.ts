@@ -194,7 +194,7 @@ function ourCount(
     case "with-chains":
       return plain(counts.stitches + counts.chains)
     case "kind": {
-      const found = round.elements.filter((element) => kindFits(element, item.kind!)).length
+      const found = round.elements.filter((element) => kindFits(element, item.kind!) && postFits(element, item.kind!, items)).length
       if (found === stated) return { agrees: true, count: found }
       const only = items.filter((other) => other.unit === "kind").length === 1
       if (only && counts.stitches === stated && mostlyOf(round.elements, item.kind!))
@@ -244,6 +244,13 @@ function ourCount(
     default:
       return groupCount(round, mainRepeats, stated)
   }
+}
+
+/** "16 dc, 8 fpdc": where stitches round the post are told by themselves, the plain ones are those without. */
+function postFits(element: Element, kind: StitchKind, items: readonly StatedItem[]): boolean {
+  if (element.type !== "stitch") return false
+  if (kind.post !== undefined) return element.kind.post === kind.post
+  return element.kind.post === undefined || !items.some((item) => item.kind?.post !== undefined)
 }
 
 function gatheredCount(elements: readonly Element[]): number {

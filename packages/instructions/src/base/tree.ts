@@ -75,7 +75,12 @@ export type Place = Span & {
     /** Into the n-th chain from the hook. */
     | { readonly at: "hook-chain"; readonly nth: number }
     /** Where the last stitch went, or the join. */
-    | { readonly at: "same"; readonly noun: Noun }
+    | {
+        readonly at: "same"
+        readonly noun: Noun
+        /** "same place as beginning", "joining st": where the round began. */
+        readonly begins?: true
+      }
     /** The next `count` of them; with `pick` one inside that run, group or space. */
     | {
         readonly at: "next"
@@ -162,6 +167,14 @@ export interface Growth {
   readonly implied?: boolean
 }
 
+/** So many in place of so many. */
+export interface Instead {
+  readonly from: number
+  readonly to: number
+  /** Chains rather than stitches. */
+  readonly chains: boolean
+}
+
 export type Step =
   | (Span & {
       readonly do: "work"
@@ -246,6 +259,8 @@ export type Step =
       readonly round?: number
       readonly to?: number
       readonly growth?: Growth
+      /** ", making 9 dc instead of 7": figures that are others this time. */
+      readonly instead?: readonly Instead[]
       /** ", ending with 1 dc in each of last 5 dc": how its last repeat ends this time. */
       readonly ending?: readonly Step[]
     })

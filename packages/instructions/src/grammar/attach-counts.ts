@@ -9,6 +9,12 @@ export function attachCounts(steps: readonly Step[]): Step[] {
   const result: Step[] = []
   for (const raw of steps) {
     const step = inside(raw)
+    const last = result[result.length - 1]
+    // "Chain 2. Remember that the (chain 2) counts": the same chain, told twice.
+    if (step.do === "chain" && last?.do === "chain" && step.countsAs && !last.countsAs && step.chains === last.chains && !step.place) {
+      result[result.length - 1] = { ...last, countsAs: step.countsAs }
+      continue
+    }
     if (step.do !== "note-counts") {
       result.push(step)
       continue

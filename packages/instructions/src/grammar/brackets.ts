@@ -8,6 +8,7 @@ import { clause } from "./clauses.ts"
 import { readCountsNote, readSumNote } from "./counts-as.ts"
 import type { Cursor } from "./cursor.ts"
 import { gathered } from "./make.ts"
+import type { Lexeme } from "../words/lexemes.ts"
 import { asPasses } from "./passes.ts"
 import { atPlace, readPlace, readTarget } from "./places.ts"
 import { readEnding } from "./repeat-endings.ts"
@@ -67,7 +68,7 @@ function aside(chart: Chart, at: number, end: number): Clause {
     if (word.skipCost > 0) skipped.push(k)
   }
   const inner = chart.lexemes.slice(at + 1, end)
-  const told = tellsMade(inner) || tellsOther(inner)
+  const told = tellsMade(inner) || tellsOther(inner) || namesOnly(inner) || defines(inner) || tellsWhere(inner) || tellsChange(inner)
   if (told) cost = 0.05
   const name = told ? nameOf(inner) : null
   const opening = chart.lexemes[at]!
@@ -90,6 +91,28 @@ function aside(chart: Chart, at: number, end: number): Clause {
 /** "(picot made)", "(5-dc shell made)" tells what has just been done. */
 function tellsMade(inner: readonly { text: string }[]): boolean {
   return /^(?:made|formed|completed|complete)$/.test(inner[inner.length - 1]?.text ?? "")
+}
+
+/** "(cluster st: 3 tr in same space ...)": how a stitch just named is made. */
+function defines(inner: readonly Lexeme[]): boolean {
+  const at = inner.findIndex(({ text }) => text === ":" || text === "=")
+  return at > 0 && at < 5 && inner.length > at + 3 && inner[0]!.type === "word"
+}
+
+/** "(between the 2 picots)", "(in the back loop)": where that is, told once more. */
+function tellsWhere(inner: readonly Lexeme[]): boolean {
+  const first = inner[0]?.classes
+  return first !== undefined && (first.has("between") || first.has("in") || first.has("behind") || (first.has("of") && inner.length < 4))
+}
+
+/** "(1 sc increased)", "(6 increases)". */
+function tellsChange(inner: readonly Lexeme[]): boolean {
+  return inner.length < 5 && inner.some(({ text }) => /^(?:increased|decreased|increases|decreases|inc made|worked|left|remain|remaining|skipped)$/.test(text))
+}
+
+/** "(petal)", "(corner)", "(first shell)": a name for what has just been told. */
+function namesOnly(inner: readonly Lexeme[]): boolean {
+  return inner.length > 0 && inner.length <= 3 && inner.every(({ type, classes, text }) => type === "word" && (classes.has("group") || classes.has("corner") || classes.has("first") || classes.has("last") || classes.has("size") || classes.has("colour") || classes.has("yarn") || classes.has("ring") || /^(?:cluster|cl|popcorn|puff|bobble)$/.test(text)))
 }
 
 /** "(or ch 2 ...)": another way of doing the same; "(not the ch 2)". */
@@ -147,16 +170,21 @@ function afterGroup(
   const body = asPasses(inner.steps)
   const extra = { totals: inner.totals, remarks: [...inner.remarks, ...skippedRemarks(chart, inner), ...(closed ? [] : [{ code: "bracket-not-closed", start, end: start + 1 }])], names: inner.names }
   const cost = inner.cost + (closed ? 0 : 1)
+  // "(...)* repeat to end", "[...]* 2 more times": the asterisk names the bracket.
+  if (/^\*+$/.test(cursor.text()) && (cursor.is("repeat", 1) || (cursor.isNumber(1) && cursor.is("times", cursor.is("more", 2) ? 3 : 2)))) cursor.at += 1
   const after = cursor.at
   const times = readBracketTimes(cursor) ?? readTimes(cursor, false)
-  if (times && times.kind !== "until") return [repeatedBracket(chart, body, times, start, cost, extra)]
+  // "(3 dc in each sp) around": each goes round by itself.
+  if (times?.kind === "until" && times.until.kind === "around" && goesRound(body)) return [clause(cursor, body, cost, extra)]
+  const bare = { end: after, cost: cost + bareBracketCost + 0.1, steps: body, ...extra }
+  if (times && times.kind !== "until") return [repeatedBracket(chart, body, times, start, cost, extra), bare]
   const said = cursor.at
   if (times && !atPlaceOf(chart, after))
-    return [clause(cursor, [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times }], cost, extra)]
+    return [clause(cursor, [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times }], cost, extra), bare]
   cursor.at = after
   acceptWork(cursor)
   const place = atPlace(cursor) && cursor.text() !== "to" ? readPlace(cursor) : (cursor.is("next") || cursor.is("each") || cursor.is("same") ? readBarePlace(cursor) : null)
-  if (place) return placedBracket(cursor, body, place, start, cost, extra)
+  if (place) return [...placedBracket(cursor, body, place, start, cost, extra), bare]
   if (times) {
     cursor.at = said
     return [clause(cursor, [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times }], cost, extra)]
@@ -174,6 +202,11 @@ function afterGroup(
     return [clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: corners }], cost, extra)]
   }
   return [clause(cursor, body, cost + bareBracketCost + (isTotal ? 1 : 0), extra)]
+}
+
+function goesRound(body: readonly Step[]): boolean {
+  const only = body[0]
+  return body.length === 1 && (only?.do === "work" || only?.do === "group") && only.place?.at === "each"
 }
 
 function readBarePlace(cursor: Cursor): Place | null {
@@ -276,7 +309,14 @@ function readBracketTimes(cursor: Cursor): Times | null {
     cursor.accept(",")
     if (cursor.is("repeat")) {
       cursor.at += 1
-      cursor.attempt(() => (cursor.accept("this", "these") ? true : null))
+      cursor.attempt(() => {
+        // "repeat from * to *", "repeat between brackets".
+        if (!cursor.accept("from", "between")) return null
+        while (/^\*+$/.test(cursor.text()) || cursor.accept("to", "and", "brackets", "parentheses", "(", ")", "[", "]")) if (/^\*+$/.test(cursor.text())) cursor.at += 1
+        return true
+      })
+      cursor.accept("this", "these", "that")
+      cursor.accept("sequence", "pattern", "steps", "step")
       const times = readTimes(cursor, true)
       if (times?.kind !== "more") return times?.kind === "until" ? times : null
       return times.plain ? { ...times, ofBracket: true } : times

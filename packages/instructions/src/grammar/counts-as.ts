@@ -11,7 +11,7 @@ import { readKind } from "./stitch-names.ts"
 /** Words that may stand in such a note and change nothing in it. */
 function acceptTalk(cursor: Cursor): void {
   while (
-    cursor.accept("here", "now", "always", "also", "and", "throughout", "will", "beg", "beginning", "at", "of", "rnd", "round", "in", "first", "now and throughout", "being", "stitch count") ||
+    cursor.accept("here", "now", "always", "also", "throughout", "will", "beg", "beginning", "at", "of", "rnd", "round", "in", "first", "now and throughout", "being", "stitch count") ||
     cursor.is("round")
   )
     if (cursor.is("round")) cursor.at += 1
@@ -119,7 +119,7 @@ function readShortCount(cursor: Cursor): { countsAs: CountsAs } | null {
   cursor.take("made")
   const chains = readPlusChains(cursor)
   acceptTalk(cursor)
-  if (!/^[)\],;.-]?$/.test(cursor.text())) return null
+  if (!/^[)\],;.-]?$/.test(cursor.text()) && !cursor.is("and")) return null
   return { countsAs: { counts: true, kind, ...(chains === null || chains === 0 ? {} : { chains }) } }
 }
 

@@ -64,6 +64,40 @@ function isMeasure(cursor: Cursor): boolean {
   return /^(?:mm|cm|in|inch|inches|"|yds|yards|minutes|g|grams|m)$/.test(cursor.text(1)) || cursor.text(1) === "/" || cursor.text(-1) === "/"
 }
 
+const purposes = /^(?:complete|close|finish|join|end|form|secure|make|begin|start|give|create|get|keep|hide|fasten|tighten|reach|prepare)$/
+
+/** "to complete the round", "to close", "to begin next round": what something is done for. */
+export function purposeClause(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  cursor.at += 1
+  if (!purposes.test(cursor.text())) return []
+  cursor.at += 1
+  for (let k = 0; k < 5; k++) {
+    if (cursor.done() || /^[,;.!()[\]{}*]$/.test(cursor.text())) break
+    if (cursor.isNumber() || cursor.is("chain") || cursor.is("in") || cursor.is("each")) return []
+    cursor.at += 1
+  }
+  if (!cursor.done() && !/^[,;.!()[\]{}*]+$/.test(cursor.text())) return []
+  return [clause(cursor, [], clauseCost)]
+}
+
+/** "Continue in this manner until piece measures 6 inches", "repeat last 2 rnds until ...": rounds that have no number. */
+export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const before = chart.lexemes[at - 1]
+  if (!before || !/^[.;!)\]]$/.test(before.text)) return []
+  const start = cursor.start()
+  let tells = false
+  for (let k = 0; k < longestClause && !cursor.done(); k++) {
+    if (cursor.text() === "." && !cursor.isNumber(1)) break
+    if (/^(?:measures?|desired|required|diameter|large|wide)$/.test(cursor.text()) || (cursor.is("each") && cursor.is("round", 1))) tells = true
+    cursor.at += 1
+  }
+  if (!tells) return []
+  const remarks = [{ code: "further-rounds", start, end: cursor.lastEnd() }]
+  return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.15, { remarks })]
+}
+
 /** A whole sentence of talk: no stitch, no place, no figure in it. Told, and passed over. */
 export function talkSentence(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)

@@ -1,7 +1,7 @@
 // Rounds worked like an earlier one: "as Rnd 2", "rep Rnds 4-5", "repeat last round", and those told by how they
 // grow: "1 more sc between increases", "continue in this way".
 
-import type { Growth } from "../base/tree.ts"
+import type { Growth, Instead } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
@@ -21,6 +21,7 @@ export function asRound(chart: Chart, at: number): readonly Clause[] {
     return [clause(cursor, [{ ...cursor.since(start), do: "as-round", ...(named.from === null ? {} : { round: named.from }), growth }])]
   cursor.at = afterName
   if (named.to !== null && named.from !== null && named.to > named.from) acceptHowOften(cursor)
+  const instead = readInstead(cursor)
   const ending = readOtherEnding(chart)
   return [
     clause(
@@ -31,11 +32,49 @@ export function asRound(chart: Chart, at: number): readonly Clause[] {
           do: "as-round",
           ...(named.from === null ? {} : { round: named.from, to: Math.max(named.from, named.to ?? named.from) }),
           ...(ending ? { ending } : {}),
+          ...(instead.length > 0 ? { instead } : {}),
         },
       ],
       0.02,
     ),
   ]
+}
+
+/** ", making 9 dc instead of 7 dc", "having ch 6 loops in place of ch 5": figures that change. */
+function readInstead(cursor: Cursor): Instead[] {
+  const found: Instead[] = []
+  for (;;) {
+    const one = cursor.attempt((): Instead | null => {
+      cursor.accept(",", "(")
+      while (cursor.take("work", "and", "with") || cursor.accept("having", "but", "making", "working", "using"));
+      const to = readFigure(cursor)
+      if (!to) return null
+      cursor.accept("(", ",")
+      while (cursor.take("in", "each", "space", "group") || cursor.accept("every"));
+      if (!cursor.accept("instead", "in place", "rather than") && !(cursor.accept("place") && true)) return null
+      cursor.accept("of")
+      const from = readFigure(cursor)
+      cursor.accept(")")
+      if (!from) return null
+      return { from: from.count, to: to.count, chains: to.chains || from.chains }
+    })
+    if (!one) return found
+    found.push(one)
+  }
+}
+
+function readFigure(cursor: Cursor): { count: number; chains: boolean } | null {
+  return cursor.attempt(() => {
+    let chains = cursor.take("chain")
+    cursor.accept("-")
+    const count = cursor.takeCount(1)
+    if (count === null) return null
+    cursor.accept("-")
+    if (cursor.take("chain")) chains = true
+    else if (!cursor.take("stitch")) readKind(cursor)
+    cursor.take("space", "stitch")
+    return { count, chains }
+  })
 }
 
 /** "as Rnd 4", "rep Rnds 3-4", "same as round 2", "work as for previous round": null numbers mean the round before. */

@@ -22,7 +22,7 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   const shared = readShared(cursor, start)
   if (shared) return [clause(cursor, shared)]
   const counted = readCounted(cursor)
-  if (!counted) return []
+  if (!counted || (counted.stitch.kind.basic === "sl st" && !counted.stitch.kind.gathered)) return []
   return afterName(cursor, counted, start)
 }
 
@@ -68,7 +68,7 @@ function afterName(
   if (between !== null) return [clause(cursor, withBetween(cursor, stitch, count, place, between, start))]
   if (place && cursor.is("to")) acceptToJoin(cursor)
   const steps = placed(cursor, stitch, count, place, start)
-  const plain = clause(cursor, steps, place || counted || !cursor.is("stitch") ? 0 : 0.1)
+  const plain = clause(cursor, place ? steps : (before) => (wentRound(before) ? null : [...before, ...steps]), place || counted ? 0 : 0.02)
   const alternatives = [plain]
   const gathers = place && isOneOrEach(place) && steps.length === 1 && !stitch.tog
   if (gathers) {
@@ -79,6 +79,17 @@ function afterName(
   if (times !== null && place?.at === "next" && place.count === 1)
     alternatives.push(clause(cursor, [repeated(cursor.since(start), { ...steps[0]! }, times)], 0))
   return alternatives
+}
+
+/** The round has been worked to its end or joined: a stitch with no place of its own is a total, or talk. */
+export function wentRound(before: readonly Step[]): boolean {
+  const last = before[before.length - 1]
+  if (!last) return false
+  if (last.do === "join") return !last.ring
+  if (last.do === "slip") return last.place?.at === "made"
+  if (last.do === "repeat") return last.times.kind === "until" && last.times.until.kind === "around"
+  if (last.do !== "work" && last.do !== "group") return false
+  return last.place?.at === "each" && last.place.until.kind === "around" && !last.place.until.implied
 }
 
 /** "2 dc in next st 6 times", "dc in next st x 6". */
@@ -152,8 +163,9 @@ function placed(
   start: number,
 ): Step[] {
   const stitch = formed(given, place)
-  const step: Step = { ...cursor.since(start), do: "work", stitch, count, place }
-  return [step, ...furtherPlaces(cursor, stitch, count, place)]
+  const step = { ...cursor.since(start), do: "work" as const, stitch, count }
+  if (!place) return [{ ...step, place }]
+  return placesOf(cursor, place).map((each) => ({ ...step, start: each === place ? start : each.start, end: each.end, place: each }))
 }
 
 /** The unplaced stitches and chains just told, and these, all into one place. */
@@ -251,12 +263,10 @@ export function readWorkPlace(cursor: Cursor): Place | null {
   return null
 }
 
-/** "... and in next 2 dc", "..., and in each ch-1 sp". */
-function furtherPlaces(cursor: Cursor, stitch: StitchName, count: number, first: Place | null): Step[] {
-  const steps: Step[] = []
-  if (!first) return steps
+/** "... and in next 2 dc", "..., and in each ch-1 sp": all the places told. */
+function placesOf(cursor: Cursor, first: Place): Place[] {
+  const places: Place[] = [first]
   for (;;) {
-    const start = cursor.start()
     const place = cursor.attempt(() => {
       const comma = cursor.accept(",")
       if (!cursor.take("and") && !comma) return null
@@ -267,9 +277,18 @@ function furtherPlaces(cursor: Cursor, stitch: StitchName, count: number, first:
       if (!found || startsWork(cursor)) return null
       return found
     })
-    if (!place) return steps
-    steps.push({ ...cursor.since(start), do: "work", stitch, count, place })
+    if (!place) return places
+    const both = goRound(places[places.length - 1]!, place)
+    if (both) places[places.length - 1] = both
+    else places.push(place)
   }
+}
+
+/** "in each dc and in each ch sp until the corner": one walk over both. */
+function goRound(first: Place, second: Place): Place | null {
+  if (first.at !== "each" || second.at !== "each" || !first.until || first.until.kind !== "around" || !first.until.implied) return null
+  if (first.every || second.every || first.pick || second.pick) return null
+  return { ...second, nouns: [...first.nouns, ...second.nouns], start: first.start }
 }
 
 function startsWork(cursor: Cursor): boolean {

@@ -136,6 +136,12 @@ export function ringStart(chart: Chart, at: number): readonly Clause[] {
 export function notDone(cursor: Cursor): Step[] | null {
   cursor.at += 1
   if (!cursor.take("turn", "join", "increase", "fasten") && !cursor.accept("turning", "close", "slip", "finish")) return null
-  while (cursor.take("round", "yarn", "together", "stitch") || cursor.accept("work", "off", "any", "at", "end", "but", "with", "this", "these", "sl st"));
+  // "do not join into the 4 ch but ss into 1st tr": as far as what is done instead.
+  for (let k = 0; k < 9; k++) {
+    if (cursor.accept("but", "instead")) break
+    if (cursor.done() || /^[,;.!()[\]*]/.test(cursor.text()) || cursor.is("repeat") || cursor.is("skip")) break
+    if (cursor.is("and") && k > 0) break
+    cursor.at += 1
+  }
   return []
 }

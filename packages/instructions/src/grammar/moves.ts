@@ -35,8 +35,14 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
     return target.chain === undefined || cursor.text() === "from" ? null : target
   })
   if (nth) {
-    acceptJoining(cursor)
-    return [joinClause(cursor, start, nth)]
+    const joins = acceptJoining(cursor)
+    const joined = joinClause(cursor, start, nth)
+    const span = cursor.since(start)
+    const inside: Place = { ...span, at: "next", noun: { what: "space" }, count: 1, pick: nth.chain!, pickNoun: { what: "chain" } }
+    const moved: Step = { ...span, do: "slip", count: 1, place: inside, to: true }
+    const steps = joined.steps as readonly Step[]
+    // Before any work it leads into a loop: "sl st to 8th ch".
+    return [{ ...joined, steps: (before) => (joins || hasWork(before) ? [...before, ...steps] : [...before, moved]) }]
   }
   const place = cursor.attempt(() => readPlace(cursor)) ?? (cursor.is("next") ? readTarget(cursor, cursor.start(), "in") : null)
   if (acceptRing(cursor)) return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
@@ -178,7 +184,8 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
   const target = cursor.attempt((): JoinTarget | null => {
     if (!cursor.take("to", "in")) return null
     cursor.take("in")
-    return joinTarget(cursor, start)
+    const found = joinTarget(cursor, start)
+    return found.place || found.chain !== undefined ? found : null
   })
   cursor.attempt(() => readMeans(cursor))
   if (target && acceptRing(cursor))
@@ -288,6 +295,8 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
     cursor.attempt(() => {
       if (!cursor.take("of") && !cursor.accept("in")) return null
       while (cursor.take("start", "first", "that"));
+      if (cursor.text() === "of" || cursor.is("round")) return true
+      if (/^[,;.()]?$/.test(cursor.text())) return true
       if (readCountedChain(cursor)) return true
       const counted = cursor.isNumber() && cursor.text(1) !== "-"
       if (counted) cursor.at += 1
@@ -331,7 +340,14 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
 /** "of beginning of round", "made at start", "from beg". */
 function acceptFromStart(cursor: Cursor): void {
   cursor.attempt(() => {
+    // "2nd ch (of 4) of the start".
+    if (!cursor.accept("(") || !cursor.accept("of") || cursor.takeCount(1) === null) return null
+    cursor.take("chain")
+    return cursor.accept(")") ? true : null
+  })
+  cursor.attempt(() => {
     cursor.take("made")
+    cursor.accept("done", "which", "that", "you")
     if (!cursor.take("of", "in")) return null
     cursor.take("that")
     if (cursor.take("start")) {

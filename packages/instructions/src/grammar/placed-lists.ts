@@ -3,7 +3,7 @@
 
 import type { Place, Step } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
-import { clause, isUnplaced } from "./clauses.ts"
+import { clause, hasWork, isUnplaced } from "./clauses.ts"
 import { acceptWork } from "./handling.ts"
 import { isOneOrEach } from "./make.ts"
 import { asPasses } from "./passes.ts"
@@ -26,26 +26,39 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   if (before && before.type !== "mark" && !before.classes.has("and") && !before.classes.has("work")) return []
   const place = readPlace(cursor)
   if (!place || place.at === "made" || !isPlaceOfWork(place)) return []
+  const begins = attached(chart, at, place, start)
   cursor.accept(",", ":")
   const verb = cursor.at
   acceptWork(cursor)
   cursor.accept(":", ",")
   const worked = cursor.at > verb
   const from = cursor.at
-  if (cursor.done()) return []
+  if (cursor.done()) return begins
   const opening = cursor.text()
   if (opening === "(" || opening === "[") {
     const bracket = chart
       .clausesAt(from)
       .filter((inner) => typeof inner.steps !== "function" && inner.steps.length > 0)
     if (bracket.length > 0)
-      return bracket.slice(0, 2).map((inner) => ({
+      return [...begins, ...bracket.slice(0, 2).map((inner): Clause => ({
         ...inner,
         cost: Math.max(0, inner.cost - 0.25),
         steps: [{ start, end: chart.lexemes[inner.end - 1]!.end, do: "group", steps: inner.steps as readonly Step[], place }],
-      }))
+      }))]
   }
-  return ends(chart, from, place, start, worked ? 0 : noVerbCost)
+  return [...begins, ...ends(chart, from, place, start, (worked ? 0 : noVerbCost) + (begins.length > 0 ? 0.15 : 0))]
+}
+
+/** "In any ch-2 sp, ch 3, ...": where the round begins. */
+function attached(chart: Chart, at: number, place: Place, start: number): Clause[] {
+  const { cursor } = chart
+  if (place.at !== "next" || place.count !== 1 || cursor.is("work")) return []
+  if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain")) return []
+  if (place.order !== "any" && at > 2) return []
+  const end = cursor.lastEnd()
+  return [
+    clause(cursor, (before) => (hasWork(before) ? null : [...before, { start, end, do: "attach", place }]), 0.02),
+  ]
 }
 
 function isPlaceOfWork(place: Place): boolean {
@@ -147,7 +160,8 @@ export function listPlace(chart: Chart, at: number): readonly Clause[] {
   if (!before || !/^[,)\]]$/.test(before.text)) return []
   const cursor = chart.from(at)
   const place = readPlace(cursor)
-  if (!place || !isOneOrEach(place) || cursor.is("work") || cursor.text() === ",") return []
+  if (!place || !isOneOrEach(place) || cursor.is("work")) return []
+  const leads = cursor.text() === ","
   const end = cursor.lastEnd()
   return [
     clause(
@@ -160,7 +174,7 @@ export function listPlace(chart: Chart, at: number): readonly Clause[] {
         if (!inner.some((step) => step.do === "work")) return null
         return [...steps.slice(0, from), { start: inner[0]!.start, end, do: "group", steps: inner, place }]
       },
-      0.3,
+      leads ? 0.6 : 0.3,
     ),
   ]
 }

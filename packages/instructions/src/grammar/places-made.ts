@@ -48,7 +48,7 @@ function readJoiningPlace(cursor: Cursor, start: number): Place | null {
   if (!cursor.take("joining")) return null
   cursor.accept("sl", "sl st", "slst", "slip")
   if (!cursor.take("stitch", "space", "place", "chain") && !readNoun(cursor) && !/^[,;.)]?$/.test(cursor.text())) return null
-  return { ...cursor.since(start), at: "same", noun: anyPlace }
+  return { ...cursor.since(start), at: "same", noun: anyPlace, begins: true }
 }
 
 function readSamePlace(cursor: Cursor, start: number): Place | null {
@@ -59,19 +59,21 @@ function readSamePlace(cursor: Cursor, start: number): Place | null {
     cursor.take("centre", "base")
     if (!cursor.take("place")) readNoun(cursor)
   }
-  acceptAsWhich(cursor)
+  const where = acceptAsWhich(cursor)
   const next = withNext(cursor, start)
   if (next) return next
-  return { ...cursor.since(start), at: "same", noun: noun ?? anyPlace }
+  return { ...cursor.since(start), at: "same", noun: noun ?? anyPlace, ...(where ? { begins: true } : {}) }
 }
 
 /** "... as sl st", "where you joined", "as beg ch-3", "you made the sl st in". */
-function acceptAsWhich(cursor: Cursor): void {
+function acceptAsWhich(cursor: Cursor): boolean {
+  let begins = false
   cursor.attempt(() => {
     if (!cursor.accept("as", "with", "where", "that", "of", "from", "in")) return null
     const link = cursor.lexemes[cursor.at - 1]?.text
     let known = false
     for (let words = 0; words < 9; words++) {
+      if (cursor.is("joining") || cursor.is("start") || cursor.is("first")) begins = true
       if (cursor.take("joining", "start", "previous", "made", "first", "that", "last")) {
         known = true
         continue
@@ -87,6 +89,7 @@ function acceptAsWhich(cursor: Cursor): void {
     }
     return known ? true : null
   })
+  return begins
 }
 
 /** "st where you joined", "st that was joined", "the st you slip stitched into". */
@@ -182,10 +185,12 @@ function readTopOf(cursor: Cursor, start: number): Place | null {
 function acceptAtBeginning(cursor: Cursor): void {
   cursor.attempt(() => {
     cursor.take("made")
-    if (!cursor.take("in", "of") || !cursor.take("start")) return null
-    cursor.accept("of")
+    cursor.accept("done")
+    if (!cursor.take("in", "of")) return null
+    const begins = cursor.take("start")
+    if (begins) cursor.accept("of")
     cursor.take("that", "same")
-    return cursor.take("round") ? true : null
+    return cursor.take("round") && !cursor.isNumber() ? true : null
   })
 }
 

@@ -4,6 +4,7 @@
 import type { Noun, Pick, Place } from "../base/tree.ts"
 import type { Cursor } from "./cursor.ts"
 import { readNoun } from "./nouns.ts"
+import { readCountedChain } from "./places-made.ts"
 import { readBeside } from "./places-next.ts"
 import { readUntil } from "./until.ts"
 
@@ -56,6 +57,8 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
   })
   if (!cursor.take("of") && !cursor.accept("in", "on")) return withoutOwner(cursor, start, pick, pickNoun, every)
   const each = cursor.take("each") || every
+  const begins = typeof pick === "number" && pickNoun?.what === "chain" ? cursor.attempt(() => readStartChain(cursor)) : null
+  if (begins) return { ...cursor.since(start), at: "made", which: "first", noun: begins }
   cursor.accept("of")
   if (cursor.take("any")) {
     const noun = readNoun(cursor)
@@ -80,6 +83,18 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
     return { ...cursor.since(start), at: "next", noun: { what: "group", size: count }, count: 1, pick, ...pickIt }
   if (count > 1) return { ...cursor.since(start), at: "next", noun, count, pick, ...pickIt }
   return { ...cursor.since(start), at: "next", noun: asGroup(noun), count: 1, pick, ...pickIt }
+}
+
+/** "third chain of beginning ch 3": what the round began with. */
+function readStartChain(cursor: Cursor): Noun | null {
+  cursor.take("first", "that")
+  if (!cursor.take("start")) return null
+  const counted = readCountedChain(cursor)
+  if (counted) return counted
+  if (!cursor.take("chain")) return null
+  cursor.accept("-")
+  cursor.takeCount(1)
+  return { what: "chain" }
 }
 
 /** "in 3rd", "in 5th ch", "in centre st": inside the space or group just used, or the next one. */

@@ -62,10 +62,20 @@ export function readTarget(cursor: Cursor, start: number, preposition: string): 
     cursor.attempt(() => readLoopWords(cursor, details))
     cursor.attempt(() => readPostWords(cursor, details))
     const bare = readBare(cursor, start, preposition)
+    if (bare?.at === "next" && (bare.noun.what === "stitch" || bare.noun.what === "chain")) cursor.attempt(() => acceptOwner(cursor))
     if (bare) return { ...bare, ...details }
-    if (!details.loops) return null
+    if (!details.loops && !details.post) return null
     return { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count: 1, bare: true, ...details }
   })
+}
+
+/** "2 sts on next petal", "next dc of same shell": whose they are says nothing new. */
+function acceptOwner(cursor: Cursor): true | null {
+  if (!cursor.accept("of", "on", "in", "from")) return null
+  while (cursor.take("next", "same", "that", "first", "last", "each", "any"));
+  if (!cursor.is("group") && !cursor.is("space") && !(cursor.is("chain") && cursor.isNumber(cursor.text(1) === "-" ? 2 : 1))) return null
+  const noun = readNoun(cursor)
+  return noun?.what === "group" || noun?.what === "space" ? true : null
 }
 
 /** "in top of next puff": every stitch is worked into its top. */
@@ -104,7 +114,8 @@ function readPostWords(cursor: Cursor, details: Details): true | null {
     if (cursor.text() === "back") post = "back"
     cursor.at += 1
   }
-  if (!cursor.take("post") || !cursor.take("of")) return null
+  if (!cursor.take("post")) return null
+  if (!cursor.take("of") && !/^[,;.)*]?$/.test(cursor.text())) return null
   details.post = post
   return true
 }
@@ -117,8 +128,8 @@ function readBare(cursor: Cursor, start: number, preposition: string): Place | n
     cursor.attempt(() => readDip(cursor, start)) ??
     cursor.attempt(() => readMiddleRun(cursor, start)) ??
     cursor.attempt(() => readBesideEach(cursor, start)) ??
-    cursor.attempt(() => readSame(cursor, start)) ??
-    cursor.attempt(() => readMade(cursor, start)) ??
+    (between ? null : cursor.attempt(() => readSame(cursor, start))) ??
+    (between ? null : cursor.attempt(() => readMade(cursor, start))) ??
     cursor.attempt(() => readPicked(cursor, start)) ??
     cursor.attempt(() => readEach(cursor, start, between)) ??
     cursor.attempt(() => readNext(cursor, start, between, preposition))

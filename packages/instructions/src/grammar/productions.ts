@@ -10,7 +10,7 @@ import { isStitchWord } from "./cursor.ts"
 import { readWholeRound } from "./evenly.ts"
 import { readFan, readLinked } from "./fans.ts"
 import { completedPopcorn, droppedLoop, heldBack, spelledCluster, startsHolding, startsWrap } from "./gathered.ts"
-import { handlingClause, measureSentence, talkSentence, toolClause, yarnClause } from "./handling.ts"
+import { furtherRounds, handlingClause, measureSentence, purposeClause, talkSentence, toolClause, yarnClause } from "./handling.ts"
 import { eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { makeStitches } from "./make.ts"
@@ -331,6 +331,18 @@ export const productions: readonly Production[] = [
     starts: (word) => word.type === "word" && !word.classes.has("join"),
     rule: handlingClause,
     examples: ["fasten off and weave in ends", "change to white"],
+  },
+  {
+    name: "further rounds",
+    starts: (word) => word.classes.has("repeat") || /^(?:continue|cont|continuing|work)$/.test(word.text),
+    rule: furtherRounds,
+    examples: [],
+  },
+  {
+    name: "purpose",
+    starts: (word) => word.text === "to" || word.text === "and",
+    rule: purposeClause,
+    examples: [],
   },
   {
     name: "yarn",

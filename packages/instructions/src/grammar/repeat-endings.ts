@@ -58,7 +58,9 @@ function readOmission(chart: Chart, run: Run): Ending | null {
 function readEndingWith(chart: Chart, run: Run, marked: readonly Step[] | null): Ending | null {
   const { cursor } = chart
   cursor.at += 1
+  cursor.take("round")
   cursor.take("with")
+  if (cursor.accept("by")) cursor.take("work")
   const lastSaid = cursor.take("last")
   cursor.take("repeat", "times")
   cursor.accept("one", "repetition", "round")

@@ -22,7 +22,7 @@ interface Close {
   readonly bodyEnd: number
   /** Index of the first word after the mark or the word "rep". */
   readonly after: number
-  readonly by: "mark" | "word" | "reference"
+  readonly by: "mark" | "word" | "reference" | "end"
 }
 
 /** A repeat whose end nothing tells is a guess. */
@@ -61,8 +61,17 @@ function closesOf(chart: Chart, at: number, mark: string): Close[] {
         break
       }
     }
-    if (!cursor.is("repeat")) continue
+    const goesOn =
+      /^(?:continue|cont|continues|continuing|working|work)$/.test(text) &&
+      (cursor.is("of", 1) || (cursor.is("around", 1) && cursor.is("of", 2)) || cursor.is("in", 1) || /^(?:in this way|this way|in pattern)$/.test(cursor.text(1)))
+    if (!cursor.is("repeat") && !goesOn) continue
     const reference = referenceAt(cursor, mark)
+    if (goesOn) {
+      if (reference === null) continue
+      // "continue around from *"
+      const said = lexemes.slice(k, reference).some((lexeme) => lexeme.classes.has("of"))
+      if (!said) continue
+    }
     if (reference !== null) {
       closes.push({ bodyEnd: k, after: reference, by: "reference" })
       break
@@ -72,8 +81,29 @@ function closesOf(chart: Chart, at: number, mark: string): Close[] {
   // A word alone ends it before a mark that comes later can.
   if (word && (closes.length === 0 || (closes[0]!.by === "mark" && closes[0]!.bodyEnd > word.bodyEnd)))
     closes.unshift(word)
+  if (closes.length === 0) {
+    const end = endOfRound(lexemes, at)
+    closes.push({ bodyEnd: end, after: end, by: "end" })
+  }
   cursor.at = at
   return closes
+}
+
+/** Before the join, or the total, that ends the round: as far as a repeat goes that nothing ends. */
+function endOfRound(lexemes: Chart["lexemes"], at: number): number {
+  let end = lexemes.length
+  for (let k = at + 1; k < lexemes.length; k++) {
+    const lexeme = lexemes[k]!
+    const total = /^[([]$/.test(lexeme.text) && lexemes[k + 1]?.type === "number" && lexemes.slice(k, k + 7).some(({ text }) => /^[)\]]$/.test(text)) && /^[.)\]]?$/.test(lexemes[k - 1]?.text ?? "") 
+    if (lexeme.text === "." || lexeme.classes.has("join") || total) {
+      end = k
+      // "... work a sl st in next st to join": the slip stitch is the join's.
+      for (let back = k - 1; lexeme.classes.has("join") && back > Math.max(at, k - 9); back--)
+        if (/^(?:sl|ss|slst|slip)$/.test(lexemes[back]!.text)) end = lexemes[back - 1]?.classes.has("work") ? back - 1 : back
+      break
+    }
+  }
+  return end
 }
 
 /** "rep from *", "rep between *s", "rep from * to *": index after it; null when another mark, or none, is named. */
@@ -81,10 +111,11 @@ function referenceAt(cursor: Cursor, mark: string): number | null {
   const first = cursor.at
   for (let k = 1; k <= 7; k++) {
     const text = cursor.text(k)
-    if (text === mark) {
+    if (text === mark || text === mark + mark) {
       let after = first + k + 1
       const { lexemes } = cursor
       // "from * to *", "between * and *": the marks named again; "to **" is an end mark.
+      while (/^['"]$/.test(lexemes[after]?.text ?? "") && lexemes[after + 1]?.text !== "s") after += 1
       for (;;) {
         const link = lexemes[after]
         const again = lexemes[after + 1]
@@ -126,6 +157,13 @@ function afterBody(
   const extra = { totals: body.totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
   const cost = body.cost
   let by = close.by
+  if (by === "end") {
+    const around: Times = { kind: "until", until: { kind: "around", implied: true } }
+    const remarks = [...extra.remarks, { code: "repeat-end-missing", start: opening.start, end: opening.end }]
+    return [
+      clause(cursor, [{ ...cursor.since(start), do: "repeat", body: steps, last: null, ending: null, times: around }], cost + openRepeatCost, { ...extra, remarks }),
+    ]
+  }
   if (by === "mark") {
     cursor.accept(",", ";", ".")
     const said = cursor.attempt(() => {
@@ -138,10 +176,16 @@ function afterBody(
     })
     if (!said) cursor.at = close.after
     by = said ?? "mark"
+    if (!said && cursor.attempt(() => marksAgain(cursor, mark))) by = "reference"
   }
+  if (by === "mark" || by === "reference") {
+    const shared = placeOfPassage(cursor, steps, mark, start)
+    if (shared) return [clause(cursor, shared, cost, extra)]
+  }
+  const before = timesBefore(chart, close, by)
   const upToMark = cursor.attempt(() => acceptUpToMark(cursor)) !== null
   const closedByMark = close.by === "mark"
-  const stated = readRepeatTimes(cursor, closedByMark, by)
+  const stated = readRepeatTimes(cursor, closedByMark, by) ?? before
   if (!stated && closedByMark && by === "mark") {
     if (namedAgain(chart, cursor.at, mark))
       return [clause(cursor, steps, cost, extra)]
@@ -166,11 +210,63 @@ function afterBody(
   return [clause(cursor, withEnding(cursor, steps, ending, times, start), cost + unsaid, extra)]
 }
 
+/** "repeat 7x from * to *": how often, told before the mark is named. */
+function timesBefore(chart: Chart, close: Close, by: string): Times | null {
+  if (by !== "reference") return null
+  const { cursor, lexemes } = chart
+  const at = cursor.at
+  let k = close.by === "mark" ? close.after : close.bodyEnd
+  while (k < at && !lexemes[k]!.classes.has("repeat")) k += 1
+  cursor.at = k + 1
+  const times = cursor.isNumber() || cursor.is("once") ? readTimes(cursor, true) : null
+  const inside = cursor.at < at
+  cursor.at = at
+  return inside ? times : null
+}
+
+/** "*1 sc, 3 dc, 1 sc** in same sp; rep from * to ** in next 7 sps": the stretch in one place, then in others. */
+function placeOfPassage(
+  cursor: Cursor,
+  body: readonly Step[],
+  mark: string,
+  start: number,
+): Step[] | null {
+  return cursor.attempt(() => {
+    const end = isRepeatMark(cursor.text()) && cursor.text() !== mark
+    if (end) cursor.at += 1
+    if (!cursor.is("in") || body.length === 0) return null
+    const place = readPlace(cursor)
+    if (!place) return null
+    const group: Step = { ...cursor.since(start), do: "group", steps: body, place }
+    cursor.accept(",", ";", ".")
+    cursor.take("and")
+    if (!cursor.is("repeat")) return end ? [group] : null
+    const from = cursor.start()
+    const after = referenceAt(cursor, mark)
+    if (after === null) return null
+    cursor.at = after
+    cursor.accept("to")
+    if (isRepeatMark(cursor.text())) cursor.at += 1
+    const further = cursor.is("in") ? readPlace(cursor) : null
+    if (further) return [group, { ...cursor.since(from), do: "group", steps: body, place: further }]
+    const times = readTimes(cursor, true) ?? { kind: "until" as const, until: { kind: "around" as const } }
+    return [{ ...cursor.since(start), do: "repeat", body: [group], last: null, ending: null, times }]
+  })
+}
+
 export function skippedIn(chart: Chart, body: Reading) {
   return body.skipped.map((k) => {
     const word = chart.lexemes[k]!
     return { code: "skipped", start: word.start, end: word.end, said: String(k) }
   })
+}
+
+/** "*to* 5x", "crochet *-* 3 times": the marks named again without the word repeat. */
+function marksAgain(cursor: Cursor, mark: string): true | null {
+  cursor.accept(",", ";", ".")
+  cursor.take("work")
+  if (!cursor.accept(mark) || !(cursor.take("to") || cursor.accept("-")) || !cursor.accept(mark)) return null
+  return cursor.isNumber() || cursor.is("around") || cursor.is("once") ? true : null
 }
 
 function withEnding(
@@ -215,7 +311,7 @@ function readPlaceOfAll(cursor: Cursor): Place | null {
 function readRepeatTimes(
   cursor: Cursor,
   closedByMark: boolean,
-  by: "mark" | "word" | "reference",
+  by: "mark" | "word" | "reference" | "end",
 ): Times | null {
   if (!closedByMark || by === "reference") return readTimes(cursor, true)
   if (by === "mark") return readTimes(cursor, false)
@@ -331,6 +427,22 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
       0.15,
       { remarks },
     ),
+    // With the chains it begins with: "ch 6, sc in next loop, ch 6, sc in next loop, repeat all around".
+    clause(
+      cursor,
+      (before) => {
+        const first = before.findIndex((step) => step.do === "chain")
+        const from = before.findIndex((step) => step.do === "work" || step.do === "group")
+        if (first < 0 || from < first || (before[first]?.do === "chain" && before[first].countsAs)) return null
+        const body = shortestPeriod(before.slice(first))
+        return [
+          ...before.slice(0, first),
+          { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+        ]
+      },
+      unmarked ? 0.16 : 0.3,
+      { remarks },
+    ),
     // Only the last of them may be meant.
     clause(
       cursor,
@@ -346,6 +458,19 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
       { remarks },
     ),
   ]
+}
+
+/** "A, A, repeat": A is what is repeated. */
+function shortestPeriod(steps: readonly Step[]): readonly Step[] {
+  const half = steps.length / 2
+  if (!Number.isInteger(half)) return steps
+  const alike = steps.slice(0, half).every((step, i) => isAlike(step, steps[half + i]!))
+  return alike ? steps.slice(0, half) : steps
+}
+
+function isAlike(a: Step, b: Step): boolean {
+  if (a.do === "chain") return b.do === "chain" && a.chains === b.chains
+  return a.do === "work" && b.do === "work" && a.count === b.count && a.stitch.kind.basic === b.stitch.kind.basic
 }
 
 /** The steps that a repeat without a mark is of: those after the start of the round. */

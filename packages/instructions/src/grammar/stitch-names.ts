@@ -36,7 +36,6 @@ const usualGathered: Readonly<Record<string, NonNullable<StitchKind["gathered"]>
 export function readStitch(cursor: Cursor): StitchName | null {
   return cursor.attempt(() => {
     const stitch = readRemarked(cursor)
-    if (stitch) cursor.attempt(() => readOtherTerm(cursor))
     return stitch
   })
 }
@@ -44,13 +43,13 @@ export function readStitch(cursor: Cursor): StitchName | null {
 /** "11 tr [dc]": the same stitch in the other terms, in a bracket behind its name. */
 function readOtherTerm(cursor: Cursor): true | null {
   if (!cursor.accept("[", "(")) return null
-  const word = cursor.peek()
-  const close = cursor.text(1)
-  if (word?.type !== "word" || (close !== "]" && close !== ")")) return null
-  const other = cursor.terms === "UK" ? "US" : "UK"
-  if (stitchNamed(word.text, other) === null || !cursor.is("in", 2)) return null
-  cursor.at += 2
-  return true
+  let name = ""
+  for (let k = 0; k < 4 && cursor.peek()?.type === "word"; k++) {
+    name += cursor.text()
+    cursor.at += 1
+  }
+  if (!cursor.accept("]", ")")) return null
+  return stitchNamed(name, "US") !== null || stitchNamed(name, "UK") !== null ? true : null
 }
 
 /** "stitch between dc and tr": of a height between two, which is the extended form of the lower. */
@@ -195,6 +194,7 @@ function acceptStitchWord(cursor: Cursor): void {
   cursor.attempt(() => (cursor.accept("'") && cursor.accept("s") ? true : null))
   if (cursor.text() === "(" && cursor.text(1) === "s" && cursor.text(2) === ")") cursor.at += 3
   cursor.take("stitch")
+  cursor.attempt(() => readOtherTerm(cursor))
 }
 
 /** "cluster", "dc cluster", "dc-cluster", "3-dc cluster", "3 dc tog", "cluster of 3 dc". */

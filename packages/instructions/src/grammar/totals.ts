@@ -64,7 +64,7 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       }
       break
     }
-    if (!closed && items.length > 0 && startsWork(cursor)) break
+    if (!closed && items.length > 0 && !belongs(cursor)) break
     if (word.type === "number") return null
     if (word.classes.size === 0) {
       stray.push(cursor.at)
@@ -94,11 +94,27 @@ function isPart(cursor: Cursor): boolean {
 }
 
 function leads(cursor: Cursor): boolean {
-  return cursor.is("says-total") || cursor.is("chat") || cursor.is("made") || cursor.is("stitch") || cursor.is("counts") || cursor.is("more") || cursor.is("round") || cursor.is("of")
+  return cursor.is("says-total") || cursor.is("chat") || cursor.is("made") || cursor.is("stitch") || cursor.is("counts") || cursor.is("more") || cursor.is("round")
 }
 
-function startsWork(cursor: Cursor): boolean {
-  return cursor.is("repeat") || cursor.is("join") || cursor.is("turn") || cursor.is("skip") || cursor.is("fasten")
+/** Words that may stand in a total without a bracket after its first figure. */
+function belongs(cursor: Cursor): boolean {
+  if (cursor.is("repeat") || cursor.is("join") || cursor.is("turn") || cursor.is("skip") || cursor.is("fasten")) return false
+  return (
+    cursor.is("says-total") ||
+    cursor.is("made") ||
+    cursor.is("round") ||
+    cursor.is("around") ||
+    cursor.is("chat") ||
+    cursor.is("end") ||
+    cursor.is("of") ||
+    cursor.is("with") ||
+    cursor.is("side") ||
+    cursor.is("size") ||
+    cursor.is("each") ||
+    cursor.is("between") ||
+    (cursor.is("in") && (cursor.is("end", 1) || cursor.is("round", 1) || cursor.is("each", 1) || cursor.text(1) === "total" || cursor.is("that", 1)))
+  )
 }
 
 /** After the name of a stitch these make it part of a longer one: "3 dc groups". */
@@ -194,6 +210,9 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
   if (end >= chart.lexemes.length) return null
   if (!chart.lexemes.slice(at + 1, end).some(({ type }) => type === "number")) return null
   if (tellsWork(chart, at + 1, end)) return null
+  const first = chart.lexemes[at + 1]!
+  if (first.classes.has("between") || first.classes.has("in") || first.classes.has("of")) return null
+  if (chart.lexemes.slice(at + 1, end).some(({ text }) => /^(?:increased|decreased|instead|increases|decreases|inc|dec)$/.test(text))) return null
   const read = cursor.attempt(() => readTotal(cursor, end, true))
   if (!read) return null
   cursor.at = end + 1
@@ -206,8 +225,9 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
     (cursor.is("around") && !read.total.firm) ||
     (cursor.isNumber() && (cursor.is("times", 1) || cursor.is("more", 1)))
   if (work) return null
-  const around = cursor.is("around")
-  return totalClause(cursor, read, around ? 0.4 : 0.02)
+  // A total ends a sentence; in the middle of one it is something else said in passing.
+  const ends = cursor.done() || /^[.,;:!?)\]]$/.test(cursor.text()) || cursor.is("join") || cursor.is("fasten") || cursor.is("turn") || cursor.is("handling") || cursor.is("not") || cursor.is("with") || /^[([*]/.test(cursor.text())
+  return totalClause(cursor, read, ends ? 0.02 : 0.5)
 }
 
 /** "(ch 3, 2 dc)", "(2 dc in next st)": a list to work. */
@@ -219,12 +239,16 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
     const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.peek(1)!.spaced && !cursor.is("space", 2)
     found =
       chains ||
-      (cursor.is("in") && (cursor.is("next", 1) || cursor.is("same", 1) || cursor.is("each", 1) || cursor.is("ring", 1)) && !cursor.is("side", 2)) ||
+      (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2)) ||
       (cursor.is("skip") && !cursor.is("unworked")) ||
       (cursor.is("joining") && cursor.text() === "join")
   }
   cursor.at = from
   return found
+}
+
+function opensPlace(cursor: Cursor): boolean {
+  return (["next", "same", "each", "ring", "first", "any", "chain", "space", "top", "corner"] as const).some((name) => cursor.is(name, 1)) || cursor.isOrdinal(1) || cursor.isNumber(1)
 }
 
 /** "= 24 dc", "- 24 sts", "24 dc.", "you should have 24 sts", "Total: 24": a total without a bracket. */

@@ -69,9 +69,7 @@ function readUpTo(cursor: Cursor): Until | null {
   return cursor.attempt((): Until | null => {
     if (!cursor.take("until")) return null
     cursor.take("until")
-    cursor.accept("you", "reach", "get")
-    cursor.accept("reach", "get")
-    cursor.take("to")
+    while (cursor.accept("you", "reach", "get", "come", "back", "are", "at") || cursor.take("to"));
     if (cursor.take("end")) {
       cursor.attempt(() => (cursor.take("of") && cursor.take("round", "side") ? true : null))
       return { kind: "around", rest: true }
@@ -142,7 +140,7 @@ function readCountOfTimes(cursor: Cursor, afterOnce: boolean): Times | null {
   const count = cursor.takeCount(0)
   if (count === null) return null
   const more = cursor.take("more")
-  if (cursor.accept("x"))
+  if (cursor.accept("x") && !cursor.isNumber())
     return more || cursor.take("more") ? { kind: "more", count, plain: false } : { kind: "total", count }
   if (!cursor.take("times")) return more && endsHere(cursor) ? { kind: "more", count, plain: false } : null
   const moreAfter = cursor.take("more")

@@ -190,8 +190,10 @@ function after(
   let { motif } = state
   let assumed = candidate.assumed
   if (assumed) {
-    withoutCannot(own)
-    own.push(assumedFinding(one, round!, label))
+    // A bracketed total at the end of the round settles its count; what is not known is only where the stitches stand.
+    const settledByTotal = tree.gaps.length > 0 && clearTotal(tree, text)
+    withoutCannot(own, settledByTotal)
+    own.push(assumedFinding(one, round!, label, settledByTotal ? "note" : "warning"))
     doubt = null
   } else if (round) {
     const then = doubtAfter(state.doubt, request, result)
@@ -236,17 +238,30 @@ function after(
 }
 
 /** That a round could not be worked is told once more where it stands for its total: as what was missing. */
-function withoutCannot(own: Finding[]): void {
+function withoutCannot(own: Finding[], settled: boolean): void {
   own.forEach((finding, i) => {
-    if (finding.severity === "error") own[i] = { ...finding, severity: "warning" }
+    if (finding.severity === "note") return
+    if (settled) own[i] = { ...finding, severity: "note" }
+    else if (finding.severity === "error") own[i] = { ...finding, severity: "warning" }
   })
 }
 
-function assumedFinding(one: OneRound, round: Round, label: Span): Finding {
+/** One total of stitches, told once and at the end of the round. */
+function clearTotal(tree: TreeReading, text: RoundText): boolean {
+  const firm = tree.totals.filter((total) => total.firm)
+  const last = firm[firm.length - 1]
+  if (!last || last.end < text.end - longestAfterTotal) return false
+  return last.items.every(({ unit }) => unit === "kind" || unit === "stitches" || unit === "space" || unit === "chains")
+}
+
+/** Words that may follow the total of a round: a join, the end of the yarn. */
+const longestAfterTotal = 120
+
+function assumedFinding(one: OneRound, round: Round, label: Span, severity: Finding["severity"]): Finding {
   const { stitches, spaces } = countsOf(round)
   const what = stitches > 0 ? `${stitches} stitches` : `${spaces} spaces`
   return {
-    severity: "warning",
+    severity,
     code: "read-with-gap",
     ...label,
     message: `Round ${one.number} is read with a gap: its words could not be worked to the total it states, so ${what}, spread evenly, are assumed.`,

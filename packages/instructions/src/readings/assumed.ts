@@ -8,6 +8,8 @@ import { firstBasic } from "../work/main-stitch.ts"
 
 /** Stitches of a group whose size is not told: the fewest that have a middle. */
 const usualGroup = 3
+/** A total of fewer is a figure said in passing. */
+const fewestStitches = 3
 /** Most stitches and spaces of such a round. */
 const mostElements = 10_000
 
@@ -43,7 +45,7 @@ function fromTotal(firm: StatedTotal, tree: RoundTree, ground: Ground): Round | 
         ? repeated({ basic }, sum(spaces))
         : groups(firm.items, basic)
   const sizes = spaces.flatMap((item) => Array.from({ length: Math.min(item.count, mostElements) }, () => item.size ?? 3))
-  if (kinds.length < 1 || kinds.length + sizes.length > mostElements) return null
+  if (kinds.length < fewestStitches || kinds.length + sizes.length > mostElements) return null
   return madeOf(kinds, sizes, ground)
 }
 

@@ -39,6 +39,8 @@ const assumedWithGap = 30
 /** A round nothing of which could be worked, but for its total. */
 const assumedAlone = 60
 const cannotBeWorked = 1000
+/** A tree that passes over the total another one reads is no better than one that misses it. */
+const overlookedTotal = 101
 
 const waysOpen: ReadonlySet<string> = new Set(["start-chain", "single-start-chain", "skipped-chains", "times", "last-repeat"])
 
@@ -51,6 +53,7 @@ export function candidatesOf(
 ): Candidate[] {
   const found: Candidate[] = []
   let tried = 0
+  let statesTotal = false
   for (const tree of words.trees()) {
     const { tree: told, findings } = resolve(tree)
     if (told.steps.length === 0) continue
@@ -58,8 +61,11 @@ export function candidatesOf(
     const turned = (turnNext || leadsWithTurn(told.steps)) && given.index > 0
     const request: RoundRequest = { ...given, tree: told, foundation, turned }
     const result = workRound(request)
+    const stated = told.totals.some(({ firm }) => firm)
+    if (stated) statesTotal ||= tree.cost < (found[0]?.tree.cost ?? tree.cost) + 1
+    const overlooked = statesTotal && !stated ? overlookedTotal : 0
     const missing = findings.some(({ severity }) => severity === "error")
-    const score = result.score + tree.cost * wordWeight + (missing ? cannotBeWorked / 2 : 0)
+    const score = result.score + overlooked + tree.cost * wordWeight + (missing ? cannotBeWorked / 2 : 0)
     found.push({ tree, request, foundation, findings, result, round: missing ? null : result.round, assumed: false, score })
     tried += 1
     if (result.score === 0 && settled(result, tree)) break
@@ -105,12 +111,27 @@ function otherWays(best: Candidate): Candidate[] {
       ...best,
       result: { ...result, forced },
       round: result.round,
-      score: best.score + (result.score - best.result.score) + 1,
+      score: best.score + (result.score - best.result.score) + againstCustom(forced, best.request),
     })
     if (found.length >= mostOthers) break
   }
   return found
 }
+
+/** What speaks against a way: a round joined to its starting chain counts it. */
+function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundRequest): number {
+  const [way] = forced.keys()
+  if (way === "single-start-chain" || way === "last-repeat") return rareWay
+  if (way !== "start-chain") return unusualWay
+  return tree.steps.some((step) => step.do === "join" && (step.chain !== undefined || (step.place?.at === "made" && step.place.noun.what === "chain"))) && forced.get(way) !== "counts"
+    ? againstJoin
+    : unusualWay
+}
+
+const unusualWay = 2
+/** A single chain that counts, a last repeat worked in part: rare, and told by a total where they are meant. */
+const rareWay = 15
+const againstJoin = 25
 
 /** The round as its stated total has it, where its words cannot be worked to it. */
 function assume(best: Candidate): Candidate | null {

@@ -5,7 +5,7 @@ import type { PatternText, RoundText } from "../text/layout.ts"
 import { mostRounds } from "../base/limits.ts"
 import type { Finding } from "../base/problem-list.ts"
 import { withOtherEnding } from "../grammar/repeat-endings.ts"
-import type { RoundTree, StatedTotal, Step } from "../base/tree.ts"
+import type { Instead, RoundTree, StatedTotal, Step } from "../base/tree.ts"
 
 export type Located = Finding & { readonly round: number | null }
 
@@ -116,7 +116,8 @@ export function resolved(
       continue
     }
     const worked = other.steps.filter((part) => !(part.do === "join" && part.ring))
-    const grows = step.growth ? grown(worked, step.growth) : worked
+    const told = step.instead ? replaced(worked, step.instead) : worked
+    const grows = step.growth ? grown(told, step.growth) : told
     const longer = grows && step.ending ? withOtherEnding(grows, step.ending) : grows
     if (longer === null)
       own.push({
@@ -146,14 +147,33 @@ export function resolved(
   return { steps, totals: tree.totals.flatMap((total) => ofRange(total, one) ?? []) }
 }
 
+/** "(24, 36, 48 dc)": one figure for each round, not one for each kind. */
+function alike({ items }: StatedTotal): boolean {
+  return items.slice(0, -1).every(({ kind, word }) => kind === undefined || word === items[items.length - 1]!.word)
+}
+
+/** The steps with their figures changed: "9 dc instead of 7". */
+function replaced(steps: readonly Step[], instead: readonly Instead[]): readonly Step[] {
+  const figure = (count: number, chains: boolean) =>
+    instead.find((one) => one.chains === chains && one.from === count)?.to ?? count
+  return steps.map((step): Step => {
+    if (step.do === "work") return { ...step, count: figure(step.count, false) }
+    if (step.do === "chain") return { ...step, chains: figure(step.chains, true) }
+    if (step.do === "group") return { ...step, steps: replaced(step.steps, instead) }
+    if (step.do === "repeat")
+      return { ...step, body: replaced(step.body, instead), last: step.last && replaced(step.last, instead) }
+    if (step.do === "pass") return { ...step, cases: replaced(step.cases, instead) as typeof step.cases }
+    return step
+  })
+}
+
 /** "(12, 24, 48, 96)" over rounds 2-5: the figure of this round; a single figure is that of the last; a list of another length is not firm. */
 function ofRange(total: StatedTotal, one: OneRound): StatedTotal | null {
   if (one.of === 1 || total.more) return total
   const bare = total.items.filter((item) => item.unit === "stitches" || item.unit === "kind")
-  if (bare.length !== total.items.length || total.items.length < 2) {
-    if (total.items.length === 1 && one.nth < one.of - 1) return null
-    return total
-  }
+  const list = bare.length === total.items.length && total.items.length > 1 && alike(total)
+  // "-16 dc, 4 ch-2 sps, 56 fpdc" after a range is what its last round has.
+  if (!list) return one.nth < one.of - 1 ? null : total
   const item = total.items[one.nth]
   const unit = total.items[total.items.length - 1]
   if (!item || !unit || total.items.length !== one.of) return { ...total, firm: false }

@@ -92,6 +92,16 @@ const sentences: Readonly<Record<string, (said: string) => Told>> = {
     message: "Where this repeat begins is not marked; it is taken from the first stitch of the round.",
     hint: 'Put a "*" where the repeat begins.',
   }),
+  "repeat-end-missing": () => ({
+    severity: "warning",
+    message: "The repeat that starts here has no end; it is worked around.",
+    hint: 'Say how often: "rep from * 5 more times" or "rep from * around".',
+  }),
+  "further-rounds": () => ({
+    severity: "note",
+    message: "Further rounds are told here without numbers of their own; they are not worked.",
+    hint: "Write them out with their numbers to have them counted.",
+  }),
   "left-to-maker": () => ({
     severity: "warning",
     message: "How many and where is left to the maker here, so it is not counted.",

@@ -1,5 +1,5 @@
-// Labels of rounds: "Rnd 1:", "Round 2 -", "R3", "1st round.", "Rnds 4-6:", "Row 2:", with a colour
-// before or after, or a remark in parentheses.
+// Labels of rounds: "Rnd 1:", "Round 2 -", "R3", "1st round.", "Rnds 4-6:", "Row 2:", with a remark in
+// parentheses or a colour after it; numbered lines; ordinals that a scan has spoiled.
 
 import type { Span } from "../base/tree.ts"
 
@@ -9,9 +9,15 @@ export interface RoundLabel extends Span {
   readonly to: number
   /** "Row" rather than round. */
   readonly row: boolean
+  /** Where the mark after its number ("Rnd 1:") begins. */
+  readonly markAt: number
   /** True for "Every round" and the like, which name no round. */
   readonly unnumbered?: boolean
+  /** The number cannot be read ("lith row"): it is that after the label before. */
+  readonly inferred?: boolean
 }
+
+export type BareLabel = RoundLabel
 
 const words =
   "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty"
@@ -19,128 +25,116 @@ const ordinals =
   "first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth"
 const wordList = words.split("|")
 const ordinalList = ordinals.split("|")
+const roman = "viii|vii|iii|iv|vi|ix|ii|xii|xi|x|v|i".split("|")
+const romanValue: Readonly<Record<string, number>> = { i: 1, ii: 2, iii: 3, iv: 4, v: 5, vi: 6, vii: 7, viii: 8, ix: 9, x: 10, xi: 11, xii: 12 }
 
 const numbered = new RegExp(
-  `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?\\s*#?\\s*(\\d{1,9}|(?:${words})(?![a-z]))(?:\\s*(?:-|to|through|thru|and|&|,)\\s*(?:r(?:ounds?|nds?|ows?)?\\.?\\s*)?(\\d{1,9}))?(?:\\s*,\\s*\\d{1,9})*`,
+  `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?[ \\t]{0,4}(?:no\\.?)?#?[ \\t]{0,4}(\\d{1,9}|(?:${words})(?![a-z])|(?:${roman.join("|")})(?![a-z]))(?:[ \\t]{0,3}(?:-|to|through|thru|and|&|,)[ \\t]{0,3}(?:r(?:ounds?|nds?|ows?)?\\.?[ \\t]{0,3})?(\\d{1,9}))?((?:[ \\t]{0,3}[,&][ \\t]{0,3}\\d{1,9}){0,9})`,
   "iy",
 )
 const ordinal = new RegExp(
-  `(\\d{1,9}(?:st|nd|rd|th|d)|(?:${ordinals}))(?:\\s*(?:-|to|and|&)\\s*(\\d{1,9})(?:st|nd|rd|th))?\\s+(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
+  `(\\d{1,9}(?:st|nd|rd|th|d)|(?:${ordinals}))(?:[ \\t]{0,3}(?:-|to|and|&)[ \\t]{0,3}(\\d{1,9})(?:st|nd|rd|th))?\\s{1,3}(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
   "iy",
 )
-const every = /(?:every|each|all)\s+(?:rnds?|rounds?|rows?)/iy
-const colourBefore = /[a-z][a-z ]{1,24}\s*[-:,]\s*(?=r(?:ound|nd|ow|d)s?\b)/iy
+const spoiled = /\S{1,4}th (rows?|rnds?|rounds?)(?![a-z])\.?/iy
+const every = /(?:every|each|all)\s{1,3}(?:rnds?|rounds?|rows?)/iy
 const remark =
-  /\s*(?:and\s+(?:all|every)\s+(?:(?:other|following)\s+)?(?:odd|even|alternate|uneven)?(?:[ -]numbered)?\s*(?:rounds?|rnds?|rows?)(?=\s*[:.-])|[a-z]+(?: [a-z]+)?(?=\s*:)|[-,]\s*[a-z]+(?: [a-z]+){0,2}(?=\s*:)|\([^()\n]{1,40}\)|,?\s*(?:with|in|using|colou?r)\s+[\w ]{1,20}?(?=\s*[:-]))?/iy
-const separator = /["']?\s*(?:[:.,)\]-]+["']?|(?=\s|$))/iy
-const closing = /\s*(?::|-\s|\.\s|\)\s)/iy
-/** "2nd row-2 d c into each", "3d round, 2 single in each": after an ordinal a mark is enough. */
-const closingOrdinal = /\s*[-,:.]/iy
+  /[ \t]{0,4}(?:and\s(?:all|every)\s(?:(?:other|following)\s)?(?:odd|even|alternate|uneven)?(?:[ -]numbered)?\s{0,2}(?:rounds?|rnds?|rows?)(?=\s{0,2}[:.-])|[a-z]+(?: [a-z]+)?(?=\s{0,2}:)|[-,][ \t]{0,3}[a-z]+(?: [a-z]+){0,2}(?=\s{0,2}:)|\([^()\n]{1,40}\)|,?[ \t]{0,3}(?:with|in|using|colou?r)\s[\w ]{1,20}?(?=\s{0,2}[:-]))/iy
+const separator = /["']?[ \t]{0,4}(?:[:.,)\]+-]+["']?|(?=\s|$))/iy
 
 /** Circled figures 1 to 20, as in diagrams. */
 const firstCircled = 0x2460
 const lastCircled = 0x2473
 
-/** "1) 6 sc in ring", "(2) 2 sc in each", a circled 3: a numbered line, where a text labels its rounds in no other way. */
-export function matchBareNumber(text: string, at: number, end: number): RoundLabel | null {
+/** "1) 6 sc in ring", "(2) 2 sc in each", "3- ch 5", a circled 3. */
+export function bareLabelAt(text: string, at: number, line: boolean): BareLabel | null {
   const unit = text.charCodeAt(at)
   if (unit >= firstCircled && unit <= lastCircled) {
     const circled = unit - firstCircled + 1
-    return { from: circled, to: circled, row: false, start: at, end: at + 1 }
+    return { from: circled, to: circled, row: false, start: at, end: at + 1, markAt: at + 1 }
   }
-  const found = /^\(?(\d{1,3})\s*[.):]\s+(?=\S)/.exec(text.slice(at, Math.min(end, at + 12)))
+  const found = (line ? /^\(?(\d{1,3})[ \t]?[.):-][ \t]{0,4}(?=\S)/ : /^(\d{1,3})[.):-][ \t]{0,4}(?=[A-Za-z([*])/).exec(text.slice(at, at + 14))
   if (!found) return null
+  // "1-2 sts", "3.5 mm" are no labels.
+  if (/\d/.test(text.charAt(at + found[0].length)) && !/[ \t]$/.test(found[0])) return null
   const from = Number(found[1])
-  return { from, to: from, row: false, start: at, end: at + found[0].length }
+  return { from, to: from, row: false, start: at, end: at + found[0].length, markAt: at + found[1]!.length }
 }
 
-/** The label that starts at `at`, or null. `lineStart` tells that nothing stands before it. */
-export function matchLabel(
-  text: string,
-  at: number,
-  end: number,
-  lineStart: boolean,
-): RoundLabel | null {
-  let start = at
-  if (lineStart) {
-    // A label set in quotation marks.
-    while (/["']/.test(text.charAt(start)) && start < end) start += 1
-    colourBefore.lastIndex = start
-    const colour = colourBefore.exec(text)
-    if (colour && start + colour[0].length < end) start += colour[0].length
-  }
+/** The label that starts at `at`, or null. `lineStart` tells that nothing stands before it on its line. */
+export function labelAt(text: string, at: number, lineStart: boolean): RoundLabel | null {
   const found =
-    numberedLabel(text, start) ??
-    ordinalLabel(text, start) ??
-    (lineStart ? everyLabel(text, start) : null)
-  if (!found || found.end > end) return null
+    numberedLabel(text, at) ?? ordinalLabel(text, at) ?? (lineStart ? everyLabel(text, at) : null) ?? spoiledLabel(text, at)
+  if (!found) return null
   remark.lastIndex = found.end
   const aside = remark.exec(text)
   let stop = found.end
   const inner = aside ? aside[0].trim() : ""
   if (aside && inner !== "" && !looksLikeTotalOrWork(inner)) stop += aside[0].length
-  if (!lineStart) {
-    const ends =
-      /^\d*[a-z]+\s/i.test(text.slice(at, at + 12)) && !/^r/i.test(text.slice(at, at + 1))
-    const end = ends ? closingOrdinal : closing
-    end.lastIndex = stop
-    if (!end.test(text)) return null
-  }
   separator.lastIndex = stop
   const mark = separator.exec(text)
+  const markAt = stop
   if (mark) stop += mark[0].length
   else if (!lineStart) return null
-  return { ...found, start: at, end: Math.min(stop, end) }
+  return { ...found, start: at, end: stop, markAt }
 }
 
 function looksLikeTotalOrWork(remarkText: string): boolean {
   if (/\d/.test(remarkText) && remarkText.startsWith("(")) return true
-  return /\b(?:sc|dc|hdc|htr|tr|dtr|ch|sps?|sts?|inc|dec|sl|each|next|loops?|ring)\b/i.test(
-    remarkText,
-  )
+  return /\b(?:sc|dc|hdc|htr|tr|dtr|ch|sps?|sts?|inc|dec|sl|each|next|loops?|ring)\b/i.test(remarkText)
 }
 
-function numberedLabel(text: string, at: number) {
+interface Numbered extends Span {
+  readonly from: number
+  readonly to: number
+  readonly row: boolean
+  readonly unnumbered?: boolean
+  readonly inferred?: boolean
+}
+
+function numberedLabel(text: string, at: number): Numbered | null {
   numbered.lastIndex = at
   const found = numbered.exec(text)
   if (!found) return null
   const unit = (found[1] ?? "").toLowerCase()
-  const from = numberOf(found[2] ?? "", wordList)
+  const said = (found[2] ?? "").toLowerCase()
+  // "R i" is no label.
+  if (unit === "r" && romanValue[said] !== undefined) return null
+  const from = romanValue[said] ?? numberOf(said, wordList)
   const row = unit.startsWith("row")
   const end = at + found[0].length
   const several = unit.endsWith("s") || found[3] === undefined
-  if (!several && !/^\s*(?:[:.)\](-]|$)/.test(text.slice(end, end + 4))) {
+  if (!several && !/^[ \t]{0,4}(?:[:.)\](-]|$|\n)/.test(text.slice(end, end + 5))) {
     // "Rnd 1 - 8 sc": a dash after the label, not a range.
-    const alone = new RegExp(
-      `^${escaped(found[1] ?? "")}\\.?\\s*#?\\s*${escaped(found[2] ?? "")}`,
-      "i",
-    ).exec(found[0])
-    return { from, to: from, row, start: at, end: at + (alone?.[0].length ?? found[0].length) }
+    const alone = found[0].search(/\d|[a-z]+$/i) >= 0 ? found[0].indexOf(found[2]!) + found[2]!.length : found[0].length
+    return { from, to: from, row, start: at, end: at + alone }
   }
-  const to = found[3] === undefined ? from : Number(found[3])
+  const rest = /(\d{1,9})$/.exec(found[4] ?? "")
+  const to = rest ? Number(rest[1]) : found[3] === undefined ? from : Number(found[3])
   return { from, to: Math.max(to, from), row, start: at, end }
 }
 
-function escaped(text: string): string {
-  return text.replace(/[^a-z0-9]/gi, "\\$&")
-}
-
-function ordinalLabel(text: string, at: number) {
+function ordinalLabel(text: string, at: number): Numbered | null {
   ordinal.lastIndex = at
   const found = ordinal.exec(text)
   if (!found) return null
-  const from = numberOf(
-    (found[1] ?? "").replace(/(st|nd|rd|th|d)$/i, (_, s: string) =>
-      /^\d/.test(found[1] ?? "") ? "" : s,
-    ),
-    ordinalList,
-  )
+  const said = found[1] ?? ""
+  const digits = /^\d+/.exec(said)?.[0]
+  const from = digits === undefined ? numberOf(said, ordinalList) : Number(digits)
   const to = found[2] === undefined ? from : Number(found[2])
   const row = (found[3] ?? "").toLowerCase().startsWith("row")
   return { from, to: Math.max(to, from), row, start: at, end: at + found[0].length }
 }
 
-function everyLabel(text: string, at: number) {
+/** "lith row", "%th row": a scan has spoiled the number. */
+function spoiledLabel(text: string, at: number): Numbered | null {
+  spoiled.lastIndex = at
+  const found = spoiled.exec(text)
+  if (!found || /^(?:with|both|four|six|fif|ten|nin)th/i.test(found[0])) return null
+  return { from: 0, to: 0, row: /row/i.test(found[1] ?? ""), inferred: true, start: at, end: at + found[0].length }
+}
+
+function everyLabel(text: string, at: number): Numbered | null {
   every.lastIndex = at
   const found = every.exec(text)
   if (!found) return null

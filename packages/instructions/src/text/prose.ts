@@ -56,8 +56,10 @@ export function readProse(layout: PatternText, terms: Terms): ProseFound {
       (ringSentence.test(text) || closedChains.test(text) || onlyChains.test(text))
     ) {
       const steps = stepsOf(layout.clean, line, terms, locals)
-      if (steps.some((step) => step.do === "ring" || step.do === "join" || step.do === "chain")) {
-        foundation = [...foundation, ...steps]
+      if (steps.some((step) => step.do === "ring" || step.do === "join" || step.do === "chain" || step.do === "picot")) {
+        // A later line that begins with chains makes another ring: the last one before round 1 is meant.
+        const begins = steps[0]?.do === "chain" || steps[0]?.do === "ring" || steps[0]?.do === "picot"
+        foundation = begins ? steps : [...foundation, ...steps]
         continue
       }
     }

@@ -1,5 +1,4 @@
-// Lines and sentences between the rounds that say nothing of the work: "Photo 2: two rounds done!", "Ta-da!".
-
+// Lines that say nothing of the work ("Photo 2: two rounds done!", "Ta-da!"), and lines that do.
 
 /** Words of the work; a line with none of them is talk. */
 const wordsOfWork =
@@ -11,4 +10,14 @@ const beginsSentence = /^\s*(?:\p{Lu}|["'[(]|\p{Extended_Pictographic})/u
 export function isTalkLine(line: string, before: string): boolean {
   if (!endsSentence.test(before) || !beginsSentence.test(line)) return false
   return /\p{L}{3}/u.test(line) && !wordsOfWork.test(line)
+}
+
+const makes =
+  /\b(?:\d+ ?(?:sc|dc|hdc|htr|tr|dtr|single|double|treble)s?|ch ?-?\d+|\d+ ?ch|chain \w+|(?:sc|dc|hdc|htr|tr|dtr) (?:in|into|around|twice)|sl ?st|slip stitch|slip st)\b/i
+const places = /\b(?:in|into|next|each|same|corner|repeat|rep|around|sps?|space|loop|join|ring|stitch|skip|miss)\b|\*/i
+const aboutOther = /^[ \t>•*-]*(?:abbreviations?|materials?|you will need|notes?|finishing|border|edging|joining|assembly|to join|to finish|gauge|copyright|©)/i
+
+/** A paragraph that goes on with the work: stitches made, and where. */
+export function looksLikeWork(line: string): boolean {
+  return makes.test(line) && places.test(line) && !aboutOther.test(line)
 }

@@ -54,14 +54,29 @@ export function classesOfWord(text: string): ReadonlySet<LexicalClass> {
 
 /** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
 export function lexemesOf(
-  tokens: readonly Token[],
+  scanned: readonly Token[],
   isName: (text: string) => boolean,
 ): Lexeme[] {
+  const tokens = scanned.map((token) => {
+    const meant = token.type === "word" && !isName(token.text) ? misscanned[token.text] : undefined
+    return meant === undefined ? token : { ...token, text: meant }
+  })
   const lexemes: Lexeme[] = []
   for (let i = 0; i < tokens.length; ) {
     const token = tokens[i]!
     if (token.type !== "word" && token.text !== "=" && token.text !== "&" && token.text !== "+") {
       lexemes.push({ ...token, classes: none, skipCost: markCosts[token.text] ?? numberCost(token) })
+      i += 1
+      continue
+    }
+    const parted = partedName(tokens, i, isName)
+    if (parted) {
+      lexemes.push({ ...token, text: parted.text, end: tokens[parted.last]!.end, classes: none, skipCost: meaningfulWordCost })
+      i = parted.last + 1
+      continue
+    }
+    // "to to first sc": a word set twice.
+    if (token.type === "word" && tokens[i + 1]?.text === token.text && token.text.length > 1 && !isName(token.text)) {
       i += 1
       continue
     }
@@ -75,8 +90,72 @@ export function lexemesOf(
     if (!fillers.has(token.text) || isName(token.text)) lexemes.push(single(token, isName))
     i += 1
   }
-  return lexemes
+  return withoutNames(lexemes)
 }
+
+/** "16 single crochet (sc) in ring", "3rd stitch (st) of ch": the abbreviation of the word before, in a bracket. */
+function withoutNames(lexemes: readonly Lexeme[]): Lexeme[] {
+  const kept: Lexeme[] = []
+  for (let i = 0; i < lexemes.length; i++) {
+    const [open, name, close] = [lexemes[i]!, lexemes[i + 1], lexemes[i + 2]]
+    const before = kept[kept.length - 1]
+    const abbreviates =
+      before?.type === "word" &&
+      (open.text === "(" || open.text === "[") &&
+      name?.type === "word" &&
+      (close?.text === ")" || close?.text === "]") &&
+      name.text !== before.text &&
+      name.text.length < before.text.length &&
+      [...name.classes].some((one) => before.classes.has(one) && /^(?:stitch|chain|space|group|skip|repeat|round|start)$/.test(one))
+    if (abbreviates) i += 2
+    else kept.push(open)
+  }
+  return kept
+}
+
+/** Parts of abbreviations that old texts set apart: "s c", "d c", "h d c", "tr c", "d tr", "tr tr". */
+const nameParts = /^(?:s|d|h|t|hd|tr|dbl|db|trip|half|ch)$/
+const lastParts = /^(?:c|dc|tr|tre|cr)$/
+
+function partedName(
+  tokens: readonly Token[],
+  from: number,
+  isName: (text: string) => boolean,
+): { text: string; last: number } | null {
+  if (!nameParts.test(tokens[from]!.text) || tokens[from]!.text === "half") return null
+  let text = tokens[from]!.text
+  let at = from
+  let best: { text: string; last: number } | null = null
+  for (let k = 1; k <= 3; k++) {
+    at += 1
+    if (tokens[at]?.text === ".") at += 1
+    const token = tokens[at]
+    if (token?.type !== "word" || (!nameParts.test(token.text) && !lastParts.test(token.text))) break
+    text += token.text
+    if (isName(text)) best = { text, last: at }
+  }
+  return best
+}
+
+/** Slips of a scan that turns printed letters into others; none of them is a word of patterns. */
+const misscanned: Readonly<Record<string, string>> = table({
+  de: "dc",
+  se: "sc",
+  eh: "ch",
+  cb: "ch",
+  ehs: "chs",
+  chi: "ch",
+  ail: "all",
+  ali: "all",
+  frem: "from",
+  puli: "pull",
+  si: "sl",
+  trb: "tr",
+  trbl: "tr",
+  trble: "tr",
+  treb: "tr",
+  chsps: "chsps",
+})
 
 /** Marks that may be passed over freely; others say something. */
 const markCosts: Readonly<Record<string, number>> = table({

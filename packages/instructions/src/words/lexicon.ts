@@ -148,7 +148,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "chat",
     words:
-      "you|you'll|you're|we|i|i'm|will|should|would|can|may|might|must|need|needs|needed|want|if|when|while|as|so|but|because|since|like|this|these|those|there|here|is|are|be|been|was|were|do|does|did|have|has|had|get|gets|got|see|look|looks|note|remember|sure|now and then|again|well|good|great|easy|easily|nice|really|still|even though|example|photo|picture|pic|image|above|know|let's|let|go|going|come|comes|keep|keeping|time|way|all set|done|ready|finished|complete|completed|finally|begins|start again|always|usually|never|too|off|out|on hook|or so|it|they|them|their|that's|which|what|how|where|who|thing|things|part|parts|piece|work in progress|motif|square|flower|circle shape|project|design|instructions|directions|following instructions|follows|thus|per|via|video|tutorial|step|steps|hand|hands|please note|hint|tip:|voila|yay|congratulations|about|approximately|approx|roughly|from here|at this point|optional|optionally|by|for|because of|due|within this|throughout|through out|ok|okay|whole|entire|entirely|usual|usually|same way|same manner|in this way|this way|in this manner|following|first of all|actually|little|bit|nicely|neat|neatly|flat|lie flat|lay flat|shape|finish|finishing|finishes|continue|continuing|cont|continues|proceed|start with|normal|normally|regular way|into shape|in pattern|as established|as before|altogether",
+      "you|you'll|you're|we|i|i'm|will|should|would|can|may|might|must|need|needs|needed|want|if|when|while|as|so|but|because|since|like|this|these|those|there|here|is|are|be|been|was|were|do|does|did|have|has|had|get|gets|got|see|look|looks|note|remember|sure|now and then|again|well|good|great|easy|easily|nice|really|still|even though|example|photo|picture|pic|image|above|know|let's|let|go|going|come|comes|keep|keeping|time|way|all set|done|ready|finished|complete|completed|finally|begins|start again|always|usually|never|too|off|out|on hook|or so|it|they|them|their|that's|which|what|how|where|who|thing|things|part|parts|piece|work in progress|motif|square|flower|circle shape|project|design|instructions|directions|following instructions|follows|thus|per|via|video|tutorial|step|steps|hand|hands|please note|hint|tip:|voila|yay|congratulations|about|approximately|approx|roughly|from here|at this point|optional|optionally|by|for|because of|due|within this|throughout|through out|ok|okay|whole|entire|entirely|usual|usually|same way|same manner|in this way|this way|in this manner|following|first of all|actually|little|bit|nicely|neat|neatly|flat|lie flat|lay flat|shape|finish|finishing|finishes|continue|continuing|cont|continues|proceed|start with|normal|normally|regular way|into shape|in pattern|as established|as before|altogether|to correspond|ending to correspond|ends to correspond|as given|for corner|for joining|as desired|if desired",
   },
   { class: "next", words: "next|nxt|nx|following|foll|subsequent|succeeding" },
   { class: "same", words: "same|very same|that same|this same" },
@@ -160,13 +160,13 @@ export const lexicon: readonly LexiconEntry[] = [
   { class: "rest", words: "remaining|rem|rest|remainder|rest of|leftover|others|other ones" },
   { class: "that", words: "that|this|these|those" },
   { class: "start", words: "beg|beginning|starting|begin|initial|turning|start|commencing|opening|commencement|begin-" },
-  { class: "joining", words: "joining|joined|join" },
+  { class: "joining", words: "joining|joined|join|closing|slip-stitched" },
   { class: "made", words: "made|worked|completed|just made|just worked|just completed|formed|used|you just made|you made|just formed|just crocheted|last made|last worked" },
   { class: "unworked", words: "skipped|unworked|unused|free|missed|empty|left unworked|not worked" },
   { class: "previous", words: "previous|prev|preceding|prior|last" },
   {
     class: "in",
-    words: "in|into|on|onto|inside|at|within|in to|on to|working in|working into|worked in|worked into|work in|upon",
+    words: "in|into|on|onto|inside|at|within|in to|on to|working in|working into|worked in|worked into|work in|upon|back in|back into|back onto",
   },
   { class: "of", words: "of|from" },
   { class: "to", words: "to" },

@@ -43,7 +43,7 @@ export function madeElement(work: RoundWork, place: Extract<Place, { at: "made" 
 export function closesSpace(work: RoundWork, step: Extract<Step, { do: "work" }>): boolean {
   const place = step.place
   if (place?.at !== "next" || step.count !== 1) return false
-  if (turningChains(step.stitch.kind.basic) < 2) return false
+  if (turningChains(step.stitch.kind.basic) < 2 && !endsAsOthers(work)) return false
   if (place.noun.what !== "stitch") return false
   const onSlip =
     place.noun.kind?.basic === "sl st" && meaningOf(work.main.edge, place.noun).stretched !== null
@@ -67,6 +67,13 @@ export function closesSpace(work: RoundWork, step: Extract<Step, { do: "work" }>
   if (!onSlip && !onStart && !onFirst && !onClosing) return false
   if (onFirst && !onSlip && (mostlyUnused(work) || beginsRepeat(work.allSteps, step))) return false
   return closeWith(work, step)
+}
+
+/** "ch 1, sc in first dc", where the other spaces have two chains: the sc stands for the last of them. */
+function endsAsOthers(work: RoundWork): boolean {
+  const last = work.elements[work.elements.length - 1]
+  if (last?.type !== "chain") return false
+  return work.elements.some((element) => element !== last && element.type === "chain" && element.chains === last.chains + 1)
 }
 
 /** "*dc in first st, ch 3, miss 1; rep": what begins a repeat closes nothing. */

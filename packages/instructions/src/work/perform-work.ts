@@ -173,7 +173,9 @@ export function placeAnchors(work: RoundWork, place: Place): Anchor[] | null {
 
 function samePlace(work: RoundWork, place: Extract<Place, { at: "same" }>): Anchor {
   if (work.inPlace?.[0]) return work.inPlace[0]
-  const site = work.current
+  // "same place as beginning" at the end of a round is where it began.
+  const begin = place.begins && work.elements.length > 0 && work.used.some((use) => use.use === "worked") ? work.startSite : null
+  const site = begin ?? work.current
   if (!site) {
     if (work.index === 0) return { at: "centre" }
     throw noPlace(place, "Nothing has been worked into yet, so there is no same place.")
