@@ -49,13 +49,12 @@ function takeUp(result: Step[], note: Note): boolean {
       // "ch 2, dc in next 2 sts (counts as dc3tog)": the stitches are its other legs.
       const legs = (note.countsAs.kind?.gathered?.legs ?? 0) - 1
       if (
-        legs > 1 &&
+        legs > 0 &&
         !last.stitch.kind.gathered &&
-        last.place?.at === "next" &&
-        last.place.count === legs
+        (last.place?.at === "next" ? last.place.count === legs : last.count === legs)
       ) {
         const kind = { ...last.stitch.kind, gathered: { how: "together" as const, legs } }
-        result[result.length - 1] = { ...last, stitch: { kind, tog: true } }
+        result[result.length - 1] = { ...last, count: last.place?.at === "next" ? last.count : 1, stitch: { kind, tog: true } }
       }
       // "ch 3, dc2tog in ring (counts as dc3tog)": both together are the first cluster.
       result[result.length - 2] = { ...before, countsAs: note.countsAs }

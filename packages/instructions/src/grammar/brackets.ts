@@ -60,6 +60,10 @@ function closingOf(chart: Chart, at: number): number {
 
 /** The words of a bracket passed over; what was made before it may be named in it ("shell made"). */
 function aside(chart: Chart, at: number, end: number): Clause {
+  if (end >= chart.lexemes.length) {
+    const { start, end: stop, text } = chart.lexemes[at]!
+    return { end: at + 1, cost: 0.6, steps: [], remarks: [{ code: "bracket-not-closed", start, end: stop, said: text }] }
+  }
   let cost = asideCost
   const skipped: number[] = []
   for (let k = at + 1; k < end; k++) {
@@ -74,10 +78,9 @@ function aside(chart: Chart, at: number, end: number): Clause {
   const opening = chart.lexemes[at]!
   const last = chart.lexemes[Math.min(end, chart.lexemes.length - 1)]!
   const remark = { code: "aside", start: opening.start, end: last.end }
-  const closed = end < chart.lexemes.length
   const base = {
-    end: Math.min(end + 1, chart.lexemes.length),
-    cost: Math.min(mostAsideCost, cost) + (closed ? 0 : 1),
+    end: end + 1,
+    cost: Math.min(mostAsideCost, cost),
     remarks: told || cost < 0.5 ? [] : [remark],
   }
   if (name === null) return { ...base, steps: [] }
@@ -119,13 +122,16 @@ function namesOnly(inner: readonly Lexeme[]): boolean {
 function tellsOther(inner: readonly { text: string }[]): boolean {
   return (
     (inner[0]?.text === "or" && inner.length > 2) ||
+    (inner[0]?.text === "counts" && inner.some(({ text }) => /^(?:corner|side|point|petal|shell|group)s?$/.test(text))) ||
+    /^(?:note|see|photo|pic|picture)$/.test(inner[0]?.text ?? "") ||
     (inner[0]?.text === "not" && !inner.some(({ text }) => /^count/.test(text)))
   )
 }
 
-function nameOf(inner: readonly { text: string; type: string }[]): string | null {
-  if (!tellsMade(inner)) return null
-  const named = inner.slice(0, -1)
+function nameOf(inner: readonly Lexeme[]): string | null {
+  const made = tellsMade(inner)
+  if (!made && !inner.some(({ classes }) => classes.has("group"))) return null
+  const named = made ? inner.slice(0, -1) : inner
   if (named.length === 0 || named.length > 3 || named.some(({ type }) => type === "number")) return null
   const name = named.map(({ text }) => text).join("").replace(/[^a-z]/g, "")
   return /^[a-z]{2,20}$/.test(name) ? name : null
@@ -135,7 +141,8 @@ function readNote(chart: Chart, at: number, end: number, start: number): Clause 
   const cursor = chart.from(at)
   const note = cursor.attempt(() => {
     const found = readCountsNote(cursor)
-    cursor.accept(".")
+    // "..., now and throughout": what follows in the bracket makes nothing.
+    while (found && cursor.at < end && saysNoWork(cursor.peek()!)) cursor.at += 1
     return found && cursor.at === end ? found : null
   })
   if (note) {
@@ -179,8 +186,12 @@ function afterGroup(
   const bare = { end: after, cost: cost + bareBracketCost + 0.1, steps: body, ...extra }
   if (times && times.kind !== "until") return [repeatedBracket(chart, body, times, start, cost, extra), bare]
   const said = cursor.at
-  if (times && !atPlaceOf(chart, after))
-    return [clause(cursor, [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times }], cost, extra), bare]
+  if (times && !atPlaceOf(chart, after)) {
+    const ending = readEnding(chart, { steps: body, markAt: inner.markAt })
+    const last = ending?.last ?? null
+    const repeat: Step = { ...cursor.since(start), do: "repeat", body, last, ending: ending?.how ?? null, times, ...(ending?.tail ? { tail: ending.tail } : {}) }
+    return [clause(cursor, [repeat], cost, extra), bare]
+  }
   cursor.at = after
   acceptWork(cursor)
   const place = atPlace(cursor) && cursor.text() !== "to" ? readPlace(cursor) : (cursor.is("next") || cursor.is("each") || cursor.is("same") ? readBarePlace(cursor) : null)
@@ -303,6 +314,10 @@ function placedBracket(
   return further.length === 0 && place.at !== "ring" ? [plain, wide] : [plain]
 }
 
+function saysNoWork(word: Lexeme): boolean {
+  return word.type === "mark" || (word.type === "word" && (word.classes.size > 0 || word.skipCost < 1.5))
+}
+
 /** "(2 sc, inc) repeat 6 times", "(2 sc, inc) * 6": said of the bracket just closed. */
 function readBracketTimes(cursor: Cursor): Times | null {
   return cursor.attempt((): Times | null => {
@@ -316,7 +331,7 @@ function readBracketTimes(cursor: Cursor): Times | null {
         return true
       })
       cursor.accept("this", "these", "that")
-      cursor.accept("sequence", "pattern", "steps", "step")
+      cursor.accept("sequence", "pattern", "steps", "step", "brackets", "bracket", "parentheses", "instructions")
       const times = readTimes(cursor, true)
       if (times?.kind !== "more") return times?.kind === "until" ? times : null
       return times.plain ? { ...times, ofBracket: true } : times

@@ -127,10 +127,10 @@ export function stitchNamed(word: string, terms: Terms): StitchKind | null {
 
 /** Words that are part of the longer names of stitches. */
 const nameParts = new Set(
-  "single double half treble triple slip extended ext foundation quadruple quintuple front back fp bp cluster clusters cl cls popcorn popcorns pc puff puffs bobble bobbles tuft tufts crochet".split(" "),
+  "single double half treble triple slip extended ext foundation quadruple quintuple front back fp bp cluster clusters cl cls clst clus popcorn popcorns pop pc pcs ps puff puffs bobble bobbles tuft tufts crochet".split(" "),
 )
 
 /** A word that names a stitch, or part of a longer name. */
 export function isStitchWord(text: string, terms: Terms): boolean {
-  return nameParts.has(text) || stitchNamed(text, terms) !== null
+  return nameParts.has(text) || stitchNamed(text, terms) !== null || /^(?:sc|hdc|dc|tr|trb|dtr|htr)(?:cl|cls|clus|cluster|pop|pc|puff)$/.test(text)
 }

@@ -70,6 +70,11 @@ const purposes = /^(?:complete|close|finish|join|end|form|secure|make|begin|star
 export function purposeClause(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   cursor.at += 1
+  if (cursor.is("increase") || cursor.is("decrease")) {
+    // "to inc 1 sc, make 2 sc in 1 cluster": how an increase told before is made.
+    while (!cursor.done() && !/^[.;()[\]*]/.test(cursor.text())) cursor.at += 1
+    return [clause(cursor, (before) => (before.length > 0 ? before : null), 0.1)]
+  }
   if (!purposes.test(cursor.text())) return []
   cursor.at += 1
   for (let k = 0; k < 5; k++) {
@@ -79,6 +84,21 @@ export function purposeClause(chart: Chart, at: number): readonly Clause[] {
   }
   if (!cursor.done() && !/^[,;.!()[\]{}*]+$/.test(cursor.text())) return []
   return [clause(cursor, [], clauseCost)]
+}
+
+/** "OR 4 ch, join to form a ring, ...": another way of doing what has just been told. */
+export function otherWay(chart: Chart, at: number): readonly Clause[] {
+  const before = chart.lexemes[at - 1]
+  const cursor = chart.from(at)
+  const start = cursor.start()
+  const sentence = before !== undefined && /^[.;!]$/.test(before.text)
+  cursor.at += 1
+  for (let k = 0; k < longestClause && !cursor.done(); k++) {
+    if (cursor.text() === "." || (!sentence && /^[,;()[\]*]$/.test(cursor.text()))) break
+    cursor.at += 1
+  }
+  const remarks = [{ code: "other-way", start, end: cursor.lastEnd() }]
+  return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), sentence ? 0.3 : 0.6, { remarks })]
 }
 
 /** "Continue in this manner until piece measures 6 inches", "repeat last 2 rnds until ...": rounds that have no number. */

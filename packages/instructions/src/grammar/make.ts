@@ -6,7 +6,7 @@ import type { Chart, Clause } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readEven, readGrowth } from "./evenly.ts"
-import { readBetweenChains, readDoubled, readFirstAndLast, readLegs, readSpread } from "./make-extras.ts"
+import { readBetweenChains, readChainCount, readDoubled, readFirstAndLast, readLegs, readSpread } from "./make-extras.ts"
 import { readNoun } from "./nouns.ts"
 import { atPlace, readPlace, readTarget } from "./places.ts"
 import { type CountedStitch, readCounted } from "./stitch-names.ts"
@@ -76,6 +76,19 @@ function afterName(
     alternatives.push(clause(cursor, (before) => gathered(before, [inner], place), looseListCost))
   }
   const times = place ? readTimesAfter(cursor) : null
+  if (times !== null && place?.at === "ring") {
+    // "3 ch, 1 tr into the ring 4 times": the chains before it go with it.
+    const span = cursor.since(start)
+    alternatives.push(
+      clause(cursor, (before) => {
+        const last = before[before.length - 1]
+        const chained = last?.do === "chain" && before.length > 1 && !last.countsAs
+        const body = chained ? [last, steps[0]!] : [steps[0]!]
+        const kept = chained ? before.slice(0, -1) : before
+        return [...kept, { ...span, do: "repeat", body, last: null, ending: null, times: { kind: "total", count: times } }]
+      }),
+    )
+  }
   if (times !== null && place?.at === "next" && place.count === 1)
     alternatives.push(clause(cursor, [repeated(cursor.since(start), { ...steps[0]! }, times)], 0))
   return alternatives
@@ -301,9 +314,11 @@ function readShared(cursor: Cursor, start: number): Step[] | null {
     const parts: Step[] = []
     for (;;) {
       const from = cursor.start()
-      const part = readCounted(cursor)
-      if (!part) return null
-      parts.push({ ...cursor.since(from), do: "work", stitch: part.stitch, count: part.count, place: null })
+      const chains = parts.length > 0 ? readChainCount(cursor) : null
+      const part = chains === null ? readCounted(cursor) : null
+      if (chains !== null) parts.push({ ...cursor.since(from), do: "chain", chains, place: null })
+      else if (part) parts.push({ ...cursor.since(from), do: "work", stitch: part.stitch, count: part.count, place: null })
+      else return null
       if (!cursor.is("and")) break
       cursor.at += 1
       if (!cursor.isNumber()) return null

@@ -61,6 +61,11 @@ export function passesMode(cursor: Cursor): Step[] | null {
   let ofRound: number | undefined
   cursor.attempt(() => {
     cursor.take("of", "in")
+    if (cursor.isOrdinal() && cursor.is("round", 1)) {
+      ofRound = cursor.value()
+      cursor.at += 2
+      return true
+    }
     if (cursor.take("round")) {
       const round = cursor.takeCount(1)
       if (round === null) return null
@@ -84,7 +89,7 @@ export function passesMode(cursor: Cursor): Step[] | null {
 const longestOtherSide = 16
 
 const partOfOtherSide =
-  /^(?:working|work|on|along|in|down|across|rotate|rotating|turn|pivot|continue|continuing|now|into|over|to|of|piece|so|and|you|are|can|up|back|side|sides|edge|loop|loops|lps|free|remaining|unused|front|foundation|starting|beginning|beg|base|original|initial|ch|chs|chain|chains|row|do|not|clockwise|degrees|working in|working into|in to|front loop|front loops|back loops|back loop|unworked|starting ring|chain stitches|work in|work into)$/
+  /^(?:working|work|on|along|in|down|across|rotate|rotating|turn|pivot|continue|continuing|now|into|over|to|of|piece|so|and|you|are|can|up|back|side|sides|edge|loop|loops|lps|free|remaining|unused|front|foundation|starting|beginning|beg|base|original|initial|ch|chs|chain|chains|row|do|not|clockwise|degrees|working in|working into|in to|front loop|front loops|back loops|back loop|unworked|starting ring|chain stitches|work in|work into|sideways|along each side|other|opposite|bottom)$/
 
 /** "working along opposite side of foundation ch", "on the other side of the chain". */
 export function otherSide(chart: Chart, at: number): readonly Clause[] {

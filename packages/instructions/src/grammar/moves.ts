@@ -32,8 +32,13 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   const nth = cursor.attempt(() => {
     if (!cursor.take("to", "in")) return null
     const target = joinTarget(cursor, start)
+    if (target.place?.at === "made" && target.place.which === "first" && target.place.noun.what === "chain") return target
     return target.chain === undefined || cursor.text() === "from" ? null : target
   })
+  if (nth && nth.chain === undefined) {
+    acceptJoining(cursor)
+    return [joinClause(cursor, start, nth)]
+  }
   if (nth) {
     const joins = acceptJoining(cursor)
     const joined = joinClause(cursor, start, nth)

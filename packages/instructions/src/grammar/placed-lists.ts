@@ -154,6 +154,16 @@ function opensRing(before: readonly Step[], from: number): boolean {
   return step?.do === "ring" || step?.do === "join" || (step?.do === "slip" && from <= 2)
 }
 
+/** "work a petal of (...)", "a shell of (2 dc, ch 1, 2 dc)": the bracket tells what it is. */
+export function groupOf(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  acceptWork(cursor)
+  if (!cursor.is("group") && !cursor.is("corner")) return []
+  cursor.at += 1
+  if (!cursor.accept("of", ":", "=", "-") && !cursor.is("with")) return []
+  return /^[([]$/.test(cursor.text()) ? [clause(cursor, [], 0.02)] : []
+}
+
 /** ", in next st", alone after a list, or "to next sp": where the list just told goes. */
 export function listPlace(chart: Chart, at: number): readonly Clause[] {
   const before = chart.lexemes[at - 1]

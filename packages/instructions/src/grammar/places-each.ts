@@ -55,6 +55,9 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
   if (nouns.length === 0 && every !== undefined && /^[,;.()]?$/.test(cursor.text())) nouns.push({ what: "stitch" })
   cursor.take("place")
   if (nouns.length === 0) return null
+  const chains = nouns.length === 1 && (nouns[0]!.what === "stitch" || nouns[0]!.what === "chain") ? cursor.attempt(() => readChainsOf(cursor)) : null
+  if (chains !== null)
+    return { ...cursor.since(start), at: "next", noun: { what: "chain" }, count: chains, each: true }
   if (cursor.text() === "of") {
     const at = cursor.at
     cursor.at += 1
@@ -68,6 +71,20 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
     readUntil(cursor) ??
     (rest ? { kind: "around" as const, rest: true } : { kind: "around" as const, implied: true })
   return { ...cursor.since(start), at: "each", nouns, until, ...(every === undefined ? {} : { every }) }
+}
+
+/** "each st of ch 5": so many chains. */
+function readChainsOf(cursor: Cursor): number | null {
+  if (!cursor.accept("of")) return null
+  cursor.take("next", "that", "same")
+  if (cursor.isNumber() && cursor.is("chain", 1) && !cursor.is("space", 2)) {
+    const count = cursor.takeCount(1)
+    cursor.at += 1
+    return count
+  }
+  if (!cursor.take("chain")) return null
+  cursor.accept("-")
+  return cursor.is("space", 1) ? null : cursor.takeCount(1)
 }
 
 /** "in each other", "in all the others": those the case before leaves out. */

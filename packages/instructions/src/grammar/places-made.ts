@@ -32,7 +32,7 @@ function readLastWorked(cursor: Cursor, start: number): Place | null {
 /** "base of ch-3", "st at base of beg ch", "bottom of these ch". */
 function readBaseOf(cursor: Cursor, start: number): Place | null {
   if (cursor.take("same")) cursor.take("stitch", "place", "space")
-  else cursor.attempt(() => (cursor.take("stitch") && cursor.is("in") ? true : null))
+  else cursor.attempt(() => (cursor.take("stitch", "space") && cursor.is("in") ? true : null))
   cursor.take("in")
   if (!cursor.take("base") || !cursor.accept("of")) return null
   while (cursor.take("first", "start", "that", "same"));
@@ -79,7 +79,7 @@ function acceptAsWhich(cursor: Cursor): boolean {
         continue
       }
       if (cursor.accept("you", "you've", "was", "is", "were", "sl", "slip", "it", "came from", "with", "into", "in", "your")) continue
-      const noun = known || link === "as" || link === "where" ? readNoun(cursor) : null
+      const noun = readCountedChain(cursor) ?? (known || link === "as" || link === "where" ? readNoun(cursor) : null)
       if (noun) {
         known = true
         if (cursor.isNumber() && noun.what === "chain") cursor.at += 1

@@ -46,6 +46,12 @@ export function readNext(cursor: Cursor, start: number, between: boolean, prepos
     // "under next 2 ch", "under ch 2": all of the chains there.
     const size = cursor.takeCount(1)
     const noun: Noun = { what: "space", ...(size === null ? {} : { size }) }
+    cursor.attempt(() => {
+      if (!cursor.accept("between")) return null
+      while (cursor.take("each", "next"));
+      if (cursor.isNumber() && cursor.text(1) !== "-") cursor.at += 1
+      return readNoun(cursor) ? true : null
+    })
     return { ...placed, ...cursor.since(start), noun, ...(said ? {} : { bare: true }) }
   }
   if (placed.noun.what === "chain" && preposition === "under")
@@ -108,10 +114,12 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
   if (between) return betweenPlace(cursor, start, noun, count)
   const nouns = cursor.attempt(() => readNounList(cursor, noun))
   if (nouns && count === 1) return { ...cursor.since(start), at: "list", places: nouns.map((each) => ({ ...cursor.since(start), at: "next" as const, noun: each, count: 1 })) }
-  if (noun.what === "chain" && count === 1)
+  if ((noun.what === "chain" || noun.what === "space") && count === 1)
     cursor.attempt(() => {
-      // "in ch at base of group": the owner tells nothing new.
+      // "over the ch 1 between cluster sts": where it is tells nothing new.
       if (!cursor.accept("between")) return null
+      while (cursor.take("each", "next"));
+      if (cursor.isNumber() && cursor.text(1) !== "-") cursor.at += 1
       return readNoun(cursor) ? true : null
     })
   return { ...cursor.since(start), at: "next", noun, count }

@@ -32,8 +32,17 @@ export function readDip(cursor: Cursor, start: number): Place | null {
   const each = cursor.take("each")
   cursor.take("next")
   const count = cursor.takeCount(1) ?? 1
-  cursor.take("stitch")
-  if (!cursor.take("dip")) return null
+  const stitch = cursor.take("stitch")
+  if (!cursor.take("dip")) {
+    // "st between petals"
+    const dip = stitch && !each && cursor.attempt(() => {
+      if (!cursor.take("between")) return null
+      if (cursor.isNumber()) cursor.at += 1
+      while (cursor.take("each", "next"));
+      return readNoun(cursor)?.what === "group" ? true : null
+    })
+    return dip ? { ...cursor.since(start), at: "next", noun: { what: "group" }, count, pick: "dip" } : null
+  }
   cursor.attempt(() => {
     if (!cursor.take("between")) return null
     if (cursor.isNumber()) cursor.at += 1

@@ -73,6 +73,7 @@ export function readTarget(cursor: Cursor, start: number, preposition: string): 
 function acceptOwner(cursor: Cursor): true | null {
   if (!cursor.accept("of", "on", "in", "from")) return null
   while (cursor.take("next", "same", "that", "first", "last", "each", "any"));
+  if (cursor.take("top") && cursor.accept("of")) return readNoun(cursor) ? true : null
   if (!cursor.is("group") && !cursor.is("space") && !(cursor.is("chain") && cursor.isNumber(cursor.text(1) === "-" ? 2 : 1))) return null
   const noun = readNoun(cursor)
   return noun?.what === "group" || noun?.what === "space" ? true : null
@@ -92,6 +93,11 @@ function readLoopWords(cursor: Cursor, details: Details): true | null {
       : cursor.is("third-loop")
         ? "third"
         : null
+  if ((cursor.is("rest") || cursor.is("unworked")) && cursor.is("loop-part", 1) && cursor.is("of", 2)) {
+    // "in remaining loop of each ch": along the other side.
+    cursor.at += 3
+    return true
+  }
   if (which) {
     cursor.at += 1
     details.loops = which

@@ -10,13 +10,13 @@ import { isStitchWord } from "./cursor.ts"
 import { readWholeRound } from "./evenly.ts"
 import { readFan, readLinked } from "./fans.ts"
 import { completedPopcorn, droppedLoop, heldBack, spelledCluster, startsHolding, startsWrap } from "./gathered.ts"
-import { furtherRounds, handlingClause, measureSentence, purposeClause, talkSentence, toolClause, yarnClause } from "./handling.ts"
+import { furtherRounds, handlingClause, otherWay, measureSentence, purposeClause, talkSentence, toolClause, yarnClause } from "./handling.ts"
 import { eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { makeStitches } from "./make.ts"
 import { loopMode, notDone, otherSide, passesMode, ringStart } from "./modes.ts"
 import { joinRound, skipStitches, slipStitch, standingStitch, turnWork } from "./moves.ts"
-import { allInOne, listPlace, placeFirst } from "./placed-lists.ts"
+import { allInOne, groupOf, listPlace, placeFirst } from "./placed-lists.ts"
 import { atPlace } from "./places.ts"
 import { isRepeatMark, listTimes, readPassage, readStarred, repeatAll } from "./repeats.ts"
 import { localGroup, namesLocal } from "./shells.ts"
@@ -336,6 +336,18 @@ export const productions: readonly Production[] = [
     name: "further rounds",
     starts: (word) => word.classes.has("repeat") || /^(?:continue|cont|continuing|work)$/.test(word.text),
     rule: furtherRounds,
+    examples: [],
+  },
+  {
+    name: "another way",
+    starts: (word) => word.text === "or",
+    rule: otherWay,
+    examples: [],
+  },
+  {
+    name: "group of",
+    starts: (word, cursor) => (word.classes.has("group") || word.classes.has("work")) && (/^[([]$/.test(cursor.text(2)) || /^[([]$/.test(cursor.text(3))),
+    rule: groupOf,
     examples: [],
   },
   {

@@ -61,9 +61,11 @@ function readEndingWith(chart: Chart, run: Run, marked: readonly Step[] | null):
   cursor.take("round")
   cursor.take("with")
   if (cursor.accept("by")) cursor.take("work")
+  if (cursor.is("in") && cursor.is("last", 1)) cursor.at += 1
   const lastSaid = cursor.take("last")
   cursor.take("repeat", "times")
   cursor.accept("one", "repetition", "round")
+  cursor.accept(":", ",")
   if (cursor.take("in", "to", "with", "until") || lastSaid) {
     if (/^\*+$/.test(cursor.text()) || /^[\u2020\u2021]+$/.test(cursor.text())) {
       cursor.at += 1

@@ -2,7 +2,7 @@
 // without a mark: "sc 1, inc 1; repeat around", "1 sc, inc x6".
 
 import type { Place, Step, Times } from "../base/tree.ts"
-import type { Chart, Clause, Reading } from "./chart.ts"
+import { type Chart, type Clause, isEndMark, type Reading } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { asPasses } from "./passes.ts"
@@ -64,6 +64,11 @@ function closesOf(chart: Chart, at: number, mark: string): Close[] {
     const goesOn =
       /^(?:continue|cont|continues|continuing|working|work)$/.test(text) &&
       (cursor.is("of", 1) || (cursor.is("around", 1) && cursor.is("of", 2)) || cursor.is("in", 1) || /^(?:in this way|this way|in pattern)$/.test(cursor.text(1)))
+    if (depth === 0 && text !== mark && isEndMark(text) && lexemes[k + 1]?.classes.has("in")) {
+      // "*dc, ch 2** in next sp; rep from * to **": where the stretch goes is told behind it.
+      closes.push({ bodyEnd: k, after: k + 1, by: "mark" })
+      break
+    }
     if (!cursor.is("repeat") && !goesOn) continue
     const reference = referenceAt(cursor, mark)
     if (goesOn) {
@@ -166,6 +171,7 @@ function afterBody(
   }
   if (by === "mark") {
     cursor.accept(",", ";", ".")
+    skipNote(chart, cursor)
     const said = cursor.attempt(() => {
       cursor.take("and")
       if (!cursor.is("repeat")) return null
@@ -261,10 +267,21 @@ export function skippedIn(chart: Chart, body: Reading) {
   })
 }
 
+/** "*...* (Note: ...). Repeat from *": a remark between a stretch and what is said of it. */
+function skipNote(chart: Chart, cursor: Cursor): void {
+  cursor.attempt(() => {
+    if (cursor.text() !== "(" || !/^(?:note|see|this|you|counts|made|there)$/.test(cursor.text(1))) return null
+    while (!cursor.done() && cursor.text() !== ")") cursor.at += 1
+    cursor.at += 1
+    cursor.accept(",", ";", ".")
+    return cursor.at < chart.lexemes.length && cursor.is("repeat") ? true : null
+  })
+}
+
 /** "*to* 5x", "crochet *-* 3 times": the marks named again without the word repeat. */
 function marksAgain(cursor: Cursor, mark: string): true | null {
   cursor.accept(",", ";", ".")
-  cursor.take("work")
+  while (cursor.take("work") || cursor.accept("go", "from", "continue", "do", "again"));
   if (!cursor.accept(mark) || !(cursor.take("to") || cursor.accept("-")) || !cursor.accept(mark)) return null
   return cursor.isNumber() || cursor.is("around") || cursor.is("once") ? true : null
 }
@@ -313,7 +330,12 @@ function readRepeatTimes(
   closedByMark: boolean,
   by: "mark" | "word" | "reference" | "end",
 ): Times | null {
-  if (!closedByMark || by === "reference") return readTimes(cursor, true)
+  if (!closedByMark) return readTimes(cursor, true)
+  if (by === "reference") {
+    const times = readTimes(cursor, true)
+    // "*...*; repeat * to * 8 times": nine of anything is rare, so eight in all are likelier.
+    return times?.kind === "more" && times.plain && times.count % 2 === 0 && times.count > 2 ? { ...times, ofBracket: true } : times
+  }
   if (by === "mark") return readTimes(cursor, false)
   const times = readTimes(cursor, true)
   return times?.kind === "more" && times.plain ? { ...times, ofBracket: true } : times

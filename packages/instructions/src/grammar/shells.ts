@@ -38,7 +38,26 @@ export function localGroup(chart: Chart, at: number): readonly Clause[] {
     steps: named.steps,
     place,
   }))
-  return [clause(cursor, groups, said ? named.cost : named.cost + 0.1, { names: named.names })]
+  const cost = said ? named.cost : named.cost + 0.1
+  if (!begins || count !== 1) return [clause(cursor, groups, cost, { names: named.names })]
+  return [
+    clause(
+      cursor,
+      (before) => {
+        // "ch 3 and make a starting shell": the chain is its first stitch.
+        const chained = before[before.length - 1]?.do === "chain" && !before.some((step) => step.do === "work" || step.do === "group")
+        return [...before, ...(chained ? groups.map((group) => ({ ...group, steps: withoutFirst(group.steps) })) : groups)]
+      },
+      cost,
+      { names: named.names },
+    ),
+  ]
+}
+
+function withoutFirst(steps: readonly Step[]): readonly Step[] {
+  const [first, ...rest] = steps
+  if (first?.do !== "work") return steps
+  return first.count > 1 ? [{ ...first, count: first.count - 1 }, ...rest] : rest
 }
 
 interface Shell {

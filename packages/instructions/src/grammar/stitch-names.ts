@@ -42,13 +42,13 @@ export function readStitch(cursor: Cursor): StitchName | null {
 
 /** "11 tr [dc]": the same stitch in the other terms, in a bracket behind its name. */
 function readOtherTerm(cursor: Cursor): true | null {
-  if (!cursor.accept("[", "(")) return null
+  if (!cursor.accept("[", "(", "{")) return null
   let name = ""
   for (let k = 0; k < 4 && cursor.peek()?.type === "word"; k++) {
     name += cursor.text()
     cursor.at += 1
   }
-  if (!cursor.accept("]", ")")) return null
+  if (!cursor.accept("]", ")", "}")) return null
   return stitchNamed(name, "US") !== null || stitchNamed(name, "UK") !== null ? true : null
 }
 
@@ -219,6 +219,14 @@ function readGathered(cursor: Cursor): StitchKind | null {
     if (legs === null) return null
     cursor.accept("-")
   }
+  const written = /^(.{2,4})(?:cl|cls|clus|cluster|pop|pc|puff)$/.exec(cursor.text())
+  const joinedName = written ? stitchNamed(written[1] === "trb" ? "tr" : written[1]!, cursor.terms) : null
+  if (joinedName && !joinedName.gathered) {
+    // "5trcl", "dccl"
+    cursor.at += 1
+    cursor.take("stitch")
+    return { ...joinedName, gathered: { how: /pop|pc$/.test(cursor.lexemes[cursor.at - 1]!.text) ? "popcorn" : "cluster", legs: legs ?? 3 } }
+  }
   const basic = stitchNamed(cursor.text(), cursor.terms)
   if (!basic || basic.gathered || cursor.peek()?.type !== "word") return null
   cursor.at += 1
@@ -251,7 +259,12 @@ export function readCounted(cursor: Cursor): CountedStitch | null {
       const named = cursor.attempt(() => {
         const joined = cursor.text(1) === "-"
         const stitch = readStitch(cursor)
-        return stitch && (joined || stitch.kind.gathered?.how === "together") ? stitch : null
+        if (!stitch) return null
+        const words = cursor.lexemes.slice(Math.max(0, cursor.at - 2), cursor.at).map(({ text }) => text)
+        const last = words.find((text) => usualGathered[text] !== undefined) ?? ""
+        // "3 dc cluster" is one, "3 dc clusters" are three.
+        const one = stitch.kind.gathered !== undefined && stitch.kind.gathered.legs > 1 && usualGathered[last] !== undefined && !last.endsWith("s")
+        return joined || one || stitch.kind.gathered?.how === "together" ? stitch : null
       })
       if (named) return { count: 1, stitch: named, counted: false }
       const count = cursor.takeCount()
@@ -273,6 +286,11 @@ function readStitchTimes(cursor: Cursor): number | null {
   const crossed = cursor.accept("x")
   const count = cursor.takeCount(1)
   if (count === null) return null
+  if (cursor.is("more") && cursor.is("times", 1)) {
+    // "dc 11 more times": so many beside the chain that stands for the first.
+    cursor.at += 2
+    return count
+  }
   if (cursor.accept("times", "time", "x") || crossed) return cursor.is("more") ? null : count
   // "sc 2, inc 1": the count after the name, where nothing follows that it could count.
   return isEndOfCount(cursor) ? count : null
@@ -280,5 +298,7 @@ function readStitchTimes(cursor: Cursor): number | null {
 
 function isEndOfCount(cursor: Cursor): boolean {
   const text = cursor.text()
-  return text === "" || /^[,;.)\]([]$/.test(text) || /^\*+$/.test(text) || cursor.is("and")
+  if (text === "" || /^[,;.)\]([]$/.test(text) || /^\*+$/.test(text) || cursor.is("and")) return true
+  // "dc 1 in next st", "BPdc 2 in next": the figure counts the stitch, not the places.
+  return cursor.is("in") || cursor.is("next") || cursor.is("same")
 }

@@ -123,8 +123,17 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     const said = cursor.attempt(() => readCountOfTimes(cursor, afterOnce))
     if (said) return said
     const until = readUntil(cursor)
-    return until && { kind: "until", until }
+    if (!until) return null
+    // "around eight times", "around x 6".
+    const counted = until.kind === "around" ? cursor.attempt(() => readCountedTimes(cursor)) : null
+    return counted ?? { kind: "until", until }
   })
+}
+
+function readCountedTimes(cursor: Cursor): Times | null {
+  cursor.accept("x")
+  const count = cursor.takeCount(2)
+  return count !== null && cursor.take("times") && !cursor.is("more") ? { kind: "total", count } : null
 }
 
 function readOnce(cursor: Cursor, afterOnce: boolean): Times {

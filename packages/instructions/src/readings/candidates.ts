@@ -42,7 +42,7 @@ const cannotBeWorked = 1000
 /** A tree that passes over the total another one reads is no better than one that misses it. */
 const overlookedTotal = 101
 
-const waysOpen: ReadonlySet<string> = new Set(["start-chain", "single-start-chain", "skipped-chains", "times", "last-repeat"])
+const waysOpen: ReadonlySet<string> = new Set(["start-chain", "single-start-chain", "skipped-chains", "times", "last-repeat", "same-space"])
 
 /** The readings of a round on one ground, best first. */
 export function candidatesOf(

@@ -34,7 +34,7 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
     return { centre: { kind: "chain-ring", chains }, stated: true, steps: rest, skipped: null }
   }
   if (first?.do === "chain") {
-    for (let i = at + 1; i < rest.length; i++) rest[i] = fromHook(rest[i]!)
+    for (let i = at + 1; i < rest.length; i++) rest[i] = fromHook(rest[i]!, first.chains)
     const next = rest[at + 1]
     const chains = Math.min(first.chains, mostChains)
     if (
@@ -100,14 +100,15 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
 }
 
 /** "6 sc in 2nd st of chain": counted from the hook, the chain being all there is. */
-function fromHook(step: Step): Step {
+function fromHook(step: Step, chains: number): Step {
   if (step.do !== "work" && step.do !== "group") return step
   const { place } = step
   if (place?.at !== "next" || place.noun.what !== "chain" || typeof place.pick !== "number")
     return step
   return {
     ...step,
-    place: { start: place.start, end: place.end, at: "hook-chain", nth: place.pick },
+    // The first chain made is the last from the hook.
+    place: { start: place.start, end: place.end, at: "hook-chain", nth: place.pick === 1 ? chains : place.pick },
   }
 }
 

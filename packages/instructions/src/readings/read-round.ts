@@ -154,7 +154,7 @@ function tryReading(
       : work.findings
   ).map((finding) =>
     // Another name for a stitch that is there, in a round that comes out: told, and no doubt.
-    fits && finding.code === "named-stitch-absent" ? { ...finding, severity: "note" as const } : finding,
+    fits && /^named-(?:stitch|space)-absent$/.test(finding.code) ? { ...finding, severity: "note" as const } : finding,
   )
   const findings = [
     ...own,

@@ -97,6 +97,11 @@ const sentences: Readonly<Record<string, (said: string) => Told>> = {
     message: "The repeat that starts here has no end; it is worked around.",
     hint: 'Say how often: "rep from * 5 more times" or "rep from * around".',
   }),
+  "other-way": (said) => ({
+    severity: "note",
+    message: `"${said}" tells another way of doing the same; the first one told is worked.`,
+    hint: "",
+  }),
   "further-rounds": () => ({
     severity: "note",
     message: "Further rounds are told here without numbers of their own; they are not worked.",

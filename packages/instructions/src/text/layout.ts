@@ -9,7 +9,7 @@ import { type Heading, headingAt, ringHeadings } from "./headings.ts"
 import type { RoundLabel } from "./labels.ts"
 import { blankMarkup } from "./markup.ts"
 import { endOfLine, lineAt, type SourceText } from "./source-text.ts"
-import { isTalkLine, looksLikeWork } from "./talk.ts"
+import { endsPattern, isTalkLine, looksLikeWork } from "./talk.ts"
 
 export type { Heading } from "./headings.ts"
 export { opensBlock } from "./headings.ts"
@@ -119,6 +119,7 @@ function inHeading(source: SourceText, clean: string, label: RoundLabel): boolea
 function goesOn(clean: string, open: Open, text: string, blankSince: boolean, leads: boolean): boolean {
   const body = clean.slice(open.bodyStart, open.end)
   if (body.trim() === "") return true
+  if (endsPattern(text)) return false
   if (isTalkLine(text, body)) return false
   if (!blankSince || leads) return true
   return looksLikeWork(text) && open.end - open.bodyStart < longestRound

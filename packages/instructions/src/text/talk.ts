@@ -17,6 +17,11 @@ const makes =
 const places = /\b(?:in|into|next|each|same|corner|repeat|rep|around|sps?|space|loop|join|ring|stitch|skip|miss)\b|\*/i
 const aboutOther = /^[ \t>•*-]*(?:abbreviations?|materials?|you will need|notes?|finishing|border|edging|joining|assembly|to join|to finish|gauge|copyright|©)/i
 
+/** "Copyright 2011 ...", "Abbreviations": what stands behind the last round. */
+export function endsPattern(line: string): boolean {
+  return /^[ \t>•*-]*(?:copyright|©|\(c\) ?\d|all rights|abbreviations\b|please do not|filed under|posted by|share this|labels:|tags:|comments?\b|related posts?|you may also|this pattern (?:is|was|may)|pattern by|designed by)/i.test(line)
+}
+
 /** A paragraph that goes on with the work: stitches made, and where. */
 export function looksLikeWork(line: string): boolean {
   return makes.test(line) && places.test(line) && !aboutOther.test(line)

@@ -64,6 +64,12 @@ export function lexemesOf(
   const lexemes: Lexeme[] = []
   for (let i = 0; i < tokens.length; ) {
     const token = tokens[i]!
+    const half = halfDouble(tokens, i)
+    if (half !== null) {
+      lexemes.push({ ...token, type: "word", text: "hdc", value: Number.NaN, end: tokens[half]!.end, classes: none, skipCost: meaningfulWordCost })
+      i = half + 1
+      continue
+    }
     if (token.type !== "word" && token.text !== "=" && token.text !== "&" && token.text !== "+") {
       lexemes.push({ ...token, classes: none, skipCost: markCosts[token.text] ?? numberCost(token) })
       i += 1
@@ -113,6 +119,16 @@ function withoutNames(lexemes: readonly Lexeme[]): Lexeme[] {
   return kept
 }
 
+/** "1/2 dc", "\u00bd d c": a half double; the index of its last token. */
+function halfDouble(tokens: readonly Token[], from: number): number | null {
+  let at = from
+  if (tokens[at]!.value === 0.5) at += 1
+  else if (tokens[at]!.value === 1 && tokens[at + 1]?.text === "/" && tokens[at + 2]?.value === 2) at += 3
+  else return null
+  if (tokens[at]?.text === "dc" || tokens[at]?.text === "double") return at
+  return tokens[at]?.text === "d" && tokens[at + 1]?.text === "c" ? at + 1 : null
+}
+
 /** Parts of abbreviations that old texts set apart: "s c", "d c", "h d c", "tr c", "d tr", "tr tr". */
 const nameParts = /^(?:s|d|h|t|hd|tr|dbl|db|trip|half|ch)$/
 const lastParts = /^(?:c|dc|tr|tre|cr)$/
@@ -154,6 +170,10 @@ const misscanned: Readonly<Record<string, string>> = table({
   trbl: "tr",
   trble: "tr",
   treb: "tr",
+  tp: "tr",
+  ssj: "join",
+  clstr: "cluster",
+  ckuster: "cluster",
   chsps: "chsps",
 })
 

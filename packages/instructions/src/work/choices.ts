@@ -14,6 +14,7 @@ export type ChoiceName =
   | "skipped-chains"
   | "next-after-start"
   | "bare-list"
+  | "same-space"
 
 export type ChoiceValue = string
 

@@ -115,8 +115,11 @@ function endsInWords(work: RoundWork, step: Repeat): boolean {
 }
 
 /** "ch 5, sc in next loop": nothing is passed over on purpose. */
-function isLoopAndStitch({ body: [loop, tail, ...more] }: Repeat): boolean {
-  return more.length === 0 && loop?.do === "chain" && tail?.do === "work" && tail.place !== null
+function isLoopAndStitch({ body }: Repeat): boolean {
+  const [loop] = body
+  const tail = body[body.length - 1]
+  const between = body.slice(1, -1)
+  return loop?.do === "chain" && tail?.do === "work" && tail.place !== null && between.every((step) => step.do === "skip")
 }
 
 /**
@@ -127,18 +130,19 @@ function closeRound(work: RoundWork, step: Repeat): void {
   const [first, second] = work.elements
   const [loop] = step.body
   const tail = step.body[step.body.length - 1]
-  if (work.repeatDepth !== 1 || work.inPlace || step.body.length !== 2) return
-  if (loop?.do !== "chain" || tail?.do !== "work" || tail.count !== 1) return
-  if (first?.type !== "stitch" || second?.type !== "chain" || second.chains !== loop.chains) return
+  if (work.repeatDepth !== 1 || work.inPlace) return
+  if (loop?.do !== "chain" || tail?.do !== "work") return
+  const next = work.elements.find(({ type }) => type === "chain")
+  if (first?.type !== "stitch" || next?.type !== "chain" || next.chains !== loop.chains) return
   if (first.kind.basic !== tail.stitch.kind.basic) return
+  if (second?.type !== "chain" && tail.count < 2) return
   const rest = work.allSteps.slice(work.allSteps.indexOf(step) + 1)
   if (rest.some((after) => after.do !== "join" && after.do !== "slip" && after.do !== "turn"))
     return
-  const order = rest.length > 0 ? (["whole", "closed"] as const) : (["closed", "whole"] as const)
-  const taken = work.choices.take("last-repeat", order)
+  const taken = work.choices.take("last-repeat", ["closed", "whole"] as const)
   if (taken === "closed") work.addChains(loop.chains, loop)
   work.find({
-    severity: "warning",
+    severity: taken === "closed" && rest.length > 0 ? "note" : "warning",
     code: "open-at-join",
     start: step.start,
     end: step.end,

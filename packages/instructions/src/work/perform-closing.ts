@@ -16,6 +16,13 @@ export function workOnMade(
 ): void {
   if (place.which === "first" && closeWith(work, step)) return
   const target = madeElement(work, place)
+  if (target === null && work.startSite && !work.elements.some(({ type }) => type === "stitch")) {
+    // "Join in any tr, work 1 sc into the top of that tr": the place the round begins in.
+    work.use(work.main, work.startSite, "worked")
+    work.main.at = Math.max(work.main.at, work.startSite.to)
+    makeAt(work, step, [[work.startSite.anchor]], place)
+    return
+  }
   if (target === null) throw noPlace(place, "Nothing of that name has been made in this round yet.")
   makeAt(work, step, [[{ at: "stitch", round: work.index, element: target }]], place)
 }

@@ -73,8 +73,9 @@ function indexOfRound(work: RoundWork, number: number, span: Span): number {
 }
 
 /** The places of "next", one after the other. @throws CannotWork when there are not enough */
-export function nextSites(work: RoundWork, place: Next): { sites: Site[]; position: Position } {
-  const position = positionFor(work, place)
+export function nextSites(work: RoundWork, named: Next): { sites: Site[]; position: Position } {
+  const position = positionFor(work, named)
+  const place = countNotSize(position, named)
   const column = place.below === undefined ? null : columnBelow(work, position, place)
   if (column) return { sites: [column], position }
   if (place.covers) coverNext(work, place.covers, place)
@@ -177,6 +178,15 @@ export function nextSites(work: RoundWork, place: Next): { sites: Site[]; positi
     sites.push(closing ?? nextSite(work, position, place))
   }
   return { sites: place.every === undefined ? sites : everyNth(work, position, sites, place.every), position }
+}
+
+/** "in the next 5 ch-sps", where no space has five chains: so many of them. */
+function countNotSize(position: Position, place: Next): Next {
+  const { size, ...noun } = place.noun
+  if (noun.what !== "space" || size === undefined || place.count !== 1 || place.bare || place.order) return place
+  if (meaningOf(position.edge, place.noun).stretched !== "size") return place
+  const there = position.edge.elements.filter(({ type }) => type === "chain").length
+  return size > 1 && size <= there ? { ...place, noun, count: size, each: true } : place
 }
 
 /** "every other of next 6": only each so-many-th; the others are passed over. */
