@@ -32,8 +32,8 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   if (!close) return []
   const end = closingOf(chart, at)
   const note = readNote(chart, at + 1, end, opening.start)
-  if (note) return [note]
-  const found: Clause[] = []
+  if (note && typeof note.steps !== "function") return [note]
+  const found: Clause[] = note ? [note] : []
   const total = readBracketTotal(chart, at, end)
   if (total) found.push(total)
   for (const inner of chart.readInner(at + 1, end)) {
@@ -333,7 +333,7 @@ function readBracketTimes(cursor: Cursor): Times | null {
       cursor.accept("this", "these", "that")
       cursor.accept("sequence", "pattern", "steps", "step", "brackets", "bracket", "parentheses", "instructions")
       const times = readTimes(cursor, true)
-      if (times?.kind !== "more") return times?.kind === "until" ? times : null
+      if (times?.kind !== "more") return times
       return times.plain ? { ...times, ofBracket: true } : times
     }
     if (cursor.text() !== "*" || !cursor.isNumber(1) || !endsTimes(cursor)) return null

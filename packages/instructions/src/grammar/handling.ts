@@ -52,7 +52,7 @@ function isHandling(cursor: Cursor): boolean {
 function isWork(cursor: Cursor): boolean {
   if (cursor.is("handling") || cursor.is("yarn") || cursor.is("fasten") || cursor.is("colour")) return false
   if (cursor.is("chain") && (cursor.isNumber(1) || cursor.is("of", 1))) return true
-  if (cursor.is("repeat") || cursor.is("skip")) return true
+  if (cursor.is("repeat") || cursor.is("skip") || /^(?:sl|ss|slst|slip)$/.test(cursor.text())) return true
   const word = cursor.peek()!
   if (word.type === "number" && !isMeasure(cursor)) return true
   if (word.type !== "word") return false

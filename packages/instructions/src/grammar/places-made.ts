@@ -47,7 +47,7 @@ function readJoiningPlace(cursor: Cursor, start: number): Place | null {
   cursor.take("same")
   if (!cursor.take("joining")) return null
   cursor.accept("sl", "sl st", "slst", "slip")
-  if (!cursor.take("stitch", "space", "place", "chain") && !readNoun(cursor) && !/^[,;.)]?$/.test(cursor.text())) return null
+  if (!cursor.take("stitch", "space", "place", "chain") && !readNoun(cursor) && !/^[,;.()]?$/.test(cursor.text()) && !cursor.peek()?.newLine) return null
   return { ...cursor.since(start), at: "same", noun: anyPlace, begins: true }
 }
 

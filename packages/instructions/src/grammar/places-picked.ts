@@ -138,7 +138,7 @@ function withoutOwner(
   if (pickNoun.what === "stitch" && pick === "centre")
     return { ...cursor.since(start), at: "next", noun: { what: "group" }, count: 1, pick, pickNoun }
   if (pickNoun.what === "stitch" && typeof pick === "number")
-    return { ...cursor.since(start), at: "next", noun: pickNoun, count: pick, pick }
+    return { ...cursor.since(start), at: "next", noun: pickNoun, count: pick, pick, ...(pick > 1 ? { afterSkip: true } : {}) }
   return null
 }
 

@@ -49,7 +49,10 @@ export function readWords(
   const sized = withoutOtherSizes(tokenise(text, start, end))
   const tokens = sized.tokens.slice(0, mostTokensPerRound)
   const isName = (word: string) => isStitchWord(word, terms) || locals.has(word)
-  const lexemes = lexemesOf(tokens, isName)
+  const lexemes = lexemesOf(tokens, isName).map((lexeme, i, all) => {
+    const before = all[i - 1]
+    return before && text.slice(before.end, lexeme.start).includes("\n") ? { ...lexeme, newLine: true as const } : lexeme
+  })
   return {
     tokens,
     trees: () => treesOf(lexemes, terms, locals, end),
@@ -105,12 +108,17 @@ function finished(chart: Chart, reading: Reading, names: ReadonlyMap<string, Loc
   }
   return {
     steps,
-    totals: reading.totals,
+    totals: reading.totals.map((total) => (hasWorkAfter(steps, total.end) ? { ...total, firm: false } : total)),
     cost: reading.cost,
     gaps: gapsOf(chart.lexemes, skipped),
     remarks,
     names,
   }
+}
+
+/** What is worked after a total is not in it: it was said of a part of the round. */
+function hasWorkAfter(steps: readonly Step[], end: number): boolean {
+  return steps.some((step) => step.start > end && (step.do === "work" || step.do === "group" || step.do === "repeat"))
 }
 
 /** Words passed over that stand next to one another are one gap; marks between them do not part them. */

@@ -40,7 +40,8 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       cursor.at += 1
       continue
     }
-    const item = cursor.attempt(() => readItem(cursor, end))
+    const ofRound = cursor.lexemes[cursor.at - 1]?.classes.has("round") === true && cursor.isNumber()
+    const item = ofRound ? null : cursor.attempt(() => readItem(cursor, end))
     if (item) {
       items.push(item)
       if (isPart(cursor)) side = true
@@ -65,7 +66,7 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       break
     }
     if (!closed && items.length > 0 && !belongs(cursor)) break
-    if (word.type === "number") return null
+    if (word.type === "number" && !ofRound) return null
     if (word.classes.size === 0) {
       stray.push(cursor.at)
       cost += strayWordCost

@@ -248,6 +248,7 @@ function needsTotal(forced: ReadonlyMap<ChoiceName, ChoiceValue>): boolean {
   return (
     forced.has("single-start-chain") ||
     forced.has("pick-of") ||
+    forced.has("several-unplaced") ||
     forced.has("last-repeat") ||
     forced.has("chains-are-stitches") ||
     forced.has("over-earlier")

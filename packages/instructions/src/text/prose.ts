@@ -58,8 +58,10 @@ export function readProse(layout: PatternText, terms: Terms): ProseFound {
       const steps = stepsOf(layout.clean, line, terms, locals)
       if (steps.some((step) => step.do === "ring" || step.do === "join" || step.do === "chain" || step.do === "picot")) {
         // A later line that begins with chains makes another ring: the last one before round 1 is meant.
+        if (/\byo\b|yarn over|insert hook/i.test(text)) continue
         const begins = steps[0]?.do === "chain" || steps[0]?.do === "ring" || steps[0]?.do === "picot"
-        foundation = begins ? steps : [...foundation, ...steps]
+        const making = steps.filter((step) => /^(?:chain|ring|join|picot|slip|mode|note-counts)$/.test(step.do))
+        foundation = begins ? making : [...foundation, ...making]
         continue
       }
     }

@@ -6,6 +6,8 @@ import { type LexicalClass, lexicon, meaningfulWordCost, skipCosts, unknownWordC
 import type { Token } from "./tokens.ts"
 
 export interface Lexeme extends Token {
+  /** A new line of the text begins with it. */
+  readonly newLine?: true
   readonly classes: ReadonlySet<LexicalClass>
   /** Cost of passing over it. */
   readonly skipCost: number
@@ -96,13 +98,18 @@ export function lexemesOf(
     if (!fillers.has(token.text) || isName(token.text)) lexemes.push(single(token, isName))
     i += 1
   }
-  return withoutNames(lexemes)
+  return withoutNames(lexemes, isName)
 }
 
 /** "16 single crochet (sc) in ring", "3rd stitch (st) of ch": the abbreviation of the word before, in a bracket. */
-function withoutNames(lexemes: readonly Lexeme[]): Lexeme[] {
+function withoutNames(lexemes: readonly Lexeme[], isName: (text: string) => boolean): Lexeme[] {
   const kept: Lexeme[] = []
   for (let i = 0; i < lexemes.length; i++) {
+    const end = bracketedName(lexemes, i, kept[kept.length - 1], isName)
+    if (end !== null) {
+      i = end
+      continue
+    }
     const [open, name, close] = [lexemes[i]!, lexemes[i + 1], lexemes[i + 2]]
     const before = kept[kept.length - 1]
     const abbreviates =
@@ -117,6 +124,26 @@ function withoutNames(lexemes: readonly Lexeme[]): Lexeme[] {
     else kept.push(open)
   }
   return kept
+}
+
+/** "slip stitch (sl st)", "double crochet (dc)": the index of the bracket's end where it holds nothing but a stitch's name. */
+function bracketedName(
+  lexemes: readonly Lexeme[],
+  from: number,
+  before: Lexeme | undefined,
+  isName: (text: string) => boolean,
+): number | null {
+  if (!/^[([{]$/.test(lexemes[from]!.text) || before?.type !== "word") return null
+  if (!isName(before.text) && !before.classes.has("stitch") && !/crochet$/.test(before.text)) return null
+  let name = ""
+  for (let at = from + 1; at < from + 5; at++) {
+    const word = lexemes[at]
+    if (!word) return null
+    if (/^[)\]}]$/.test(word.text)) return name !== "" && isName(name) ? at : null
+    if (word.type !== "word") return null
+    name += word.text
+  }
+  return null
 }
 
 /** "1/2 dc", "\u00bd d c": a half double; the index of its last token. */

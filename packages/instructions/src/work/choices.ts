@@ -15,6 +15,7 @@ export type ChoiceName =
   | "next-after-start"
   | "bare-list"
   | "same-space"
+  | "several-unplaced"
 
 export type ChoiceValue = string
 

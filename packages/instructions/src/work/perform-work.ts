@@ -223,6 +223,14 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
     return
   }
   const { stitch } = step
+  if (step.count > 1 && step.count < 6 && work.repeatDepth > 0 && !stitch.tog) {
+    // "*work 1 sc, work 2 sc": several in one place, if the total says so.
+    if (work.choices.take("several-unplaced", ["one-each", "in-one"]) === "in-one") {
+      const one: Place = { start: step.start, end: step.end, at: "next", noun: anyStitch, count: 1 }
+      performWork(work, { ...step, place: one })
+      return
+    }
+  }
   const legs = stitch.tog ? (stitch.kind.gathered?.legs ?? 1) : 1
   const inside =
     step.doubled !== undefined &&
