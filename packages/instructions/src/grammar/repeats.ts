@@ -517,7 +517,7 @@ export function listTimes(chart: Chart, at: number): readonly Clause[] {
     clause(cursor, (before) => {
       const first = before.findIndex((step) => step.do === "work")
       const body = before.slice(first)
-      if (first < 0 || body.length < 2 || !body.every((step) => step.do === "work" && !step.even)) return null
+      if (first < 0 || body.length < 2 || !body.every((step) => step.do === "chain" || (step.do === "work" && !step.even))) return null
       return [
         ...before.slice(0, first),
         { start: body[0]!.start, end, do: "repeat", body, last: null, ending: null, times: { kind: "total", count } },

@@ -38,7 +38,7 @@ export function finishRepeat(
     if (failed) throw failed
     return
   }
-  if (step.ending === "follows" && usedUp && full > 1 && closesLoops(step)) {
+  if (step.ending === "follows" && usedUp && full > 1 && (closesLoops(step) || leadsBackIntoLoop(work, step, before))) {
     // "*ch 5, sk 1, sc in next; rep around, ending ch 2, dc in first sc": that is the last loop.
     if (work.choices.take("last-repeat", ["closes", "whole"]) === "closes") {
       work.backTo(beforeLast)
@@ -90,6 +90,28 @@ function closesLoops(step: Repeat): boolean {
     step.last[0]?.do === "chain" &&
     closesOnFirst(step.last)
   )
+}
+
+/**
+ * "Sl st to centre of loop, *ch 16, sc in next loop; rep around, ending ch 16, sl st in first ch": the round
+ * begins and ends in the loop it was led into, or on the stitch that closed the last loop below, so that no
+ * stitch goes into that loop.
+ */
+function leadsBackIntoLoop(work: RoundWork, step: Repeat, before: number): boolean {
+  if (step.body[0]?.do !== "chain" || step.last?.[0]?.do !== "chain") return false
+  if (work.repeatDepth !== 1 || work.inPlace || work.startTaken) return false
+  if (work.elements.slice(0, before).some(({ type }) => type === "stitch")) return false
+  return work.startSite?.anchor.at === "space" || closedByStitch(work)
+}
+
+/** The round below ends on a stitch that closes its last loop ("ch 5, dtr in first sc"). */
+function closedByStitch(work: RoundWork): boolean {
+  const elements = work.shared.rounds[work.index - 1]?.elements
+  const last = elements?.[elements.length - 1]
+  const loop = elements?.[elements.length - 2]
+  if (last?.type !== "stitch" || loop?.type !== "chain") return false
+  const anchor = last.anchors[0]
+  return anchor !== undefined && anchor.at === "stitch" && anchor.round === work.index - 1
 }
 
 /**

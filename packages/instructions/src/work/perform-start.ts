@@ -7,7 +7,7 @@ import {
   stitchForTurningChain,
   turningChains,
 } from "@roundwright/stitches"
-import { firstLeg, isLegWithNext, workFirstLeg } from "./first-leg.ts"
+import { firstLeg, isLegInSame, isLegWithNext, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
 import { move } from "./move-start.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -62,7 +62,7 @@ export function workStartChain(
     standsFor(work, step, known)
     return
   }
-  const usual = even ? "does-not-count" : usualMeaning(work, step, steps[i + 1])
+  const usual = even ? "does-not-count" : isLegInSame(work, step, following) ? "leg" : usualMeaning(work, step, steps[i + 1])
   const leg = isLegWithNext(work, step, following)
   const meanings = (["counts", "does-not-count", "edge", "leg"] as const).filter(
     (meaning) => possible(step, meaning) && (meaning !== "leg" || leg),
