@@ -99,7 +99,7 @@ function closesLoops(step: Repeat): boolean {
  */
 function leadsBackIntoLoop(work: RoundWork, step: Repeat, before: number): boolean {
   if (step.body[0]?.do !== "chain" || step.last?.[0]?.do !== "chain") return false
-  if (work.repeatDepth !== 1 || work.inPlace || work.startTaken) return false
+  if (work.repeatDepth !== 1 || work.inPlace) return false
   if (work.elements.slice(0, before).some(({ type }) => type === "stitch")) return false
   return work.startSite?.anchor.at === "space" || closedByStitch(work)
 }

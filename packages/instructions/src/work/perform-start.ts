@@ -43,8 +43,9 @@ export function workStartChain(
     return
   }
   const even = startsEvenRound(steps.slice(i + 1))
+  const inSame = isLegInSame(work, step, following)
   const known =
-    step.countsAs ?? statedForAll(work, step) ?? (even ? undefined : saidBefore(work, step))
+    step.countsAs ?? statedForAll(work, step) ?? (even || inSame ? undefined : saidBefore(work, step))
   const gathered = following?.do === "work" && following.stitch.kind.gathered !== undefined
   if (known?.tog && gathered) {
     workFirstLeg(work, step)
@@ -62,7 +63,7 @@ export function workStartChain(
     standsFor(work, step, known)
     return
   }
-  const usual = even ? "does-not-count" : isLegInSame(work, step, following) ? "leg" : usualMeaning(work, step, steps[i + 1])
+  const usual = even ? "does-not-count" : inSame ? "leg" : usualMeaning(work, step, steps[i + 1])
   const leg = isLegWithNext(work, step, following)
   const meanings = (["counts", "does-not-count", "edge", "leg"] as const).filter(
     (meaning) => possible(step, meaning) && (meaning !== "leg" || leg),
