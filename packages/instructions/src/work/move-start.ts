@@ -55,11 +55,20 @@ export function move(work: RoundWork, place: Place, anywhere: boolean): void {
   work.startTaken = false
   work.startPassed = false
   work.current = site
+  if (noun.what === "chain" && place.pick === undefined && endsLoop(work, site)) position.at = site.to
   if (noun.what === "space" && leavesLoop(work.allSteps)) {
     // "Sl st to centre of loop, *ch 5, sc in next loop": the next one is not the one it was led into.
     work.startPassed = true
     position.at = site.to
   }
+}
+
+/** The last chain of a loop: the next loop is another one. */
+function endsLoop(work: RoundWork, site: Site): boolean {
+  const { edge } = work.main
+  const cellAt = (at: number) => edge.cells[((at % edge.size) + edge.size) % edge.size]
+  const [last, after] = [cellAt(site.to - 1), cellAt(site.to)]
+  return last?.type === "chain" && !(after?.type === "chain" && after.element === last.element)
 }
 
 /** The round goes on, from the place it was led to, with a repeat that begins with chains to the next space. */
