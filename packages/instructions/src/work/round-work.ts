@@ -4,17 +4,17 @@
 import type { Anchor, Centre, Element, Round } from "@roundwright/motif"
 import type { StitchKind } from "@roundwright/stitches"
 import { CannotWork } from "../base/cannot-work.ts"
-import { cellUnder } from "../edge/cell-under.ts"
-import type { Choices } from "./choices.ts"
-import { Edge, roundEdge } from "../edge/edge.ts"
 import { mostChainsPerRound, mostElementsPerRound, mostStepsPerRound } from "../base/limits.ts"
-import { type Meaning, meaningOf } from "../edge/meanings.ts"
-import type { OwnChain } from "./own-chain.ts"
 import type { Finding } from "../base/problem-list.ts"
-import type { OpenRepeat, WholeTimes } from "./repeats-made.ts"
-import { findSite, type Site } from "../edge/sites.ts"
-import { sizesThere } from "../edge/spaces-named.ts"
 import type { CountsAs, Noun, Span, Step } from "../base/tree.ts"
+import { cellUnder } from "../edge/cell-under.ts"
+import { Edge, roundEdge } from "../edge/edge.ts"
+import { type Meaning, meaningOf } from "../edge/meanings.ts"
+import type { Site } from "../edge/site.ts"
+import { findSite } from "../edge/sites.ts"
+import { sizesThere } from "../edge/spaces-named.ts"
+import type { Choices } from "./choices.ts"
+import type { OpenRepeat, WholeTimes } from "./repeats-made.ts"
 
 export { CannotWork } from "../base/cannot-work.ts"
 
@@ -38,6 +38,26 @@ export interface Shared {
   readonly startCounts: ReadonlyMap<number, CountsAs>
   /** What earlier rounds said of their own starting chain, by its number of chains. */
   readonly saidCounts: ReadonlyMap<number, CountsAs>
+}
+
+/** The chain being worked back along: its element, and the next of its chains, counted from 0 at its foot. */
+export interface OwnChain {
+  readonly element: number
+  next: number
+}
+
+/** How steps are worked: told to the round once by the dispatcher, so that no kind of step need know the others. */
+export interface Performers {
+  /** @throws CannotWork at the first step that cannot be worked */
+  readonly steps: (work: RoundWork, steps: readonly Step[]) => void
+  readonly stitches: (work: RoundWork, step: Extract<Step, { do: "work" }>) => void
+  /** Works a group into one place found. */
+  readonly groupAt: (
+    work: RoundWork,
+    step: Extract<Step, { do: "group" }>,
+    site: Site,
+    position: Position,
+  ) => void
 }
 
 export interface Mark {
@@ -118,6 +138,7 @@ export class RoundWork {
     edge: Edge,
     readonly choices: Choices,
     readonly allSteps: readonly Step[],
+    readonly performers: Performers,
   ) {
     this.main = { edge, at: 0, base: 0 }
     this.centre = shared.centre
