@@ -5,7 +5,7 @@ import type { Comparison } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Span } from "../base/tree.ts"
 import type { ChoiceName, ChoiceValue } from "../work/choices.ts"
-import type { Shared } from "../work/round-work.ts"
+import type { Shared } from "../work/round-parts.ts"
 import type { Foundation } from "./foundation.ts"
 
 export interface RoundRequest {

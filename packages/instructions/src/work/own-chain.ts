@@ -3,7 +3,8 @@
 import type { Anchor } from "@roundwright/motif"
 import type { Place, Span, Step } from "../base/tree.ts"
 import { makeStitches } from "./make-stitches.ts"
-import { CannotWork, type OwnChain, type RoundWork } from "./round-work.ts"
+import type { OwnChain } from "./round-parts.ts"
+import { CannotWork, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
 
 /** The chain just made, with the hook before the chain after those skipped. */

@@ -4,7 +4,8 @@ import type { Noun, Pick, Place } from "../base/tree.ts"
 import { groupsBetweenSpaces } from "../edge/edge.ts"
 import { findGroup, leavesOf } from "../edge/groups.ts"
 import type { Site } from "../edge/site.ts"
-import type { Position, RoundWork } from "./round-work.ts"
+import type { Position } from "./round-parts.ts"
+import type { RoundWork } from "./round-work.ts"
 import { overrun } from "./shortages.ts"
 
 export type Next = Extract<Place, { at: "next" }>

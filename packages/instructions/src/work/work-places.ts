@@ -10,7 +10,8 @@ import { kindFits, type Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
 import { namesGaps } from "../edge/spaces-named.ts"
 import { moveToNth, type Next, pickedSite, pickOfRun } from "./picked-places.ts"
-import type { Position, RoundWork } from "./round-work.ts"
+import type { Position } from "./round-parts.ts"
+import type { RoundWork } from "./round-work.ts"
 import { noPlace, overrun } from "./shortages.ts"
 
 /** The position a place speaks of: the edge below, or an earlier round named. */
