@@ -1,12 +1,11 @@
 // How a repeat that goes "around" ends: with what is said of its last time, with part of a repeat, with the
 // chains that lead back to the first stitch.
 
-import type { Cell } from "../edge/edge.ts"
+import type { Step } from "../base/tree.ts"
 import { endOnFirst } from "./end-on-first.ts"
 import { endsInTail } from "./ends-in-tail.ts"
-import { perform } from "./perform.ts"
-import { CannotWork, type RoundWork } from "./round-work.ts"
-import type { Step } from "../base/tree.ts"
+import type { RoundWork } from "./round-work.ts"
+import { nothingLeft, tryOnce } from "./try-once.ts"
 
 type Repeat = Extract<Step, { do: "repeat" }>
 
@@ -141,7 +140,12 @@ function isLoopAndStitch({ body }: Repeat): boolean {
   const [loop] = body
   const tail = body[body.length - 1]
   const between = body.slice(1, -1)
-  return loop?.do === "chain" && tail?.do === "work" && tail.place !== null && between.every((step) => step.do === "skip")
+  return (
+    loop?.do === "chain" &&
+    tail?.do === "work" &&
+    tail.place !== null &&
+    between.every((step) => step.do === "skip")
+  )
 }
 
 /**
@@ -210,37 +214,4 @@ function finishSide(work: RoundWork, step: Repeat): boolean {
   }
   work.backTo(mark)
   return false
-}
-
-/** True when no stitch or space, or nothing of the one kind asked for, lies between the hook and the end of the round. */
-export function nothingLeft(
-  work: RoundWork,
-  kinds: readonly Cell["type"][] = ["stitch", "chain"],
-): boolean {
-  const { edge, at } = work.main
-  for (let k = at; k < work.end; k++) {
-    const type = edge.cells[((k % edge.size) + edge.size) % edge.size]?.type
-    if (type !== undefined && kinds.includes(type)) return false
-  }
-  return true
-}
-
-/** The steps worked if the round below has enough for them; else why not, with nothing changed but what the caller takes back. */
-export function tryOnce(work: RoundWork, steps: readonly Step[]): CannotWork | null {
-  const inPlace = work.inPlace
-  const depth = work.repeatDepth
-  try {
-    perform(work, steps)
-    return null
-  } catch (stop) {
-    if (!(stop instanceof CannotWork)) throw stop
-    work.inPlace = inPlace
-    work.repeatDepth = depth
-    if (!isShortage(stop.code)) throw stop
-    return stop
-  }
-}
-
-function isShortage(code: string): boolean {
-  return code === "needs-more-than-there-is" || code === "nothing-left"
 }
