@@ -170,7 +170,7 @@ function after(
   const own: Finding[] = []
   if (one.nth === 0) {
     own.push(...gapFindings(clean, tree.gaps, settled), ...slipFindings(clean, words))
-    own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks]))
+    own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks], settled))
   }
   own.push(...candidate.findings)
   const common = {

@@ -106,12 +106,7 @@ function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
   if (work.startSite?.anchor.at !== "stitch" || work.inPlace || work.startPassed) return
   if (work.used.length > 0 || !edge.cells.some((cell) => cell.type === "chain")) return
   // "In same space" is also said for "in the same place".
-  if (
-    place.noun.size === undefined &&
-    !place.noun.corner &&
-    work.choices.take("same-space", ["space", "place"]) === "place"
-  )
-    return
+  if (place.noun.size === undefined && !place.noun.corner && work.choices.take("same-space", ["place", "space"]) === "place") return
   move(work, { ...place, at: "next", count: 1 }, false)
   work.find({
     severity: "note",
