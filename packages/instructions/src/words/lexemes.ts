@@ -121,9 +121,19 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       i += 1
     } else if (a.text === "t" && a.type === "word" && kept[kept.length - 1]?.type === "number" && b?.text === "in")
       kept.push({ ...a, text: "tr" })
-    else kept.push(a)
+    else kept.push(...(gluedWords(a, isName) ?? [a]))
   }
   return kept
+}
+
+/** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
+function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
+  if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
+  const front = /^(?:next|each|same|first|last|into|skip|miss|every)/.exec(token.text)?.[0]
+  const back = front === undefined ? "" : token.text.slice(front.length)
+  if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
+  const middle = token.start + front.length
+  return [{ ...token, text: front, end: middle }, { ...token, text: back, start: middle, spaced: false }]
 }
 
 /** Two single figures with a blank between them before a stitch, after words that no count belongs to. */
@@ -227,6 +237,7 @@ const misscanned: Readonly<Record<string, string>> = table({
   si: "sl",
   trb: "tr",
   trbl: "tr",
+  tc: "tr",
   trble: "tr",
   treb: "tr",
   tp: "tr",
