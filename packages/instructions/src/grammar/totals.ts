@@ -114,7 +114,7 @@ function belongs(cursor: Cursor): boolean {
     cursor.is("size") ||
     cursor.is("each") ||
     cursor.is("between") ||
-    (cursor.is("in") && (cursor.is("end", 1) || cursor.is("round", 1) || cursor.is("each", 1) || cursor.text(1) === "total" || cursor.is("that", 1)))
+    (cursor.is("in") && (cursor.is("ring", 1) || cursor.is("end", 1) || cursor.is("round", 1) || cursor.is("each", 1) || cursor.text(1) === "total" || cursor.is("that", 1)))
   )
 }
 

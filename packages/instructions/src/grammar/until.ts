@@ -129,8 +129,9 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     }
     const said = cursor.attempt(() => readCountOfTimes(cursor, afterOnce))
     if (said) return said
+    const goesOn = cursor.accept("continue", "continuing", "cont")
     const until = readUntil(cursor)
-    if (!until) return null
+    if (!until || (goesOn && until.kind !== "around")) return null
     // "around eight times", "around x 6".
     const counted = until.kind === "around" ? cursor.attempt(() => readCountedTimes(cursor)) : null
     return counted ?? { kind: "until", until }

@@ -83,6 +83,13 @@ export function lexemesOf(
       i = parted.last + 1
       continue
     }
+    // "Join C3 in any sp", "finish off C1": a colour by its number.
+    const colour = tokens[i + 1]
+    if (token.text === "c" && colour?.type === "number" && !colour.spaced && /^(?:join|attach|off|with|using|to|in|drop|cut|change|add)$/.test(tokens[i - 1]?.text ?? "")) {
+      lexemes.push(known({ ...token, text: "color", end: colour.end }, "color"))
+      i += 2
+      continue
+    }
     // "to to first sc": a word set twice.
     if (token.type === "word" && tokens[i + 1]?.text === token.text && token.text.length > 1 && !isName(token.text)) {
       i += 1
@@ -199,6 +206,8 @@ const misscanned: Readonly<Record<string, string>> = table({
   treb: "tr",
   tp: "tr",
   ssj: "join",
+  stst: "slst",
+  sls: "slst",
   clstr: "cluster",
   ckuster: "cluster",
   chsps: "chsps",
