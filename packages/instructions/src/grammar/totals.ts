@@ -65,6 +65,11 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       }
       break
     }
+    if (!closed && items.length > 0 && cursor.is("in") && cursor.is("ring", 1)) {
+      // "16 dc in your ring".
+      cursor.at += 2
+      continue
+    }
     if (!closed && items.length > 0 && !belongs(cursor)) break
     if (word.type === "number" && !ofRound) return null
     if (word.classes.size === 0) {
@@ -114,7 +119,7 @@ function belongs(cursor: Cursor): boolean {
     cursor.is("size") ||
     cursor.is("each") ||
     cursor.is("between") ||
-    (cursor.is("in") && (cursor.is("ring", 1) || cursor.is("end", 1) || cursor.is("round", 1) || cursor.is("each", 1) || cursor.text(1) === "total" || cursor.is("that", 1)))
+    (cursor.is("in") && (cursor.is("end", 1) || cursor.is("round", 1) || cursor.is("each", 1) || cursor.text(1) === "total" || cursor.is("that", 1)))
   )
 }
 
@@ -237,7 +242,8 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
   let found = false
   for (let k = from; k < to && !found; k++) {
     cursor.at = k
-    const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.peek(1)!.spaced && !cursor.is("space", 2)
+    const names = cursor.is("space", 2) || cursor.is("group", 2) || cursor.is("corner", 2) || /^clusters?$/.test(cursor.text(2))
+    const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.peek(1)!.spaced && !names
     found =
       chains ||
       (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2)) ||

@@ -118,7 +118,7 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
       const count = cursor.takeCount(1)
       if (count === null) return null
       cursor.take("times")
-      return { kind: "total", count }
+      return afterOnce ? { kind: "more", count, plain: true, ofBracket: true } : { kind: "total", count }
     }
     if (inAll || (cursor.is("more") && cursor.isNumber(1))) {
       // "a total of 6 times", "a further 10 times".

@@ -83,6 +83,13 @@ export function lexemesOf(
       i = parted.last + 1
       continue
     }
+    // "SCx6": six of them.
+    const stem = token.text.slice(0, -1)
+    if (token.text.endsWith("x") && tokens[i + 1]?.type === "number" && !tokens[i + 1]!.spaced && isName(stem)) {
+      lexemes.push(single({ ...token, text: stem }, isName))
+      i += 1
+      continue
+    }
     // "Join C3 in any sp", "finish off C1": a colour by its number.
     const colour = tokens[i + 1]
     if (token.text === "c" && colour?.type === "number" && !colour.spaced && /^(?:join|attach|off|with|using|to|in|drop|cut|change|add)$/.test(tokens[i - 1]?.text ?? "")) {
