@@ -3,7 +3,7 @@
 
 import type { Noun, Place } from "../base/tree.ts"
 import type { Cursor } from "./cursor.ts"
-import { readNoun } from "./nouns.ts"
+import { readCountedChain, readNoun } from "./nouns.ts"
 import { readNext } from "./places-next.ts"
 
 const anyPlace: Noun = { what: "any" }
@@ -198,12 +198,4 @@ function acceptAtBeginning(cursor: Cursor): void {
     cursor.take("that", "same")
     return cursor.take("round") && !cursor.isNumber() ? true : null
   })
-}
-
-/** "top of 3 ch": the starting chain with its number before it. */
-export function readCountedChain(cursor: Cursor): Noun | null {
-  if (!cursor.isNumber() || !cursor.is("chain", cursor.text(1) === "-" ? 2 : 1)) return null
-  if (cursor.is("space", cursor.text(1) === "-" ? 3 : 2)) return null
-  cursor.at += cursor.text(1) === "-" ? 3 : 2
-  return { what: "chain" }
 }

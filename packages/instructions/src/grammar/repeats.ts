@@ -124,7 +124,8 @@ function referenceAt(cursor: Cursor, mark: string): number | null {
       for (;;) {
         const link = lexemes[after]
         const again = lexemes[after + 1]
-        if (link?.text === "'" && again?.text === "s") after += 2
+        if (link?.text === mark && lexemes[after - 2]?.classes.has("between")) after += 1
+        else if (link?.text === "'" && again?.text === "s") after += 2
         else if (link?.text === "s") after += 1
         else if (link && again?.text === mark && (link.classes.has("to") || link.classes.has("and") || link.text === "-"))
           after += 2

@@ -1,12 +1,11 @@
 // How a repeat that goes "around" ends: with what is said of its last time, with part of a repeat, with the
 // chains that lead back to the first stitch.
 
-import type { Cell } from "../edge/edge.ts"
+import type { Step } from "../base/tree.ts"
 import { endOnFirst } from "./end-on-first.ts"
 import { endsInTail } from "./ends-in-tail.ts"
-import { perform } from "./perform.ts"
-import { CannotWork, type RoundWork } from "./round-work.ts"
-import type { Step } from "../base/tree.ts"
+import type { RoundWork } from "./round-work.ts"
+import { nothingLeft, tryOnce } from "./try-once.ts"
 
 type Repeat = Extract<Step, { do: "repeat" }>
 
@@ -25,7 +24,7 @@ export function finishRepeat(
   if (!step.last) {
     if (full > 0 && step.times.kind === "until" && step.times.until.kind === "around") {
       if (nothingLeft(work) || isLoopAndStitch(step)) closeRound(work, step)
-      else endWithPart(work, step, before)
+      else endWithPart(work, step, full, before)
     }
     return
   }
@@ -122,9 +121,9 @@ function closedByStitch(work: RoundWork): boolean {
  * Stitches are left after the last whole repeat. Where the repeat ends on the stitches the round began
  * with, its last time goes without; and a spiral may break off inside a repeat, if the totals say so.
  */
-function endWithPart(work: RoundWork, step: Repeat, before: number): void {
-  if (work.startTaken && !endsInWords(work, step) && endOnFirst(work, step, before)) return
-  if (finishSide(work, step)) return
+function endWithPart(work: RoundWork, step: Repeat, full: number, before: number): void {
+  if (work.startTaken && !endsInWords(work, step) && (endOnFirst(work, step, before) || endBeforeAlike(work, step, full, before))) return
+  if (endWithWordsAfter(work, step) || finishSide(work, step)) return
   if (work.choices.take("last-repeat", ["whole", "in-part"]) === "whole") return
   for (const part of step.body) {
     const before = work.mark()
@@ -132,6 +131,49 @@ function endWithPart(work: RoundWork, step: Repeat, before: number): void {
     work.backTo(before)
     return
   }
+}
+
+/**
+ * "1 sc, ch 3, 1 sc in same place, *ch 4, dc in next cluster, ch 4, (1 sc, ch 3, 1 sc) in next dc; rep from * around": the
+ * group the repeat ends on is the one the round began with, and the last time goes without it.
+ */
+function endBeforeAlike(work: RoundWork, step: Repeat, full: number, before: number): boolean {
+  if (work.repeatDepth !== 1) return false
+  const stitches = (from: number) => work.elements.slice(from).filter(({ type }) => type === "stitch").length
+  const start = stitches(0) - stitches(before)
+  const each = stitches(before) / full
+  if (start < 2 || !Number.isInteger(each)) return false
+  const made = work.elements.length
+  const fromSpace = work.startSite?.anchor.at === "space"
+  const mark = work.mark()
+  for (let k = step.body.length - 1; k > 0; k--) {
+    if (!tryOnce(work, step.body.slice(0, k)) && nothingLeft(work, fromSpace ? ["chain"] : ["stitch"]) && each - stitches(made) === start) {
+      work.openRepeat = null
+      work.wholeTimes = null
+      return true
+    }
+    work.backTo(mark)
+  }
+  return false
+}
+
+/**
+ * "*..., 2 dc in next dc, ch 2, 2 dc in next dc; rep from * around ending to correspond, ch 2, join": the chain after
+ * the repeat is the last one inside it, and what follows that in the repeat is what the round began with.
+ */
+function endWithWordsAfter(work: RoundWork, step: Repeat): boolean {
+  const after = work.allSteps[work.allSteps.indexOf(step) + 1]
+  if (work.repeatDepth !== 1 || after?.do !== "chain" || !work.startTaken) return false
+  const at = step.body.findLastIndex((part) => part.do === "chain" && part.chains === after.chains)
+  if (at <= 0 || at === step.body.length - 1) return false
+  const mark = work.mark()
+  if (!tryOnce(work, step.body.slice(0, at)) && nothingLeft(work, ["stitch"])) {
+    work.openRepeat = null
+    work.wholeTimes = null
+    return true
+  }
+  work.backTo(mark)
+  return false
 }
 
 /** "*ch 3, sk 1, sc in next; rep from * around, ch 3, join": how the last time goes is said after it. */
@@ -145,7 +187,12 @@ function isLoopAndStitch({ body }: Repeat): boolean {
   const [loop] = body
   const tail = body[body.length - 1]
   const between = body.slice(1, -1)
-  return loop?.do === "chain" && tail?.do === "work" && tail.place !== null && between.every((step) => step.do === "skip")
+  return (
+    loop?.do === "chain" &&
+    tail?.do === "work" &&
+    tail.place !== null &&
+    between.every((step) => step.do === "skip")
+  )
 }
 
 /**
@@ -214,37 +261,4 @@ function finishSide(work: RoundWork, step: Repeat): boolean {
   }
   work.backTo(mark)
   return false
-}
-
-/** True when no stitch or space, or nothing of the one kind asked for, lies between the hook and the end of the round. */
-export function nothingLeft(
-  work: RoundWork,
-  kinds: readonly Cell["type"][] = ["stitch", "chain"],
-): boolean {
-  const { edge, at } = work.main
-  for (let k = at; k < work.end; k++) {
-    const type = edge.cells[((k % edge.size) + edge.size) % edge.size]?.type
-    if (type !== undefined && kinds.includes(type)) return false
-  }
-  return true
-}
-
-/** The steps worked if the round below has enough for them; else why not, with nothing changed but what the caller takes back. */
-export function tryOnce(work: RoundWork, steps: readonly Step[]): CannotWork | null {
-  const inPlace = work.inPlace
-  const depth = work.repeatDepth
-  try {
-    perform(work, steps)
-    return null
-  } catch (stop) {
-    if (!(stop instanceof CannotWork)) throw stop
-    work.inPlace = inPlace
-    work.repeatDepth = depth
-    if (!isShortage(stop.code)) throw stop
-    return stop
-  }
-}
-
-function isShortage(code: string): boolean {
-  return code === "needs-more-than-there-is" || code === "nothing-left"
 }

@@ -1,10 +1,9 @@
 // A cluster that begins with the starting chain as its first leg.
 
 import type { Anchor } from "@roundwright/motif"
-import type { ChainStep } from "./perform-start.ts"
-import type { RoundWork } from "./round-work.ts"
-import { startAnchors } from "./start-places.ts"
 import type { Place, Step } from "../base/tree.ts"
+import type { RoundWork } from "./round-work.ts"
+import { type ChainStep, startAnchors } from "./start-places.ts"
 import { nextSites } from "./work-places.ts"
 
 /** A cluster or popcorn right after the chain, one leg short of the others: the chain is its first leg. */

@@ -1,9 +1,10 @@
 // Starting the round in another place: slip stitches to a space, new yarn in any corner.
 
+import type { Noun, Place, Step } from "../base/tree.ts"
+import type { Site } from "../edge/site.ts"
+import { findSite } from "../edge/sites.ts"
 import type { RoundWork } from "./round-work.ts"
 import { overrun } from "./shortages.ts"
-import { findSite, type Site } from "../edge/sites.ts"
-import type { Noun, Place, Step } from "../base/tree.ts"
 import { nextSites } from "./work-places.ts"
 
 /** Moves the start of the round to another place: "sl st to next ch-3 sp", "join in any corner". */

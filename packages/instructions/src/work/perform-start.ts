@@ -7,14 +7,12 @@ import {
   stitchForTurningChain,
   turningChains,
 } from "@roundwright/stitches"
+import type { CountsAs, Step } from "../base/tree.ts"
 import { firstLeg, isLegInSame, isLegWithNext, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
 import { move } from "./move-start.ts"
 import type { RoundWork } from "./round-work.ts"
-import { startAnchors } from "./start-places.ts"
-import type { CountsAs, Step } from "../base/tree.ts"
-
-export type ChainStep = Extract<Step, { do: "chain" }>
+import { type ChainStep, startAnchors } from "./start-places.ts"
 
 /** True for the first thing a round makes, outside repeats. */
 export function isStartChain(work: RoundWork, step: ChainStep): boolean {
@@ -108,7 +106,7 @@ function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
   if (work.startSite?.anchor.at !== "stitch" || work.inPlace || work.startPassed) return
   if (work.used.length > 0 || !edge.cells.some((cell) => cell.type === "chain")) return
   // "In same space" is also said for "in the same place".
-  if (place.noun.size === undefined && !place.noun.corner && work.choices.take("same-space", ["space", "place"]) === "place") return
+  if (place.noun.size === undefined && !place.noun.corner && work.choices.take("same-space", ["place", "space"]) === "place") return
   move(work, { ...place, at: "next", count: 1 }, false)
   work.find({
     severity: "note",
