@@ -280,6 +280,8 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   const sentence = !before || /^[.;!)\]]$/.test(before.text)
   const last = cursor.done() || /^[.;!]$/.test(cursor.text())
   if (!last && !told && !marked) return []
+  const bare = read.total.items.every(({ word }) => word === "")
+  if (bare && !told && !marked && !sentence && before?.text !== ",") return []
   const after = closesRound(chart, at)
   const cost = told ? 0.02 : marked ? 0.15 : sentence || after ? 0.1 : before?.text === "," && last ? 0.3 : 0.8
   return [
