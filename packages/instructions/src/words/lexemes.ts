@@ -83,6 +83,20 @@ export function lexemesOf(
       i = parted.last + 1
       continue
     }
+    // "SCx6": six of them.
+    const stem = token.text.slice(0, -1)
+    if (token.text.endsWith("x") && tokens[i + 1]?.type === "number" && !tokens[i + 1]!.spaced && isName(stem)) {
+      lexemes.push(single({ ...token, text: stem }, isName))
+      i += 1
+      continue
+    }
+    // "Join C3 in any sp", "finish off C1": a colour by its number.
+    const colour = tokens[i + 1]
+    if (token.text === "c" && colour?.type === "number" && !colour.spaced && /^(?:join|attach|off|with|using|to|in|drop|cut|change|add)$/.test(tokens[i - 1]?.text ?? "")) {
+      lexemes.push(known({ ...token, text: "color", end: colour.end }, "color"))
+      i += 2
+      continue
+    }
     // "to to first sc": a word set twice.
     if (token.type === "word" && tokens[i + 1]?.text === token.text && token.text.length > 1 && !isName(token.text)) {
       i += 1
@@ -242,6 +256,8 @@ const misscanned: Readonly<Record<string, string>> = table({
   treb: "tr",
   tp: "tr",
   ssj: "join",
+  stst: "slst",
+  sls: "slst",
   clstr: "cluster",
   ckuster: "cluster",
   chsps: "chsps",
