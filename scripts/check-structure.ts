@@ -1,10 +1,11 @@
-// The structure checks: imports run down the table of packages only, every package has the same
+// The structure checks: imports run down the table of packages only and in no circle within one, every package has the same
 // shape, files stay short, and nothing committed names this machine or a registry. Prints one line
 // a fault and ends with the plain count.
 
 import { execFileSync } from "node:child_process"
 import { existsSync, readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
+import { importCycles } from "./import-cycles.ts"
 
 /** Lowest first: a package may import those before it. */
 const order = [
@@ -75,9 +76,17 @@ for (const name of readdirSync("packages")) {
     const pinned = version === "workspace:*" || /^\d+\.\d+\.\d+(-[\w.]+)?$/.test(version)
     check(pinned, `packages/${name}: ${dependency} is not pinned (${version})`)
   }
-  for (const file of tracked.filter((f) => f.startsWith(`packages/${name}/src/`))) {
+  const sources = tracked.filter((f) => f.startsWith(`packages/${name}/src/`))
+  const cycles = importCycles(new Map(sources.map((file) => [file, readFileSync(file, "utf8")])))
+  check(
+    cycles.length === 0,
+    cycles.map((cycle) => `${[...cycle, cycle[0]].join(" -> ")}: import one another`).join("\n"),
+  )
+  for (const file of sources) {
     const source = readFileSync(file, "utf8")
-    for (const [, target] of source.matchAll(/(?<!["`])(?:\bfrom|\bimport\()\s*"(@?[^"./][^"]*)"/g))
+    for (const [, target] of source.matchAll(
+      /(?:^(?:import|export)\s[^"]*?\bfrom|\bimport\()\s*"(@?[^"./][^"]*)"/gm,
+    ))
       checkImport(file, name, target!, declared)
   }
 }

@@ -1,12 +1,12 @@
 // Each round accounted for against the one before: what was left over, with both numbers.
 
+import type { Finding } from "../base/problem-list.ts"
+import type { Span } from "../base/tree.ts"
+import { plural } from "../base/wording.ts"
+import type { RoundWork } from "../work/round-work.ts"
 import { type Gap, gapUnlikeRepeats, type UnlikeGap } from "./closing-gap.ts"
 import { isImpliedSkip, type Left, spacesLeft, stitchesLeft, unevenClose } from "./left-over.ts"
-import type { Finding } from "../base/problem-list.ts"
-import type { RoundWork } from "../work/round-work.ts"
-import type { Span } from "../base/tree.ts"
 import { skipRuns, usage } from "./usage.ts"
-import { plural } from "../base/wording.ts"
 
 /** What the round left of the edge below, as findings. */
 export function leftOver(work: RoundWork, span: Span): Finding[] {

@@ -1,11 +1,11 @@
 // What is left of the edge below at the end of a round, and whether that goes without saying.
 
-import type { Edge } from "../edge/edge.ts"
 import type { Finding } from "../base/problem-list.ts"
-import type { RoundWork } from "../work/round-work.ts"
 import type { Span } from "../base/tree.ts"
-import { passedInLace, type SkipRuns, type Usage } from "./usage.ts"
 import { plural } from "../base/wording.ts"
+import type { Edge } from "../edge/edge.ts"
+import type { RoundWork } from "../work/round-work.ts"
+import { passedInLace, type SkipRuns, type Usage } from "./usage.ts"
 
 export interface Left {
   readonly used: number

@@ -2,10 +2,10 @@
 
 import { countRound, type Element, type Round, type RoundCount } from "@roundwright/motif"
 import { kindName, type StitchKind } from "@roundwright/stitches"
-import { groupsBetweenSpaces, groupsInOnePlace, roundEdge } from "../edge/edge.ts"
 import type { Finding } from "../base/problem-list.ts"
-import { kindFits } from "../edge/sites.ts"
 import type { StatedItem, StatedTotal } from "../base/tree.ts"
+import { groupsBetweenSpaces, groupsInOnePlace, roundEdge } from "../edge/edge.ts"
+import { kindFits } from "../edge/site.ts"
 
 const counted = new WeakMap<Round, RoundCount>()
 
@@ -16,6 +16,11 @@ export function countsOf(round: Round): RoundCount {
   const counts = countRound(round)
   counted.set(round, counts)
   return counts
+}
+
+export function sameCounts(a: Round, b: Round): boolean {
+  const [first, second] = [countsOf(a), countsOf(b)]
+  return first.stitches === second.stitches && first.chains === second.chains
 }
 
 /** How often the main repeat was worked, and whether something was worked before it. */
@@ -194,7 +199,9 @@ function ourCount(
     case "with-chains":
       return plain(counts.stitches + counts.chains)
     case "kind": {
-      const found = round.elements.filter((element) => kindFits(element, item.kind!) && postFits(element, item.kind!, items)).length
+      const found = round.elements.filter(
+        (element) => kindFits(element, item.kind!) && postFits(element, item.kind!, items),
+      ).length
       if (found === stated) return { agrees: true, count: found }
       const only = items.filter((other) => other.unit === "kind").length === 1
       if (only && counts.stitches === stated && mostlyOf(round.elements, item.kind!))

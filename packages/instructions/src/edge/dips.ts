@@ -3,7 +3,7 @@
 
 import { type Edge, groupsInOnePlace } from "./edge.ts"
 import { groupsFor } from "./groups.ts"
-import type { Site } from "./sites.ts"
+import type { Site } from "./site.ts"
 
 /** The `count` stitches at the middle of the first dip that lies wholly from `from` up to `limit`. */
 export function dipSites(edge: Edge, from: number, limit: number, count: number): Site[] | null {

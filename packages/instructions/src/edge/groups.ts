@@ -1,9 +1,9 @@
 // Groups of stitches on an edge (petals, corners, shells) and single stitches picked out of them.
 
-import { type Edge, type Group, groupsBetweenSpaces, groupsInOnePlace } from "./edge.ts"
-import { nounKey } from "./meanings.ts"
-import { kindFits, type Site } from "./sites.ts"
 import type { Noun, Pick } from "../base/tree.ts"
+import { type Edge, type Group, groupsBetweenSpaces, groupsInOnePlace } from "./edge.ts"
+import { nounKey } from "./noun-key.ts"
+import { kindFits, type Site } from "./site.ts"
 
 /** Groups as the text means them: of that many stitches if said, else the sets worked in one place. */
 export function groupsFor(

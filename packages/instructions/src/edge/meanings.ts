@@ -1,8 +1,9 @@
 // What a noun means on an edge that has nothing of that very name: the nearest that is there.
 
-import { type Edge, groupsInOnePlace } from "./edge.ts"
-import { findSite } from "./sites.ts"
 import type { Noun } from "../base/tree.ts"
+import { type Edge, groupsInOnePlace } from "./edge.ts"
+import { nounKey } from "./noun-key.ts"
+import { findSite } from "./sites.ts"
 
 /** What a noun is taken to mean on this edge, when nothing there bears the very name. */
 export interface Meaning {
@@ -91,25 +92,6 @@ function widerSpaces(noun: Noun): Noun[] {
 
 function sizeChanged(noun: Noun, wider: Noun): boolean {
   return noun.size !== undefined && wider.size === undefined
-}
-
-const nounKeys = new WeakMap<Noun, string>()
-
-/** Equal for nouns that mean the same; remembered, as it is asked for at every step. */
-export function nounKey(noun: Noun): string {
-  const known = nounKeys.get(noun)
-  if (known !== undefined) return known
-  const key = `meaning:${writtenKey(noun)}`
-  nounKeys.set(noun, key)
-  return key
-}
-
-function writtenKey(noun: Noun): string {
-  const { what, size, kind, sides } = noun
-  const marks = `${noun.corner ? "c" : ""}|${noun.small ? "s" : ""}|${noun.side ? "d" : ""}|${noun.middle ? "m" : ""}|${noun.unworked ? "u" : ""}|${noun.betweenGroups ? "b" : ""}`
-  const between = sides ? sides.map((side) => side.basic).join("&") : ""
-  const named = kind ? `${kind.basic}:${kind.gathered?.how ?? ""}${kind.gathered?.legs ?? ""}` : ""
-  return `${what}|${size ?? ""}|${marks}|${between}|${named}`
 }
 
 export function fits(edge: Edge, noun: Noun): boolean {

@@ -1,22 +1,11 @@
 // Finding what a noun names on an edge. Positions run on past the end of the edge (they are taken
 // round it), so that "next" after the last stitch is the first one again.
 
-import { type Anchor, anchorKey, type Element } from "@roundwright/motif"
-import type { StitchKind } from "@roundwright/stitches"
-import { cornerRuns, type Edge, type Group, groupsInOnePlace } from "./edge.ts"
-import { findGroup } from "./groups.ts"
+import { anchorKey } from "@roundwright/motif"
 import type { Noun } from "../base/tree.ts"
-
-/** One place found: the cells it takes, from `from` up to `to`, and its anchor. */
-export interface Site {
-  readonly from: number
-  readonly to: number
-  readonly anchor: Anchor
-  /** Where the hook goes on, when that is past more than the cells taken. */
-  readonly past?: number
-  /** Members of a group, as positions. */
-  readonly group?: Group
-}
+import { cornerRuns, type Edge, groupsInOnePlace } from "./edge.ts"
+import { findGroup } from "./groups.ts"
+import { kindFits, type Site } from "./site.ts"
 
 /**
  * The first place from `from` on that fits, ending no later than `limit`.
@@ -92,21 +81,6 @@ function cellFits(edge: Edge, noun: Noun, index: number): boolean {
     default:
       return false
   }
-}
-
-/** Plain names mean plain stitches; gathered names any stitch gathered in that way. */
-export function kindFits(element: Element | undefined, kind: StitchKind): boolean {
-  if (element?.type !== "stitch") return false
-  const made = element.kind
-  if (kind.gathered) {
-    if (!made.gathered) return false
-    const together = (how: string) => how === "together" || how === "cluster"
-    return (
-      made.gathered.how === kind.gathered.how ||
-      (together(made.gathered.how) && together(kind.gathered.how))
-    )
-  }
-  return made.basic === kind.basic && !made.gathered
 }
 
 /** Runs of chains in the middle of what was worked in one place. */

@@ -1,7 +1,7 @@
 // Spaces as a round names them and as the round before has them.
 
-import type { Edge } from "./edge.ts"
 import type { Step } from "../base/tree.ts"
+import type { Edge } from "./edge.ts"
 
 const named = new WeakMap<readonly Step[], boolean>()
 

@@ -5,8 +5,7 @@ import type { Place, Step, StitchName } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork } from "./clauses.ts"
 import { type Cursor, isBoundary } from "./cursor.ts"
-import { readNoun } from "./nouns.ts"
-import { readCountedChain } from "./places-made.ts"
+import { readCountedChain, readNoun } from "./nouns.ts"
 import { readPlace, readTarget, withEarlierRound } from "./places.ts"
 import { readCounted, readKind, readStitch } from "./stitch-names.ts"
 
@@ -187,7 +186,9 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
   if (acceptRing(cursor) || cursor.attempt(() => ringNamed(cursor)))
     return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
   const target = cursor.attempt((): JoinTarget | null => {
-    if (!cursor.take("to", "in")) return null
+    const withFirst = cursor.is("with") && (cursor.is("first", 1) || cursor.is("start", 1) || cursor.is("top", 1) || cursor.isOrdinal(1))
+    if (!withFirst && !cursor.is("to") && !cursor.is("in")) return null
+    cursor.at += 1
     cursor.take("in")
     const found = joinTarget(cursor, start)
     return found.place || found.chain !== undefined ? found : null
@@ -317,12 +318,13 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
   if (nth !== null) return { place: null, chain: nth }
   const bare = cursor.attempt((): Place | null => {
     // "to ch-3", "to 3 ch", "to beg ch 3": the chain it began with.
-    const begins = cursor.take("start")
+    const firstOne = cursor.is("first") && (cursor.is("chain", 1) || cursor.isNumber(1))
+    const begins = cursor.take("start", ...(firstOne ? (["first"] as const) : []))
     const counted = readCountedChain(cursor)
     if (!counted) {
       if (!cursor.take("chain")) return null
       cursor.accept("-")
-      if (cursor.takeCount(1) === null && !begins) return null
+      if (cursor.takeCount(1) === null && (!begins || firstOne)) return null
     }
     if (cursor.is("space")) return null
     return { ...cursor.since(start), at: "made", which: "first", noun: { what: "chain" } }

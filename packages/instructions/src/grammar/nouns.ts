@@ -268,3 +268,11 @@ function readGroupNoun(cursor: Cursor): Noun | null {
 }
 
 export { gapIf }
+
+/** "top of 3 ch": the starting chain with its number before it. */
+export function readCountedChain(cursor: Cursor): Noun | null {
+  if (!cursor.isNumber() || !cursor.is("chain", cursor.text(1) === "-" ? 2 : 1)) return null
+  if (cursor.is("space", cursor.text(1) === "-" ? 3 : 2)) return null
+  cursor.at += cursor.text(1) === "-" ? 3 : 2
+  return { what: "chain" }
+}

@@ -3,7 +3,7 @@
 
 import type { Noun, Place } from "../base/tree.ts"
 import type { Cursor } from "./cursor.ts"
-import { readNoun } from "./nouns.ts"
+import { readCountedChain, readNoun } from "./nouns.ts"
 import { readNext } from "./places-next.ts"
 
 const anyPlace: Noun = { what: "any" }
@@ -152,6 +152,12 @@ export function readMade(cursor: Cursor, start: number): Place | null {
       return noun && cursor.take("made") ? { ...cursor.since(start), at: "made", which: "last", noun } : null
     }) ??
     cursor.attempt(() => {
+      // "into first of 16 ch": where the round began.
+      if (!cursor.take("first") || !cursor.accept("of")) return null
+      cursor.take("start", "first", "that")
+      return readCountedChain(cursor) && { ...cursor.since(start), at: "made", which: "first", noun: { what: "chain" } }
+    }) ??
+    cursor.attempt(() => {
       if (!cursor.take("start")) return null
       const noun = readCountedChain(cursor) ?? readNoun(cursor)
       if (!noun) return null
@@ -195,12 +201,4 @@ function acceptAtBeginning(cursor: Cursor): void {
     cursor.take("that", "same")
     return cursor.take("round") && !cursor.isNumber() ? true : null
   })
-}
-
-/** "top of 3 ch": the starting chain with its number before it. */
-export function readCountedChain(cursor: Cursor): Noun | null {
-  if (!cursor.isNumber() || !cursor.is("chain", cursor.text(1) === "-" ? 2 : 1)) return null
-  if (cursor.is("space", cursor.text(1) === "-" ? 3 : 2)) return null
-  cursor.at += cursor.text(1) === "-" ? 3 : 2
-  return { what: "chain" }
 }

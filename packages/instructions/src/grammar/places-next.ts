@@ -4,6 +4,7 @@ import type { Noun, Place } from "../base/tree.ts"
 import { gapIf } from "../edge/gap-sides.ts"
 import type { Cursor } from "./cursor.ts"
 import { chainOfSize, readNoun } from "./nouns.ts"
+import { readBeside } from "./places-beside.ts"
 import { readPicked } from "./places-picked.ts"
 
 export function readNext(cursor: Cursor, start: number, between: boolean, preposition: string): Place | null {
@@ -58,22 +59,6 @@ export function readNext(cursor: Cursor, start: number, between: boolean, prepos
     return { ...placed, noun: { what: "space", size: placed.count }, count: 1 }
   if (order !== undefined) return { ...placed, order }
   return said ? placed : { ...placed, bare: true }
-}
-
-/** "left of any corner", "before any corner st". */
-export function readBeside(
-  cursor: Cursor,
-  nth: number,
-): { noun: Noun; side: "after" | "before"; nth: number } | null {
-  return cursor.attempt(() => {
-    const word = cursor.text()
-    if (!cursor.accept("left", "right", "after", "before")) return null
-    cursor.take("of", "to")
-    if (!cursor.take("any", "each")) return null
-    const noun = readNoun(cursor)
-    if (!noun?.corner) return null
-    return { noun, side: /^(?:before|right)$/.test(word) ? ("before" as const) : ("after" as const), nth }
-  })
 }
 
 export function countedNext(cursor: Cursor, start: number, between: boolean): Place | null {

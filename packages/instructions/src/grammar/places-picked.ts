@@ -3,9 +3,8 @@
 
 import type { Noun, Pick, Place } from "../base/tree.ts"
 import type { Cursor } from "./cursor.ts"
-import { readNoun } from "./nouns.ts"
-import { readCountedChain } from "./places-made.ts"
-import { readBeside } from "./places-next.ts"
+import { readCountedChain, readNoun } from "./nouns.ts"
+import { readBeside } from "./places-beside.ts"
 import { readUntil } from "./until.ts"
 
 /** "each of the 5 centre sc of next group", "next 3 middle dc": so many at its middle. */

@@ -466,6 +466,24 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
       unmarked ? 0.16 : 0.3,
       { remarks },
     ),
+    // Loops and stitches in turn: the chains it begins with are the first of the loops.
+    clause(
+      cursor,
+      (before) => {
+        const first = before.findIndex((step) => step.do === "chain")
+        const list = before.slice(first)
+        if (first < 0 || list.length < 4 || list.length % 2 > 0) return null
+        const inTurn = list.every((step, i) => step.do === (i % 2 === 0 ? "chain" : "work"))
+        if (!inTurn || list[0]?.do !== "chain" || list[0].countsAs || !list.every((step) => step.do !== "chain" || step.chains >= 3)) return null
+        const body = shortestPeriod(list)
+        return [
+          ...before.slice(0, first),
+          { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+        ]
+      },
+      0.1,
+      { remarks },
+    ),
     // Only the last of them may be meant.
     clause(
       cursor,
@@ -493,7 +511,8 @@ function shortestPeriod(steps: readonly Step[]): readonly Step[] {
 
 function isAlike(a: Step, b: Step): boolean {
   if (a.do === "chain") return b.do === "chain" && a.chains === b.chains
-  return a.do === "work" && b.do === "work" && a.count === b.count && a.stitch.kind.basic === b.stitch.kind.basic
+  if (a.do !== "work" || b.do !== "work" || a.count !== b.count || a.stitch.kind.basic !== b.stitch.kind.basic) return false
+  return a.place?.at !== "next" || b.place?.at !== "next" || a.place.noun.what === b.place.noun.what
 }
 
 /** The steps that a repeat without a mark is of: those after the start of the round. */
@@ -518,7 +537,7 @@ export function listTimes(chart: Chart, at: number): readonly Clause[] {
     clause(cursor, (before) => {
       const first = before.findIndex((step) => step.do === "work")
       const body = before.slice(first)
-      if (first < 0 || body.length < 2 || !body.every((step) => step.do === "work" && !step.even)) return null
+      if (first < 0 || body.length < 2 || !body.every((step) => step.do === "chain" || (step.do === "work" && !step.even))) return null
       return [
         ...before.slice(0, first),
         { start: body[0]!.start, end, do: "repeat", body, last: null, ending: null, times: { kind: "total", count } },

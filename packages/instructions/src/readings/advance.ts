@@ -5,18 +5,17 @@ import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundReading } from "../base/reading.ts"
 import type { RoundTree, Span, Step } from "../base/tree.ts"
-import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import { rememberCounts } from "../grammar/attach-counts.ts"
+import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { alongChainFinding } from "./along-chain.ts"
 import { assumedRound } from "./assumed.ts"
-import { type Candidate, candidatesOf } from "./candidates.ts"
+import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
-import { type Foundation, readFoundation } from "./foundation.ts"
+import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
 import { type Located, type OneRound, resolved } from "./list-rounds.ts"
-import type { Reader } from "./read-rounds.ts"
-import { placeOfRound, tooManyChains } from "./read-rounds.ts"
+import { placeOfRound, type Reader } from "./reader.ts"
 import { gapFindings, remarkFindings, slipFindings } from "./remarks.ts"
 import { toldChoices } from "./told-choices.ts"
 
@@ -36,7 +35,11 @@ export function advance(
   if (fault) return [unread(reader, state, one, [fault], true)]
   if (state.lost) return goOnLost(reader, state, one, words, resolve)
   const first = state.rounds.length === 0
-  const solid = first && /\b(?:plastic|bone|metal|curtain|cabone|wooden)\s+ring|\bcord\b/i.test(reader.layout.clean.slice(text.bodyStart, text.end))
+  const solid =
+    first &&
+    /\b(?:plastic|bone|metal|curtain|cabone|wooden)\s+ring|\bcord\b/i.test(
+      reader.layout.clean.slice(text.bodyStart, text.end),
+    )
   const foundationOf = (tree: RoundTree): Foundation | null =>
     first ? readFoundation([...state.carried, ...tree.steps], solid) : null
   const candidates = candidatesOf(words, resolve, foundationOf, {
@@ -53,20 +56,14 @@ export function advance(
     row: text.label.row,
     span: { start: text.start, end: text.label.end },
   })
-  if (candidates.length === 0)
-    return [unread(reader, state, one, [emptyRound(one, span)], false)]
+  if (candidates.length === 0) return [unread(reader, state, one, [emptyRound(one, span)], false)]
   return candidates.map((candidate) => after(reader, state, one, words, candidate))
 }
 
-interface Resolved {
-  readonly tree: RoundTree
-  readonly findings: readonly Located[]
-}
-export type Resolver = (tree: RoundTree) => Resolved
-
 function resolver(state: State, one: OneRound): Resolver {
   return (tree) => {
-    if (!tree.steps.some((step) => step.do === "as-round") && one.of === 1) return { tree, findings: [] }
+    if (!tree.steps.some((step) => step.do === "as-round") && one.of === 1)
+      return { tree, findings: [] }
     const findings: Located[] = []
     return { tree: resolved(tree, one, state.trees, findings), findings }
   }
@@ -99,7 +96,16 @@ function unread(
     findings: [...state.findings, ...told.map((finding) => ({ ...finding, round: one.number }))],
     readings: [
       ...state.readings,
-      { number: one.number, line, start: one.text.start, end: span.end, counted: null, stated: null, agrees: null, clean: false },
+      {
+        number: one.number,
+        line,
+        start: one.text.start,
+        end: span.end,
+        counted: null,
+        stated: null,
+        agrees: null,
+        clean: false,
+      },
     ],
   }
 }
@@ -131,11 +137,21 @@ function goOnLost(
   return [
     {
       ...state,
-      findings: one.nth === 0 ? [...state.findings, { ...note, round: one.number }] : state.findings,
+      findings:
+        one.nth === 0 ? [...state.findings, { ...note, round: one.number }] : state.findings,
       trees: new Map([...state.trees, [one.number, tree]]),
       readings: [
         ...state.readings,
-        { number: one.number, line, start: one.text.start, end: span.end, counted: null, stated: firm?.items[0]?.count ?? null, agrees: null, clean: false },
+        {
+          number: one.number,
+          line,
+          start: one.text.start,
+          end: span.end,
+          counted: null,
+          stated: firm?.items[0]?.count ?? null,
+          agrees: null,
+          clean: false,
+        },
       ],
     },
   ]
@@ -200,7 +216,8 @@ function after(
     turnNext: endsWithTurn(request.tree.steps),
     score: state.score + candidate.score,
   }
-  const located = (list: readonly Finding[]) => list.map((finding) => ({ ...finding, round: one.number }))
+  const located = (list: readonly Finding[]) =>
+    list.map((finding) => ({ ...finding, round: one.number }))
   let centre = state.centre
   if (first && foundation) {
     const large = tooManyChains([...state.carried, ...request.tree.steps])
@@ -286,13 +303,20 @@ function clearTotal(tree: TreeReading, text: RoundText): boolean {
   const firm = tree.totals.filter((total) => total.firm)
   const last = firm[firm.length - 1]
   if (!last || last.end < text.end - longestAfterTotal) return false
-  return last.items.every(({ unit }) => unit === "kind" || unit === "stitches" || unit === "space" || unit === "chains")
+  return last.items.every(
+    ({ unit }) => unit === "kind" || unit === "stitches" || unit === "space" || unit === "chains",
+  )
 }
 
 /** Words that may follow the total of a round: a join, the end of the yarn. */
 const longestAfterTotal = 120
 
-function assumedFinding(one: OneRound, round: Round, label: Span, severity: Finding["severity"]): Finding {
+function assumedFinding(
+  one: OneRound,
+  round: Round,
+  label: Span,
+  severity: Finding["severity"],
+): Finding {
   const { stitches, spaces } = countsOf(round)
   const what = stitches > 0 ? `${stitches} stitches` : `${spaces} spaces`
   return {

@@ -29,7 +29,11 @@ export function assumedRound(tree: RoundTree, ground: Ground): Round | null {
 /** The round with so many plain stitches, where only the next round tells how many. */
 export function roundOf(count: number, tree: RoundTree, ground: Ground): Round {
   const kind: StitchKind = { basic: firstBasic(tree.steps) ?? "sc" }
-  return madeOf(Array.from({ length: count }, () => kind), [], ground)
+  return madeOf(
+    Array.from({ length: count }, () => kind),
+    [],
+    ground,
+  )
 }
 
 function fromTotal(firm: StatedTotal, tree: RoundTree, ground: Ground): Round | null {
@@ -44,7 +48,9 @@ function fromTotal(firm: StatedTotal, tree: RoundTree, ground: Ground): Round | 
       : spaces.length > 0
         ? repeated({ basic }, sum(spaces))
         : groups(firm.items, basic)
-  const sizes = spaces.flatMap((item) => Array.from({ length: Math.min(item.count, mostElements) }, () => item.size ?? 3))
+  const sizes = spaces.flatMap((item) =>
+    Array.from({ length: Math.min(item.count, mostElements) }, () => item.size ?? 3),
+  )
   if (kinds.length < fewestStitches || kinds.length + sizes.length > mostElements) return null
   return madeOf(kinds, sizes, ground)
 }

@@ -2,14 +2,21 @@
 // the counts agree and how much of the words it leaves over. Words are cheaper than counts.
 
 import type { Round } from "@roundwright/motif"
+import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
-import type { Resolver } from "./advance.ts"
 import { assumedRound } from "./assumed.ts"
 import type { Foundation } from "./foundation.ts"
-import { otherReadingsOf, type RoundRequest, type RoundResult, workRound, workRoundAs } from "./read-round.ts"
-import { sameCounts } from "./doubt.ts"
+import type { Located } from "./list-rounds.ts"
+import { otherReadingsOf, workRound, workRoundAs } from "./read-round.ts"
+import type { RoundRequest, RoundResult } from "./round-result.ts"
+
+/** A tree with the words of other rounds put in place of what names them. */
+export type Resolver = (tree: RoundTree) => {
+  readonly tree: RoundTree
+  readonly findings: readonly Located[]
+}
 
 /** One reading of a round. */
 export interface Candidate {
@@ -42,14 +49,24 @@ const cannotBeWorked = 1000
 /** A tree that passes over the total another one reads is no better than one that misses it. */
 const overlookedTotal = 101
 
-const waysOpen: ReadonlySet<string> = new Set(["start-chain", "single-start-chain", "skipped-chains", "times", "last-repeat", "same-space"])
+const waysOpen: ReadonlySet<string> = new Set([
+  "start-chain",
+  "single-start-chain",
+  "skipped-chains",
+  "times",
+  "last-repeat",
+  "same-space",
+])
 
 /** The readings of a round on one ground, best first. */
 export function candidatesOf(
   words: WordsOfRound,
   resolve: Resolver,
   foundationOf: (tree: RoundTree) => Foundation | null,
-  { turnNext, ...given }: Omit<RoundRequest, "tree" | "foundation" | "turned"> & { turnNext: boolean },
+  {
+    turnNext,
+    ...given
+  }: Omit<RoundRequest, "tree" | "foundation" | "turned"> & { turnNext: boolean },
 ): Candidate[] {
   const found: Candidate[] = []
   let tried = 0
@@ -65,8 +82,18 @@ export function candidatesOf(
     if (stated) statesTotal ||= tree.cost < (found[0]?.tree.cost ?? tree.cost) + 1
     const overlooked = statesTotal && !stated ? overlookedTotal : 0
     const missing = findings.some(({ severity }) => severity === "error")
-    const score = result.score + overlooked + tree.cost * wordWeight + (missing ? cannotBeWorked / 2 : 0)
-    found.push({ tree, request, foundation, findings, result, round: missing ? null : result.round, assumed: false, score })
+    const score =
+      result.score + overlooked + tree.cost * wordWeight + (missing ? cannotBeWorked / 2 : 0)
+    found.push({
+      tree,
+      request,
+      foundation,
+      findings,
+      result,
+      round: missing ? null : result.round,
+      assumed: false,
+      score,
+    })
     tried += 1
     if (result.score === 0 && settled(result, tree)) break
     if (tried >= mostTrees) break
@@ -75,7 +102,13 @@ export function candidatesOf(
   found.sort((a, b) => a.score - b.score)
   const best = found[0]
   if (!best) return []
-  const list = [best, ...found.slice(1).filter((other) => other.round && differs(other, best) && other.score < best.score + 40).slice(0, mostOthers)]
+  const list = [
+    best,
+    ...found
+      .slice(1)
+      .filter((other) => other.round && differs(other, best) && other.score < best.score + 40)
+      .slice(0, mostOthers),
+  ]
   if (best.result.comparison.agrees !== true) list.push(...otherWays(best))
   const assumed = assume(best)
   if (assumed) list.push(assumed)
@@ -106,7 +139,11 @@ function otherWays(best: Candidate): Candidate[] {
     if (forced.size !== 1 || ![...forced.keys()].every((name) => waysOpen.has(name))) continue
     const result = workRoundAs(best.request, forced)
     if (!result.round || result.score > best.result.score + 3) continue
-    if (sameCounts(result.round, best.round) || found.some((other) => sameCounts(other.round!, result.round!))) continue
+    if (
+      sameCounts(result.round, best.round) ||
+      found.some((other) => sameCounts(other.round!, result.round!))
+    )
+      continue
     found.push({
       ...best,
       result: { ...result, forced },
@@ -123,7 +160,11 @@ function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundReque
   const [way] = forced.keys()
   if (way === "single-start-chain" || way === "last-repeat") return rareWay
   if (way !== "start-chain") return unusualWay
-  return tree.steps.some((step) => step.do === "join" && (step.chain !== undefined || (step.place?.at === "made" && step.place.noun.what === "chain"))) && forced.get(way) !== "counts"
+  return tree.steps.some(
+    (step) =>
+      step.do === "join" &&
+      (step.chain !== undefined || (step.place?.at === "made" && step.place.noun.what === "chain")),
+  ) && forced.get(way) !== "counts"
     ? againstJoin
     : unusualWay
 }

@@ -1,10 +1,12 @@
 // A round in doubt leaves the rounds after it standing on doubtful ground: their counts are told to be
 // in doubt, until a round comes to the total it states or will not fit the other reading of that ground.
 
-import { countRound, type Round } from "@roundwright/motif"
+import type { Round } from "@roundwright/motif"
+import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
-import { type RoundRequest, type RoundResult, workRoundAs } from "./read-round.ts"
 import { assumedRound } from "./assumed.ts"
+import { workRoundAs } from "./read-round.ts"
+import type { RoundRequest, RoundResult } from "./round-result.ts"
 
 export interface Doubt {
   /** Printed number of the round in doubt. */
@@ -50,11 +52,6 @@ export function doubtAfter(
   const doubt = { number: before.number, other: other.round }
   if (sameCounts(round, other.round)) return { doubt, finding: null }
   return { doubt, finding: standsOn(before, request) }
-}
-
-export function sameCounts(a: Round, b: Round): boolean {
-  const [first, second] = [countRound(a), countRound(b)]
-  return first.stitches === second.stitches && first.chains === second.chains
 }
 
 function standsOn(doubt: Doubt, request: RoundRequest): Finding {

@@ -2,9 +2,10 @@
 // the hook, or a bought ring; and whether chains skipped at the start stand for a stitch.
 
 import type { Centre } from "@roundwright/motif"
-import { type AlongChain, alongChain, fromFirstChain } from "./along-chain.ts"
 import { mostChains } from "../base/limits.ts"
+import type { Finding } from "../base/problem-list.ts"
 import type { CountsAs, Step } from "../base/tree.ts"
+import { type AlongChain, alongChain, fromFirstChain } from "./along-chain.ts"
 
 export interface Foundation {
   readonly centre: Centre
@@ -108,7 +109,12 @@ function fromHook(step: Step, chains: number): Step {
   return {
     ...step,
     // The first chain made is the last from the hook.
-    place: { start: place.start, end: place.end, at: "hook-chain", nth: place.pick === 1 ? chains : place.pick },
+    place: {
+      start: place.start,
+      end: place.end,
+      at: "hook-chain",
+      nth: place.pick === 1 ? chains : place.pick,
+    },
   }
 }
 
@@ -143,4 +149,18 @@ function worksIntoFirstChain(steps: readonly Step[]): boolean {
       step.place.noun.what === "chain" &&
       step.place.order === "first",
   )
+}
+
+/** A run of chains longer than any piece begins with. */
+export function tooManyChains(steps: readonly Step[]): Finding | null {
+  const large = steps.find((step) => step.do === "chain" && step.chains > mostChains)
+  if (!large) return null
+  return {
+    severity: "error",
+    code: "too-many-chains",
+    start: large.start,
+    end: large.end,
+    message: `More than ${mostChains.toLocaleString("en")} chains in one run are not worked.`,
+    hint: "Look at the number.",
+  }
 }

@@ -1,11 +1,11 @@
 // The rounds a text has, ranges written out, with "as Rnd 2" put in place; gaps in the numbering told.
 
-import { grown } from "./grow-round.ts"
-import type { PatternText, RoundText } from "../text/layout.ts"
 import { mostRounds } from "../base/limits.ts"
 import type { Finding } from "../base/problem-list.ts"
-import { withOtherEnding } from "../grammar/repeat-endings.ts"
 import type { Instead, RoundTree, StatedTotal, Step } from "../base/tree.ts"
+import { withOtherEnding } from "../grammar/repeat-endings.ts"
+import type { PatternText, RoundText } from "../text/layout.ts"
+import { grown } from "./grow-round.ts"
 
 export type Located = Finding & { readonly round: number | null }
 
@@ -149,7 +149,9 @@ export function resolved(
 
 /** "(24, 36, 48 dc)": one figure for each round, not one for each kind. */
 function alike({ items }: StatedTotal): boolean {
-  return items.slice(0, -1).every(({ kind, word }) => kind === undefined || word === items[items.length - 1]!.word)
+  return items
+    .slice(0, -1)
+    .every(({ kind, word }) => kind === undefined || word === items[items.length - 1]!.word)
 }
 
 /** The steps with their figures changed: "9 dc instead of 7". */

@@ -1,13 +1,13 @@
 // Where a text can be taken in two ways, both fit the round before, and no total decides: both are told.
 
 import { countRound } from "@roundwright/motif"
-import type { ChoiceName, Choices, ChoiceValue } from "../work/choices.ts"
-import { sameCounts } from "./doubt.ts"
+import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
-import type { RoundResult } from "./read-round.ts"
-import { choiceWords } from "./told-choices.ts"
 import type { Span } from "../base/tree.ts"
 import { plural } from "../base/wording.ts"
+import type { ChoiceName, Choices, ChoiceValue } from "../work/choices.ts"
+import type { RoundResult } from "./round-result.ts"
+import { choiceWords } from "./told-choices.ts"
 
 /** Choices that leave the text open where nothing in it decides: each reading fits, with other counts. */
 const openChoices: ReadonlySet<ChoiceName> = new Set(["over-earlier", "chains-are-stitches"])

@@ -1,17 +1,18 @@
 // Reads a written pattern: headings, terms, then round after round, each worked on the one before.
 
 import type { Terms } from "@roundwright/stitches"
+import { longestText } from "../base/limits.ts"
+import { type Finding, listProblems } from "../base/problem-list.ts"
+import type { PatternReading } from "../base/reading.ts"
 import { gaugeOf } from "../text/gauge-headings.ts"
 import { layOut } from "../text/layout.ts"
-import { longestText } from "../base/limits.ts"
-import type { Located } from "./list-rounds.ts"
-import { type Finding, listProblems } from "../base/problem-list.ts"
 import { readProse } from "../text/prose.ts"
-import { readRounds, trimmed } from "./read-rounds.ts"
-import type { PatternReading } from "../base/reading.ts"
 import { readSource } from "../text/source-text.ts"
 import { findTerms } from "../text/terms.ts"
 import { unreadable } from "../text/unreadable.ts"
+import type { Located } from "./list-rounds.ts"
+import { readRounds } from "./read-rounds.ts"
+import { trimmed } from "./reader.ts"
 
 export interface ReadOptions {
   /** Terms to read in, over anything the text states. */

@@ -4,48 +4,19 @@
 import type { Centre, Round } from "@roundwright/motif"
 import { turningChains } from "@roundwright/stitches"
 import { leftOver } from "../account/accounting.ts"
-import { type ChoiceName, Choices, type ChoiceValue, otherReadings } from "../work/choices.ts"
-import { centreEdge, chainEdge, type Edge, roundEdge } from "../edge/edge.ts"
-import type { Foundation } from "./foundation.ts"
-import { largeReading, mostReadingsOfLarge, mostReadingsTried } from "../base/limits.ts"
-import { firstBasic } from "../work/main-stitch.ts"
-import { withDoubt } from "./open-readings.ts"
-import { perform } from "../work/perform.ts"
-import type { Finding } from "../base/problem-list.ts"
-import { CannotWork, RoundWork, type Shared } from "../work/round-work.ts"
-import { toldChoices } from "./told-choices.ts"
 import { totalFindings } from "../account/total-findings.ts"
 import { type Comparison, compareTotals } from "../account/totals.ts"
-import type { RoundTree, Span, Step } from "../base/tree.ts"
-
-export interface RoundRequest {
-  readonly shared: Shared
-  readonly index: number
-  readonly number: number
-  readonly tree: RoundTree
-  readonly foundation: Foundation | null
-  readonly turned: boolean
-  readonly row: boolean
-  readonly span: Span
-}
-
-export interface RoundResult {
-  readonly round: Round | null
-  readonly spans: readonly Span[]
-  readonly comparison: Comparison
-  readonly findings: readonly Finding[]
-  /** How much is wrong with it: 0 when all agrees. */
-  readonly score: number
-  /** What the round is in another reading that fits as well. */
-  readonly otherRound?: Round
-  /** Chain spaces below are worked into as spaces. */
-  readonly worksSpaces: boolean
-  /** Steps it took to work. */
-  readonly steps: number
-  /** Choices taken against the usual ones, and whether that is told already. */
-  readonly forced?: ReadonlyMap<ChoiceName, ChoiceValue>
-  readonly told?: true
-}
+import { largeReading, mostReadingsOfLarge, mostReadingsTried } from "../base/limits.ts"
+import type { RoundTree, Step } from "../base/tree.ts"
+import { centreEdge, chainEdge, type Edge, roundEdge } from "../edge/edge.ts"
+import { type ChoiceName, Choices, type ChoiceValue, otherReadings } from "../work/choices.ts"
+import { firstBasic } from "../work/main-stitch.ts"
+import { perform, performers } from "../work/perform.ts"
+import { CannotWork, RoundWork } from "../work/round-work.ts"
+import type { Foundation } from "./foundation.ts"
+import { withDoubt } from "./open-readings.ts"
+import type { RoundRequest, RoundResult } from "./round-result.ts"
+import { toldChoices } from "./told-choices.ts"
 
 const noComparison: Comparison = { stated: null, agrees: null, differing: [], findings: [] }
 
@@ -105,7 +76,7 @@ function tryReading(
   const choices = new Choices(forced)
   const edge = edgeFor(request, turned)
   const steps = foundation ? foundation.steps : tree.steps
-  const work = new RoundWork(shared, index, number, edge, choices, steps)
+  const work = new RoundWork(shared, index, number, edge, choices, steps, performers)
   try {
     work.firstSide = foundation?.along?.oneSide ?? null
     work.hookChainIsCentre = foundation?.skipped != null
@@ -154,7 +125,9 @@ function tryReading(
       : work.findings
   ).map((finding) =>
     // Another name for a stitch that is there, in a round that comes out: told, and no doubt.
-    fits && /^named-(?:stitch|space)-absent$/.test(finding.code) ? { ...finding, severity: "note" as const } : finding,
+    fits && /^named-(?:stitch|space)-absent$/.test(finding.code)
+      ? { ...finding, severity: "note" as const }
+      : finding,
   )
   const findings = [
     ...own,

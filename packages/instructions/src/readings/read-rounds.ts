@@ -4,33 +4,25 @@
 
 import type { Centre, Motif } from "@roundwright/motif"
 import type { Terms } from "@roundwright/stitches"
-import { largestNumber, mostChains, mostStepsPerText, mostTokensPerRound } from "../base/limits.ts"
+import { largestNumber, mostStepsPerText, mostTokensPerRound } from "../base/limits.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundReading } from "../base/reading.ts"
-import type { Span, Step } from "../base/tree.ts"
+import type { Locals } from "../grammar/cursor.ts"
 import type { TreeReading } from "../grammar/read-words.ts"
 import { readWords, type WordsOfRound } from "../grammar/read-words.ts"
-import type { Locals } from "../grammar/cursor.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
-import { lineAt, type SourceText } from "../text/source-text.ts"
 import type { ProseFound } from "../text/prose.ts"
+import type { SourceText } from "../text/source-text.ts"
 import { advance } from "./advance.ts"
 import { bestStates, type State } from "./ground.ts"
 import { type Located, listRounds, type OneRound } from "./list-rounds.ts"
+import type { Reader } from "./reader.ts"
 import { beginsAnew, tellSecondPiece } from "./second-piece.ts"
 
 export interface RoundsRead {
   readonly centre: Centre
   readonly motif: Motif["rounds"]
   readonly readings: readonly RoundReading[]
-}
-
-export interface Reader {
-  readonly source: SourceText
-  readonly layout: PatternText
-  readonly terms: Terms
-  readonly prose: ProseFound
-  readonly budget: { stepsLeft: number }
 }
 
 export function readRounds(
@@ -126,32 +118,4 @@ function scan(
       hint: `Look at the number; up to ${largestNumber.toLocaleString("en")} are read.`,
     },
   }
-}
-
-/** A run of chains longer than any piece begins with. */
-export function tooManyChains(steps: readonly Step[]): Finding | null {
-  const large = steps.find((step) => step.do === "chain" && step.chains > mostChains)
-  if (!large) return null
-  return {
-    severity: "error",
-    code: "too-many-chains",
-    start: large.start,
-    end: large.end,
-    message: `More than ${mostChains.toLocaleString("en")} chains in one run are not worked.`,
-    hint: "Look at the number.",
-  }
-}
-
-/** A stretch of text without the blanks at its ends. */
-export function trimmed(clean: string, span: Span): Span {
-  const text = clean.slice(span.start, span.end)
-  const lead = text.length - text.trimStart().length
-  return { start: span.start + lead, end: span.start + text.trimEnd().length }
-}
-
-/** Offset, line and end of a round's text. */
-export function placeOfRound(reader: Reader, text: RoundText): { line: number; span: Span } {
-  const { layout, source } = reader
-  const end = Math.max(text.start, trimmed(layout.clean, { start: text.start, end: text.end }).end)
-  return { line: lineAt(source, text.start), span: { start: text.start, end } }
 }

@@ -89,7 +89,8 @@ const sentences: Readonly<Record<string, (said: string) => Told>> = {
   }),
   "repeat-start-missing": () => ({
     severity: "warning",
-    message: "Where this repeat begins is not marked; it is taken from the first stitch of the round.",
+    message:
+      "Where this repeat begins is not marked; it is taken from the first stitch of the round.",
     hint: 'Put a "*" where the repeat begins.',
   }),
   "repeat-end-missing": () => ({

@@ -1,11 +1,11 @@
 // Several pieces in one text: the first of them is read.
 
 import type { Round } from "@roundwright/motif"
-import { readFoundation } from "./foundation.ts"
-import type { RoundText } from "../text/layout.ts"
-import type { Located, OneRound } from "./list-rounds.ts"
 import type { RoundTree } from "../base/tree.ts"
 import { plural } from "../base/wording.ts"
+import type { RoundText } from "../text/layout.ts"
+import { readFoundation } from "./foundation.ts"
+import type { Located, OneRound } from "./list-rounds.ts"
 
 /** A round 1 with a centre of its own after other rounds: another piece in the same text. */
 export function beginsAnew(one: OneRound, tree: RoundTree, rounds: readonly Round[]): boolean {

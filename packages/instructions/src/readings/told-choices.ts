@@ -1,8 +1,8 @@
 // A reading chosen out of several, told in words.
 
-import type { ChoiceName, ChoiceValue } from "../work/choices.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { Span } from "../base/tree.ts"
+import type { ChoiceName, ChoiceValue } from "../work/choices.ts"
 
 const wordsOf: Readonly<Record<string, string>> = {
   "start-chain:counts": "the starting chain counts as a stitch",

@@ -1,7 +1,7 @@
 // Chains that start a round are as tall as its stitches: what they say of the terms.
 
 import type { PatternText } from "./layout.ts"
-import { type Sign, signs } from "./terms.ts"
+import { type Sign, signs } from "./term-signs.ts"
 
 const chainOf = (count: number) => `(?:ch(?:ain)?\\s*-?${count}|${count}\\s*ch(?:ain)?)\\b`
 const shortBeforeDc = new RegExp(

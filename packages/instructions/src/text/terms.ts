@@ -2,9 +2,10 @@
 // use UK terms") does not stand against the names themselves; nothing is converted on evidence alone.
 
 import { type Terms, ukOnlyWords, usOnlyWords } from "@roundwright/stitches"
-import type { PatternText } from "./layout.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { Span } from "../base/tree.ts"
+import type { PatternText } from "./layout.ts"
+import { type Sign, signs } from "./term-signs.ts"
 import { chainSigns } from "./terms-by-chains.ts"
 import { hasWord, wordAt } from "./word-at.ts"
 
@@ -39,7 +40,9 @@ export function findTerms(layout: PatternText, given: Terms | undefined): TermsF
   const used = namesUsed(layout)
   const both = new Set(statements.map(({ terms }) => terms)).size > 1
   // Where both are spoken of, or the names say otherwise, the names decide.
-  const stated = statements.find(({ terms }) => !both && terms !== contradicts(used)) ?? (both ? statements.find(({ terms }) => terms === used) : undefined)
+  const stated =
+    statements.find(({ terms }) => !both && terms !== contradicts(used)) ??
+    (both ? statements.find(({ terms }) => terms === used) : undefined)
   if (given !== undefined) {
     const findings: Finding[] = []
     if (stated && stated.terms !== given)
@@ -75,29 +78,33 @@ export function findTerms(layout: PatternText, given: Terms | undefined): TermsF
     return {
       terms: "UK",
       from: "default",
-      findings: suspicion(layout).map((finding) => ({ ...finding, severity: "warning", message: finding.message.replace("It is read in US terms.", "It is read in UK terms, as it uses names that only they have.") })),
+      findings: suspicion(layout).map((finding) => ({
+        ...finding,
+        severity: "warning",
+        message: finding.message.replace(
+          "It is read in US terms.",
+          "It is read in UK terms, as it uses names that only they have.",
+        ),
+      })),
     }
   return { terms: "US", from: "default", findings: suspicion(layout) }
 }
 
 /** The terms only whose names the rounds use; null where they use neither, or both. */
 function namesUsed(layout: PatternText): Terms | null {
-  const text = layout.rounds.map(({ bodyStart, end }) => layout.clean.slice(bodyStart, end)).join("\n").toLowerCase()
+  const text = layout.rounds
+    .map(({ bodyStart, end }) => layout.clean.slice(bodyStart, end))
+    .join("\n")
+    .toLowerCase()
   const us = usOnlyWords.some((word) => word !== "gauge" && word !== "skip" && hasWord(text, word))
-  const uk = ukOnlyWords.some((word) => word !== "tension" && word !== "miss" && hasWord(text, word))
+  const uk = ukOnlyWords.some(
+    (word) => word !== "tension" && word !== "miss" && hasWord(text, word),
+  )
   return us === uk ? null : us ? "US" : "UK"
 }
 
 function contradicts(used: Terms | null): Terms | null {
   return used === null ? null : used === "US" ? "UK" : "US"
-}
-
-/** How much a sign says: two of one, or one of the other, make a warning; less is only told. */
-export const signs = { weak: 1, clear: 2 }
-
-export interface Sign extends Span {
-  readonly weight: number
-  readonly why: string
 }
 
 function suspicion(layout: PatternText): Finding[] {

@@ -1,8 +1,9 @@
 // Where an "each" or a repeat stops on the edge below.
 
-import type { Position, RoundWork } from "./round-work.ts"
-import { findSite } from "../edge/sites.ts"
 import type { Noun, Span, Until } from "../base/tree.ts"
+import { findSite } from "../edge/sites.ts"
+import type { Position } from "./round-parts.ts"
+import type { RoundWork } from "./round-work.ts"
 
 /** Where an "each" stops: a position no place of it may reach. */
 export function boundaryOf(work: RoundWork, position: Position, until: Until, span: Span): number {

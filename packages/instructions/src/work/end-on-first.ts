@@ -2,10 +2,10 @@
 
 import { anchorKey } from "@roundwright/motif"
 import type { StitchKind } from "@roundwright/stitches"
-import { nothingLeft, tryOnce } from "./finish-repeat.ts"
-import type { RoundWork } from "./round-work.ts"
-import { findSite } from "../edge/sites.ts"
 import type { Noun, Place, Step } from "../base/tree.ts"
+import { findSite } from "../edge/sites.ts"
+import type { RoundWork } from "./round-work.ts"
+import { nothingLeft, tryOnce } from "./try-once.ts"
 
 /**
  * "sc in same st, *..., sc in next 5; rep around": the last of the 5 is the first of the round. Only where

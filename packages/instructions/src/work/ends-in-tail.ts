@@ -1,11 +1,11 @@
 // "... rep around, ending with sc in last 2": whether that follows the last whole repeat, or is the tail of
 // a last time round that is otherwise as the others.
 
-import { nothingLeft, tryOnce } from "./finish-repeat.ts"
-import { meaningOf } from "../edge/meanings.ts"
-import type { RoundWork } from "./round-work.ts"
-import { findSite } from "../edge/sites.ts"
 import type { Noun, Step } from "../base/tree.ts"
+import { meaningOf } from "../edge/meanings.ts"
+import { findSite } from "../edge/sites.ts"
+import type { RoundWork } from "./round-work.ts"
+import { nothingLeft, tryOnce } from "./try-once.ts"
 
 type Repeat = Extract<Step, { do: "repeat" }>
 

@@ -1,12 +1,11 @@
 // How a repeat that goes "around" ends: with what is said of its last time, with part of a repeat, with the
 // chains that lead back to the first stitch.
 
-import type { Cell } from "../edge/edge.ts"
+import type { Step } from "../base/tree.ts"
 import { endOnFirst } from "./end-on-first.ts"
 import { endsInTail } from "./ends-in-tail.ts"
-import { perform } from "./perform.ts"
-import { CannotWork, type RoundWork } from "./round-work.ts"
-import type { Step } from "../base/tree.ts"
+import type { RoundWork } from "./round-work.ts"
+import { nothingLeft, tryOnce } from "./try-once.ts"
 
 type Repeat = Extract<Step, { do: "repeat" }>
 
@@ -38,7 +37,7 @@ export function finishRepeat(
     if (failed) throw failed
     return
   }
-  if (step.ending === "follows" && usedUp && full > 1 && closesLoops(step)) {
+  if (step.ending === "follows" && usedUp && full > 1 && (closesLoops(step) || leadsBackIntoLoop(work, step, before))) {
     // "*ch 5, sk 1, sc in next; rep around, ending ch 2, dc in first sc": that is the last loop.
     if (work.choices.take("last-repeat", ["closes", "whole"]) === "closes") {
       work.backTo(beforeLast)
@@ -90,6 +89,28 @@ function closesLoops(step: Repeat): boolean {
     step.last[0]?.do === "chain" &&
     closesOnFirst(step.last)
   )
+}
+
+/**
+ * "Sl st to centre of loop, *ch 16, sc in next loop; rep around, ending ch 16, sl st in first ch": the round
+ * begins and ends in the loop it was led into, or on the stitch that closed the last loop below, so that no
+ * stitch goes into that loop.
+ */
+function leadsBackIntoLoop(work: RoundWork, step: Repeat, before: number): boolean {
+  if (step.body[0]?.do !== "chain" || step.last?.[0]?.do !== "chain") return false
+  if (work.repeatDepth !== 1 || work.inPlace) return false
+  if (work.elements.slice(0, before).some(({ type }) => type === "stitch")) return false
+  return work.startSite?.anchor.at === "space" || closedByStitch(work)
+}
+
+/** The round below ends on a stitch that closes its last loop ("ch 5, dtr in first sc"). */
+function closedByStitch(work: RoundWork): boolean {
+  const elements = work.shared.rounds[work.index - 1]?.elements
+  const last = elements?.[elements.length - 1]
+  const loop = elements?.[elements.length - 2]
+  if (last?.type !== "stitch" || loop?.type !== "chain") return false
+  const anchor = last.anchors[0]
+  return anchor !== undefined && anchor.at === "stitch" && anchor.round === work.index - 1
 }
 
 /**
@@ -162,7 +183,12 @@ function isLoopAndStitch({ body }: Repeat): boolean {
   const [loop] = body
   const tail = body[body.length - 1]
   const between = body.slice(1, -1)
-  return loop?.do === "chain" && tail?.do === "work" && tail.place !== null && between.every((step) => step.do === "skip")
+  return (
+    loop?.do === "chain" &&
+    tail?.do === "work" &&
+    tail.place !== null &&
+    between.every((step) => step.do === "skip")
+  )
 }
 
 /**
@@ -231,37 +257,4 @@ function finishSide(work: RoundWork, step: Repeat): boolean {
   }
   work.backTo(mark)
   return false
-}
-
-/** True when no stitch or space, or nothing of the one kind asked for, lies between the hook and the end of the round. */
-export function nothingLeft(
-  work: RoundWork,
-  kinds: readonly Cell["type"][] = ["stitch", "chain"],
-): boolean {
-  const { edge, at } = work.main
-  for (let k = at; k < work.end; k++) {
-    const type = edge.cells[((k % edge.size) + edge.size) % edge.size]?.type
-    if (type !== undefined && kinds.includes(type)) return false
-  }
-  return true
-}
-
-/** The steps worked if the round below has enough for them; else why not, with nothing changed but what the caller takes back. */
-export function tryOnce(work: RoundWork, steps: readonly Step[]): CannotWork | null {
-  const inPlace = work.inPlace
-  const depth = work.repeatDepth
-  try {
-    perform(work, steps)
-    return null
-  } catch (stop) {
-    if (!(stop instanceof CannotWork)) throw stop
-    work.inPlace = inPlace
-    work.repeatDepth = depth
-    if (!isShortage(stop.code)) throw stop
-    return stop
-  }
-}
-
-function isShortage(code: string): boolean {
-  return code === "needs-more-than-there-is" || code === "nothing-left"
 }

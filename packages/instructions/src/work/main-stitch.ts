@@ -1,8 +1,8 @@
 // The stitch a round is mostly made of, which "inc" and "dec" and a starting chain stand for.
 
 import type { StitchKind } from "@roundwright/stitches"
-import type { RoundWork } from "./round-work.ts"
 import type { Step, StitchName } from "../base/tree.ts"
+import type { RoundWork } from "./round-work.ts"
 
 /** "inc" and "dec" are of the round's own stitch. */
 export function shapedKind(work: RoundWork, stitch: StitchName): StitchKind {

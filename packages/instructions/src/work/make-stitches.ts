@@ -2,9 +2,9 @@
 
 import type { Anchor } from "@roundwright/motif"
 import type { StitchKind } from "@roundwright/stitches"
+import type { Place, Span, Step, StitchName } from "../base/tree.ts"
 import { shapedKind } from "./main-stitch.ts"
 import type { RoundWork } from "./round-work.ts"
-import type { Place, Span, Step, StitchName } from "../base/tree.ts"
 
 /** Puts `step.count` stitches to the places found, by what the words allow. */
 export function makeAt(

@@ -1,16 +1,11 @@
 // Stitches worked back along a chain of the round itself: leaves, points, tendrils.
 
 import type { Anchor } from "@roundwright/motif"
+import type { Place, Span, Step } from "../base/tree.ts"
 import { makeStitches } from "./make-stitches.ts"
+import type { OwnChain } from "./round-parts.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
-import type { Place, Span, Step } from "../base/tree.ts"
-
-/** The chain being worked back along: its element, and the next of its chains, counted from 0 at its foot. */
-export interface OwnChain {
-  readonly element: number
-  next: number
-}
 
 /** The chain just made, with the hook before the chain after those skipped. */
 export function turnBack(work: RoundWork, skip: number, span: Span): OwnChain {

@@ -2,11 +2,11 @@
 // last space, a loop closed back into its own first chain.
 
 import { turningChains } from "@roundwright/stitches"
-import { makeAt } from "./make-stitches.ts"
+import type { Place, Step } from "../base/tree.ts"
 import { meaningOf } from "../edge/meanings.ts"
+import { makeAt } from "./make-stitches.ts"
 import type { RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
-import type { Place, Step } from "../base/tree.ts"
 
 /** "1 sc in top of that dc": a stitch on one made just before, or the end of the round on its first. */
 export function workOnMade(
@@ -80,7 +80,9 @@ export function closesSpace(work: RoundWork, step: Extract<Step, { do: "work" }>
 function endsAsOthers(work: RoundWork): boolean {
   const last = work.elements[work.elements.length - 1]
   if (last?.type !== "chain") return false
-  return work.elements.some((element) => element !== last && element.type === "chain" && element.chains === last.chains + 1)
+  return work.elements.some(
+    (element) => element !== last && element.type === "chain" && element.chains === last.chains + 1,
+  )
 }
 
 /** "*dc in first st, ch 3, miss 1; rep": what begins a repeat closes nothing. */

@@ -1,10 +1,9 @@
 // Going on without stitches: skipping, slip stitches, and starting the round in another place.
 
-import { move } from "./move-start.ts"
-import { performWork } from "./perform-work.ts"
-import { CannotWork, type RoundWork } from "./round-work.ts"
-import { kindFits } from "../edge/sites.ts"
 import type { Place, Span, Step, StitchName } from "../base/tree.ts"
+import { kindFits } from "../edge/site.ts"
+import { move } from "./move-start.ts"
+import { CannotWork, type RoundWork } from "./round-work.ts"
 import { nextSites, positionFor } from "./work-places.ts"
 
 export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>): void {
@@ -160,7 +159,7 @@ export function performSlip(
       }
     }
   }
-  performWork(work, {
+  work.performers.stitches(work, {
     do: "work",
     start: step.start,
     end: step.end,

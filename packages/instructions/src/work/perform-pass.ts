@@ -1,17 +1,17 @@
 // "In each": one pass over the edge below, from the hook to where it stops, each place of the kinds
 // named getting its stitches; of several cases the later and narrower wins.
 
-import { boundaryOf } from "./boundaries.ts"
-import { groupsFor } from "../edge/groups.ts"
-import { makeAt } from "./make-stitches.ts"
-import { fits } from "../edge/meanings.ts"
-import { fillSite, perform } from "./perform.ts"
-import { performWork } from "./perform-work.ts"
-import { CannotWork, type Position, type RoundWork } from "./round-work.ts"
-import { noPlace } from "./shortages.ts"
-import { findSite, type Site } from "../edge/sites.ts"
 import type { Noun, Place, Span, Step } from "../base/tree.ts"
 import { nounWords } from "../base/wording.ts"
+import { groupsFor } from "../edge/groups.ts"
+import { fits } from "../edge/meanings.ts"
+import type { Site } from "../edge/site.ts"
+import { findSite } from "../edge/sites.ts"
+import { boundaryOf } from "./boundaries.ts"
+import { makeAt } from "./make-stitches.ts"
+import type { Position } from "./round-parts.ts"
+import { CannotWork, type RoundWork } from "./round-work.ts"
+import { noPlace } from "./shortages.ts"
 import { positionFor } from "./work-places.ts"
 
 type Filling = Extract<Step, { do: "work" | "group" }>
@@ -25,7 +25,7 @@ export function passEach(work: RoundWork, step: Filling): void {
     // "*1 dc in every 3rd sc, ch 4; rep around": the 3rd of the next three, each time.
     const { start, end, every } = place
     const next: Place = { start, end, at: "next", noun, count: every, pick: every }
-    perform(work, [{ ...step, place: next }])
+    work.performers.steps(work, [{ ...step, place: next }])
     return
   }
   const position = positionFor(work, place)
@@ -145,7 +145,7 @@ function fill(work: RoundWork, step: Filling, site: Site, position: Position): v
     const [head] = step.steps
     const own = head?.do === "chain" && head.chains === 1 && !head.countsAs
     if (own) work.repeatDepth += 1
-    fillSite(work, step, site, position)
+    work.performers.groupAt(work, step, site, position)
     if (own) work.repeatDepth -= 1
     return
   }
@@ -157,7 +157,7 @@ function fill(work: RoundWork, step: Filling, site: Site, position: Position): v
   }
   const before = work.inPlace
   work.inPlace = [site.anchor]
-  performWork(work, step)
+  work.performers.stitches(work, step)
   work.inPlace = before
 }
 

@@ -1,10 +1,10 @@
 // Repeats: so many times, or for as long as the round below lasts.
 
-import { boundaryOf } from "./boundaries.ts"
-import { endsRound, finishCounted, finishRepeat, tryOnce } from "./finish-repeat.ts"
-import { perform } from "./perform.ts"
-import { CannotWork, type RoundWork } from "./round-work.ts"
 import type { Step } from "../base/tree.ts"
+import { boundaryOf } from "./boundaries.ts"
+import { endsRound, finishCounted, finishRepeat } from "./finish-repeat.ts"
+import { CannotWork, type RoundWork } from "./round-work.ts"
+import { tryOnce } from "./try-once.ts"
 
 type Repeat = Extract<Step, { do: "repeat" }>
 
@@ -47,13 +47,13 @@ function repeatCounted(work: RoundWork, step: Repeat, count: number): void {
   const starts: number[] = []
   for (let i = 0; i < count; i++) {
     const last = i === count - 1
-    if (last && step.last && step.ending === "replaces") perform(work, step.last)
+    if (last && step.last && step.ending === "replaces") work.performers.steps(work, step.last)
     else {
       starts.push(work.used.length)
-      perform(work, step.body)
+      work.performers.steps(work, step.body)
     }
   }
-  if (step.last && step.ending === "follows") perform(work, step.last)
+  if (step.last && step.ending === "follows") work.performers.steps(work, step.last)
   if (top)
     work.wholeTimes =
       !step.last && endsRound(work, step)

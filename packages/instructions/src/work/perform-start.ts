@@ -7,14 +7,12 @@ import {
   stitchForTurningChain,
   turningChains,
 } from "@roundwright/stitches"
-import { firstLeg, isLegWithNext, workFirstLeg } from "./first-leg.ts"
+import type { CountsAs, Step } from "../base/tree.ts"
+import { firstLeg, isLegInSame, isLegWithNext, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
 import { move } from "./move-start.ts"
 import type { RoundWork } from "./round-work.ts"
-import { startAnchors } from "./start-places.ts"
-import type { CountsAs, Step } from "../base/tree.ts"
-
-export type ChainStep = Extract<Step, { do: "chain" }>
+import { type ChainStep, startAnchors } from "./start-places.ts"
 
 /** True for the first thing a round makes, outside repeats. */
 export function isStartChain(work: RoundWork, step: ChainStep): boolean {
@@ -43,8 +41,9 @@ export function workStartChain(
     return
   }
   const even = startsEvenRound(steps.slice(i + 1))
+  const inSame = isLegInSame(work, step, following)
   const known =
-    step.countsAs ?? statedForAll(work, step) ?? (even ? undefined : saidBefore(work, step))
+    step.countsAs ?? statedForAll(work, step) ?? (even || inSame ? undefined : saidBefore(work, step))
   const gathered = following?.do === "work" && following.stitch.kind.gathered !== undefined
   if (known?.tog && gathered) {
     workFirstLeg(work, step)
@@ -62,7 +61,7 @@ export function workStartChain(
     standsFor(work, step, known)
     return
   }
-  const usual = even ? "does-not-count" : usualMeaning(work, step, steps[i + 1])
+  const usual = even ? "does-not-count" : inSame ? "leg" : usualMeaning(work, step, steps[i + 1])
   const leg = isLegWithNext(work, step, following)
   const meanings = (["counts", "does-not-count", "edge", "leg"] as const).filter(
     (meaning) => possible(step, meaning) && (meaning !== "leg" || leg),

@@ -1,6 +1,7 @@
 // Stitches: how many go where, by what the words of a step say of count and place.
 
 import type { Anchor } from "@roundwright/motif"
+import type { Noun, Place, Step } from "../base/tree.ts"
 import { besideFirstLeg, workWithFirstLeg } from "./first-leg.ts"
 import { makeAt, makeStitches } from "./make-stitches.ts"
 import { goesOnAlong, turnBack, workAlong } from "./own-chain.ts"
@@ -8,7 +9,6 @@ import { closeLoop, closesSpace, workOnMade } from "./perform-closing.ts"
 import { passEach } from "./perform-pass.ts"
 import type { RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
-import type { Noun, Place, Step } from "../base/tree.ts"
 import { workEvenly } from "./work-evenly.ts"
 import { nextSites } from "./work-places.ts"
 
@@ -174,7 +174,10 @@ export function placeAnchors(work: RoundWork, place: Place): Anchor[] | null {
 function samePlace(work: RoundWork, place: Extract<Place, { at: "same" }>): Anchor {
   if (work.inPlace?.[0]) return work.inPlace[0]
   // "same place as beginning" at the end of a round is where it began.
-  const begin = place.begins && work.elements.length > 0 && work.used.some((use) => use.use === "worked") ? work.startSite : null
+  const begin =
+    place.begins && work.elements.length > 0 && work.used.some((use) => use.use === "worked")
+      ? work.startSite
+      : null
   const site = begin ?? work.current
   if (!site) {
     if (work.index === 0) return { at: "centre" }

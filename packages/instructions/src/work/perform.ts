@@ -2,6 +2,8 @@
 
 import type { Anchor } from "@roundwright/motif"
 import { mostChains } from "../base/limits.ts"
+import type { Step } from "../base/tree.ts"
+import type { Site } from "../edge/site.ts"
 import { move } from "./move-start.ts"
 import { turnBack } from "./own-chain.ts"
 import { madeElement } from "./perform-closing.ts"
@@ -10,11 +12,16 @@ import { passAround, passEach } from "./perform-pass.ts"
 import { repeatSteps } from "./perform-repeat.ts"
 import { isStartChain, raisesFirst, workStartChain } from "./perform-start.ts"
 import { performWork, placeAnchors } from "./perform-work.ts"
-import { CannotWork, type RoundWork } from "./round-work.ts"
+import { CannotWork, type Performers, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
-import type { Site } from "../edge/sites.ts"
-import type { Step } from "../base/tree.ts"
 import { nextSites } from "./work-places.ts"
+
+/** How the steps of a round are worked, whatever they are. */
+export const performers: Performers = {
+  steps: perform,
+  stitches: performWork,
+  groupAt: fillSite,
+}
 
 /** @throws CannotWork at the first step that cannot be worked */
 export function perform(work: RoundWork, steps: readonly Step[]): void {
@@ -210,7 +217,7 @@ function performGroup(work: RoundWork, step: Extract<Step, { do: "group" }>): vo
 }
 
 /** Works a group into one place found. */
-export function fillSite(
+function fillSite(
   work: RoundWork,
   step: Extract<Step, { do: "group" }>,
   site: Site,

@@ -1,12 +1,14 @@
 // One place inside a space, group or run of stitches, the hook moving past it.
 
+import type { Noun, Pick, Place } from "../base/tree.ts"
 import { groupsBetweenSpaces } from "../edge/edge.ts"
 import { findGroup, leavesOf } from "../edge/groups.ts"
-import type { Position, RoundWork } from "./round-work.ts"
+import type { Site } from "../edge/site.ts"
+import type { Position } from "./round-parts.ts"
+import type { RoundWork } from "./round-work.ts"
 import { overrun } from "./shortages.ts"
-import type { Site } from "../edge/sites.ts"
-import type { Noun, Pick } from "../base/tree.ts"
-import type { Next } from "./work-places.ts"
+
+export type Next = Extract<Place, { at: "next" }>
 
 /** "3rd ch of next ch-5 loop", "centre dc of next group": one place inside the next space or group. */
 export function pickedSite(

@@ -1,59 +1,36 @@
 // The state while one round is worked: where on the edge below the hook is, what has been made, what
 // has been used. Everything can be taken back to a mark, so that repeats can be tried.
 
-import type { Anchor, Centre, Element, Round } from "@roundwright/motif"
+import type { Anchor, Centre, Element } from "@roundwright/motif"
 import type { StitchKind } from "@roundwright/stitches"
 import { CannotWork } from "../base/cannot-work.ts"
-import { cellUnder } from "../edge/cell-under.ts"
-import type { Choices } from "./choices.ts"
-import { Edge, roundEdge } from "../edge/edge.ts"
 import { mostChainsPerRound, mostElementsPerRound, mostStepsPerRound } from "../base/limits.ts"
-import { type Meaning, meaningOf } from "../edge/meanings.ts"
-import type { OwnChain } from "./own-chain.ts"
 import type { Finding } from "../base/problem-list.ts"
-import type { OpenRepeat, WholeTimes } from "./repeats-made.ts"
-import { findSite, type Site } from "../edge/sites.ts"
+import type { Noun, Span, Step } from "../base/tree.ts"
+import { cellUnder } from "../edge/cell-under.ts"
+import { Edge, roundEdge } from "../edge/edge.ts"
+import { type Meaning, meaningOf } from "../edge/meanings.ts"
+import type { Site } from "../edge/site.ts"
+import { findSite } from "../edge/sites.ts"
 import { sizesThere } from "../edge/spaces-named.ts"
-import type { CountsAs, Noun, Span, Step } from "../base/tree.ts"
+import type { Choices } from "./choices.ts"
+import type { OpenRepeat, WholeTimes } from "./repeats-made.ts"
+import type { Mark, OwnChain, Position, Shared, Use } from "./round-parts.ts"
 
 export { CannotWork } from "../base/cannot-work.ts"
 
-export type Use = "worked" | "skipped" | "slipped"
-
-/** One edge worked into, with where the hook is on it. */
-export interface Position {
-  readonly edge: Edge
-  at: number
-  /** Where the walk round it began. */
-  base: number
-}
-
-/** What all rounds of a text share. */
-export interface Shared {
-  readonly rounds: readonly Round[]
-  readonly centre: Centre | null
-  /** Steps left for the whole text, counted down by all readings of it. */
-  readonly budget: { stepsLeft: number }
-  /** Said once for the whole pattern: whether starting chains count, by their chains (0 for all). */
-  readonly startCounts: ReadonlyMap<number, CountsAs>
-  /** What earlier rounds said of their own starting chain, by its number of chains. */
-  readonly saidCounts: ReadonlyMap<number, CountsAs>
-}
-
-export interface Mark {
-  readonly at: number
-  readonly base: number
-  readonly startSite: Site | null
-  readonly startPassed: boolean
-  readonly skippedFirst: number
-  readonly made: number
-  readonly used: number
-  readonly current: Site | null
-  readonly startTaken: boolean
-  readonly others: readonly (readonly [number, number])[]
-  readonly lastChain: Element | null
-  readonly findings: number
-  readonly own: OwnChain | null
+/** How steps are worked: told to the round once by the dispatcher, so that no kind of step need know the others. */
+export interface Performers {
+  /** @throws CannotWork at the first step that cannot be worked */
+  readonly steps: (work: RoundWork, steps: readonly Step[]) => void
+  readonly stitches: (work: RoundWork, step: Extract<Step, { do: "work" }>) => void
+  /** Works a group into one place found. */
+  readonly groupAt: (
+    work: RoundWork,
+    step: Extract<Step, { do: "group" }>,
+    site: Site,
+    position: Position,
+  ) => void
 }
 
 const noExtra: { madeOfChains?: number } = {}
@@ -118,6 +95,7 @@ export class RoundWork {
     edge: Edge,
     readonly choices: Choices,
     readonly allSteps: readonly Step[],
+    readonly performers: Performers,
   ) {
     this.main = { edge, at: 0, base: 0 }
     this.centre = shared.centre

@@ -1,12 +1,13 @@
 // Places that are not there: none of that name, or all of them used.
 
-import type { Edge } from "../edge/edge.ts"
-import { meaningOf } from "../edge/meanings.ts"
 import type { Finding } from "../base/problem-list.ts"
-import { CannotWork, type Position, type RoundWork } from "./round-work.ts"
-import { findSite } from "../edge/sites.ts"
 import type { Noun, Span } from "../base/tree.ts"
 import { nounWords } from "../base/wording.ts"
+import type { Edge } from "../edge/edge.ts"
+import { meaningOf } from "../edge/meanings.ts"
+import { findSite } from "../edge/sites.ts"
+import type { Position } from "./round-parts.ts"
+import { CannotWork, type RoundWork } from "./round-work.ts"
 
 export function noPlace(span: Span, message: string): CannotWork {
   return new CannotWork({

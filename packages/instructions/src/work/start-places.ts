@@ -1,9 +1,10 @@
 // Where the first stitch of a round stands.
 
 import type { Anchor } from "@roundwright/motif"
-import type { ChainStep } from "./perform-start.ts"
-import type { RoundWork } from "./round-work.ts"
 import type { Step } from "../base/tree.ts"
+import type { RoundWork } from "./round-work.ts"
+
+export type ChainStep = Extract<Step, { do: "chain" }>
 
 /** Where the first stitch stands: the place of the join, slip or group, which is then used. */
 export function startAnchors(work: RoundWork, step: ChainStep): Anchor[] {

@@ -2,9 +2,9 @@
 
 import type { Anchor } from "@roundwright/motif"
 import type { StitchKind } from "@roundwright/stitches"
+import type { Step } from "../base/tree.ts"
 import { makeStitches } from "./make-stitches.ts"
 import type { RoundWork } from "./round-work.ts"
-import type { Step } from "../base/tree.ts"
 
 /** "36 sc evenly, increasing 6": so many stitches spread over the whole round below. */
 export function workEvenly(work: RoundWork, step: Extract<Step, { do: "work" }>): void {

@@ -1,18 +1,18 @@
 // From a place as named to the places on the edge: which stitches, spaces or gaps the next step
 // goes into, the hook moving on past them.
 
+import type { Noun, Place, Span, Step } from "../base/tree.ts"
 import { cellUnder } from "../edge/cell-under.ts"
 import { dipSites, middleRun } from "../edge/dips.ts"
 import { groupsInOnePlace } from "../edge/edge.ts"
 import { meaningOf } from "../edge/meanings.ts"
-import { moveToNth, pickedSite, pickOfRun } from "./picked-places.ts"
-import type { Position, RoundWork } from "./round-work.ts"
-import { noPlace, overrun } from "./shortages.ts"
-import { findSite, kindFits, type Site } from "../edge/sites.ts"
+import { kindFits, type Site } from "../edge/site.ts"
+import { findSite } from "../edge/sites.ts"
 import { namesGaps } from "../edge/spaces-named.ts"
-import type { Noun, Place, Span, Step } from "../base/tree.ts"
-
-export type Next = Extract<Place, { at: "next" }>
+import { moveToNth, type Next, pickedSite, pickOfRun } from "./picked-places.ts"
+import type { Position } from "./round-parts.ts"
+import type { RoundWork } from "./round-work.ts"
+import { noPlace, overrun } from "./shortages.ts"
 
 /** The position a place speaks of: the edge below, or an earlier round named. */
 export function positionFor(work: RoundWork, place: Place): Position {
@@ -181,20 +181,29 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
     const closing = last ? closingSite(work, position, place) : null
     sites.push(closing ?? nextSite(work, position, place))
   }
-  return { sites: place.every === undefined ? sites : everyNth(work, position, sites, place.every), position }
+  return {
+    sites: place.every === undefined ? sites : everyNth(work, position, sites, place.every),
+    position,
+  }
 }
 
 /** "in the next 5 ch-sps", where no space has five chains: so many of them. */
 function countNotSize(position: Position, place: Next): Next {
   const { size, ...noun } = place.noun
-  if (noun.what !== "space" || size === undefined || place.count !== 1 || place.bare || place.order) return place
+  if (noun.what !== "space" || size === undefined || place.count !== 1 || place.bare || place.order)
+    return place
   if (meaningOf(position.edge, place.noun).stretched !== "size") return place
   const there = position.edge.elements.filter(({ type }) => type === "chain").length
   return size > 1 && size <= there ? { ...place, noun, count: size, each: true } : place
 }
 
 /** "every other of next 6": only each so-many-th; the others are passed over. */
-function everyNth(work: RoundWork, position: Position, sites: readonly Site[], every: number): Site[] {
+function everyNth(
+  work: RoundWork,
+  position: Position,
+  sites: readonly Site[],
+  every: number,
+): Site[] {
   return sites.filter((site, k) => {
     if ((k + 1) % every === 0) return true
     work.use(position, site, "skipped")

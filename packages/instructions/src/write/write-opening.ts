@@ -8,8 +8,8 @@ import {
   type StitchElement,
 } from "@roundwright/motif"
 import { kindName, type Terms } from "@roundwright/stitches"
+import { cannot } from "./part.ts"
 import { type Hook, placeWords } from "./write-places.ts"
-import { cannot } from "./write-round.ts"
 
 interface Opening {
   readonly words: string[]

@@ -3,7 +3,8 @@
 import type { Motif, Round } from "@roundwright/motif"
 import type { Terms } from "@roundwright/stitches"
 import { readPattern } from "../readings/read-pattern.ts"
-import { cannot, roundWords, totalWords } from "./write-round.ts"
+import { cannot } from "./part.ts"
+import { roundWords, totalWords } from "./write-round.ts"
 
 export interface WriteOptions {
   /** Lines put after the title and terms, such as "Hook: 4 mm". */

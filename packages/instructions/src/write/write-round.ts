@@ -4,24 +4,16 @@ import {
   anchorKey,
   countRound,
   type Motif,
-  type PicotElement,
   type Round,
   type StitchElement,
 } from "@roundwright/motif"
-import { RoundwrightError } from "@roundwright/numerics"
 import { kindName, type Terms, turningChains } from "@roundwright/stitches"
 import { centreEdge } from "../edge/edge.ts"
 import { findRepeat } from "./find-repeat.ts"
-import { ordinal } from "../base/wording.ts"
+import { cannot, type Part, picotText } from "./part.ts"
 import { openingWords } from "./write-opening.ts"
 import { edgeBelow, type Hook, hookAtStart } from "./write-places.ts"
 import { groupFrom, groupParts, singleKey, stitchParts } from "./write-stitches.ts"
-
-export interface Part {
-  readonly text: string
-  /** "dc in next st": several alike become "dc in next 3 sts". */
-  readonly each?: { readonly work: string; readonly several: string; readonly many: boolean }
-}
 
 /** The round's instructions, its label and total left out. @throws RoundwrightError `cannot-be-written` */
 export function roundWords(motif: Motif, index: number, terms: Terms): string {
@@ -97,12 +89,6 @@ function partsOf(
     i += 1
   }
   return { parts, closed }
-}
-
-/** "picot of ch 3"; "ch 5, dc in 5th ch from hook" for a loop closed by a taller stitch. */
-export function picotText({ chains, closedWith }: PicotElement, terms: Terms): string {
-  if (closedWith === undefined) return `picot of ch ${chains}`
-  return `ch ${chains}, ${kindName(closedWith, terms)} in ${ordinal(chains)} ch from hook`
 }
 
 /**
@@ -191,12 +177,4 @@ function withRepeat(parts: readonly Part[]): string {
         ? `(${text(found.before)}) 1 time, `
         : `${text(found.before)}, `
   return `${before}${repeat}${found.after.length > 0 ? `; ${text(found.after)}` : ""}`
-}
-
-export function cannot(round: Round, why: string): RoundwrightError {
-  return new RoundwrightError(
-    "cannot-be-written",
-    `Round ${round.number} ${why}, which has no plain wording.`,
-    { hint: "Write this round by hand.", numbers: { round: round.number } },
-  )
 }

@@ -8,8 +8,8 @@ import {
   type StitchElement,
 } from "@roundwright/motif"
 import { kindName, type Terms } from "@roundwright/stitches"
+import { cannot, type Part, picotText } from "./part.ts"
 import { type Hook, placeWords } from "./write-places.ts"
-import { cannot, type Part, picotText } from "./write-round.ts"
 
 /** How many elements from `i` on stand in one place, chains and picots between them counted in. */
 export function groupFrom(elements: readonly Element[], i: number): number {
