@@ -9,6 +9,7 @@ import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { alongChainFinding } from "./along-chain.ts"
+import { assumedRound } from "./assumed.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
@@ -121,6 +122,10 @@ function goOnLost(
   const { line, span } = placeOfRound(reader, one.text)
   const tree = first ? resolve(first).tree : { steps: [], totals: [] }
   const firm = tree.totals.find((total) => total.firm)
+  const below = state.rounds[state.rounds.length - 1]
+  const round = firm && assumedRound(tree, { index: state.rounds.length, number: one.number, below })
+  if (first && round && tree.totals.length === 1 && first.totals.length === 1 && firm.items.some(({ unit }) => unit === "kind" || unit === "stitches") && clearTotal(first, one.text))
+    return [recovered(reader, state, one, { ...first, ...tree }, round)]
   const note: Finding = {
     severity: "note",
     code: "not-worked",
@@ -150,6 +155,36 @@ function goOnLost(
       ],
     },
   ]
+}
+
+/** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */
+function recovered(reader: Reader, state: State, one: OneRound, tree: TreeReading, round: Round): State {
+  const { line, span } = placeOfRound(reader, one.text)
+  const { stitches, chains, spaces } = countsOf(round)
+  const label = { start: one.text.start, end: one.text.label.end }
+  const finding = assumedFinding(one, round, label, clearTotal(tree, one.text) ? "note" : "warning")
+  return {
+    ...state,
+    rounds: [...state.rounds, round],
+    lost: false,
+    doubt: null,
+    trees: new Map([...state.trees, [one.number, tree]]),
+    findings: [...state.findings, { ...finding, round: one.number }],
+    readings: [
+      ...state.readings,
+      {
+        number: one.number,
+        line,
+        start: one.text.start,
+        end: span.end,
+        counted: { stitches, chains, spaces },
+        stated: tree.totals.find((total) => total.firm)?.items[0]?.count ?? null,
+        agrees: null,
+        clean: finding.severity === "note",
+        assumed: true,
+      },
+    ],
+  }
 }
 
 /** The state after one candidate. */

@@ -123,7 +123,10 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
   const kept: Token[] = []
   for (let i = 0; i < tokens.length; i++) {
     const [a, b, c] = [tokens[i]!, tokens[i + 1], tokens[i + 2]]
-    if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
+    if (i === 0 && /^[([]$/.test(a.text) && b?.text === "ch" && c && /^[)\]]$/.test(c.text)) {
+      kept.push({ ...b, start: a.start, end: c.end })
+      i += 2
+    } else if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
       kept.push({ ...b, start: a.start, end: c.end })
       i += 2
     } else if (a.text === "tch" || (a.text === "t" && b?.text === "-" && c?.text === "ch")) {
