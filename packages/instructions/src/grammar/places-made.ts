@@ -22,9 +22,7 @@ export function readSame(cursor: Cursor, start: number): Place | null {
 /** "st last worked in and next 4". */
 function readLastWorked(cursor: Cursor, start: number): Place | null {
   cursor.take("that")
-  if (!cursor.take("stitch", "space") || !cursor.accept("last", "just") || !cursor.accept("worked")) {
-    return null
-  }
+  if (!cursor.take("stitch", "space") || !cursor.accept("last worked", "just worked")) return null
   cursor.take("in")
   return withNext(cursor, start) ?? { ...cursor.since(start), at: "same", noun: anyPlace }
 }
