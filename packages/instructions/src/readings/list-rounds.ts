@@ -35,6 +35,15 @@ export function listRounds(layout: PatternText, findings: Located[]): OneRound[]
       })
       continue
     }
+    if (label.inferred && label.start === label.end && list.length === 0)
+      findings.push({
+        severity: "note",
+        code: "rounds-not-labelled",
+        ...place,
+        round: label.from,
+        message: "No round has a label here: every line of work is taken for a round, in order.",
+        hint: 'Begin each round with its number, such as "Rnd 1:", if that is not so.',
+      })
     const of = label.to - label.from + 1
     if (last > 0 && label.from > last + 1)
       findings.push({

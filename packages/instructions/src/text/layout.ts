@@ -47,7 +47,7 @@ export function layOut(source: SourceText): PatternText {
 }
 
 function shareOut(source: SourceText, clean: string): PatternText {
-  const labels = withoutSpokenOf(source, clean, findLabels(clean))
+  const labels = withoutSpokenOf(source, clean, findLabels(clean, source.plain))
   const headings: Heading[] = []
   const rounds: Open[] = []
   const prose: (Span & { line: number })[] = []

@@ -133,6 +133,10 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       const end = a.text === "tch" ? a.end : c!.end
       kept.push({ ...a, type: "word", text: "turning", end }, { ...a, type: "word", text: "ch", start: end, end })
       if (a.text === "t") i += 2
+    } else if (a.type === "number" && b && /^(?:[shd]|hd)?[ct]r?tog$/.test(b.text)) {
+      // "2trtog": so many legs closed together.
+      kept.push({ ...b, text: b.text.replace("tog", `${a.value}tog`), start: a.start, spaced: a.spaced })
+      i += 1
     } else if (isParted(kept[kept.length - 1], a, b, c, isName)) {
       kept.push({ ...a, text: `${a.value}${b!.value}`, value: 10 * a.value + b!.value, end: b!.end })
       i += 1
@@ -146,7 +150,7 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
 /** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
 function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
   if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
-  const front = /^(?:next|each|same|first|last|into|skip|miss|every)/.exec(token.text)?.[0]
+  const front = /^(?:next|each|same|first|last|into|skip|miss|every|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(token.text)?.[0]
   const back = front === undefined ? "" : token.text.slice(front.length)
   if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
   const middle = token.start + front.length
