@@ -38,7 +38,9 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const found: Clause[] = note ? [note] : []
   const total = readBracketTotal(chart, at, end)
   if (total) found.push(total)
-  for (const inner of chart.readInner(at + 1, end)) {
+  // "3 dc, ch 3, 3 dc (shell) in next dc": a name for the list just told, and no further shell.
+  const names = chart.lexemes[at - 1]?.type === "word" && namesOnly(chart.lexemes.slice(at + 1, end))
+  for (const inner of names ? [] : chart.readInner(at + 1, end)) {
     if (inner.steps.length === 0) continue
     found.push(...afterGroup(chart, inner, at, end, total !== null))
   }

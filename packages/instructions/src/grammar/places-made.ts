@@ -22,9 +22,7 @@ export function readSame(cursor: Cursor, start: number): Place | null {
 /** "st last worked in and next 4". */
 function readLastWorked(cursor: Cursor, start: number): Place | null {
   cursor.take("that")
-  if (!cursor.take("stitch", "space") || !cursor.accept("last", "just") || !cursor.accept("worked")) {
-    return null
-  }
+  if (!cursor.take("stitch", "space") || !cursor.accept("last worked", "just worked")) return null
   cursor.take("in")
   return withNext(cursor, start) ?? { ...cursor.since(start), at: "same", noun: anyPlace }
 }
@@ -139,7 +137,10 @@ export function readMade(cursor: Cursor, start: number): Place | null {
       if (!cursor.is("that") || cursor.is("round", 1)) return null
       cursor.at += 1
       cursor.take("same")
+      const begins = cursor.is("start") && cursor.is("group", 1)
       const noun = readNoun(cursor)
+      // "over this starting shell": that of the round below.
+      if (begins && noun && !cursor.is("made")) return { ...cursor.since(start), at: "next", noun, count: 1, bare: true }
       cursor.take("made")
       return noun && { ...cursor.since(start), at: "made", which: "last", noun }
     }) ??

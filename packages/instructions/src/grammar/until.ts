@@ -84,7 +84,9 @@ function readUpTo(cursor: Cursor): Until | null {
       return { kind: "leaving", count, ofGroup }
     }
     if (cursor.take("last")) {
-      const count = cursor.takeCount(1) ?? 1
+      // "to last 3ch space": the figure is the size of the space.
+      const sized = cursor.is("chain", 1) && cursor.is("space", 2)
+      const count = (sized ? null : cursor.takeCount(1)) ?? 1
       const noun = readNoun(cursor)
       if (!noun) return count > 1 || /^[,;.)]?$/.test(cursor.text()) ? { kind: "leaving", count, ofGroup: false } : null
       cursor.attempt(() => (cursor.take("of") && cursor.take("round") ? true : null))

@@ -9,6 +9,7 @@ import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { alongChainFinding } from "./along-chain.ts"
+import { assumedRound } from "./assumed.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
@@ -121,6 +122,10 @@ function goOnLost(
   const { line, span } = placeOfRound(reader, one.text)
   const tree = first ? resolve(first).tree : { steps: [], totals: [] }
   const firm = tree.totals.find((total) => total.firm)
+  const below = state.rounds[state.rounds.length - 1]
+  const round = firm && assumedRound(tree, { index: state.rounds.length, number: one.number, below })
+  if (first && round && tree.totals.length === 1 && first.totals.length === 1 && firm.items.some(({ unit }) => unit === "kind" || unit === "stitches") && clearTotal(first, one.text))
+    return [recovered(reader, state, one, { ...first, ...tree }, round)]
   const note: Finding = {
     severity: "note",
     code: "not-worked",
@@ -150,6 +155,36 @@ function goOnLost(
       ],
     },
   ]
+}
+
+/** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */
+function recovered(reader: Reader, state: State, one: OneRound, tree: TreeReading, round: Round): State {
+  const { line, span } = placeOfRound(reader, one.text)
+  const { stitches, chains, spaces } = countsOf(round)
+  const label = { start: one.text.start, end: one.text.label.end }
+  const finding = assumedFinding(one, round, label, clearTotal(tree, one.text) ? "note" : "warning")
+  return {
+    ...state,
+    rounds: [...state.rounds, round],
+    lost: false,
+    doubt: null,
+    trees: new Map([...state.trees, [one.number, tree]]),
+    findings: [...state.findings, { ...finding, round: one.number }],
+    readings: [
+      ...state.readings,
+      {
+        number: one.number,
+        line,
+        start: one.text.start,
+        end: span.end,
+        counted: { stitches, chains, spaces },
+        stated: tree.totals.find((total) => total.firm)?.items[0]?.count ?? null,
+        agrees: null,
+        clean: finding.severity === "note",
+        assumed: true,
+      },
+    ],
+  }
 }
 
 /** The state after one candidate. */
@@ -208,7 +243,8 @@ function after(
   let assumed = candidate.assumed
   if (assumed) {
     // A bracketed total at the end of the round settles its count; what is not known is only where the stitches stand.
-    const settledByTotal = tree.gaps.length > 0 && clearTotal(tree, text)
+    const below = state.rounds[state.rounds.length - 1]
+    const settledByTotal = tree.gaps.length > 0 && clearTotal(tree, text) && !isFarFewer(round!, [below, result.round])
     withoutCannot(own, settledByTotal)
     own.push(assumedFinding(one, round!, label, settledByTotal ? "note" : "warning"))
     doubt = null
@@ -216,6 +252,8 @@ function after(
     const then = doubtAfter(state.doubt, request, result)
     doubt = then.doubt
     if (then.finding) own.push(then.finding)
+    else if (!doubt && !settled && own.some(({ code, severity }) => severity !== "note" && leavesDoubt.has(code)))
+      doubt = { number: one.number, other: null, firm: true }
     if (then.ground) {
       round = then.ground
       assumed = true
@@ -261,6 +299,20 @@ function withoutCannot(own: Finding[], settled: boolean): void {
     if (settled) own[i] = { ...finding, severity: "note" }
     else if (finding.severity === "error") own[i] = { ...finding, severity: "warning" }
   })
+}
+
+/** What puts the count of a round in doubt, and of those that stand on it. */
+const leavesDoubt: ReadonlySet<string> = new Set([
+  "words-passed-over",
+  "figure-passed-over",
+  "stitches-passed-over",
+  "spaces-left-over",
+  "repeat-does-not-divide",
+])
+
+/** A total of less than half the stitches of the round below, or of the words as worked, may count groups. */
+function isFarFewer(round: Round, others: readonly (Round | null | undefined)[]): boolean {
+  return others.some((other) => other && 2 * countsOf(round).stitches < countsOf(other).stitches)
 }
 
 /** One total of stitches, told once and at the end of the round. */

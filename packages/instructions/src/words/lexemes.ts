@@ -123,7 +123,10 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
   const kept: Token[] = []
   for (let i = 0; i < tokens.length; i++) {
     const [a, b, c] = [tokens[i]!, tokens[i + 1], tokens[i + 2]]
-    if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
+    if (i === 0 && /^[([]$/.test(a.text) && b?.text === "ch" && c && /^[)\]]$/.test(c.text)) {
+      kept.push({ ...b, start: a.start, end: c.end })
+      i += 2
+    } else if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
       kept.push({ ...b, start: a.start, end: c.end })
       i += 2
     } else if (a.text === "tch" || (a.text === "t" && b?.text === "-" && c?.text === "ch")) {
@@ -135,9 +138,19 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       i += 1
     } else if (a.text === "t" && a.type === "word" && kept[kept.length - 1]?.type === "number" && b?.text === "in")
       kept.push({ ...a, text: "tr" })
-    else kept.push(a)
+    else kept.push(...(gluedWords(a, isName) ?? [a]))
   }
   return kept
+}
+
+/** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
+function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
+  if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
+  const front = /^(?:next|each|same|first|last|into|skip|miss|every)/.exec(token.text)?.[0]
+  const back = front === undefined ? "" : token.text.slice(front.length)
+  if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
+  const middle = token.start + front.length
+  return [{ ...token, text: front, end: middle }, { ...token, text: back, start: middle, spaced: false }]
 }
 
 /** Two single figures with a blank between them before a stitch, after words that no count belongs to. */
@@ -241,6 +254,7 @@ const misscanned: Readonly<Record<string, string>> = table({
   si: "sl",
   trb: "tr",
   trbl: "tr",
+  tc: "tr",
   trble: "tr",
   treb: "tr",
   tp: "tr",
