@@ -143,6 +143,7 @@ function referenceAt(cursor: Cursor, mark: string): number | null {
 function namesNoOther(cursor: Cursor): boolean {
   // "repeat from [-] twice" is said of a bracket.
   if (cursor.is("of", 1) && /^[([]$/.test(cursor.text(2)) && /^[-)\]]$/.test(cursor.text(3))) return false
+  if (cursor.is("round", 1) && /^[,;.)\]]?$/.test(cursor.text(2))) return true
   for (let k = 1; k <= 6; k++) {
     const text = cursor.text(k)
     if (isRepeatMark(text) || cursor.is("round", k)) return cursor.is("around", k)

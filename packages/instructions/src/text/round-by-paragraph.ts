@@ -40,7 +40,8 @@ export function roundsByParagraph(source: SourceText, clean: string): RoundLabel
       const lead = text.search(/\S/)
       const at = start + Math.max(0, lead)
       labels.push({ from: labels.length + 1, to: labels.length + 1, row: false, start: at, end: at, markAt: at, unlabelled: true })
-      body = text
+      // What is worked like another round is whole with that.
+      body = again ? "1 sc, fasten off" : text
     } else body += ` ${text}`
   }
   // One paragraph of work may be anything.
