@@ -103,7 +103,7 @@ function tellsMade(inner: readonly { text: string }[]): boolean {
 /** "(cluster st: 3 tr in same space ...)": how a stitch just named is made. */
 function defines(inner: readonly Lexeme[]): boolean {
   const at = inner.findIndex(({ text }) => text === ":" || text === "=")
-  return at > 0 && at < 5 && inner.length > at + 3 && inner[0]!.type === "word"
+  return at > 0 && at < 5 && inner.length > at + 3 && (inner[0]!.type === "word" || inner[0]!.type === "number")
 }
 
 /** The bracket begins with a name that stands before it as well. */
@@ -337,7 +337,7 @@ function readBracketTimes(cursor: Cursor): Times | null {
       cursor.attempt(() => {
         // "repeat from * to *", "repeat between brackets".
         if (!cursor.accept("from", "between")) return null
-        while (/^\*+$/.test(cursor.text()) || cursor.accept("to", "and", "brackets", "parentheses", "(", ")", "[", "]")) if (/^\*+$/.test(cursor.text())) cursor.at += 1
+        while (/^\*+$/.test(cursor.text()) || cursor.accept("to", "and", "-", "brackets", "parentheses", "(", ")", "[", "]")) if (/^\*+$/.test(cursor.text())) cursor.at += 1
         return true
       })
       cursor.accept("this", "these", "that")

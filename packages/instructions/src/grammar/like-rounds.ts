@@ -20,6 +20,7 @@ export function asRound(chart: Chart, at: number): readonly Clause[] {
   if (growth)
     return [clause(cursor, [{ ...cursor.since(start), do: "as-round", ...(named.from === null ? {} : { round: named.from }), growth }])]
   cursor.at = afterName
+  if (named.from === named.to && (cursor.text() === "once" || cursor.text() === "once more")) cursor.at += 1
   if (named.to !== null && named.from !== null && named.to > named.from) acceptHowOften(cursor)
   const instead = readInstead(cursor)
   const ending = readOtherEnding(chart)

@@ -141,6 +141,9 @@ function referenceAt(cursor: Cursor, mark: string): number | null {
 
 /** "rep around", "repeat 5 times", "rep to last 2 sts": how often, though no mark is named. */
 function namesNoOther(cursor: Cursor): boolean {
+  // "repeat from [-] twice" is said of a bracket.
+  if (cursor.is("of", 1) && /^[([]$/.test(cursor.text(2)) && /^[-)\]]$/.test(cursor.text(3))) return false
+  if (cursor.is("round", 1) && /^[,;.)\]]?$/.test(cursor.text(2))) return true
   for (let k = 1; k <= 6; k++) {
     const text = cursor.text(k)
     if (isRepeatMark(text) || cursor.is("round", k)) return cursor.is("around", k)
@@ -297,6 +300,9 @@ function withEnding(
   const last = ending?.last ?? null
   const closing = last ? last[last.length - 1] : undefined
   const base = { ...cursor.since(start), do: "repeat" as const, body, times }
+  if (ending?.how === "follows" && last?.length === 1 && closing && (closing.do === "slip" || closing.do === "join") && !body.some((step) => step.do === "slip"))
+    // "and finish with a sl st in first st": nothing but the join.
+    return [{ ...base, last: null, ending: null }, closing]
   if (
     last &&
     last.length > 1 &&

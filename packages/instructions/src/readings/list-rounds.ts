@@ -35,14 +35,14 @@ export function listRounds(layout: PatternText, findings: Located[]): OneRound[]
       })
       continue
     }
-    if (label.inferred && label.start === label.end && list.length === 0)
+    if (label.unlabelled && list.length === 0)
       findings.push({
         severity: "note",
-        code: "rounds-not-labelled",
+        code: "rounds-by-paragraph",
         ...place,
-        round: label.from,
-        message: "No round has a label here: every line of work is taken for a round, in order.",
-        hint: 'Begin each round with its number, such as "Rnd 1:", if that is not so.',
+        round: null,
+        message: "Nothing labels the rounds; every paragraph of work is taken for one.",
+        hint: 'Begin each round with a label such as "Rnd 1:".',
       })
     const of = label.to - label.from + 1
     if (last > 0 && label.from > last + 1)

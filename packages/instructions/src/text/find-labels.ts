@@ -1,7 +1,6 @@
 // Which of the labels a text seems to hold are labels: those that stand where a round may begin and count on
 // from one another. Labels are looked for everywhere, also inside a paragraph and glued to the word before.
 
-import { unlabelledRounds } from "./unlabelled-rounds.ts"
 import { type BareLabel, bareLabelAt, labelAt, type RoundLabel } from "./labels.ts"
 
 interface Found {
@@ -12,7 +11,7 @@ interface Found {
 
 /** Words that begin something that may be a label. */
 const trigger =
-  /(?:rounds?|rnds?|rds?|rows?|r(?=[ .]?\d)|\d{1,3}(?:st|nd|rd|th|d)(?![a-z])|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth)(?= (?:round|rnd|row))|(?:every|each|all)(?= (?:rounds?|rnds?|rows?)\b)|(?:\S{1,4}th|[il]st)(?= (?:row|rnd|round)\b))/gi
+  /(?:rounds?|rnds?|rds?|rows?|r(?=[ .]?\d)|\d{1,3}(?:st|nd|rd|th|d)(?![a-z])|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth)(?= (?:round|rnd|row|colou?r))|(?:every|each|all)(?= (?:rounds?|rnds?|rows?)\b)|(?:\S{1,4}th|[il]st)(?= (?:row|rnd|round)\b))/gi
 
 /** Words after which a round is spoken of rather than begun. */
 const refers =
@@ -23,18 +22,12 @@ const sure = 4
 /** A label less sure counts when it goes on from the one before. */
 const likely = 2
 
-/** @param written the text with its marks of lists, place for place */
-export function findLabels(text: string, written: string): RoundLabel[] {
+export function findLabels(text: string): RoundLabel[] {
   const worded = chosen(candidates(text))
   if (worded.length >= 2) return worded
   const bare = bareLabels(text)
   if (bare.length >= 2 && bare.length > worded.length) return bare
-  return worded.length === 0 || worded[0]!.from > 1 ? preferred(unlabelledRounds(text, written), worded) : worded
-}
-
-/** Lines without labels are rounds where there are more of them than the labels name. */
-function preferred(lines: readonly RoundLabel[], labels: readonly RoundLabel[]): RoundLabel[] {
-  return [...(lines.length > labels.length + 1 ? lines : labels)]
+  return worded
 }
 
 function candidates(text: string): Found[] {

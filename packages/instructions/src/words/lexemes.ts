@@ -83,6 +83,13 @@ export function lexemesOf(
       i = parted.last + 1
       continue
     }
+    // "TR-3": three of them, as "CH-3".
+    const dash = tokens[i + 1]
+    if (dash?.text === "-" && !dash.spaced && tokens[i + 2]?.type === "number" && !tokens[i + 2]!.spaced && tokens[i + 3]?.text !== "-" && isBasicName(token.text)) {
+      lexemes.push(single(token, isName))
+      i += 2
+      continue
+    }
     // "SCx6": six of them.
     const stem = token.text.slice(0, -1)
     if (token.text.endsWith("x") && tokens[i + 1]?.type === "number" && !tokens[i + 1]!.spaced && isName(stem)) {
@@ -217,6 +224,10 @@ function halfDouble(tokens: readonly Token[], from: number): number | null {
   else return null
   if (tokens[at]?.text === "dc" || tokens[at]?.text === "double") return at
   return tokens[at]?.text === "d" && tokens[at + 1]?.text === "c" ? at + 1 : null
+}
+
+function isBasicName(text: string): boolean {
+  return /^(?:sc|hdc|dc|tr|dtr|htr)$/.test(text)
 }
 
 /** Parts of abbreviations that old texts set apart: "s c", "d c", "h d c", "tr c", "d tr", "tr tr". */
