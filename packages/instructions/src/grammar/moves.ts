@@ -170,6 +170,14 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   cursor.at += 1
   let yarn = false
+  // "joining last ch-3 with sl st in 3rd ch": the last chain of the repeat is the one joined.
+  const closing = cursor.attempt(() => {
+    if (!cursor.take("last") || !cursor.take("chain", "space")) return null
+    cursor.accept("-")
+    const count = cursor.takeCount(1) ?? 0
+    cursor.take("space")
+    return count
+  })
   for (;;) {
     if (cursor.is("yarn") || cursor.is("colour") || /^[abcd]$/.test(cursor.text()) || cursor.text() === "new") {
       yarn = true
@@ -205,13 +213,23 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
   const chain = target?.chain
   const span = cursor.since(start)
   return [
-    clause(cursor, (before) => {
+    clause(cursor, (told) => {
+      const before = closing === null ? told : endingOnChain(told, closing)
       const starts = yarn || !hasWork(before)
       if (starts && place && (yarn || place.at === "next" || later)) return [...before, { ...span, do: "attach", place }]
       if (yarn && !target) return before
       return [...before, { ...span, do: "join", place, ...(chain === undefined ? {} : { chain }) }]
     }),
   ]
+}
+
+/** The repeat whose last time ends with its last chain. */
+function endingOnChain(steps: readonly Step[], chains: number): readonly Step[] {
+  const last = steps[steps.length - 1]
+  if (last?.do !== "repeat" || last.last) return steps
+  const at = last.body.findLastIndex((step) => step.do === "chain" && (chains === 0 || step.chains === chains))
+  if (at < 0 || at === last.body.length - 1) return steps
+  return [...steps.slice(0, -1), { ...last, last: last.body.slice(0, at + 1), ending: "replaces" }]
 }
 
 /** "join into ring with sl st". */

@@ -423,7 +423,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const unmarked = cursor.attempt(() => {
     if (!cursor.accept("from", "between")) return null
     const mark = cursor.text()
-    if (!isRepeatMark(mark)) return cursor.accept("beginning", "start", "beg") ? true : null
+    if (!isRepeatMark(mark)) return cursor.accept("beginning", "start", "beg") || (cursor.is("around") && !chart.lexemes.slice(0, at).some(({ text }) => isRepeatMark(text))) ? true : null
     if (chart.lexemes.slice(0, at).some(({ text }) => text === mark)) return null
     cursor.at += 1
     return true
@@ -465,6 +465,22 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
       },
       unmarked ? 0.16 : 0.3,
       { remarks },
+    ),
+    // The mark is lost: the repeat may begin at any step after the first.
+    ...(unmarked ? [1, 2, 3, 4, 5, 6] : []).map((skip) =>
+      clause(
+        cursor,
+        (before) => {
+          const body = repeated(before)?.slice(skip)
+          if (!body || body.length === 0) return null
+          return [
+            ...before.slice(0, before.length - body.length),
+            { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+          ]
+        },
+        0.18 + 0.02 * skip,
+        { remarks },
+      ),
     ),
     // Loops and stitches in turn: the chains it begins with are the first of the loops.
     clause(
@@ -527,10 +543,9 @@ function repeated(before: readonly Step[]): readonly Step[] | null {
 /** "1sc, 1inc x6" with no bracket: the whole list, where nothing but a total follows. */
 export function listTimes(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
-  cursor.at += 1
+  const crossed = cursor.accept("x")
   const count = cursor.takeCount(1)
-  if (count === null) return []
-  cursor.take("times")
+  if (count === null || (!cursor.take("times") && !crossed) || cursor.is("more")) return []
   if (!/^[.;([={,]?$/.test(cursor.text())) return []
   const end = cursor.lastEnd()
   return [
@@ -542,6 +557,6 @@ export function listTimes(chart: Chart, at: number): readonly Clause[] {
         ...before.slice(0, first),
         { start: body[0]!.start, end, do: "repeat", body, last: null, ending: null, times: { kind: "total", count } },
       ]
-    }),
+    }, crossed ? 0 : 0.9),
   ]
 }
