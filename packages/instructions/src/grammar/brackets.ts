@@ -34,6 +34,8 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const end = closingOf(chart, at)
   const note = readNote(chart, at + 1, end, opening.start)
   if (note && typeof note.steps !== "function") return [note]
+  // "2-dc cluster in next loop (2-dc cluster: keeping last loop of each ...)": how it is made, no work.
+  if (end < chart.lexemes.length && defines(chart.lexemes.slice(at + 1, end)) && namesMade(chart, at)) return [aside(chart, at, end)]
   const found: Clause[] = note ? [note] : []
   const each = eachTells(chart, at, end)
   if (each) found.push(each)
@@ -127,6 +129,12 @@ function tellsMade(inner: readonly { text: string }[]): boolean {
 function defines(inner: readonly Lexeme[]): boolean {
   const at = inner.findIndex(({ text }) => text === ":" || text === "=")
   return at > 0 && at < 5 && inner.length > at + 3 && inner[0]!.type === "word"
+}
+
+/** The bracket begins with a name that stands before it as well. */
+function namesMade(chart: Chart, at: number): boolean {
+  const name = chart.lexemes.slice(at + 1, at + 4).find(({ classes, text }) => classes.has("group") || classes.has("picot") || /^(?:cluster|cl|popcorn|pc|puff|bobble)$/.test(text))?.text
+  return name !== undefined && chart.lexemes.slice(0, at).some(({ text }) => text === name)
 }
 
 /** "(between the 2 picots)", "(in the back loop)": where that is, told once more. */

@@ -96,6 +96,7 @@ function readChains(cursor: Cursor): number | null {
     if (cursor.isNumber()) {
       chains = cursor.takeCount(1)
       cursor.accept("-")
+      if (cursor.is("start") && cursor.is("chain", 1)) cursor.at += 1
       if (chains === null || !cursor.take("chain")) return null
     } else {
       if (!cursor.take("chain")) return null

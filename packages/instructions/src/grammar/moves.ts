@@ -21,7 +21,7 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   if (kind?.basic !== "sl st" || kind.gathered) return []
   if (cursor.isNumber() && isBoundary(cursor.text(1))) count = cursor.takeCount(1) ?? 1
   if (cursor.is("around") && cursor.is("to", 1)) cursor.at += 1
-  cursor.accept("over", "up", "along")
+  if (!passesOver(cursor)) cursor.accept("over", "up", "along")
   const to = cursor.is("to") || cursor.text() === "into" || cursor.text() === "across"
   if (acceptJoining(cursor)) {
     // "sl st to join to first dc".
@@ -66,6 +66,18 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
     steps.push({ ...cursor.since(from), do: "slip", count: 1, place: more, to })
   }
   return [clause(cursor, steps)]
+}
+
+/** "sl st over the 3 dc into the corner": what lies on the way says nothing more. */
+function passesOver(cursor: Cursor): boolean {
+  return (
+    cursor.attempt(() => {
+      if (!cursor.accept("over", "across", "along")) return null
+      cursor.take("next")
+      if (cursor.takeCount(1) === null || !readNoun(cursor)) return null
+      return cursor.is("in") || cursor.is("to") ? true : null
+    }) !== null
+  )
 }
 
 /** "to join", "to close", "to finish round". */
@@ -187,6 +199,13 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
     } else if ((cursor.isOrdinal() || cursor.is("and")) && (cursor.is("colour", 1) || cursor.is("yarn", 1))) cursor.at += 1
     else break
   }
+  if (yarn)
+    cursor.attempt(() => {
+      // "join colour you are using for the square in any sp".
+      if (!cursor.is("chat")) return null
+      while (cursor.is("chat") || cursor.text() === "using") cursor.at += 1
+      return cursor.is("in") || cursor.is("to") || cursor.is("with") ? true : null
+    })
   const tall = cursor.attempt(() => readStandingStitch(cursor))
   if (tall) return [standing(cursor, tall, start)]
   if (!yarn) yarn = acceptMeansYarn(cursor)

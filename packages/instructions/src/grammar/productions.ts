@@ -102,7 +102,7 @@ export const productions: readonly Production[] = [
   },
   {
     name: "list times",
-    starts: (word, cursor) => word.text === "x" || (word.type === "number" && cursor.is("times", 1)),
+    starts: (word, cursor) => word.text === "x" || (word.type === "number" && cursor.is("times", 1)) || word.text === "for",
     rule: listTimes,
     examples: ["x 6"],
   },

@@ -3,7 +3,7 @@
 
 import type { Place, Step, Times } from "../base/tree.ts"
 import { type Chart, type Clause, isEndMark, type Reading } from "./chart.ts"
-import { clause } from "./clauses.ts"
+import { clause, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { asPasses } from "./passes.ts"
 import { readPlace } from "./places.ts"
@@ -247,7 +247,7 @@ function placeOfPassage(
     const group: Step = { ...cursor.since(start), do: "group", steps: body, place }
     cursor.accept(",", ";", ".")
     cursor.take("and")
-    if (!cursor.is("repeat")) return end ? [group] : null
+    if (!cursor.is("repeat")) return end || place.at === "each" ? [group] : null
     const from = cursor.start()
     const after = referenceAt(cursor, mark)
     if (after === null) return null
@@ -540,23 +540,29 @@ function repeated(before: readonly Step[]): readonly Step[] | null {
   return before.slice(first)
 }
 
-/** "1sc, 1inc x6" with no bracket: the whole list, where nothing but a total follows. */
+/** "2 sc, inc x 6", "dc, ch 1 six times": a list with no mark, and how often it is worked in all. */
 export function listTimes(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
-  const crossed = cursor.accept("x")
-  const count = cursor.takeCount(1)
+  cursor.accept("for")
+  const crossed = cursor.accept("x") || cursor.attempt(() => (cursor.accept("repeat", "rep") && cursor.accept("of") ? true : null)) !== null
+  const count = cursor.takeCount(2)
   if (count === null || (!cursor.take("times") && !crossed) || cursor.is("more")) return []
-  if (!/^[.;([={,]?$/.test(cursor.text())) return []
+  if (!/^[.;([={,]?$/.test(cursor.text()) && !cursor.is("join") && !cursor.is("and")) return []
   const end = cursor.lastEnd()
   return [
-    clause(cursor, (before) => {
-      const first = before.findIndex((step) => step.do === "work")
-      const body = before.slice(first)
-      if (first < 0 || body.length < 2 || !body.every((step) => step.do === "chain" || (step.do === "work" && !step.even))) return null
-      return [
-        ...before.slice(0, first),
-        { start: body[0]!.start, end, do: "repeat", body, last: null, ending: null, times: { kind: "total", count } },
-      ]
-    }, crossed ? 0 : 0.9),
+    clause(
+      cursor,
+      (before) => {
+        const from = before.findLastIndex((step) => !isUnplaced(step) && !(step.do === "work" && step.place?.at === "next")) + 1
+        const body = before.slice(before[from]?.do === "chain" ? from + 1 : from)
+        const first = before.length - body.length
+        if (body.length < 2 || !body.some((step) => step.do === "work")) return null
+        return [
+          ...before.slice(0, first),
+          { start: body[0]!.start, end, do: "repeat", body, last: null, ending: null, times: { kind: "total", count } },
+        ]
+      },
+      crossed ? 0 : 0.3,
+    ),
   ]
 }

@@ -84,7 +84,9 @@ function readUpTo(cursor: Cursor): Until | null {
       return { kind: "leaving", count, ofGroup }
     }
     if (cursor.take("last")) {
-      const count = cursor.takeCount(1) ?? 1
+      // "to last 3ch space": the figure is the size of the space.
+      const sized = cursor.is("chain", 1) && cursor.is("space", 2)
+      const count = (sized ? null : cursor.takeCount(1)) ?? 1
       const noun = readNoun(cursor)
       if (!noun) return count > 1 || /^[,;.)]?$/.test(cursor.text()) ? { kind: "leaving", count, ofGroup: false } : null
       cursor.attempt(() => (cursor.take("of") && cursor.take("round") ? true : null))
@@ -118,7 +120,7 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
       const count = cursor.takeCount(1)
       if (count === null) return null
       cursor.take("times")
-      return { kind: "total", count }
+      return afterOnce ? { kind: "more", count, plain: true, ofBracket: true } : { kind: "total", count }
     }
     if (inAll || (cursor.is("more") && cursor.isNumber(1))) {
       // "a total of 6 times", "a further 10 times".
@@ -129,8 +131,9 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     }
     const said = cursor.attempt(() => readCountOfTimes(cursor, afterOnce))
     if (said) return said
+    const goesOn = cursor.accept("continue", "continuing", "cont")
     const until = readUntil(cursor)
-    if (!until) return null
+    if (!until || (goesOn && until.kind !== "around")) return null
     // "around eight times", "around x 6".
     const counted = until.kind === "around" ? cursor.attempt(() => readCountedTimes(cursor)) : null
     return counted ?? { kind: "until", until }

@@ -243,7 +243,8 @@ function after(
   let assumed = candidate.assumed
   if (assumed) {
     // A bracketed total at the end of the round settles its count; what is not known is only where the stitches stand.
-    const settledByTotal = tree.gaps.length > 0 && clearTotal(tree, text)
+    const below = state.rounds[state.rounds.length - 1]
+    const settledByTotal = tree.gaps.length > 0 && clearTotal(tree, text) && !isFarFewer(round!, [below, result.round])
     withoutCannot(own, settledByTotal)
     own.push(assumedFinding(one, round!, label, settledByTotal ? "note" : "warning"))
     doubt = null
@@ -251,6 +252,8 @@ function after(
     const then = doubtAfter(state.doubt, request, result)
     doubt = then.doubt
     if (then.finding) own.push(then.finding)
+    else if (!doubt && !settled && own.some(({ code, severity }) => severity !== "note" && leavesDoubt.has(code)))
+      doubt = { number: one.number, other: null, firm: true }
     if (then.ground) {
       round = then.ground
       assumed = true
@@ -296,6 +299,20 @@ function withoutCannot(own: Finding[], settled: boolean): void {
     if (settled) own[i] = { ...finding, severity: "note" }
     else if (finding.severity === "error") own[i] = { ...finding, severity: "warning" }
   })
+}
+
+/** What puts the count of a round in doubt, and of those that stand on it. */
+const leavesDoubt: ReadonlySet<string> = new Set([
+  "words-passed-over",
+  "figure-passed-over",
+  "stitches-passed-over",
+  "spaces-left-over",
+  "repeat-does-not-divide",
+])
+
+/** A total of less than half the stitches of the round below, or of the words as worked, may count groups. */
+function isFarFewer(round: Round, others: readonly (Round | null | undefined)[]): boolean {
+  return others.some((other) => other && 2 * countsOf(round).stitches < countsOf(other).stitches)
 }
 
 /** One total of stitches, told once and at the end of the round. */

@@ -83,6 +83,20 @@ export function lexemesOf(
       i = parted.last + 1
       continue
     }
+    // "SCx6": six of them.
+    const stem = token.text.slice(0, -1)
+    if (token.text.endsWith("x") && tokens[i + 1]?.type === "number" && !tokens[i + 1]!.spaced && isName(stem)) {
+      lexemes.push(single({ ...token, text: stem }, isName))
+      i += 1
+      continue
+    }
+    // "Join C3 in any sp", "finish off C1": a colour by its number.
+    const colour = tokens[i + 1]
+    if (token.text === "c" && colour?.type === "number" && !colour.spaced && /^(?:join|attach|off|with|using|to|in|drop|cut|change|add)$/.test(tokens[i - 1]?.text ?? "")) {
+      lexemes.push(known({ ...token, text: "color", end: colour.end }, "color"))
+      i += 2
+      continue
+    }
     // "to to first sc": a word set twice.
     if (token.type === "word" && tokens[i + 1]?.text === token.text && token.text.length > 1 && !isName(token.text)) {
       i += 1
@@ -124,9 +138,19 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       i += 1
     } else if (a.text === "t" && a.type === "word" && kept[kept.length - 1]?.type === "number" && b?.text === "in")
       kept.push({ ...a, text: "tr" })
-    else kept.push(a)
+    else kept.push(...(gluedWords(a, isName) ?? [a]))
   }
   return kept
+}
+
+/** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
+function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
+  if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
+  const front = /^(?:next|each|same|first|last|into|skip|miss|every)/.exec(token.text)?.[0]
+  const back = front === undefined ? "" : token.text.slice(front.length)
+  if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
+  const middle = token.start + front.length
+  return [{ ...token, text: front, end: middle }, { ...token, text: back, start: middle, spaced: false }]
 }
 
 /** Two single figures with a blank between them before a stitch, after words that no count belongs to. */
@@ -230,10 +254,13 @@ const misscanned: Readonly<Record<string, string>> = table({
   si: "sl",
   trb: "tr",
   trbl: "tr",
+  tc: "tr",
   trble: "tr",
   treb: "tr",
   tp: "tr",
   ssj: "join",
+  stst: "slst",
+  sls: "slst",
   clstr: "cluster",
   ckuster: "cluster",
   chsps: "chsps",
