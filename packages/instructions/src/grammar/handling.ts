@@ -79,7 +79,7 @@ export function purposeClause(chart: Chart, at: number): readonly Clause[] {
   cursor.at += 1
   for (let k = 0; k < 5; k++) {
     if (cursor.done() || /^[,;.!()[\]{}*]$/.test(cursor.text())) break
-    if (cursor.isNumber() || cursor.is("chain") || cursor.is("in") || cursor.is("each")) return []
+    if ((cursor.isNumber() && !cursor.is("round", -1)) || cursor.is("chain") || cursor.is("in") || cursor.is("each")) return []
     cursor.at += 1
   }
   if (!cursor.done() && !/^[,;.!()[\]{}*]+$/.test(cursor.text())) return []

@@ -26,6 +26,13 @@ import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vag
 
 export const productions: readonly Production[] = [
   {
+    name: "slip stitch",
+    starts: (word) =>
+      /^s/.test(word.text) || word.type === "number" || word.classes.has("work") || word.classes.has("colour"),
+    rule: slipStitch,
+    examples: ["sl st in next 2 dc", "slip stitch to first sc", "ss into top of 3 ch"],
+  },
+  {
     name: "make",
     starts: (word, cursor) =>
       word.type === "number" ||
@@ -105,13 +112,6 @@ export const productions: readonly Production[] = [
     starts: (word, cursor) => word.text === "x" || (word.type === "number" && cursor.is("times", 1)) || word.text === "for",
     rule: listTimes,
     examples: ["x 6"],
-  },
-  {
-    name: "slip stitch",
-    starts: (word) =>
-      /^s/.test(word.text) || word.type === "number" || word.classes.has("work") || word.classes.has("colour"),
-    rule: slipStitch,
-    examples: ["sl st in next 2 dc", "slip stitch to first sc", "ss into top of 3 ch"],
   },
   {
     name: "skip",
