@@ -5,7 +5,7 @@ import type { Place, Step, Times } from "../base/tree.ts"
 import { type Chart, type Clause, isEndMark, type Reading } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
-import { asPasses } from "./passes.ts"
+import { asPasses, mirroredInSpace } from "./passes.ts"
 import { readPlace } from "./places.ts"
 import { type Ending, readEnding } from "./repeat-endings.ts"
 import { readTimes } from "./until.ts"
@@ -159,7 +159,7 @@ function afterBody(
   const cursor = chart.from(close.after)
   const opening = chart.lexemes[at]!
   const start = opening.start
-  const steps = asPasses(body.steps)
+  const steps = mirroredInSpace(asPasses(body.steps))
   const extra = { totals: body.totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
   const cost = body.cost
   let by = close.by
