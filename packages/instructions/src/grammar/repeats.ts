@@ -429,7 +429,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const unmarked = cursor.attempt(() => {
     if (!cursor.accept("from", "between")) return null
     const mark = cursor.text()
-    if (!isRepeatMark(mark)) return cursor.accept("beginning", "start", "beg") ? true : null
+    if (!isRepeatMark(mark)) return cursor.accept("beginning", "start", "beg") || (cursor.is("around") && !chart.lexemes.slice(0, at).some(({ text }) => isRepeatMark(text))) ? true : null
     if (chart.lexemes.slice(0, at).some(({ text }) => text === mark)) return null
     cursor.at += 1
     return true
@@ -471,6 +471,22 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
       },
       unmarked ? 0.16 : 0.3,
       { remarks },
+    ),
+    // The mark is lost: the repeat may begin at any step after the first.
+    ...(unmarked ? [1, 2, 3, 4, 5, 6] : []).map((skip) =>
+      clause(
+        cursor,
+        (before) => {
+          const body = repeated(before)?.slice(skip)
+          if (!body || body.length === 0) return null
+          return [
+            ...before.slice(0, before.length - body.length),
+            { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+          ]
+        },
+        0.18 + 0.02 * skip,
+        { remarks },
+      ),
     ),
     // Loops and stitches in turn: the chains it begins with are the first of the loops.
     clause(
@@ -536,7 +552,7 @@ export function listTimes(chart: Chart, at: number): readonly Clause[] {
   cursor.accept("for")
   const crossed = cursor.accept("x") || cursor.attempt(() => (cursor.accept("repeat", "rep") && cursor.accept("of") ? true : null)) !== null
   const count = cursor.takeCount(2)
-  if (count === null || (!cursor.take("times") && !crossed)) return []
+  if (count === null || (!cursor.take("times") && !crossed) || cursor.is("more")) return []
   if (!/^[.;([={,]?$/.test(cursor.text()) && !cursor.is("join") && !cursor.is("and")) return []
   const end = cursor.lastEnd()
   return [

@@ -145,6 +145,7 @@ function readItem(cursor: Cursor, end: number): StatedItem | null {
   const count = cursor.takeCount(0)
   if (count === null) return null
   const span = () => cursor.since(start)
+  cursor.attempt(() => (cursor.accept("x") && cursor.isNumber() ? true : null))
   const first = cursor.at
   const word = () => cursor.lexemes.slice(first, cursor.at).map(({ text }) => text).join(" ")
   while (cursor.at < end && (cursor.is("size") || cursor.accept("total"))) if (cursor.is("size")) cursor.at += 1

@@ -10,6 +10,7 @@ import type { RoundLabel } from "./labels.ts"
 import { blankMarkup } from "./markup.ts"
 import { roundsByParagraph } from "./round-by-paragraph.ts"
 import { endOfLine, lineAt, type SourceText } from "./source-text.ts"
+import { paragraphRounds } from "./unlabelled.ts"
 import { endsPattern, isTalkLine, looksLikeWork } from "./talk.ts"
 
 export type { Heading } from "./headings.ts"
@@ -103,6 +104,17 @@ function shareOut(source: SourceText, clean: string): PatternText {
     blankSince = false
   }
   takeFirstRound(clean, rounds, prose)
+  if (rounds.length === 0) {
+    const found = paragraphRounds(clean, prose)
+    if (found.rounds.length > 0)
+      return {
+        clean,
+        title: title ?? plainTitle(clean, headings, found.rounds, prose),
+        headings,
+        rounds: found.rounds,
+        prose: prose.filter((part) => !found.taken.has(part)),
+      }
+  }
   return { clean, title: title ?? plainTitle(clean, headings, rounds, prose), headings, rounds, prose }
 }
 

@@ -188,7 +188,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "group",
     words:
-      "group|groups|grp|grps|gp|gps|petal|petals|scallop|scallops|shell|shells|fan|fans|set|sets|leaf|leaves|v|v-st|vst|v-stitch|v-stitches|point|points|pair|pairs|bunch|bunches|side|sides|spoke|spokes|block|blocks|blk|triangle|triangles|granny|bundle|trio|trefoil|trefoils|ray|rays|star point|star points|wedge|section|sections|3dc group",
+      "group|groups|grp|grps|gp|gps|petal|petals|scallop|scallops|shell|shells|fan|fans|set|sets|lots|lot|leaf|leaves|v|v-st|vst|v-stitch|v-stitches|point|points|pair|pairs|bunch|bunches|side|sides|spoke|spokes|block|blocks|blk|triangle|triangles|granny|bundle|trio|trefoil|trefoils|ray|rays|star point|star points|wedge|section|sections|3dc group",
   },
   { class: "corner", words: "corner|corners|cnr|crn|cnrs|corner group|corner point|corner points" },
   {
