@@ -51,9 +51,9 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   const place = cursor.attempt(() => readPlace(cursor)) ?? (cursor.is("next") ? readTarget(cursor, cursor.start(), "in") : null)
   if (acceptRing(cursor)) return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
   if (acceptJoining(cursor)) return [clause(cursor, [{ ...cursor.since(start), do: "join", place }])]
-  const steps: Step[] = [
-    { ...cursor.since(start), do: "slip", count, place, to, ...(kind.loops ? { kind } : {}) },
-  ]
+  const loops = kind.loops ? { kind } : {}
+  const places = place?.at === "list" ? place.places : [place]
+  const steps = places.map((one): Step => ({ ...cursor.since(start), do: "slip", count, place: one, to, ...loops }))
   for (;;) {
     const from = cursor.start()
     const more = cursor.attempt(() => {
@@ -174,7 +174,7 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
     if (cursor.is("yarn") || cursor.is("colour") || /^[abcd]$/.test(cursor.text()) || cursor.text() === "new") {
       yarn = true
       cursor.at += 1
-    } else if (cursor.is("round") || cursor.accept("it", "last", "petal", "together", "neatly", "off")) {
+    } else if (cursor.is("round") || cursor.accept("it", "last", "petal", "leaf", "together", "neatly", "off")) {
       if (cursor.is("round")) cursor.at += 1
     } else if ((cursor.isOrdinal() || cursor.is("and")) && (cursor.is("colour", 1) || cursor.is("yarn", 1))) cursor.at += 1
     else break

@@ -38,7 +38,13 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   if (opening === "(" || opening === "[") {
     const bracket = chart
       .clausesAt(from)
-      .filter((inner) => typeof inner.steps !== "function" && inner.steps.length > 0)
+      .filter(
+        (inner) =>
+          typeof inner.steps !== "function" &&
+          inner.steps.length > 0 &&
+          // A bracket with a place of its own does not go into this one as well.
+          (place.at === "ring" || !inner.steps.some((step) => step.do === "group" && step.place.at === "next")),
+      )
     if (bracket.length > 0)
       return [...begins, ...bracket.slice(0, 2).map((inner): Clause => ({
         ...inner,
@@ -55,6 +61,8 @@ function attached(chart: Chart, at: number, place: Place, start: number): Clause
   if (place.at !== "next" || place.count !== 1 || cursor.is("work")) return []
   if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain")) return []
   if (place.order !== "any" && at > 2) return []
+  // "In front loops only": how the stitches are worked, not where the round begins.
+  if (place.bare && (place.loops || place.post)) return []
   const end = cursor.lastEnd()
   return [
     clause(cursor, (before) => (hasWork(before) ? null : [...before, { start, end, do: "attach", place }]), 0.02),
@@ -84,7 +92,7 @@ function ends(chart: Chart, from: number, place: Place, start: number, cost: num
     const rest = steps.slice(inside)
     steps = steps.slice(0, inside)
     // What names another place of its own goes there and not into this one.
-    const elsewhere = steps.some((step) => (step.do === "work" || step.do === "group") && step.place !== null && step.place.at !== "same" && place.at !== "ring")
+    const elsewhere = steps.some((step) => (step.do === "work" || step.do === "group") && step.place !== null && step.place.at !== "same" && step.place.at !== "own-chain" && place.at !== "ring")
     const extra = elsewhere ? 1.2 : 0
     const group: Step = { start, end: chart.lexemes[to - 1]!.end, do: "group", steps, place }
     found.push({

@@ -98,7 +98,11 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
     })
   if (between) return betweenPlace(cursor, start, noun, count)
   const nouns = cursor.attempt(() => readNounList(cursor, noun))
-  if (nouns && count === 1) return { ...cursor.since(start), at: "list", places: nouns.map((each) => ({ ...cursor.since(start), at: "next" as const, noun: each, count: 1 })) }
+  if (nouns) {
+    // "in next 2 dc and next ch-2 sp": the figure is of the first.
+    const places = nouns.map((each, i) => ({ ...cursor.since(start), at: "next" as const, noun: each, count: i === 0 ? count : 1 }))
+    return { ...cursor.since(start), at: "list", places }
+  }
   if ((noun.what === "chain" || noun.what === "space") && count === 1)
     cursor.attempt(() => {
       // "over the ch 1 between cluster sts": where it is tells nothing new.

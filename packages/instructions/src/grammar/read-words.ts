@@ -101,7 +101,7 @@ function finished(chart: Chart, reading: Reading, names: ReadonlyMap<string, Loc
   const remarks: Remark[] = []
   for (const remark of reading.remarks)
     if (remark.code === "skipped") skipped.add(Number(remark.said))
-    else remarks.push(remark)
+    else if (remark.code !== "read-over") remarks.push(remark)
   if (chart.tooDeep) {
     const first = chart.lexemes[0]!
     remarks.push({ code: "nested-too-deeply", start: first.start, end: first.end })

@@ -30,7 +30,7 @@ const openRepeatCost = 1
 
 export function readStarred(chart: Chart, at: number): readonly Clause[] {
   const mark = chart.lexemes[at]!.text
-  if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0) return []
+  if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0 && !isNamed(chart, at, mark)) return []
   const found: Clause[] = []
   for (const close of closesOf(chart, at, mark)) {
     chart.openMarks.push(mark)
@@ -40,6 +40,13 @@ export function readStarred(chart: Chart, at: number): readonly Clause[] {
     if (found.length > 0) break
   }
   return found
+}
+
+/** "rep from **" comes later: the double mark opens a repeat inside another, and ends none. */
+function isNamed({ lexemes }: Chart, at: number, mark: string): boolean {
+  for (let k = at + 1; k < lexemes.length; k++)
+    if (lexemes[k]!.text === mark && lexemes[k - 1]!.text === "from") return true
+  return false
 }
 
 /** Possible ends, the surest first: a reference to the mark, the same mark again, the word alone, the end of the round. */
@@ -78,6 +85,9 @@ function closesOf(chart: Chart, at: number, mark: string): Close[] {
       if (!said) continue
     }
     if (reference !== null) {
+      const named = lexemes[reference - 1]!.text
+      // "rep from **" ends the repeat that "**" began inside this one.
+      if (named !== mark && lexemes.slice(at + 1, k).some((lexeme) => lexeme.text === named)) continue
       closes.push({ bodyEnd: k, after: reference, by: "reference" })
       break
     }
@@ -159,7 +169,9 @@ function afterBody(
   const opening = chart.lexemes[at]!
   const start = opening.start
   const steps = asPasses(body.steps)
-  const extra = { totals: body.totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
+  // What is told inside a repeat is no total of the round.
+  const totals = body.totals.map((total) => ({ ...total, firm: false }))
+  const extra = { totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
   const cost = body.cost
   let by = close.by
   if (by === "end") {

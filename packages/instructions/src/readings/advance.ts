@@ -9,6 +9,7 @@ import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { alongChainFinding } from "./along-chain.ts"
+import { assumedRound } from "./assumed.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
@@ -121,20 +122,25 @@ function goOnLost(
   const { line, span } = placeOfRound(reader, one.text)
   const tree = first ? resolve(first).tree : { steps: [], totals: [] }
   const firm = tree.totals.find((total) => total.firm)
-  const note: Finding = {
-    severity: "note",
-    code: "not-worked",
-    start: one.text.start,
-    end: one.text.label.end,
-    message: "This round is not worked, as a round before it could not be.",
-    hint: "Mend the first error above.",
-  }
+  // Its total is ground for the rounds after it, though the motif has ended.
+  const round = assumedRound(tree, {
+    number: one.number,
+    index: state.rounds.length,
+    below: state.rounds[state.rounds.length - 1],
+  })
+  const counts = round && countsOf(round)
+  const label = { start: one.text.start, end: one.text.label.end }
   return [
     {
       ...state,
       findings:
-        one.nth === 0 ? [...state.findings, { ...note, round: one.number }] : state.findings,
+        one.nth === 0
+          ? [...state.findings, { ...notWorked(label, counts !== null), round: one.number }]
+          : state.findings,
       trees: new Map([...state.trees, [one.number, tree]]),
+      rounds: round ? [...state.rounds, round] : state.rounds,
+      lost: round === null,
+      turnNext: round !== null && endsWithTurn(tree.steps),
       readings: [
         ...state.readings,
         {
@@ -142,14 +148,31 @@ function goOnLost(
           line,
           start: one.text.start,
           end: span.end,
-          counted: null,
+          counted: counts && {
+            stitches: counts.stitches,
+            chains: counts.chains,
+            spaces: counts.spaces,
+          },
           stated: firm?.items[0]?.count ?? null,
           agrees: null,
           clean: false,
+          ...(round ? { assumed: true as const } : {}),
         },
       ],
     },
   ]
+}
+
+function notWorked(label: Span, standsForTotal: boolean): Finding {
+  return {
+    severity: "note",
+    code: "not-worked",
+    ...label,
+    message: standsForTotal
+      ? "This round is not worked, as a round before it could not be; the rounds after it go on from its total."
+      : "This round is not worked, as a round before it could not be.",
+    hint: "Mend the first error above.",
+  }
 }
 
 /** The state after one candidate. */
@@ -169,10 +192,12 @@ function after(
   const settled = result.comparison.agrees === true || result.comparison.inRange === true
   const own: Finding[] = []
   if (one.nth === 0) {
-    own.push(...gapFindings(clean, tree.gaps, settled), ...slipFindings(clean, words))
+    own.push(...gapFindings(clean, tree.gaps, settled, candidate.unknown), ...slipFindings(clean, words))
     own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks]))
   }
-  own.push(...candidate.findings)
+  for (const finding of candidate.findings)
+    // How a round grows is borne out by its total.
+    own.push(settled && finding.code === "growth-implied" ? { ...finding, severity: "note" } : finding)
   const common = {
     ...state,
     trees: new Map([...state.trees, [one.number, request.tree]]),
@@ -199,7 +224,8 @@ function after(
       }
     if (!foundation.stated && centre.kind !== "solid-ring") own.push(ringNotDescribed(text))
   }
-  for (const finding of result.findings) own.push(finding)
+  // Of a round that is not known nothing else is told: it would follow from what was passed over.
+  if (!candidate.unknown) own.push(...result.findings)
   if (result.forced && !result.told)
     own.push(toldChoices(result.forced, "then the rounds after it fit", label))
   let round: Round | null = candidate.round
