@@ -169,7 +169,8 @@ export interface Growth {
 
 /** So many in place of so many. */
 export interface Instead {
-  readonly from: number
+  /** Absent where it is said of every loop: "having 5 chs in each loop". */
+  readonly from?: number
   readonly to: number
   /** Chains rather than stitches. */
   readonly chains: boolean

@@ -115,7 +115,7 @@ function tellsWhere(inner: readonly Lexeme[]): boolean {
 
 /** "(1 sc increased)", "(6 increases)". */
 function tellsChange(inner: readonly Lexeme[]): boolean {
-  return inner.length < 5 && inner.some(({ text }) => /^(?:increased|decreased|increases|decreases|inc made|worked|left|remain|remaining|skipped)$/.test(text))
+  return inner.length < 5 && inner.some(({ text }) => /^(?:increased?|decreased?|increases|decreases|inc made|worked|left|remain|remaining|skipped)$/.test(text))
 }
 
 /** "(petal)", "(corner)", "(first shell)": a name for what has just been told. */

@@ -55,7 +55,7 @@ export function makeChains(chart: Chart, at: number): readonly Clause[] {
     return found
   }
   cursor.at = made
-  if (closesPicot(cursor, chains)) {
+  if (!namesStart(cursor, chains) && closesPicot(cursor, chains)) {
     if (cursor.attempt(() => (cursor.take("to") && cursor.take("forms") ? true : null))) {
       // "ch 4, sl st to first ch to form ring".
       cursor.take("ring", "space")
@@ -96,6 +96,7 @@ function readChains(cursor: Cursor): number | null {
     if (cursor.isNumber()) {
       chains = cursor.takeCount(1)
       cursor.accept("-")
+      if (cursor.is("start") && cursor.is("chain", 1)) cursor.at += 1
       if (chains === null || !cursor.take("chain")) return null
     } else {
       if (!cursor.take("chain")) return null
@@ -138,6 +139,13 @@ function readLaterLoop(cursor: Cursor, chains: number): number | null {
     cursor.takeCount(1)
     return cursor.take("chain") ? chains - token.value + 1 : null
   })
+}
+
+/** "3 ch, sl st into the 3rd of the 6 ch": a chain longer than the one just made is the one the round began with. */
+function namesStart(cursor: Cursor, chains: number): boolean {
+  for (let k = 0; k < 12 && !/^[.;*)\]]?$/.test(cursor.text(k)); k++)
+    if (cursor.is("of", k) && cursor.isNumber(k + 1) && cursor.is("chain", k + 2)) return cursor.value(k + 1) > chains
+  return false
 }
 
 /** After "ch 4": ", sl st in first ch", ", sl st in 4th ch from hook", ", sl st in last sc". */

@@ -46,12 +46,14 @@ function readInstead(cursor: Cursor): Instead[] {
   for (;;) {
     const one = cursor.attempt((): Instead | null => {
       cursor.accept(",", "(")
+      const at = cursor.at
       while (cursor.take("work", "and", "with") || cursor.accept("having", "but", "making", "working", "using"));
       const to = readFigure(cursor)
       if (!to) return null
       cursor.accept("(", ",")
       while (cursor.take("in", "each", "space", "group") || cursor.accept("every"));
-      if (!cursor.accept("instead", "in place", "rather than") && !(cursor.accept("place") && true)) return null
+      if (!cursor.accept("instead", "in place", "rather than") && !(cursor.accept("place") && true))
+        return to.chains && (inEach(cursor, at) || acceptBetween(cursor)) ? { to: to.count, chains: true } : null
       cursor.accept("of")
       const from = readFigure(cursor)
       cursor.accept(")")
@@ -61,6 +63,22 @@ function readInstead(cursor: Cursor): Instead[] {
     if (!one) return found
     found.push(one)
   }
+}
+
+/** "... in each loop", just stepped over. */
+function inEach(cursor: Cursor, from: number): boolean {
+  return cursor.lexemes.slice(from, cursor.at).some(({ classes }) => classes.has("each") || classes.has("space") || classes.has("group"))
+}
+
+/** "having ch 4 between cluster sts and tr c's". */
+function acceptBetween(cursor: Cursor): boolean {
+  return (
+    cursor.attempt(() => {
+      if (!cursor.take("between")) return null
+      while (!cursor.done() && !/^[,;.()[\]*]/.test(cursor.text())) cursor.at += 1
+      return true
+    }) !== null
+  )
 }
 
 function readFigure(cursor: Cursor): { count: number; chains: boolean } | null {

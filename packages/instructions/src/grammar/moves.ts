@@ -21,7 +21,7 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   if (kind?.basic !== "sl st" || kind.gathered) return []
   if (cursor.isNumber() && isBoundary(cursor.text(1))) count = cursor.takeCount(1) ?? 1
   if (cursor.is("around") && cursor.is("to", 1)) cursor.at += 1
-  cursor.accept("over", "up", "along")
+  if (!passesOver(cursor)) cursor.accept("over", "up", "along")
   const to = cursor.is("to") || cursor.text() === "into" || cursor.text() === "across"
   if (acceptJoining(cursor)) {
     // "sl st to join to first dc".
@@ -66,6 +66,18 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
     steps.push({ ...cursor.since(from), do: "slip", count: 1, place: more, to })
   }
   return [clause(cursor, steps)]
+}
+
+/** "sl st over the 3 dc into the corner": what lies on the way says nothing more. */
+function passesOver(cursor: Cursor): boolean {
+  return (
+    cursor.attempt(() => {
+      if (!cursor.accept("over", "across", "along")) return null
+      cursor.take("next")
+      if (cursor.takeCount(1) === null || !readNoun(cursor)) return null
+      return cursor.is("in") || cursor.is("to") ? true : null
+    }) !== null
+  )
 }
 
 /** "to join", "to close", "to finish round". */
@@ -186,7 +198,9 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
   if (acceptRing(cursor) || cursor.attempt(() => ringNamed(cursor)))
     return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
   const target = cursor.attempt((): JoinTarget | null => {
-    if (!cursor.take("to", "in")) return null
+    const withFirst = cursor.is("with") && (cursor.is("first", 1) || cursor.is("start", 1) || cursor.is("top", 1) || cursor.isOrdinal(1))
+    if (!withFirst && !cursor.is("to") && !cursor.is("in")) return null
+    cursor.at += 1
     cursor.take("in")
     const found = joinTarget(cursor, start)
     return found.place || found.chain !== undefined ? found : null
@@ -316,12 +330,13 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
   if (nth !== null) return { place: null, chain: nth }
   const bare = cursor.attempt((): Place | null => {
     // "to ch-3", "to 3 ch", "to beg ch 3": the chain it began with.
-    const begins = cursor.take("start")
+    const firstOne = cursor.is("first") && (cursor.is("chain", 1) || cursor.isNumber(1))
+    const begins = cursor.take("start", ...(firstOne ? (["first"] as const) : []))
     const counted = readCountedChain(cursor)
     if (!counted) {
       if (!cursor.take("chain")) return null
       cursor.accept("-")
-      if (cursor.takeCount(1) === null && !begins) return null
+      if (cursor.takeCount(1) === null && (!begins || firstOne)) return null
     }
     if (cursor.is("space")) return null
     return { ...cursor.since(start), at: "made", which: "first", noun: { what: "chain" } }

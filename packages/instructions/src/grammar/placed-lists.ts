@@ -31,6 +31,7 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const verb = cursor.at
   acceptWork(cursor)
   cursor.accept(":", ",")
+  if (cursor.at > verb) cursor.accept(";")
   const worked = cursor.at > verb
   const from = cursor.at
   if (cursor.done()) return begins
@@ -175,7 +176,7 @@ export function groupOf(chart: Chart, at: number): readonly Clause[] {
 /** ", in next st", alone after a list, or "to next sp": where the list just told goes. */
 export function listPlace(chart: Chart, at: number): readonly Clause[] {
   const before = chart.lexemes[at - 1]
-  if (!before || !/^[,)\]]$/.test(before.text)) return []
+  if (!before || (!/^[,)\]]$/.test(before.text) && !before.classes.has("chain") && before.type !== "number")) return []
   const cursor = chart.from(at)
   const place = readPlace(cursor)
   if (!place || !isOneOrEach(place) || cursor.is("work")) return []

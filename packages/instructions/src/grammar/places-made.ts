@@ -149,6 +149,12 @@ export function readMade(cursor: Cursor, start: number): Place | null {
       return noun && cursor.take("made") ? { ...cursor.since(start), at: "made", which: "last", noun } : null
     }) ??
     cursor.attempt(() => {
+      // "into first of 16 ch": where the round began.
+      if (!cursor.take("first") || !cursor.accept("of")) return null
+      cursor.take("start", "first", "that")
+      return readCountedChain(cursor) && { ...cursor.since(start), at: "made", which: "first", noun: { what: "chain" } }
+    }) ??
+    cursor.attempt(() => {
       if (!cursor.take("start")) return null
       const noun = readCountedChain(cursor) ?? readNoun(cursor)
       if (!noun) return null

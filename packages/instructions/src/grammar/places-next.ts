@@ -122,7 +122,7 @@ function readNounList(cursor: Cursor, first: Noun): Noun[] | null {
       cursor.at += 1
       const next = cursor.take("next")
       const noun = readNoun(cursor)
-      if (!noun || (!next && cursor.is("in"))) return null
+      if (!noun || (!next && (cursor.is("in") || noun.kind?.basic === "sl st"))) return null
       return noun.what === "stitch" || noun.what === "space" || noun.what === "chain" ? noun : null
     })
     if (!more) break

@@ -37,8 +37,10 @@ export function readPlace(cursor: Cursor): Place | null {
     const behind = cursor.is("behind")
     const front = cursor.is("front")
     const preposition = cursor.text()
-    const between = cursor.is("between")
+    let between = cursor.is("between")
     cursor.at += 1
+    if (behind || front) cursor.attempt(() => (acceptPiece(cursor) && (cursor.is("in") || cursor.is("between")) ? true : null))
+    if ((behind || front) && cursor.take("between")) between = true
     while (cursor.is("in") || (cursor.is("around") && !cursor.is("until")) || cursor.text() === "of") cursor.at += 1
     const place = readTarget(cursor, start, between ? "between" : preposition)
     if (!place) return null
@@ -46,6 +48,13 @@ export function readPlace(cursor: Cursor): Place | null {
     const passes = behind ? { passes: "behind" as const } : front ? { passes: "front" as const } : {}
     return withEarlierRound(cursor, { ...place, ...over, ...passes }, start)
   })
+}
+
+/** "in back of work, between next 2 petals": the piece itself. */
+function acceptPiece(cursor: Cursor): boolean {
+  if (!cursor.take("work") && !cursor.accept("piece", "motif", "flower", "petals", "petal")) return false
+  cursor.accept(",")
+  return true
 }
 
 type Details = {

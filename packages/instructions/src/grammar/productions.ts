@@ -21,6 +21,7 @@ import { atPlace } from "./places.ts"
 import { isRepeatMark, listTimes, readPassage, readStarred, repeatAll } from "./repeats.ts"
 import { localGroup, namesLocal } from "./shells.ts"
 import { totalWithoutBracket } from "./totals.ts"
+import { saysWhichRound } from "./which-round.ts"
 import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vague.ts"
 
 export const productions: readonly Production[] = [
@@ -101,7 +102,7 @@ export const productions: readonly Production[] = [
   },
   {
     name: "list times",
-    starts: (word) => word.text === "x",
+    starts: (word, cursor) => word.text === "x" || (word.type === "number" && cursor.is("times", 1)) || word.text === "for",
     rule: listTimes,
     examples: ["x 6"],
   },
@@ -326,6 +327,12 @@ export const productions: readonly Production[] = [
     name: "round in passing",
     starts: (word, cursor) => word.type === "number" && (cursor.is("round", 2) || cursor.is("round", 3) || cursor.is("round", 4)),
     rule: unlabelledRound,
+    examples: [],
+  },
+  {
+    name: "which round",
+    starts: (word) => word.classes.has("of") || word.classes.has("in") || word.classes.has("made") || word.classes.has("first"),
+    rule: saysWhichRound,
     examples: [],
   },
   {

@@ -2,7 +2,7 @@
 // in first sc".
 
 import type { Step } from "../base/tree.ts"
-import type { Chart } from "./chart.ts"
+import { type Chart, isEndMark } from "./chart.ts"
 import type { Cursor } from "./cursor.ts"
 import { asPasses } from "./passes.ts"
 import { readKind } from "./stitch-names.ts"
@@ -36,7 +36,7 @@ export function readEnding(chart: Chart, run: Run): Ending | null {
       readKind(cursor)
       return cursor.accept("short") ? { last: [], how: "follows" } : null
     }
-    if (!cursor.is("end")) return null
+    if (!cursor.is("end") && !(cursor.text() === "ending at" && isEndMark(cursor.text(1)))) return null
     return readEndingWith(chart, run, marked)
   })
   if (found && found.last?.length === 0) return { last: null, how: null }
@@ -66,7 +66,8 @@ function readEndingWith(chart: Chart, run: Run, marked: readonly Step[] | null):
   cursor.take("repeat", "times")
   cursor.accept("one", "repetition", "round")
   cursor.accept(":", ",")
-  if (cursor.take("in", "to", "with", "until") || lastSaid) {
+  const marks = isEndMark(cursor.text())
+  if (cursor.take("in", "to", "with", "until") || lastSaid || marks) {
     if (/^\*+$/.test(cursor.text()) || /^[\u2020\u2021]+$/.test(cursor.text())) {
       cursor.at += 1
       return marked ? { last: marked, how: "replaces" } : null

@@ -3,7 +3,7 @@
 
 import type { Place, Step, Times } from "../base/tree.ts"
 import { type Chart, type Clause, isEndMark, type Reading } from "./chart.ts"
-import { clause } from "./clauses.ts"
+import { clause, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { asPasses } from "./passes.ts"
 import { readPlace } from "./places.ts"
@@ -134,7 +134,8 @@ function referenceAt(cursor: Cursor, mark: string): number | null {
       for (;;) {
         const link = lexemes[after]
         const again = lexemes[after + 1]
-        if (link?.text === "'" && again?.text === "s") after += 2
+        if (link?.text === mark && lexemes[after - 2]?.classes.has("between")) after += 1
+        else if (link?.text === "'" && again?.text === "s") after += 2
         else if (link?.text === "s") after += 1
         else if (link && again?.text === mark && (link.classes.has("to") || link.classes.has("and") || link.text === "-"))
           after += 2
@@ -477,6 +478,24 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
       unmarked ? 0.16 : 0.3,
       { remarks },
     ),
+    // Loops and stitches in turn: the chains it begins with are the first of the loops.
+    clause(
+      cursor,
+      (before) => {
+        const first = before.findIndex((step) => step.do === "chain")
+        const list = before.slice(first)
+        if (first < 0 || list.length < 4 || list.length % 2 > 0) return null
+        const inTurn = list.every((step, i) => step.do === (i % 2 === 0 ? "chain" : "work"))
+        if (!inTurn || list[0]?.do !== "chain" || list[0].countsAs || !list.every((step) => step.do !== "chain" || step.chains >= 3)) return null
+        const body = shortestPeriod(list)
+        return [
+          ...before.slice(0, first),
+          { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+        ]
+      },
+      0.1,
+      { remarks },
+    ),
     // Only the last of them may be meant.
     clause(
       cursor,
@@ -504,7 +523,8 @@ function shortestPeriod(steps: readonly Step[]): readonly Step[] {
 
 function isAlike(a: Step, b: Step): boolean {
   if (a.do === "chain") return b.do === "chain" && a.chains === b.chains
-  return a.do === "work" && b.do === "work" && a.count === b.count && a.stitch.kind.basic === b.stitch.kind.basic
+  if (a.do !== "work" || b.do !== "work" || a.count !== b.count || a.stitch.kind.basic !== b.stitch.kind.basic) return false
+  return a.place?.at !== "next" || b.place?.at !== "next" || a.place.noun.what === b.place.noun.what
 }
 
 /** The steps that a repeat without a mark is of: those after the start of the round. */
@@ -516,24 +536,29 @@ function repeated(before: readonly Step[]): readonly Step[] | null {
   return before.slice(first)
 }
 
-/** "1sc, 1inc x6" with no bracket: the whole list, where nothing but a total follows. */
+/** "2 sc, inc x 6", "dc, ch 1 six times": a list with no mark, and how often it is worked in all. */
 export function listTimes(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
-  cursor.at += 1
-  const count = cursor.takeCount(1)
-  if (count === null) return []
-  cursor.take("times")
-  if (!/^[.;([={,]?$/.test(cursor.text())) return []
+  cursor.accept("for")
+  const crossed = cursor.accept("x") || cursor.attempt(() => (cursor.accept("repeat", "rep") && cursor.accept("of") ? true : null)) !== null
+  const count = cursor.takeCount(2)
+  if (count === null || (!cursor.take("times") && !crossed)) return []
+  if (!/^[.;([={,]?$/.test(cursor.text()) && !cursor.is("join") && !cursor.is("and")) return []
   const end = cursor.lastEnd()
   return [
-    clause(cursor, (before) => {
-      const first = before.findIndex((step) => step.do === "work")
-      const body = before.slice(first)
-      if (first < 0 || body.length < 2 || !body.every((step) => step.do === "work" && !step.even)) return null
-      return [
-        ...before.slice(0, first),
-        { start: body[0]!.start, end, do: "repeat", body, last: null, ending: null, times: { kind: "total", count } },
-      ]
-    }),
+    clause(
+      cursor,
+      (before) => {
+        const from = before.findLastIndex((step) => !isUnplaced(step) && !(step.do === "work" && step.place?.at === "next")) + 1
+        const body = before.slice(before[from]?.do === "chain" ? from + 1 : from)
+        const first = before.length - body.length
+        if (body.length < 2 || !body.some((step) => step.do === "work")) return null
+        return [
+          ...before.slice(0, first),
+          { start: body[0]!.start, end, do: "repeat", body, last: null, ending: null, times: { kind: "total", count } },
+        ]
+      },
+      crossed ? 0 : 0.3,
+    ),
   ]
 }

@@ -214,7 +214,7 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
   const first = chart.lexemes[at + 1]!
   const range = first.text === "between" && chart.lexemes[at + 2]?.type === "number"
   if ((first.classes.has("between") && !range) || first.classes.has("in") || first.classes.has("of")) return null
-  if (chart.lexemes.slice(at + 1, end).some(({ text }) => /^(?:increased|decreased|instead|increases|decreases|inc|dec)$/.test(text))) return null
+  if (chart.lexemes.slice(at + 1, end).some(({ text }) => /^(?:increased?|decreased?|instead|increases|decreases|inc|dec|incs|decs)$/.test(text))) return null
   const read = cursor.attempt(() => readTotal(cursor, end, true))
   if (!read) return null
   cursor.at = end + 1
@@ -259,12 +259,15 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   const marked = /^(?:=|-|:|->|>)$/.test(cursor.text())
   while (/^(?:=|-|:|>)$/.test(cursor.text())) cursor.at += 1
   const told = cursor.is("says-total")
+  // "... creating 12 spokes in total, 3 ch": said of what stands before it.
+  if (told && /^in (?:total|all)$/.test(cursor.text()) && !cursor.isNumber(1) && cursor.text(1) !== ":") return []
   if (!cursor.isNumber() && !told) return []
   const from = cursor.at
   let end = from
   while (end < chart.lexemes.length && !/^[.;!([{]$/.test(chart.lexemes[end]!.text)) end += 1
   if (end - from > mostWords) return []
-  if (tellsWork(chart, from, end)) return []
+  const surely = told && /have|total|should|there|count|result/.test(chart.lexemes[from]!.text)
+  if (!surely && tellsWork(chart, from, end)) return []
   cursor.at = from
   const read = cursor.attempt(() => readTotal(cursor, end, false))
   if (!read) return []

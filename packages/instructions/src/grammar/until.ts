@@ -84,7 +84,9 @@ function readUpTo(cursor: Cursor): Until | null {
       return { kind: "leaving", count, ofGroup }
     }
     if (cursor.take("last")) {
-      const count = cursor.takeCount(1) ?? 1
+      // "to last 3ch space": the figure is the size of the space.
+      const sized = cursor.is("chain", 1) && cursor.is("space", 2)
+      const count = (sized ? null : cursor.takeCount(1)) ?? 1
       const noun = readNoun(cursor)
       if (!noun) return count > 1 || /^[,;.)]?$/.test(cursor.text()) ? { kind: "leaving", count, ofGroup: false } : null
       cursor.attempt(() => (cursor.take("of") && cursor.take("round") ? true : null))
@@ -112,13 +114,20 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     cursor.accept(",")
     cursor.accept("for", "total", "of", "until")
     cursor.attempt(() => (cursor.accept("total") && cursor.accept("of") ? true : null))
-    cursor.accept("for total of", "total of")
+    const inAll = cursor.accept("for total of", "total of")
     if (cursor.is("once")) return readOnce(cursor, afterOnce)
     if (cursor.accept("x")) {
       const count = cursor.takeCount(1)
       if (count === null) return null
       cursor.take("times")
       return { kind: "total", count }
+    }
+    if (inAll || (cursor.is("more") && cursor.isNumber(1))) {
+      // "a total of 6 times", "a further 10 times".
+      if (!inAll) cursor.at += 1
+      const count = cursor.takeCount(1)
+      if (count === null || !cursor.take("times")) return null
+      return inAll ? { kind: "total", count } : { kind: "more", count, plain: false }
     }
     const said = cursor.attempt(() => readCountOfTimes(cursor, afterOnce))
     if (said) return said

@@ -193,7 +193,7 @@ function after(
   const own: Finding[] = []
   if (one.nth === 0) {
     own.push(...gapFindings(clean, tree.gaps, settled, candidate.unknown), ...slipFindings(clean, words))
-    own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks]))
+    own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks], settled))
   }
   for (const finding of candidate.findings)
     // How a round grows is borne out by its total.

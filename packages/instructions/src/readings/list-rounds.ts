@@ -156,22 +156,34 @@ function alike({ items }: StatedTotal): boolean {
 
 /** The steps with their figures changed: "9 dc instead of 7". */
 function replaced(steps: readonly Step[], instead: readonly Instead[]): readonly Step[] {
+  const usual = instead.some(({ from }) => from === undefined) ? usualChains(steps) : null
+  const told = instead.map((one) => ({ ...one, from: one.from ?? usual }))
   const figure = (count: number, chains: boolean) =>
-    instead.find((one) => one.chains === chains && one.from === count)?.to ?? count
+    told.find((one) => one.chains === chains && one.from === count)?.to ?? count
+  const again = (inner: readonly Step[]) => replaced(inner, told.flatMap(({ from, ...one }) => (from === null ? [] : [{ ...one, from }])))
   return steps.map((step): Step => {
     if (step.do === "work") return { ...step, count: figure(step.count, false) }
     if (step.do === "chain") return { ...step, chains: figure(step.chains, true) }
-    if (step.do === "group") return { ...step, steps: replaced(step.steps, instead) }
+    if (step.do === "group") return { ...step, steps: again(step.steps) }
     if (step.do === "repeat")
-      return {
-        ...step,
-        body: replaced(step.body, instead),
-        last: step.last && replaced(step.last, instead),
-      }
-    if (step.do === "pass")
-      return { ...step, cases: replaced(step.cases, instead) as typeof step.cases }
+      return { ...step, body: again(step.body), last: step.last && again(step.last) }
+    if (step.do === "pass") return { ...step, cases: again(step.cases) as typeof step.cases }
     return step
   })
+}
+
+/** The chains of the loops a round makes: the most frequent of its last repeat, else of the round. */
+function usualChains(steps: readonly Step[]): number | null {
+  const repeat = steps.findLast((step) => step.do === "repeat")
+  const found = new Map<number, number>()
+  for (const count of chainsIn(repeat?.do === "repeat" ? repeat.body : steps)) found.set(count, (found.get(count) ?? 0) + 1)
+  return [...found].sort((a, b) => b[1] - a[1] || b[0] - a[0])[0]?.[0] ?? null
+}
+
+function chainsIn(steps: readonly Step[]): number[] {
+  return steps.flatMap((step) =>
+    step.do === "chain" ? [step.chains] : step.do === "group" ? chainsIn(step.steps) : step.do === "repeat" ? chainsIn(step.body) : [],
+  )
 }
 
 /** "(12, 24, 48, 96)" over rounds 2-5: the figure of this round; a single figure is that of the last; a list of another length is not firm. */

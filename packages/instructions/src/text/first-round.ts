@@ -5,7 +5,7 @@ import type { Span } from "../base/tree.ts"
 import type { RoundLabel } from "./labels.ts"
 
 const makesStitches =
-  /\b\d+ ?(?:s\.?\s?c|d\.?\s?c|h\.?d\.?c|tr|htr|single|double|treble)\b|\b(?:sc|dc|tr|hdc)\b[^.]{0,80}\b(?:ring|circle|loop)\b/i
+  /\b\d+ ?(?:s\.?\s?c|d\.?\s?c|h\.?d\.?c|tr|htr|single|double|treble)\b|\b(?:[sd]\.? ?c|h\.? ?d\.? ?c|tr|t)\b[^.]{0,80}\b(?:ring|circle|loop)\b/i
 
 /** "Work 8 dc into the ring. 2nd row: ...": the first labelled round is the second, and what stands before it the first. */
 export function takeFirstRound(

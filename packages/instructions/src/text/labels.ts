@@ -36,7 +36,7 @@ const ordinal = new RegExp(
   `(\\d{1,9}(?:st|nd|rd|th|d)|(?:${ordinals}))(?:[ \\t]{0,3}(?:-|to|and|&)[ \\t]{0,3}(\\d{1,9})(?:st|nd|rd|th))?\\s{1,3}(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
   "iy",
 )
-const spoiled = /\S{1,4}th (rows?|rnds?|rounds?)(?![a-z])\.?/iy
+const spoiled = /(?:\S{1,4}th|[il]st) (rows?|rnds?|rounds?)(?![a-z])\.?/iy
 const every = /(?:every|each|all)\s{1,3}(?:rnds?|rounds?|rows?)/iy
 const remark =
   /[ \t]{0,4}(?:and\s(?:all|every)\s(?:(?:other|following)\s)?(?:odd|even|alternate|uneven)?(?:[ -]numbered)?\s{0,2}(?:rounds?|rnds?|rows?)(?=\s{0,2}[:.-])|[a-z]+(?: [a-z]+)?(?=\s{0,2}:)|[-,][ \t]{0,3}[a-z]+(?: [a-z]+){0,2}(?=\s{0,2}:)|\([^()\n]{1,40}\)|,?[ \t]{0,3}(?:with|in|using|colou?r)\s[\w ]{1,20}?(?=\s{0,2}[:-]))/iy
@@ -131,6 +131,7 @@ function spoiledLabel(text: string, at: number): Numbered | null {
   spoiled.lastIndex = at
   const found = spoiled.exec(text)
   if (!found || /^(?:with|both|four|six|fif|ten|nin)th/i.test(found[0])) return null
+  if (/^[il]st/i.test(found[0])) return { from: 1, to: 1, row: /row/i.test(found[1] ?? ""), start: at, end: at + found[0].length }
   return { from: 0, to: 0, row: /row/i.test(found[1] ?? ""), inferred: true, start: at, end: at + found[0].length }
 }
 

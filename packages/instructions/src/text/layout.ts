@@ -47,7 +47,7 @@ export function layOut(source: SourceText): PatternText {
 }
 
 function shareOut(source: SourceText, clean: string): PatternText {
-  const labels = findLabels(clean).filter((label) => !inHeading(source, clean, label))
+  const labels = withoutSpokenOf(source, clean, findLabels(clean))
   const headings: Heading[] = []
   const rounds: Open[] = []
   const prose: (Span & { line: number })[] = []
@@ -107,13 +107,29 @@ function isColourLead(lead: string): boolean {
   return /^[ \t"'*>•-]*[\p{L} ]{0,24}[-:,.]?[ \t"']*$/u.test(lead) && lead.length < 30
 }
 
+/** Labels that only stand in a heading's line are left out; behind one that has work behind it they are labels. */
+function withoutSpokenOf(source: SourceText, clean: string, labels: readonly RoundLabel[]): RoundLabel[] {
+  const working = new Set<number>()
+  return labels.filter((label) => {
+    const line = lineAt(source, label.start)
+    if (!working.has(line) && inHeading(source, clean, label)) return false
+    working.add(line)
+    return true
+  })
+}
+
 /** A label inside a heading's line ("Gauge: Rnds 1-3 = 7 cm", "Yarn for rounds 1 and 2") is none. */
 function inHeading(source: SourceText, clean: string, label: RoundLabel): boolean {
+  // "Materials: ... Ch 8, join. Rnd 1: Ch 3, ...": all of it set in one paragraph.
+  if (clean.slice(label.markAt, label.end).includes(":") && worksAtOnce.test(clean.slice(label.end, label.end + 40))) return false
   const line = lineAt(source, label.start)
   const start = source.lineStarts[line - 1] ?? 0
   const heading = headingAt(clean, start, endOfLine(source, line), line)
   return heading?.wholeLine === true && heading.start <= label.start && clean.slice(start, label.start).trim() !== ""
 }
+
+/** Work right behind a label. */
+const worksAtOnce = /^\s*(?:[*([]|ch\b|chain\b|\d+ ?(?:ch|sc|dc|hdc|tr|htr)\b|s[li1|]\b|s[li]ip\b|ss\b|(?:work|working|make|starting|start|with|into?|join|attach)\b|(?:sc|dc|hdc|tr|htr)\b)/i
 
 /** A line without a label goes on with the round before it. */
 function goesOn(clean: string, open: Open, text: string, blankSince: boolean, leads: boolean): boolean {

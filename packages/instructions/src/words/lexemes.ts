@@ -68,7 +68,7 @@ export function lexemesOf(
   scanned: readonly Token[],
   isName: (text: string) => boolean,
 ): Lexeme[] {
-  const tokens = scanned.map((token) => {
+  const tokens = withoutSlips(scanned, isName).map((token) => {
     const meant = token.type === "word" && !isName(token.text) ? misscanned[token.text] : undefined
     return meant === undefined ? token : { ...token, text: meant }
   })
@@ -109,6 +109,48 @@ export function lexemesOf(
     i += 1
   }
   return withoutNames(lexemes, isName)
+}
+
+/**
+ * "(*)" for the mark, "t-ch" for the turning chain, "1 2 sc" where a scan has parted the figures of 12, "15 t in
+ * ring" for trebles: what is put together before phrases are looked for.
+ */
+function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolean): Token[] {
+  const kept: Token[] = []
+  for (let i = 0; i < tokens.length; i++) {
+    const [a, b, c] = [tokens[i]!, tokens[i + 1], tokens[i + 2]]
+    if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
+      kept.push({ ...b, start: a.start, end: c.end })
+      i += 2
+    } else if (a.text === "tch" || (a.text === "t" && b?.text === "-" && c?.text === "ch")) {
+      const end = a.text === "tch" ? a.end : c!.end
+      kept.push({ ...a, type: "word", text: "turning", end }, { ...a, type: "word", text: "ch", start: end, end })
+      if (a.text === "t") i += 2
+    } else if (isParted(kept[kept.length - 1], a, b, c, isName)) {
+      kept.push({ ...a, text: `${a.value}${b!.value}`, value: 10 * a.value + b!.value, end: b!.end })
+      i += 1
+    } else if (a.text === "t" && a.type === "word" && kept[kept.length - 1]?.type === "number" && b?.text === "in")
+      kept.push({ ...a, text: "tr" })
+    else kept.push(...(gluedWords(a, isName) ?? [a]))
+  }
+  return kept
+}
+
+/** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
+function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
+  if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
+  const front = /^(?:next|each|same|first|last|into|skip|miss|every)/.exec(token.text)?.[0]
+  const back = front === undefined ? "" : token.text.slice(front.length)
+  if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
+  const middle = token.start + front.length
+  return [{ ...token, text: front, end: middle }, { ...token, text: back, start: middle, spaced: false }]
+}
+
+/** Two single figures with a blank between them before a stitch, after words that no count belongs to. */
+function isParted(before: Token | undefined, a: Token, b: Token | undefined, c: Token | undefined, isName: (text: string) => boolean): boolean {
+  if (a.type !== "number" || b?.type !== "number" || c?.type !== "word" || !isName(c.text)) return false
+  if (!/^\d$/.test(a.text) || !/^\d$/.test(b.text) || b.spaced === false) return false
+  return !before || /^(?:[,;.*([]|work|make|crochet|and|ring|then)$/.test(before.text)
 }
 
 /** "16 single crochet (sc) in ring", "3rd stitch (st) of ch": the abbreviation of the word before, in a bracket. */
@@ -205,6 +247,7 @@ const misscanned: Readonly<Record<string, string>> = table({
   si: "sl",
   trb: "tr",
   trbl: "tr",
+  tc: "tr",
   trble: "tr",
   treb: "tr",
   tp: "tr",

@@ -24,7 +24,7 @@ export function finishRepeat(
   if (!step.last) {
     if (full > 0 && step.times.kind === "until" && step.times.until.kind === "around") {
       if (nothingLeft(work) || isLoopAndStitch(step)) closeRound(work, step)
-      else endWithPart(work, step, before)
+      else endWithPart(work, step, full, before)
     }
     return
   }
@@ -37,7 +37,7 @@ export function finishRepeat(
     if (failed) throw failed
     return
   }
-  if (step.ending === "follows" && usedUp && full > 1 && closesLoops(step)) {
+  if (step.ending === "follows" && usedUp && full > 1 && (closesLoops(step) || leadsBackIntoLoop(work, step, before))) {
     // "*ch 5, sk 1, sc in next; rep around, ending ch 2, dc in first sc": that is the last loop.
     if (work.choices.take("last-repeat", ["closes", "whole"]) === "closes") {
       work.backTo(beforeLast)
@@ -92,12 +92,34 @@ function closesLoops(step: Repeat): boolean {
 }
 
 /**
+ * "Sl st to centre of loop, *ch 16, sc in next loop; rep around, ending ch 16, sl st in first ch": the round
+ * begins and ends in the loop it was led into, or on the stitch that closed the last loop below, so that no
+ * stitch goes into that loop.
+ */
+function leadsBackIntoLoop(work: RoundWork, step: Repeat, before: number): boolean {
+  if (step.body[0]?.do !== "chain" || step.last?.[0]?.do !== "chain") return false
+  if (work.repeatDepth !== 1 || work.inPlace) return false
+  if (work.elements.slice(0, before).some(({ type }) => type === "stitch")) return false
+  return work.startSite?.anchor.at === "space" || closedByStitch(work)
+}
+
+/** The round below ends on a stitch that closes its last loop ("ch 5, dtr in first sc"). */
+function closedByStitch(work: RoundWork): boolean {
+  const elements = work.shared.rounds[work.index - 1]?.elements
+  const last = elements?.[elements.length - 1]
+  const loop = elements?.[elements.length - 2]
+  if (last?.type !== "stitch" || loop?.type !== "chain") return false
+  const anchor = last.anchors[0]
+  return anchor !== undefined && anchor.at === "stitch" && anchor.round === work.index - 1
+}
+
+/**
  * Stitches are left after the last whole repeat. Where the repeat ends on the stitches the round began
  * with, its last time goes without; and a spiral may break off inside a repeat, if the totals say so.
  */
-function endWithPart(work: RoundWork, step: Repeat, before: number): void {
-  if (work.startTaken && !endsInWords(work, step) && endOnFirst(work, step, before)) return
-  if (finishSide(work, step)) return
+function endWithPart(work: RoundWork, step: Repeat, full: number, before: number): void {
+  if (work.startTaken && !endsInWords(work, step) && (endOnFirst(work, step, before) || endBeforeAlike(work, step, full, before))) return
+  if (endWithWordsAfter(work, step) || finishSide(work, step)) return
   if (work.choices.take("last-repeat", ["whole", "in-part"]) === "whole") return
   for (const part of step.body) {
     const before = work.mark()
@@ -105,6 +127,49 @@ function endWithPart(work: RoundWork, step: Repeat, before: number): void {
     work.backTo(before)
     return
   }
+}
+
+/**
+ * "1 sc, ch 3, 1 sc in same place, *ch 4, dc in next cluster, ch 4, (1 sc, ch 3, 1 sc) in next dc; rep from * around": the
+ * group the repeat ends on is the one the round began with, and the last time goes without it.
+ */
+function endBeforeAlike(work: RoundWork, step: Repeat, full: number, before: number): boolean {
+  if (work.repeatDepth !== 1) return false
+  const stitches = (from: number) => work.elements.slice(from).filter(({ type }) => type === "stitch").length
+  const start = stitches(0) - stitches(before)
+  const each = stitches(before) / full
+  if (start < 2 || !Number.isInteger(each)) return false
+  const made = work.elements.length
+  const fromSpace = work.startSite?.anchor.at === "space"
+  const mark = work.mark()
+  for (let k = step.body.length - 1; k > 0; k--) {
+    if (!tryOnce(work, step.body.slice(0, k)) && nothingLeft(work, fromSpace ? ["chain"] : ["stitch"]) && each - stitches(made) === start) {
+      work.openRepeat = null
+      work.wholeTimes = null
+      return true
+    }
+    work.backTo(mark)
+  }
+  return false
+}
+
+/**
+ * "*..., 2 dc in next dc, ch 2, 2 dc in next dc; rep from * around ending to correspond, ch 2, join": the chain after
+ * the repeat is the last one inside it, and what follows that in the repeat is what the round began with.
+ */
+function endWithWordsAfter(work: RoundWork, step: Repeat): boolean {
+  const after = work.allSteps[work.allSteps.indexOf(step) + 1]
+  if (work.repeatDepth !== 1 || after?.do !== "chain" || !work.startTaken) return false
+  const at = step.body.findLastIndex((part) => part.do === "chain" && part.chains === after.chains)
+  if (at <= 0 || at === step.body.length - 1) return false
+  const mark = work.mark()
+  if (!tryOnce(work, step.body.slice(0, at)) && nothingLeft(work, ["stitch"])) {
+    work.openRepeat = null
+    work.wholeTimes = null
+    return true
+  }
+  work.backTo(mark)
+  return false
 }
 
 /** "*ch 3, sk 1, sc in next; rep from * around, ch 3, join": how the last time goes is said after it. */

@@ -30,10 +30,18 @@ export function firstLeg(
 /** "Ch 2, dc in next st, *dc2tog; rep from *": the chain and the stitch after it may be the first of the pairs. */
 export function isLegWithNext(work: RoundWork, step: ChainStep, next: Step | undefined): boolean {
   if (next?.do !== "work" || next.count !== 1 || next.stitch.kind.gathered) return false
-  if (step.chains < 2 || next.place?.at !== "next" || next.place.count !== 1) return false
+  if (step.chains < 2) return false
+  if (isLegInSame(work, step, next)) return true
+  if (next.place?.at !== "next" || next.place.count !== 1) return false
   return (
     next.place.noun.what === "stitch" && namesGathered(work.allSteps, next.stitch.kind.basic, 2)
   )
+}
+
+/** "Ch 3, dc in same sp, *ch 5, 2-dc cluster in next sp; rep from *": the chain and the dc are the first cluster. */
+export function isLegInSame(work: RoundWork, step: ChainStep, next: Step | undefined): boolean {
+  if (next?.do !== "work" || next.count !== 1 || next.stitch.kind.gathered || next.place?.at !== "same") return false
+  return step.chains >= 2 && !step.countsAs && namesGathered(work.allSteps, next.stitch.kind.basic, 2)
 }
 
 /** A plain stitch as what is gathered with the chain before it. */

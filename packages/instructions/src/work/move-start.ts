@@ -1,6 +1,6 @@
 // Starting the round in another place: slip stitches to a space, new yarn in any corner.
 
-import type { Noun, Place } from "../base/tree.ts"
+import type { Noun, Place, Step } from "../base/tree.ts"
 import type { Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -27,7 +27,7 @@ export function move(work: RoundWork, place: Place, anywhere: boolean): void {
   const noun = place.noun.what === "ring" ? { what: "any" as const } : place.noun
   let from = position.at
   const joinedStitch =
-    work.startSite && !work.startPassed && !work.startTaken && position.at === work.startSite.from
+    work.startSite?.anchor.at !== "space" && work.startSite && !work.startPassed && !work.startTaken && position.at === work.startSite.from
   if (!anywhere && joinedStitch && place.order !== "first") from = work.startSite!.to
   let site: Site | null = null
   // Further than once round leads nowhere new.
@@ -56,6 +56,28 @@ export function move(work: RoundWork, place: Place, anywhere: boolean): void {
   work.startTaken = false
   work.startPassed = false
   work.current = site
+  if (noun.what === "chain" && place.pick === undefined && endsLoop(work, site)) position.at = site.to
+  if (noun.what === "space" && leavesLoop(work.allSteps)) {
+    // "Sl st to centre of loop, *ch 5, sc in next loop": the next one is not the one it was led into.
+    work.startPassed = true
+    position.at = site.to
+  }
+}
+
+/** The last chain of a loop: the next loop is another one. */
+function endsLoop(work: RoundWork, site: Site): boolean {
+  const { edge } = work.main
+  const cellAt = (at: number) => edge.cells[((at % edge.size) + edge.size) % edge.size]
+  const [last, after] = [cellAt(site.to - 1), cellAt(site.to)]
+  return last?.type === "chain" && !(after?.type === "chain" && after.element === last.element)
+}
+
+/** The round goes on, from the place it was led to, with a repeat that begins with chains to the next space. */
+function leavesLoop(steps: readonly Step[]): boolean {
+  const first = steps.find(({ do: what }) => what !== "slip" && what !== "attach" && what !== "mode" && what !== "turn")
+  if (first?.do !== "repeat" || first.body[0]?.do !== "chain") return false
+  const placed = first.body.find((step) => step.do !== "chain")
+  return (placed?.do === "work" || placed?.do === "group") && placed.place?.at === "next" && placed.place.noun.what === "space" && placed.place.count === 1
 }
 
 /** Where to look from for a place beside a corner. */

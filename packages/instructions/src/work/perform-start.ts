@@ -8,7 +8,7 @@ import {
   turningChains,
 } from "@roundwright/stitches"
 import type { CountsAs, Step } from "../base/tree.ts"
-import { firstLeg, isLegWithNext, workFirstLeg } from "./first-leg.ts"
+import { firstLeg, isLegInSame, isLegWithNext, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
 import { move } from "./move-start.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -41,8 +41,9 @@ export function workStartChain(
     return
   }
   const even = startsEvenRound(steps.slice(i + 1))
+  const inSame = isLegInSame(work, step, following)
   const known =
-    step.countsAs ?? statedForAll(work, step) ?? (even ? undefined : saidBefore(work, step))
+    step.countsAs ?? statedForAll(work, step) ?? (even || inSame ? undefined : saidBefore(work, step))
   const gathered = following?.do === "work" && following.stitch.kind.gathered !== undefined
   if (known?.tog && gathered) {
     workFirstLeg(work, step)
@@ -60,7 +61,7 @@ export function workStartChain(
     standsFor(work, step, known)
     return
   }
-  const usual = even ? "does-not-count" : usualMeaning(work, step, steps[i + 1])
+  const usual = even ? "does-not-count" : inSame ? "leg" : usualMeaning(work, step, steps[i + 1])
   const leg = isLegWithNext(work, step, following)
   const meanings = (["counts", "does-not-count", "edge", "leg"] as const).filter(
     (meaning) => possible(step, meaning) && (meaning !== "leg" || leg),
@@ -105,12 +106,7 @@ function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
   if (work.startSite?.anchor.at !== "stitch" || work.inPlace || work.startPassed) return
   if (work.used.length > 0 || !edge.cells.some((cell) => cell.type === "chain")) return
   // "In same space" is also said for "in the same place".
-  if (
-    place.noun.size === undefined &&
-    !place.noun.corner &&
-    work.choices.take("same-space", ["space", "place"]) === "place"
-  )
-    return
+  if (place.noun.size === undefined && !place.noun.corner && work.choices.take("same-space", ["place", "space"]) === "place") return
   move(work, { ...place, at: "next", count: 1 }, false)
   work.find({
     severity: "note",
