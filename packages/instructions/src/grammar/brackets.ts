@@ -86,7 +86,7 @@ function aside(chart: Chart, at: number, end: number, isTotal: boolean): Clause 
   const base = {
     end: end + 1,
     cost: Math.min(mostAsideCost, cost),
-    remarks: told || cost < 0.5 ? [] : [remark, ...over],
+    remarks: (told && over.length === 0) || cost < 0.5 ? (tellsOther(inner) ? [remark, ...over] : []) : [remark, ...over],
   }
   if (name === null) return { ...base, steps: [] }
   return {

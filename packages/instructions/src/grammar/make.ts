@@ -21,9 +21,12 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   const shared = readShared(cursor, start)
   if (shared) return [clause(cursor, shared)]
+  const begins = chart.lexemes[at]!.classes.has("start")
   const sentence = chart.lexemes[at - 1]?.text === "."
   const counted = readCounted(cursor)
   if (!counted || (counted.stitch.kind.basic === "sl st" && !counted.stitch.kind.gathered)) return []
+  // "beg cl (ch 2, 2-dc cl) in same sp": the bracket says how it is made.
+  if (begins && counted.stitch.kind.gathered && /^[([]$/.test(cursor.text())) return [clause(cursor, [], 0.02)]
   return afterName(cursor, counted, start, sentence)
 }
 
@@ -291,6 +294,8 @@ function placesOf(cursor: Cursor, first: Place): Place[] {
       if (comma && !cursor.is("in")) return null
       if (!cursor.is("in") && !cursor.is("next") && !cursor.is("each") && cursor.text() !== "over") return null
       const found = readPlace(cursor) ?? readTarget(cursor, cursor.start(), "in")
+      // ", in the back loop": how it is worked, and no place more.
+      if (found?.at === "next" && found.bare && found.loops) return null
       // "sc in next st, in next ch-sp work 3 dc": the second place is that of what follows.
       if (!found || startsWork(cursor)) return null
       return found

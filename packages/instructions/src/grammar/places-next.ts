@@ -117,7 +117,9 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
 /** "in next sc and hdc", "in next dc and next ch-1 sp": one after the other. */
 function readNounList(cursor: Cursor, first: Noun): Noun[] | null {
   const nouns = [first]
-  while (cursor.is("and") && !cursor.is("in", 1) && !cursor.isNumber(1)) {
+  // "and 2ch sp": a figure that is the size of a space.
+  const sized = () => cursor.is("chain", 2) && (cursor.is("space", 3) || (cursor.text(3) === "-" && cursor.is("space", 4)))
+  while (cursor.is("and") && !cursor.is("in", 1) && (!cursor.isNumber(1) || sized())) {
     const more = cursor.attempt(() => {
       cursor.at += 1
       const next = cursor.take("next")

@@ -176,7 +176,7 @@ function afterBody(
   const cost = body.cost
   let by = close.by
   if (by === "end") {
-    const around: Times = { kind: "until", until: { kind: "around", implied: true } }
+    const around: Times = { kind: "until", until: { kind: "around" } }
     const remarks = [...extra.remarks, { code: "repeat-end-missing", start: opening.start, end: opening.end }]
     return [
       clause(cursor, [{ ...cursor.since(start), do: "repeat", body: steps, last: null, ending: null, times: around }], cost + openRepeatCost, { ...extra, remarks }),
@@ -209,11 +209,10 @@ function afterBody(
     if (namedAgain(chart, cursor.at, mark))
       return [clause(cursor, steps, cost, extra)]
     // "*...*" with nothing said of how often: around, or worked once as it stands.
-    const around: Times = { kind: "until", until: { kind: "around", implied: true } }
-    return [
-      clause(cursor, [{ ...cursor.since(start), do: "repeat", body: steps, last: null, ending: null, times: around }], cost + 0.5, extra),
-      clause(cursor, steps, cost + 0.6, extra),
-    ]
+    const around: Times = { kind: "until", until: { kind: "around" } }
+    const once = clause(cursor, steps, cost + 0.6, extra)
+    const ending = readEnding(chart, { steps, markAt: body.markAt })
+    return [clause(cursor, withEnding(cursor, steps, ending, around, start), cost + 0.5, extra), once]
   }
   const times: Times = stated ?? { kind: "until", until: { kind: "around" } }
   const unsaid = stated || by === "reference" ? 0 : openRepeatCost / 2

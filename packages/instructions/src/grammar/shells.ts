@@ -72,6 +72,10 @@ function readShell(chart: Chart, cursor: Cursor, start: number, begins: boolean)
     // "V-st (dc, ch 1, dc) in next st": told once more what it is.
     const told = cursor.attempt(() => {
       cursor.take("stitch")
+      if (cursor.accept("of")) {
+        const list = readList(cursor)
+        return list && list.length > 1 ? { steps: list, cost: 0 } : null
+      }
       const again = bracketed(chart, cursor, "")
       return again?.steps.every((step) => isUnplaced(step)) ? again : null
     })

@@ -276,7 +276,7 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   const last = cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
   if (!last && !told && !marked) return []
   const after = closesRound(chart, at)
-  const dash = marked && last && /^(?:-|=)$/.test(chart.lexemes[at]!.text) && chart.lexemes[at]!.spaced
+  const dash = marked && last && before?.type === "word" && !before.classes.has("chain")
   const cost = told || dash ? 0.02 : marked ? 0.15 : sentence || after ? 0.1 : before?.text === "," && last ? 0.3 : 0.8
   return [
     {

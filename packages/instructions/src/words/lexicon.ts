@@ -250,7 +250,7 @@ export const lexicon: readonly LexiconEntry[] = [
   { class: "forms", words: "form|forming|make|create|forms|creating|close|making" },
   { class: "behind", words: "behind|back of|at back of|in back of" },
   { class: "front", words: "in front of|front of|over front of" },
-  { class: "says-total", words: "total|totals|totaling|totalling|you should have|you will have|you now have|you have|you'll have|should have|gives|giving|there are|there will be|there should be|resulting in|for total of|total of|you should now have|stitch count|count should be|st count|makes|will have|making|in total|in all|result" },
+  { class: "says-total", words: "total|totals|totaling|totalling|you should have|you will have|you now have|you have|you'll have|should have|gives|giving|there are|there will be|there should be|resulting in|for total of|total of|you should now have|stitch count|count should be|st count|makes|will have|making|in total|result" },
   { class: "soft", words: "if|about|or|between|approx|approximately|roughly|then|than|less|over|needs|divide|per|not|nearly|almost" },
 ]
 
