@@ -15,7 +15,7 @@ describe("told at its own words", () => {
       "a repeat whose beginning is not marked",
       "Rnd 1: 6 sc in magic ring. (6)\nRnd 2: sc in next st, 2 sc in next st; rep from * around. (9)",
       "repeat-start-missing",
-      "warning",
+      "note",
       "rep from * around",
     ],
     [

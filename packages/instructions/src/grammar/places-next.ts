@@ -118,7 +118,10 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
 function readNounList(cursor: Cursor, first: Noun): Noun[] | null {
   const nouns = [first]
   // "and 2ch sp": a figure that is the size of a space.
-  const sized = () => cursor.is("chain", 2) && (cursor.is("space", 3) || (cursor.text(3) === "-" && cursor.is("space", 4)))
+  const sized = () => {
+    const chain = cursor.text(2) === "-" ? 3 : 2
+    return cursor.is("chain", chain) && cursor.is("space", cursor.text(chain + 1) === "-" ? chain + 2 : chain + 1)
+  }
   while (cursor.is("and") && !cursor.is("in", 1) && (!cursor.isNumber(1) || sized())) {
     const more = cursor.attempt(() => {
       cursor.at += 1

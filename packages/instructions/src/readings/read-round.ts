@@ -65,6 +65,7 @@ export function workRound(request: RoundRequest): RoundResult {
 /** Doubts that a stated total which agrees puts at rest. */
 const settledByTotal: ReadonlySet<string> = new Set([
   "first-place-short",
+  "last-time-in-part",
   "open-at-join",
   "corner-not-said",
 ])

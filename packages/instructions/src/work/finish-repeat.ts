@@ -146,6 +146,14 @@ function endBeforeAlike(work: RoundWork, step: Repeat, full: number, before: num
     if (!tryOnce(work, step.body.slice(0, k)) && nothingLeft(work, fromSpace ? ["chain"] : ["stitch"]) && each - stitches(made) === start) {
       work.openRepeat = null
       work.wholeTimes = null
+      work.find({
+        severity: "warning",
+        code: "last-time-in-part",
+        start: step.start,
+        end: step.end,
+        message: "The last time round does not fit whole; it is worked as far as the stitches the round began with.",
+        hint: "Say how the last repeat ends, or state the round's total.",
+      })
       return true
     }
     work.backTo(mark)
