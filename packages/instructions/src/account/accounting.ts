@@ -6,7 +6,7 @@ import { plural } from "../base/wording.ts"
 import type { RoundWork } from "../work/round-work.ts"
 import { type Gap, gapUnlikeRepeats, type UnlikeGap } from "./closing-gap.ts"
 import { isImpliedSkip, type Left, spacesLeft, stitchesLeft, unevenClose } from "./left-over.ts"
-import { skipRuns, usage } from "./usage.ts"
+import { type SkipRuns, skipRuns, usage } from "./usage.ts"
 
 /** What the round left of the edge below, as findings. */
 export function leftOver(work: RoundWork, span: Span): Finding[] {
@@ -22,8 +22,10 @@ export function leftOver(work: RoundWork, span: Span): Finding[] {
   const runs = skipRuns(edge, state)
   const unlike = gapUnlikeRepeats(work)
   const stitches = work.picked ? null : stitchesLeft(edge, state)
-  if (stitches && (unlike || !isImpliedSkip(state, stitches, runs)))
-    findings.push(leftFinding(work, span, stitches, "stitch"))
+  if (stitches && (unlike || !isImpliedSkip(state, stitches, runs))) {
+    const left = leftFinding(work, span, stitches, "stitch")
+    findings.push(stitches.inside && isRegular(runs) ? { ...left, severity: "note" } : left)
+  }
   const spaces = spacesLeft(edge, state)
   if (spaces) findings.push(leftFinding(work, span, spaces, "space"))
   if (findings.length === 0 && unlike) findings.push(unevenTimes(work, unlike, span))
@@ -32,6 +34,17 @@ export function leftOver(work: RoundWork, span: Span): Finding[] {
     if (uneven) findings.push(uneven)
   }
   return findings
+}
+
+/** Fewest times the same must be passed over to be the pattern's way. */
+const fewestTimes = 4
+
+/** All around the same numbers are passed over again and again, the join with them: so it is meant. */
+function isRegular({ lengths, closing }: SkipRuns): boolean {
+  const all = [...lengths, closing]
+  for (let period = 1; period * fewestTimes <= all.length; period++)
+    if (all.length % period === 0 && all.every((length, i) => length === all[(i + period) % all.length])) return true
+  return false
 }
 
 /** Fewest stitches below that make a round of one place an unfinished one. */

@@ -33,10 +33,14 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const end = closingOf(chart, at)
   const note = readNote(chart, at + 1, end, opening.start)
   if (note && typeof note.steps !== "function") return [note]
+  // "2-dc cluster in next loop (2-dc cluster: keeping last loop of each ...)": how it is made, no work.
+  if (end < chart.lexemes.length && defines(chart.lexemes.slice(at + 1, end)) && namesMade(chart, at)) return [aside(chart, at, end, total !== null)]
   const found: Clause[] = note ? [note] : []
   const total = readBracketTotal(chart, at, end)
   if (total) found.push(total)
-  for (const inner of chart.readInner(at + 1, end)) {
+  // "3 dc, ch 3, 3 dc (shell) in next dc": a name for the list just told, and no further shell.
+  const names = chart.lexemes[at - 1]?.type === "word" && namesOnly(chart.lexemes.slice(at + 1, end))
+  for (const inner of names ? [] : chart.readInner(at + 1, end)) {
     if (inner.steps.length === 0) continue
     found.push(...afterGroup(chart, inner, at, end, total !== null))
   }
@@ -105,6 +109,12 @@ function tellsMade(inner: readonly { text: string }[]): boolean {
 function defines(inner: readonly Lexeme[]): boolean {
   const at = inner.findIndex(({ text }) => text === ":" || text === "=")
   return at > 0 && at < 5 && inner.length > at + 3 && inner[0]!.type === "word"
+}
+
+/** The bracket begins with a name that stands before it as well. */
+function namesMade(chart: Chart, at: number): boolean {
+  const name = chart.lexemes.slice(at + 1, at + 4).find(({ classes, text }) => classes.has("group") || classes.has("picot") || /^(?:cluster|cl|popcorn|pc|puff|bobble)$/.test(text))?.text
+  return name !== undefined && chart.lexemes.slice(0, at).some(({ text }) => text === name)
 }
 
 /** "(between the 2 picots)", "(in the back loop)": where that is, told once more. */

@@ -252,7 +252,17 @@ function resolved(
   steps: readonly Step[],
 ): readonly [string, readonly Step[]] {
   const last = steps[steps.length - 1]
-  return name[1].length > 0 || last?.do !== "group" ? name : [name[0], last.steps]
+  if (name[1].length > 0 || !last) return name
+  if (last.do === "group") return [name[0], last.steps]
+  // "3 dc, ch 3, 3 dc (shell) in next dc": where it goes is told behind the name.
+  let from = steps.length
+  while (from > 0 && isLoose(steps[from - 1]!)) from -= 1
+  const list = steps.slice(steps[from]?.do === "chain" ? from + 1 : from)
+  return list.filter((step) => step.do === "work").length > 1 ? [name[0], list] : name
+}
+
+function isLoose(step: Step): boolean {
+  return (step.do === "work" || step.do === "chain") && step.place === null
 }
 
 /** A binary heap of states: the cheapest first, of equals the one furthest on, then the first pushed. */

@@ -81,6 +81,15 @@ function readWhat(
     skipRest(cursor)
     return withChains({ counts: true, ...(chains === null ? {} : { chains }) })
   }
+  const ofCluster = cursor.attempt(() => {
+    // "first tr of first cluster".
+    if (!cursor.accept("of")) return null
+    while (cursor.take("first", "that", "start"));
+    const whole = readKind(cursor)
+    cursor.take("stitch")
+    return whole?.gathered ? true : null
+  })
+  if (ofCluster) return withChains({ counts: true, kind: named, tog: true })
   const extra = readPlusChains(cursor)
   skipRest(cursor)
   return withChains({

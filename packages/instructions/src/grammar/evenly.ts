@@ -53,7 +53,7 @@ export function readGrowth(cursor: Cursor): number | null {
     }
     if (count === null) return null
     cursor.take("stitch", "times")
-    cursor.accept("sc", "dc", "hdc")
+    readStitch(cursor)
     const at = cursor.at
     cursor.accept("spread", "spaced")
     if (!cursor.take("evenly")) acceptEachRound(cursor)

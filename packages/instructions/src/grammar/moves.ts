@@ -194,6 +194,13 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
     } else if ((cursor.isOrdinal() || cursor.is("and")) && (cursor.is("colour", 1) || cursor.is("yarn", 1))) cursor.at += 1
     else break
   }
+  if (yarn)
+    cursor.attempt(() => {
+      // "join colour you are using for the square in any sp".
+      if (!cursor.is("chat")) return null
+      while (cursor.is("chat") || cursor.text() === "using") cursor.at += 1
+      return cursor.is("in") || cursor.is("to") || cursor.is("with") ? true : null
+    })
   const tall = cursor.attempt(() => readStandingStitch(cursor))
   if (tall) return [standing(cursor, tall, start)]
   if (!yarn) yarn = acceptMeansYarn(cursor)

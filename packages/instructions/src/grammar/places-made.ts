@@ -22,9 +22,7 @@ export function readSame(cursor: Cursor, start: number): Place | null {
 /** "st last worked in and next 4". */
 function readLastWorked(cursor: Cursor, start: number): Place | null {
   cursor.take("that")
-  if (!cursor.take("stitch", "space") || !cursor.accept("last", "just") || !cursor.accept("worked")) {
-    return null
-  }
+  if (!cursor.take("stitch", "space") || !cursor.accept("last worked", "just worked")) return null
   cursor.take("in")
   return withNext(cursor, start) ?? { ...cursor.since(start), at: "same", noun: anyPlace }
 }
@@ -53,7 +51,7 @@ function readJoiningPlace(cursor: Cursor, start: number): Place | null {
 
 function readSamePlace(cursor: Cursor, start: number): Place | null {
   if (!cursor.take("same")) return null
-  cursor.take("joining")
+  cursor.take("joining", "first")
   const noun = readNoun(cursor)
   if (!noun) {
     cursor.take("centre", "base")
@@ -71,6 +69,8 @@ function acceptAsWhich(cursor: Cursor): boolean {
   cursor.attempt(() => {
     if (!cursor.accept("as", "with", "where", "that", "of", "from", "in")) return null
     const link = cursor.lexemes[cursor.at - 1]?.text
+    // "ch-3 loop from previous round" is no place already touched.
+    if (/^(?:of|from|in)$/.test(link ?? "") && (cursor.is("round", 1) || (cursor.is("previous") && cursor.is("round", 2)))) return null
     let known = false
     for (let words = 0; words < 9; words++) {
       if (cursor.is("joining") || cursor.is("start") || cursor.is("first")) begins = true
@@ -138,7 +138,10 @@ export function readMade(cursor: Cursor, start: number): Place | null {
       if (!cursor.is("that") || cursor.is("round", 1)) return null
       cursor.at += 1
       cursor.take("same")
+      const begins = cursor.is("start") && cursor.is("group", 1)
       const noun = readNoun(cursor)
+      // "over this starting shell": that of the round below.
+      if (begins && noun && !cursor.is("made")) return { ...cursor.since(start), at: "next", noun, count: 1, bare: true }
       cursor.take("made")
       return noun && { ...cursor.since(start), at: "made", which: "last", noun }
     }) ??

@@ -82,6 +82,8 @@ export function readTarget(cursor: Cursor, start: number, preposition: string): 
 
 /** "2 sts on next petal", "next dc of same shell": whose they are says nothing new. */
 function acceptOwner(cursor: Cursor): true | null {
+  // "next sc between petals".
+  if (cursor.take("between")) return cursor.is("group") && cursor.text().endsWith("s") && readNoun(cursor) ? true : null
   if (!cursor.accept("of", "on", "in", "from")) return null
   while (cursor.take("next", "same", "that", "first", "last", "each", "any"));
   if (cursor.take("top") && cursor.accept("of")) return readNoun(cursor) ? true : null

@@ -198,6 +198,11 @@ function placesOf(step: Extract<Step, { do: "work" }>): number {
 function replaceTail(body: readonly Step[], ending: readonly Step[]): readonly Step[] {
   const first = ending[0]
   if (!first) return body
+  if (ending.every((step) => step.do === "slip" || step.do === "join")) {
+    // "ending last repeat with sl st in first sc": in place of its last stitch.
+    const end = body.findLastIndex((step) => step.do === "work" || step.do === "group")
+    return end > 0 ? [...body.slice(0, end), ...ending] : body
+  }
   const works = ending.filter(
     (step) => step.do === "work" || step.do === "group" || step.do === "chain",
   ).length

@@ -258,7 +258,7 @@ function placeOfPassage(
     const group: Step = { ...cursor.since(start), do: "group", steps: body, place }
     cursor.accept(",", ";", ".")
     cursor.take("and")
-    if (!cursor.is("repeat")) return end ? [group] : null
+    if (!cursor.is("repeat")) return end || place.at === "each" ? [group] : null
     const from = cursor.start()
     const after = referenceAt(cursor, mark)
     if (after === null) return null

@@ -39,18 +39,21 @@ export function localGroup(chart: Chart, at: number): readonly Clause[] {
     place,
   }))
   const cost = said ? named.cost : named.cost + 0.1
-  if (!begins || count !== 1) return [clause(cursor, groups, cost, { names: named.names })]
+  const plain = clause(cursor, groups, begins || count !== 1 || said?.at !== "same" ? cost : cost + 0.2, { names: named.names })
+  if (count !== 1 || (!begins && said?.at !== "same")) return [plain]
   return [
     clause(
       cursor,
       (before) => {
         // "ch 3 and make a starting shell": the chain is its first stitch.
-        const chained = before[before.length - 1]?.do === "chain" && !before.some((step) => step.do === "work" || step.do === "group")
+        const chained = before.some((step) => step.do === "chain" && step.chains > 1) && !before.some((step) => step.do === "work" || step.do === "group")
+        if (!chained && !begins) return null
         return [...before, ...(chained ? groups.map((group) => ({ ...group, steps: withoutFirst(group.steps) })) : groups)]
       },
       cost,
       { names: named.names },
     ),
+    ...(begins ? [] : [plain]),
   ]
 }
 

@@ -65,6 +65,11 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       }
       break
     }
+    if (!closed && items.length > 0 && cursor.is("in") && cursor.is("ring", 1)) {
+      // "16 dc in your ring".
+      cursor.at += 2
+      continue
+    }
     if (!closed && items.length > 0 && !belongs(cursor)) break
     if (word.type === "number" && !ofRound) return null
     if (word.classes.size === 0) {
@@ -238,7 +243,8 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
   let found = false
   for (let k = from; k < to && !found; k++) {
     cursor.at = k
-    const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.peek(1)!.spaced && !cursor.is("space", 2)
+    const names = cursor.is("space", 2) || cursor.is("group", 2) || cursor.is("corner", 2) || /^clusters?$/.test(cursor.text(2))
+    const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.peek(1)!.spaced && !names
     found =
       chains ||
       (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2)) ||
@@ -275,6 +281,8 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   const sentence = !before || /^[.;!)\]]$/.test(before.text)
   const last = cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
   if (!last && !told && !marked) return []
+  const bare = read.total.items.every(({ word }) => word === "")
+  if (bare && !told && !marked && !sentence && before?.text !== ",") return []
   const after = closesRound(chart, at)
   const dash = marked && last && before?.type === "word" && !before.classes.has("chain")
   const cost = told || dash ? 0.02 : marked ? 0.15 : sentence || after ? 0.1 : before?.text === "," && last ? 0.3 : 0.8

@@ -120,7 +120,7 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
       const count = cursor.takeCount(1)
       if (count === null) return null
       cursor.take("times")
-      return { kind: "total", count }
+      return afterOnce ? { kind: "more", count, plain: true, ofBracket: true } : { kind: "total", count }
     }
     if (inAll || (cursor.is("more") && cursor.isNumber(1))) {
       // "a total of 6 times", "a further 10 times".
@@ -131,8 +131,9 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     }
     const said = cursor.attempt(() => readCountOfTimes(cursor, afterOnce))
     if (said) return said
+    const goesOn = cursor.accept("continue", "continuing", "cont")
     const until = readUntil(cursor)
-    if (!until) return null
+    if (!until || (goesOn && until.kind !== "around")) return null
     // "around eight times", "around x 6".
     const counted = until.kind === "around" ? cursor.attempt(() => readCountedTimes(cursor)) : null
     return counted ?? { kind: "until", until }

@@ -122,25 +122,24 @@ function goOnLost(
   const { line, span } = placeOfRound(reader, one.text)
   const tree = first ? resolve(first).tree : { steps: [], totals: [] }
   const firm = tree.totals.find((total) => total.firm)
-  // Its total is ground for the rounds after it, though the motif has ended.
-  const round = assumedRound(tree, {
-    number: one.number,
-    index: state.rounds.length,
-    below: state.rounds[state.rounds.length - 1],
-  })
-  const counts = round && countsOf(round)
-  const label = { start: one.text.start, end: one.text.label.end }
+  const below = state.rounds[state.rounds.length - 1]
+  const round = firm && assumedRound(tree, { index: state.rounds.length, number: one.number, below })
+  if (first && round && tree.totals.length === 1 && first.totals.length === 1 && firm.items.some(({ unit }) => unit === "kind" || unit === "stitches") && clearTotal(first, one.text))
+    return [recovered(reader, state, one, { ...first, ...tree }, round)]
+  const note: Finding = {
+    severity: "note",
+    code: "not-worked",
+    start: one.text.start,
+    end: one.text.label.end,
+    message: "This round is not worked, as a round before it could not be.",
+    hint: "Mend the first error above.",
+  }
   return [
     {
       ...state,
       findings:
-        one.nth === 0
-          ? [...state.findings, { ...notWorked(label, counts !== null), round: one.number }]
-          : state.findings,
+        one.nth === 0 ? [...state.findings, { ...note, round: one.number }] : state.findings,
       trees: new Map([...state.trees, [one.number, tree]]),
-      rounds: round ? [...state.rounds, round] : state.rounds,
-      lost: round === null,
-      turnNext: round !== null && endsWithTurn(tree.steps),
       readings: [
         ...state.readings,
         {
@@ -148,30 +147,43 @@ function goOnLost(
           line,
           start: one.text.start,
           end: span.end,
-          counted: counts && {
-            stitches: counts.stitches,
-            chains: counts.chains,
-            spaces: counts.spaces,
-          },
+          counted: null,
           stated: firm?.items[0]?.count ?? null,
           agrees: null,
           clean: false,
-          ...(round ? { assumed: true as const } : {}),
         },
       ],
     },
   ]
 }
 
-function notWorked(label: Span, standsForTotal: boolean): Finding {
+/** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */
+function recovered(reader: Reader, state: State, one: OneRound, tree: TreeReading, round: Round): State {
+  const { line, span } = placeOfRound(reader, one.text)
+  const { stitches, chains, spaces } = countsOf(round)
+  const label = { start: one.text.start, end: one.text.label.end }
+  const finding = assumedFinding(one, round, label, clearTotal(tree, one.text) ? "note" : "warning")
   return {
-    severity: "note",
-    code: "not-worked",
-    ...label,
-    message: standsForTotal
-      ? "This round is not worked, as a round before it could not be; the rounds after it go on from its total."
-      : "This round is not worked, as a round before it could not be.",
-    hint: "Mend the first error above.",
+    ...state,
+    rounds: [...state.rounds, round],
+    lost: false,
+    doubt: null,
+    trees: new Map([...state.trees, [one.number, tree]]),
+    findings: [...state.findings, { ...finding, round: one.number }],
+    readings: [
+      ...state.readings,
+      {
+        number: one.number,
+        line,
+        start: one.text.start,
+        end: span.end,
+        counted: { stitches, chains, spaces },
+        stated: tree.totals.find((total) => total.firm)?.items[0]?.count ?? null,
+        agrees: null,
+        clean: finding.severity === "note",
+        assumed: true,
+      },
+    ],
   }
 }
 
@@ -234,7 +246,8 @@ function after(
   let assumed = candidate.assumed
   if (assumed) {
     // A bracketed total at the end of the round settles its count; what is not known is only where the stitches stand.
-    const settledByTotal = tree.gaps.length > 0 && clearTotal(tree, text)
+    const below = state.rounds[state.rounds.length - 1]
+    const settledByTotal = tree.gaps.length > 0 && clearTotal(tree, text) && !isFarFewer(round!, [below, result.round])
     withoutCannot(own, settledByTotal)
     own.push(assumedFinding(one, round!, label, settledByTotal ? "note" : "warning"))
     doubt = null
@@ -242,6 +255,8 @@ function after(
     const then = doubtAfter(state.doubt, request, result)
     doubt = then.doubt
     if (then.finding) own.push(then.finding)
+    else if (!doubt && !settled && own.some(({ code, severity }) => severity !== "note" && leavesDoubt.has(code)))
+      doubt = { number: one.number, other: null, firm: true }
     if (then.ground) {
       round = then.ground
       assumed = true
@@ -287,6 +302,20 @@ function withoutCannot(own: Finding[], settled: boolean): void {
     if (settled) own[i] = { ...finding, severity: "note" }
     else if (finding.severity === "error") own[i] = { ...finding, severity: "warning" }
   })
+}
+
+/** What puts the count of a round in doubt, and of those that stand on it. */
+const leavesDoubt: ReadonlySet<string> = new Set([
+  "words-passed-over",
+  "figure-passed-over",
+  "stitches-passed-over",
+  "spaces-left-over",
+  "repeat-does-not-divide",
+])
+
+/** A total of less than half the stitches of the round below, or of the words as worked, may count groups. */
+function isFarFewer(round: Round, others: readonly (Round | null | undefined)[]): boolean {
+  return others.some((other) => other && 2 * countsOf(round).stitches < countsOf(other).stitches)
 }
 
 /** One total of stitches, told once and at the end of the round. */

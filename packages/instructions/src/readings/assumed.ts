@@ -10,6 +10,8 @@ import { firstBasic } from "../work/main-stitch.ts"
 const usualGroup = 3
 /** A total of fewer is a figure said in passing. */
 const fewestStitches = 3
+/** A round of fewer is no round of a motif once it has grown. */
+const fewestOfRound = 6
 /** Most stitches and spaces of such a round. */
 const mostElements = 10_000
 
@@ -52,7 +54,15 @@ function fromTotal(firm: StatedTotal, tree: RoundTree, ground: Ground): Round | 
     Array.from({ length: Math.min(item.count, mostElements) }, () => item.size ?? 3),
   )
   if (kinds.length < fewestStitches || kinds.length + sizes.length > mostElements) return null
+  if (isFigureInPassing(firm, kinds.length, ground)) return null
   return madeOf(kinds, sizes, ground)
+}
+
+/** One figure of stitches far below what the round before has is said of a part ("ending with the second 3 dc"). */
+function isFigureInPassing(firm: StatedTotal, stitches: number, { below }: Ground): boolean {
+  if (!below || firm.items.length > 1 || firm.items[0]?.unit === "groups") return false
+  const there = below.elements.filter(({ type }) => type === "stitch").length
+  return stitches < fewestOfRound && stitches * 3 < there
 }
 
 /** "(16 points)": so many groups of a few stitches. */

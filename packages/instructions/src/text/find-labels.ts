@@ -123,8 +123,7 @@ function bareLabels(text: string): BareLabel[] {
       if (!label || !(last ? label.from === last.to + 1 : label.from === 1)) continue
       kept.push(label)
     }
-    if (kept.length > best.length && worksAfter(text, kept)) best = kept
-    if (best.length >= 2) break
+    if (kept.length > best.length && worksAfter(text, kept) && best.every((label) => kept.some(({ start }) => start === label.start || start === label.start + 1))) best = kept
   }
   return best
 }

@@ -93,6 +93,20 @@ export function lexemesOf(
       i = parted.last + 1
       continue
     }
+    // "SCx6": six of them.
+    const stem = token.text.slice(0, -1)
+    if (token.text.endsWith("x") && tokens[i + 1]?.type === "number" && !tokens[i + 1]!.spaced && isName(stem)) {
+      lexemes.push(single({ ...token, text: stem }, isName))
+      i += 1
+      continue
+    }
+    // "Join C3 in any sp", "finish off C1": a colour by its number.
+    const colour = tokens[i + 1]
+    if (token.text === "c" && colour?.type === "number" && !colour.spaced && /^(?:join|attach|off|with|using|to|in|drop|cut|change|add)$/.test(tokens[i - 1]?.text ?? "")) {
+      lexemes.push(known({ ...token, text: "color", end: colour.end }, "color"))
+      i += 2
+      continue
+    }
     // "to to first sc": a word set twice.
     if (token.type === "word" && tokens[i + 1]?.text === token.text && token.text.length > 1 && !isName(token.text)) {
       i += 1
@@ -119,7 +133,10 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
   const kept: Token[] = []
   for (let i = 0; i < tokens.length; i++) {
     const [a, b, c] = [tokens[i]!, tokens[i + 1], tokens[i + 2]]
-    if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
+    if (i === 0 && /^[([]$/.test(a.text) && b?.text === "ch" && c && /^[)\]]$/.test(c.text)) {
+      kept.push({ ...b, start: a.start, end: c.end })
+      i += 2
+    } else if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
       kept.push({ ...b, start: a.start, end: c.end })
       i += 2
     } else if (a.text === "tch" || (a.text === "t" && b?.text === "-" && c?.text === "ch")) {
@@ -252,6 +269,8 @@ const misscanned: Readonly<Record<string, string>> = table({
   treb: "tr",
   tp: "tr",
   ssj: "join",
+  stst: "slst",
+  sls: "slst",
   clstr: "cluster",
   ckuster: "cluster",
   chsps: "chsps",

@@ -150,6 +150,7 @@ export const lexicon: readonly LexiconEntry[] = [
     words:
       "you|you'll|you're|we|i|i'm|will|should|would|can|may|might|must|need|needs|needed|want|if|when|while|as|so|but|because|since|like|this|these|those|there|here|is|are|be|been|was|were|do|does|did|have|has|had|get|gets|got|see|look|looks|note|remember|sure|now and then|again|well|good|great|easy|easily|nice|really|still|even though|example|photo|picture|pic|image|above|know|let's|let|go|going|come|comes|keep|keeping|time|way|all set|done|ready|finished|complete|completed|finally|begins|start again|always|usually|never|too|off|out|on hook|or so|at one time|at once|all at once|at same time|etc|it|they|them|their|that's|which|what|how|where|who|thing|things|part|parts|piece|work in progress|motif|square|flower|circle shape|project|design|instructions|directions|following instructions|follows|thus|via|video|tutorial|steps|hand|hands|please note|hint|tip:|voila|yay|congratulations|about|approximately|approx|roughly|from here|at this point|optional|optionally|by|for|because of|due|within this|throughout|through out|ok|okay|whole|entire|entirely|usual|usually|same way|same manner|in this way|this way|in this manner|following|first of all|actually|little|bit|nicely|neat|neatly|flat|lie flat|lay flat|shape|finish|finishing|finishes|continue|continuing|cont|continues|proceed|start with|normal|normally|regular way|into shape|in pattern|as established|as before|altogether|to correspond|ending to correspond|ends to correspond|as given|for corner|for joining|as desired|if desired",
   },
+  { class: "chat", words: "continue around with|continuing around with|go around with|work around with" },
   { class: "next", words: "next|nxt|nx|following|foll|subsequent|succeeding" },
   { class: "same", words: "same|very same|that same|this same" },
   { class: "each", words: "each|ea|every|all|both|each of|every one of|each and every|every single|any and all|each one" },
@@ -249,7 +250,7 @@ export const lexicon: readonly LexiconEntry[] = [
   { class: "below", words: "below|underneath|beneath|down" },
   { class: "forms", words: "form|forming|make|create|forms|creating|close|making" },
   { class: "behind", words: "behind|back of|at back of|in back of" },
-  { class: "front", words: "in front of|front of|over front of" },
+  { class: "front", words: "in front of|front of|over front of|working in front of|work in front of|worked in front of" },
   { class: "says-total", words: "total|totals|totaling|totalling|you should have|you will have|you now have|you have|you'll have|should have|gives|giving|there are|there will be|there should be|resulting in|for total of|total of|you should now have|stitch count|count should be|st count|makes|will have|making|in total|result" },
   { class: "soft", words: "if|about|or|between|approx|approximately|roughly|then|than|less|over|needs|divide|per|not|nearly|almost" },
 ]

@@ -37,7 +37,8 @@ export function finishRepeat(
     if (failed) throw failed
     return
   }
-  if (step.ending === "follows" && usedUp && full > 1 && (closesLoops(step) || leadsBackIntoLoop(work, step, before))) {
+  const backIntoLoop = nothingLeft(work, ["chain"]) && leadsBackIntoLoop(work, step, before)
+  if (step.ending === "follows" && full > 1 && ((usedUp && closesLoops(step)) || backIntoLoop)) {
     // "*ch 5, sk 1, sc in next; rep around, ending ch 2, dc in first sc": that is the last loop.
     if (work.choices.take("last-repeat", ["closes", "whole"]) === "closes") {
       work.backTo(beforeLast)
@@ -110,7 +111,10 @@ function closedByStitch(work: RoundWork): boolean {
   const loop = elements?.[elements.length - 2]
   if (last?.type !== "stitch" || loop?.type !== "chain") return false
   const anchor = last.anchors[0]
-  return anchor !== undefined && anchor.at === "stitch" && anchor.round === work.index - 1
+  if (anchor?.at !== "stitch") return false
+  // "dtr in first sc", or, where that round began on such a stitch itself, "tr in tr".
+  const before = work.shared.rounds[work.index - 2]?.elements
+  return anchor.round === work.index - 1 || (anchor.round === work.index - 2 && anchor.element === (before?.length ?? 0) - 1)
 }
 
 /**

@@ -1,6 +1,6 @@
 // Repeats: so many times, or for as long as the round below lasts.
 
-import type { Step } from "../base/tree.ts"
+import type { Step, Until } from "../base/tree.ts"
 import { boundaryOf } from "./boundaries.ts"
 import { endsRound, finishCounted, finishRepeat } from "./finish-repeat.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
@@ -67,7 +67,9 @@ function repeatCounted(work: RoundWork, step: Repeat, count: number): void {
 function repeatUntil(work: RoundWork, step: Repeat): void {
   if (step.times.kind !== "until") return
   const { main } = work
-  const boundary = boundaryOf(work, main, step.times.until, step)
+  // A repeat that nothing ends goes round as one that is said to.
+  const until: Until = step.times.until.kind === "around" ? { kind: "around" } : step.times.until
+  const boundary = boundaryOf(work, main, until, step)
   const bounded = step.times.until.kind !== "around"
   let full = 0
   const starts: number[] = []

@@ -18,6 +18,8 @@ export function workEvenly(work: RoundWork, step: Extract<Step, { do: "work" }>)
       if (cell.type === "chain") below.push(index)
     })
   const count = step.count > 0 ? step.count : Math.max(1, below.length + (step.extra ?? 0))
+  // "Ch 4 (counts as tr), inc 15 tr evenly around": of a whole round the starting stitch is one.
+  const begun = step.count === 0 ? work.elements.filter(({ type }) => type === "stitch").length : 0
   if (below.length === 0) {
     makeStitches(work, step, step.stitch, [{ at: "centre" }], count)
     return
@@ -35,14 +37,14 @@ export function workEvenly(work: RoundWork, step: Extract<Step, { do: "work" }>)
       )
   } else if (count >= below.length) {
     // The increases stand evenly, the first in the first stitch.
-    let made = 0
+    let made = begun
     for (let k = 0; k < below.length; k++) {
       const upTo = Math.ceil(((k + 1) * count) / below.length - 1e-9)
-      makeStitches(work, step, step.stitch, [place(k)], upTo - made)
-      made = upTo
+      if (upTo > made) makeStitches(work, step, step.stitch, [place(k)], upTo - made)
+      made = Math.max(made, upTo)
     }
   } else
-    for (let i = 0; i < count; i++) {
+    for (let i = begun; i < count; i++) {
       const anchors: Anchor[] = []
       for (
         let k = Math.floor((i * below.length) / count);
