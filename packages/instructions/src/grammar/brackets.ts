@@ -34,7 +34,7 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const note = readNote(chart, at + 1, end, opening.start)
   if (note && typeof note.steps !== "function") return [note]
   // "2-dc cluster in next loop (2-dc cluster: keeping last loop of each ...)": how it is made, no work.
-  if (end < chart.lexemes.length && defines(chart.lexemes.slice(at + 1, end)) && namesMade(chart, at)) return [aside(chart, at, end, total !== null)]
+  if (end < chart.lexemes.length && defines(chart.lexemes.slice(at + 1, end)) && namesMade(chart, at)) return [aside(chart, at, end, false)]
   const found: Clause[] = note ? [note] : []
   const total = readBracketTotal(chart, at, end)
   if (total) found.push(total)

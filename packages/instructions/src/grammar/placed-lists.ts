@@ -14,6 +14,8 @@ import { skippedIn } from "./repeats.ts"
 const shorterListCost = 0.12
 /** A place in front that no verb follows. */
 const noVerbCost = 0.15
+/** A place right behind a bracket that is taken for one that leads. */
+const ofBracketCost = 2
 /** Most clauses of a list of which every end is tried. */
 const mostEnds = 8
 
@@ -53,7 +55,9 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
         steps: [{ start, end: chart.lexemes[inner.end - 1]!.end, do: "group", steps: inner.steps as readonly Step[], place }],
       }))]
   }
-  return [...begins, ...ends(chart, from, place, start, (worked ? 0 : noVerbCost) + (begins.length > 0 ? 0.15 : 0))]
+  // "(tr, ch 9, tr) in next sp, 3 dtr": the place is the bracket's.
+  const ofBracket = before && /^[)\]}]$/.test(before.text) ? ofBracketCost : 0
+  return [...begins, ...ends(chart, from, place, start, ofBracket + (worked ? 0 : noVerbCost) + (begins.length > 0 ? 0.15 : 0))]
 }
 
 /** "In any ch-2 sp, ch 3, ...": where the round begins. */
