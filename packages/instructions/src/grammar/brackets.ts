@@ -35,7 +35,7 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const note = readNote(chart, at + 1, end, opening.start)
   if (note && typeof note.steps !== "function") return [note]
   // "2-dc cluster in next loop (2-dc cluster: keeping last loop of each ...)": how it is made, no work.
-  if (end < chart.lexemes.length && defines(chart.lexemes.slice(at + 1, end)) && namesMade(chart, at)) return [aside(chart, at, end)]
+  if (end < chart.lexemes.length && defines(chart.lexemes.slice(at + 1, end)) && namesMade(chart, at)) return [aside(chart, at, end, false)]
   const found: Clause[] = note ? [note] : []
   const each = eachTells(chart, at, end)
   if (each) found.push(each)
@@ -47,7 +47,7 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
     if (inner.steps.length === 0) continue
     found.push(...afterGroup(chart, inner, at, end, total !== null))
   }
-  found.push(aside(chart, at, end))
+  found.push(aside(chart, at, end, total !== null))
   return found
 }
 
@@ -88,7 +88,7 @@ function closingOf(chart: Chart, at: number): number {
 }
 
 /** The words of a bracket passed over; what was made before it may be named in it ("shell made"). */
-function aside(chart: Chart, at: number, end: number): Clause {
+function aside(chart: Chart, at: number, end: number, isTotal: boolean): Clause {
   if (end >= chart.lexemes.length) {
     const { start, end: stop, text } = chart.lexemes[at]!
     return { end: at + 1, cost: 0.6, steps: [], remarks: [{ code: "bracket-not-closed", start, end: stop, said: text }] }
@@ -101,16 +101,21 @@ function aside(chart: Chart, at: number, end: number): Clause {
     if (word.skipCost > 0) skipped.push(k)
   }
   const inner = chart.lexemes.slice(at + 1, end)
-  const told = tellsMade(inner) || tellsOther(inner) || namesOnly(inner) || defines(inner) || tellsWhere(inner) || tellsChange(inner)
+  const told = !isTotal && (tellsMade(inner) || tellsOther(inner) || namesOnly(inner) || defines(inner) || tellsWhere(inner) || tellsChange(inner))
   if (told) cost = 0.05
   const name = told ? nameOf(inner) : null
   const opening = chart.lexemes[at]!
   const last = chart.lexemes[Math.min(end, chart.lexemes.length - 1)]!
   const remark = { code: "aside", start: opening.start, end: last.end }
+  // A remark told whole: the words in it are not told one by one.
+  const over = skipped
+    .filter((k) => chart.lexemes[k]!.unknown)
+    .map((k) => ({ ...chart.lexemes[k]!, code: "read-over", said: String(k) }))
+    .map(({ code, start, end: stop, said }) => ({ code, start, end: stop, said }))
   const base = {
     end: end + 1,
     cost: Math.min(mostAsideCost, cost),
-    remarks: told || cost < 0.5 ? [] : [remark],
+    remarks: (told && over.length === 0) || cost < 0.5 ? (tellsOther(inner) ? [remark, ...over] : []) : [remark, ...over],
   }
   if (name === null) return { ...base, steps: [] }
   return {

@@ -161,7 +161,8 @@ export function closesPicot(cursor: Cursor, chains: number): boolean {
       cursor.accept(",")
       cursor.take("and")
       const kind = readKind(cursor)
-      if (kind?.basic !== "sl st" && kind?.basic !== "sc") return null
+      // "ch 1, sc in same st" begins a round: one chain makes no picot.
+      if (kind?.basic !== "sl st" && (kind?.basic !== "sc" || chains < 2)) return null
       if (!cursor.take("in", "to")) return null
       cursor.take("top", "base")
       cursor.accept("of")

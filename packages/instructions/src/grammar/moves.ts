@@ -32,6 +32,8 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   const nth = cursor.attempt(() => {
     if (!cursor.take("to", "in")) return null
     const target = joinTarget(cursor, start)
+    // "in 2ch-sp": a space, and no chain to join to.
+    if (cursor.text() === "-" || cursor.is("space")) return null
     if (target.place?.at === "made" && target.place.which === "first" && target.place.noun.what === "chain") return target
     return target.chain === undefined || cursor.text() === "from" ? null : target
   })
@@ -52,9 +54,9 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   const place = cursor.attempt(() => readPlace(cursor)) ?? (cursor.is("next") ? readTarget(cursor, cursor.start(), "in") : null)
   if (acceptRing(cursor)) return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
   if (acceptJoining(cursor)) return [clause(cursor, [{ ...cursor.since(start), do: "join", place }])]
-  const steps: Step[] = [
-    { ...cursor.since(start), do: "slip", count, place, to, ...(kind.loops ? { kind } : {}) },
-  ]
+  const loops = kind.loops ? { kind } : {}
+  const places = place?.at === "list" ? place.places : [place]
+  const steps = places.map((one): Step => ({ ...cursor.since(start), do: "slip", count, place: one, to, ...loops }))
   for (;;) {
     const from = cursor.start()
     const more = cursor.attempt(() => {
@@ -170,7 +172,8 @@ export function skipStitches(chart: Chart, at: number): readonly Clause[] {
   }
   cursor.accept("over", "in")
   if (cursor.isNumber() && (skipStops.test(cursor.text(1)) || cursor.is("and", 1))) {
-    const count = cursor.takeCount(1) ?? 1
+    const count = cursor.takeCount(0) ?? 1
+    if (count === 0) return [clause(cursor, [])]
     return [skipClause(cursor, start, { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count })]
   }
   if (skipStops.test(cursor.text())) return []
@@ -215,7 +218,7 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
       yarn = true
       cursor.at += 1
     } else if (yarn && cursor.isNumber() && cursor.text(1) === ",") cursor.at += 1
-    else if (cursor.is("round") || cursor.accept("it", "last", "petal", "together", "neatly", "off")) {
+    else if (cursor.is("round") || cursor.accept("it", "last", "petal", "leaf", "together", "neatly", "evenly", "off")) {
       if (cursor.is("round")) cursor.at += 1
     } else if ((cursor.isOrdinal() || cursor.is("and")) && (cursor.is("colour", 1) || cursor.is("yarn", 1))) cursor.at += 1
     else break

@@ -32,7 +32,8 @@ function readPlainNoun(cursor: Cursor): Noun | null {
     // "shell sp", "side ch-1 sp", "V-st sp".
     const side = cursor.is("side")
     const middle = !side && /^(?:shell|shells|fan|fans|v|v-st|vst|v-stitch)/.test(cursor.text())
-    cursor.at += 1
+    const parted = /^v/.test(cursor.text()) && cursor.text(1) === "-"
+    cursor.at += parted ? 3 : 1
     const noun = readPlainNoun(cursor)
     if (noun?.what !== "space") return noun
     return { ...noun, ...(side ? { side: true } : middle ? { middle: true } : {}) }

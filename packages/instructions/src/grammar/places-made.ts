@@ -112,6 +112,7 @@ function readWhereJoined(cursor: Cursor, start: number): Place | null {
 /** "loop just made", "ch-3 sp formed". */
 function readJustMade(cursor: Cursor, start: number): Place | null {
   cursor.take("that")
+  if (cursor.text() === "side" && cursor.text(1) === "of") return null
   const noun = readNoun(cursor)
   if (!noun || !cursor.take("made")) return null
   return { ...cursor.since(start), at: "same", noun }
@@ -170,7 +171,9 @@ export function readMade(cursor: Cursor, start: number): Place | null {
 }
 
 function readTopOf(cursor: Cursor, start: number): Place | null {
-  if (!cursor.take("top")) return null
+  // "in side of sc just made": on it, as in its top.
+  if (cursor.text() === "side" && cursor.text(1) === "of") cursor.at += 1
+  else if (!cursor.take("top")) return null
   // "top st of starting chain"
   if (cursor.text(1) === "of") cursor.take("stitch", "chain")
   cursor.accept("of")
@@ -187,6 +190,7 @@ function readTopOf(cursor: Cursor, start: number): Place | null {
   const noun = counted ?? readNoun(cursor) ?? last
   if (!noun) return null
   if (!counted && noun.what === "chain" && cursor.isNumber()) cursor.at += 1
+  if (noun.what !== "chain" && cursor.take("made")) return { ...cursor.since(start), at: "made", which: "last", noun }
   acceptAtBeginning(cursor)
   return { ...cursor.since(start), at: "made", which: "first", noun }
 }

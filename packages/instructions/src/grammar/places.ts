@@ -34,13 +34,15 @@ export function readPlace(cursor: Cursor): Place | null {
   return cursor.attempt(() => {
     const start = cursor.start()
     cursor.accept("all", "together")
-    const behind = cursor.is("behind")
+    const behind = cursor.is("behind") || cursor.is("behind", 1)
     const front = cursor.is("front")
     const preposition = cursor.text()
     let between = cursor.is("between")
     cursor.at += 1
     if (behind || front) cursor.attempt(() => (acceptPiece(cursor) && (cursor.is("in") || cursor.is("between")) ? true : null))
     if ((behind || front) && cursor.take("between")) between = true
+    // "into back of next tr": behind what has been worked since.
+    cursor.take("behind")
     while (cursor.is("in") || (cursor.is("around") && !cursor.is("until")) || cursor.text() === "of") cursor.at += 1
     const place = readTarget(cursor, start, between ? "between" : preposition)
     if (!place) return null

@@ -252,6 +252,7 @@ export const productions: readonly Production[] = [
   },
   {
     name: "own group",
+    readsOver: "names",
     starts: (word, cursor) =>
       /^(?:v|v-st|vst|v-stitch|v-stitches|shells?|fans?)$/.test(word.text) ||
       (word.type === "number" && (cursor.is("group", 1) || cursor.text(1) === "-" || cursor.is("start", 1))) ||
@@ -317,6 +318,7 @@ export const productions: readonly Production[] = [
   },
   {
     name: "left to the maker",
+    readsOver: "talk",
     starts: (word) => startsVague(word.text),
     rule: leftToMaker,
     examples: ["increasing as needed to keep it flat"],
@@ -335,18 +337,21 @@ export const productions: readonly Production[] = [
   },
   {
     name: "handling",
+    readsOver: "talk",
     starts: (word) => word.type === "word" && !word.classes.has("join"),
     rule: handlingClause,
     examples: ["fasten off and weave in ends", "change to white"],
   },
   {
     name: "further rounds",
+    readsOver: "talk",
     starts: (word) => word.classes.has("repeat") || /^(?:continue|cont|continuing|work)$/.test(word.text),
     rule: furtherRounds,
     examples: [],
   },
   {
     name: "another way",
+    readsOver: "talk",
     starts: (word) => word.text === "or",
     rule: otherWay,
     examples: [],
@@ -359,24 +364,28 @@ export const productions: readonly Production[] = [
   },
   {
     name: "purpose",
+    readsOver: "talk",
     starts: (word) => word.text === "to" || word.text === "and",
     rule: purposeClause,
     examples: [],
   },
   {
     name: "yarn",
+    readsOver: "talk",
     starts: (word) => word.classes.has("with") || word.text === "in",
     rule: yarnClause,
     examples: ["with B", "in white"],
   },
   {
     name: "tool",
+    readsOver: "talk",
     starts: (word) => word.classes.has("with") || word.text === "use",
     rule: toolClause,
     examples: ["using a 4 mm hook"],
   },
   {
     name: "measure",
+    readsOver: "talk",
     starts: (word) => word.type === "word",
     rule: measureSentence,
     examples: ["piece should measure 8 cm"],
@@ -389,6 +398,7 @@ export const productions: readonly Production[] = [
   },
   {
     name: "talk",
+    readsOver: "talk",
     starts: (word) => word.type === "word",
     rule: talkSentence,
     examples: ["this is going to look lovely"],

@@ -30,7 +30,7 @@ const openRepeatCost = 1
 
 export function readStarred(chart: Chart, at: number): readonly Clause[] {
   const mark = chart.lexemes[at]!.text
-  if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0) return []
+  if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0 && !isNamed(chart, at, mark)) return []
   const found: Clause[] = []
   for (const close of closesOf(chart, at, mark)) {
     chart.openMarks.push(mark)
@@ -40,6 +40,13 @@ export function readStarred(chart: Chart, at: number): readonly Clause[] {
     if (found.length > 0) break
   }
   return found
+}
+
+/** "rep from **" comes later: the double mark opens a repeat inside another, and ends none. */
+function isNamed({ lexemes }: Chart, at: number, mark: string): boolean {
+  for (let k = at + 1; k < lexemes.length; k++)
+    if (lexemes[k]!.text === mark && lexemes[k - 1]!.text === "from") return true
+  return false
 }
 
 /** Possible ends, the surest first: a reference to the mark, the same mark again, the word alone, the end of the round. */
@@ -78,6 +85,9 @@ function closesOf(chart: Chart, at: number, mark: string): Close[] {
       if (!said) continue
     }
     if (reference !== null) {
+      const named = lexemes[reference - 1]!.text
+      // "rep from **" ends the repeat that "**" began inside this one.
+      if (named !== mark && lexemes.slice(at + 1, k).some((lexeme) => lexeme.text === named)) continue
       closes.push({ bodyEnd: k, after: reference, by: "reference" })
       break
     }
@@ -163,11 +173,13 @@ function afterBody(
   const opening = chart.lexemes[at]!
   const start = opening.start
   const steps = mirroredInSpace(asPasses(body.steps))
-  const extra = { totals: body.totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
+  // What is told inside a repeat is no total of the round.
+  const totals = body.totals.map((total) => ({ ...total, firm: false }))
+  const extra = { totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
   const cost = body.cost
   let by = close.by
   if (by === "end") {
-    const around: Times = { kind: "until", until: { kind: "around", implied: true } }
+    const around: Times = { kind: "until", until: { kind: "around" } }
     const remarks = [...extra.remarks, { code: "repeat-end-missing", start: opening.start, end: opening.end }]
     return [
       clause(cursor, [{ ...cursor.since(start), do: "repeat", body: steps, last: null, ending: null, times: around }], cost + openRepeatCost, { ...extra, remarks }),
@@ -200,11 +212,10 @@ function afterBody(
     if (namedAgain(chart, cursor.at, mark))
       return [clause(cursor, steps, cost, extra)]
     // "*...*" with nothing said of how often: around, or worked once as it stands.
-    const around: Times = { kind: "until", until: { kind: "around", implied: true } }
-    return [
-      clause(cursor, [{ ...cursor.since(start), do: "repeat", body: steps, last: null, ending: null, times: around }], cost + 0.5, extra),
-      clause(cursor, steps, cost + 0.6, extra),
-    ]
+    const around: Times = { kind: "until", until: { kind: "around" } }
+    const once = clause(cursor, steps, cost + 0.6, extra)
+    const ending = readEnding(chart, { steps, markAt: body.markAt })
+    return [clause(cursor, withEnding(cursor, steps, ending, around, start), cost + 0.5, extra), once]
   }
   const times: Times = stated ?? { kind: "until", until: { kind: "around" } }
   const unsaid = stated || by === "reference" ? 0 : openRepeatCost / 2

@@ -2,7 +2,14 @@
 // fillers left out. Places are those of the text, so that everything can still be pointed at.
 
 import { table } from "../base/table.ts"
-import { type LexicalClass, lexicon, meaningfulWordCost, skipCosts, unknownWordCost } from "./lexicon.ts"
+import {
+  type LexicalClass,
+  lexicon,
+  meaningfulWordCost,
+  phraseWords,
+  skipCosts,
+  unknownWordCost,
+} from "./lexicon.ts"
 import type { Token } from "./tokens.ts"
 
 export interface Lexeme extends Token {
@@ -11,6 +18,8 @@ export interface Lexeme extends Token {
   readonly classes: ReadonlySet<LexicalClass>
   /** Cost of passing over it. */
   readonly skipCost: number
+  /** A word that neither the lexicon nor the pattern knows: nothing may step over it in silence. */
+  readonly unknown?: true
   /** Set when it was taken for the word it is a slip of. */
   readonly slipOf?: string
 }
@@ -72,7 +81,8 @@ export function lexemesOf(
       i = half + 1
       continue
     }
-    if (token.type !== "word" && token.text !== "=" && token.text !== "&" && token.text !== "+") {
+    const named = token.type === "word" || (token.type === "ordinal" && phraseAt(tokens, i) !== null)
+    if (!named && token.text !== "=" && token.text !== "&" && token.text !== "+") {
       lexemes.push({ ...token, classes: none, skipCost: markCosts[token.text] ?? numberCost(token) })
       i += 1
       continue
@@ -315,7 +325,8 @@ function single(token: Token, isName: (text: string) => boolean): Lexeme {
     return { ...token, classes: none, skipCost: token.text.length === 1 ? 0.4 : meaningfulWordCost }
   const slip = nearestWord(token.text)
   if (slip) return { ...known(token, slip), slipOf: slip }
-  return { ...token, classes: none, skipCost: unknownWordCost }
+  const stranger = phraseWords.has(token.text) ? {} : { unknown: true as const }
+  return { ...token, classes: none, skipCost: unknownWordCost, ...stranger }
 }
 
 const knownCosts = new Map<string, number>()
@@ -359,13 +370,13 @@ const mostRemembered = 2000
 
 /** The one word of the lexicon that a longer word is a slip of: one letter wrong, missing, too many or two swapped. */
 export function nearestWord(text: string): string | null {
-  if (text.length < 5 || text.length > 14) return null
+  if (text.length < 4 || text.length > 14) return null
   const before = nearest.get(text)
   if (before !== undefined) return before
   let found: string | null = null
   for (const word of singleWords) {
     if (Math.abs(word.length - text.length) > 1 || word.charCodeAt(0) !== text.charCodeAt(0)) continue
-    if (word.length >= 4 && isOneSlip(text, word)) {
+    if (text.length > 4 ? isOneSlip(text, word) : isSwap(text, word)) {
       found = word
       break
     }
@@ -373,6 +384,11 @@ export function nearestWord(text: string): string | null {
   if (nearest.size > mostRemembered) nearest.clear()
   nearest.set(text, found)
   return found
+}
+
+/** Equal but for two neighbours swapped. */
+function isSwap(a: string, b: string): boolean {
+  return a.length === b.length && isOneSlip(a, b) && [...a].sort().join("") === [...b].sort().join("")
 }
 
 /** Equal but for one letter changed, left out, put in, or two neighbours swapped. */

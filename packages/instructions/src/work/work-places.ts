@@ -81,7 +81,10 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
   if (place.covers) coverNext(work, place.covers, place)
   const sites: Site[] = []
   if (place.startAt !== undefined) moveToNth(work, position, place.startAt)
-  if (place.withLast && work.current) sites.push(work.current)
+  if (place.withLast && work.current) {
+    sites.push(work.current)
+    if (position === work.main && work.current.from >= position.at) position.at = work.current.to
+  }
   if (
     place.order === "first" &&
     place.noun.what === "space" &&
@@ -131,6 +134,7 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
     return { sites, position }
   }
   if (place.middle) {
+    work.picked = true
     const run = middleRun(position.edge, position.at, work.limitOf(position), place.count)
     if (!run) throw overrun(work, position, place.noun, place)
     position.at = run[run.length - 1]!.to
