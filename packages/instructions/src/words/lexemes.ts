@@ -154,7 +154,7 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       // "2trtog": so many legs closed together.
       kept.push({ ...b, text: b.text.replace("tog", `${a.value}tog`), start: a.start, spaced: a.spaced })
       i += 1
-    } else if (isParted(kept[kept.length - 1], a, b, c, isName)) {
+    } else if (!/^(?:cluster|group|shell|petal|popcorn|puff|picot)s?$/.test(tokens[i + 3]?.text ?? "") && isParted(kept[kept.length - 1], a, b, c, isName)) {
       kept.push({ ...a, text: `${a.value}${b!.value}`, value: 10 * a.value + b!.value, end: b!.end })
       i += 1
     } else if (a.text === "t" && a.type === "word" && kept[kept.length - 1]?.type === "number" && b?.text === "in")
