@@ -14,7 +14,8 @@ import { atPlace, readPlace, readTarget } from "./places.ts"
 import { readEnding } from "./repeat-endings.ts"
 import { acceptWork } from "./handling.ts"
 import { readBracketTotal } from "./totals.ts"
-import { readCounted } from "./stitch-names.ts"
+import { readNoun } from "./nouns.ts"
+import { readCounted, readStitch } from "./stitch-names.ts"
 import { readTimes, readUntil } from "./until.ts"
 
 export const closers: Readonly<Record<string, string>> = table({ "(": ")", "[": "]", "{": "}" })
@@ -36,6 +37,8 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   // "2-dc cluster in next loop (2-dc cluster: keeping last loop of each ...)": how it is made, no work.
   if (end < chart.lexemes.length && defines(chart.lexemes.slice(at + 1, end)) && namesMade(chart, at)) return [aside(chart, at, end, false)]
   const found: Clause[] = note ? [note] : []
+  const each = eachTells(chart, at, end)
+  if (each) found.push(each)
   const total = readBracketTotal(chart, at, end)
   if (total) found.push(total)
   // "3 dc, ch 3, 3 dc (shell) in next dc": a name for the list just told, and no further shell.
@@ -46,6 +49,28 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   }
   found.push(aside(chart, at, end, total !== null))
   return found
+}
+
+/** "16 dc (2 in each st)", "24 tr (two per stitch)": how the stitches just counted are shared out. */
+function eachTells(chart: Chart, at: number, end: number): Clause | null {
+  const cursor = chart.from(at + 1)
+  const start = chart.lexemes[at]!.start
+  const count = cursor.takeCount(1)
+  if (count === null) return null
+  readStitch(cursor)
+  const per = cursor.accept("per")
+  if (!per && !cursor.take("in")) return null
+  if (!cursor.take("each") && !per) return null
+  const noun = readNoun(cursor)
+  cursor.attempt(() => (cursor.take("around") ? true : null))
+  if (!noun || cursor.at !== end) return null
+  const place: Place = { start, end: cursor.lastEnd(), at: "each", nouns: [noun], until: { kind: "around" } }
+  cursor.at = end + 1
+  return clause(cursor, (before) => {
+    const last = before[before.length - 1]
+    if (last?.do !== "work" || last.place || last.count <= count) return null
+    return [...before.slice(0, -1), { ...last, count, place, end: cursor.lastEnd() }]
+  })
 }
 
 /** Index of the closing bracket, or the end of the round where none is. */
@@ -108,7 +133,7 @@ function tellsMade(inner: readonly { text: string }[]): boolean {
 /** "(cluster st: 3 tr in same space ...)": how a stitch just named is made. */
 function defines(inner: readonly Lexeme[]): boolean {
   const at = inner.findIndex(({ text }) => text === ":" || text === "=")
-  return at > 0 && at < 5 && inner.length > at + 3 && inner[0]!.type === "word"
+  return at > 0 && at < 5 && inner.length > at + 3 && (inner[0]!.type === "word" || inner[0]!.type === "number")
 }
 
 /** The bracket begins with a name that stands before it as well. */
@@ -227,7 +252,18 @@ function afterGroup(
     }
     return [clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: corners }], cost, extra)]
   }
-  return [clause(cursor, body, cost + bareBracketCost + (isTotal ? 1 : 0), extra)]
+  const list = clause(cursor, body, cost + bareBracketCost + (isTotal ? 1 : 0), extra)
+  if (!isCorner(body)) return [list]
+  // "*ch 1, (3 dc, ch 2, 3 dc); rep from *": a corner goes into one space though none is named.
+  const next: Place = { ...cursor.since(start), at: "next", noun: { what: "space" }, count: 1, bare: true }
+  return [list, clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: next }], cost + bareBracketCost + 0.05 + (isTotal ? 1 : 0), extra)]
+}
+
+/** "3 dc, ch 2, 3 dc": stitches on both sides of chains, none with a place of its own. */
+function isCorner(body: readonly Step[]): boolean {
+  const [first, last] = [body[0], body[body.length - 1]]
+  if (first?.do !== "work" || last?.do !== "work" || first.count + last.count < 3) return false
+  return body.length > 2 && body.every((step) => (step.do === "work" || step.do === "chain") && step.place === null)
 }
 
 function goesRound(body: readonly Step[]): boolean {
@@ -342,7 +378,7 @@ function readBracketTimes(cursor: Cursor): Times | null {
       cursor.attempt(() => {
         // "repeat from * to *", "repeat between brackets".
         if (!cursor.accept("from", "between")) return null
-        while (/^\*+$/.test(cursor.text()) || cursor.accept("to", "and", "brackets", "parentheses", "(", ")", "[", "]")) if (/^\*+$/.test(cursor.text())) cursor.at += 1
+        while (/^\*+$/.test(cursor.text()) || cursor.accept("to", "and", "-", "brackets", "parentheses", "(", ")", "[", "]")) if (/^\*+$/.test(cursor.text())) cursor.at += 1
         return true
       })
       cursor.accept("this", "these", "that")

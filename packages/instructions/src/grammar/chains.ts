@@ -21,6 +21,12 @@ export function makeChains(chart: Chart, at: number): readonly Clause[] {
   cursor.accept("loosely")
   const found: Clause[] = []
   const made = cursor.at
+  if (chart.lexemes[at - 1]?.classes.has("forms") && (cursor.take("in") || cursor.take("to")) && cursor.take("ring")) {
+    // "form 6 ch into a ring".
+    const span = cursor.since(start)
+    return [clause(cursor, [{ ...span, do: "chain", chains, place: null }, { ...span, do: "join", place: null, ring: true }])]
+  }
+  cursor.at = made
   const plain = (): Clause => {
     cursor.at = made
     const place: Place | null = cursor.is("in") ? cursor.attempt(() => readPlace(cursor)) : null

@@ -42,6 +42,11 @@ export function readCountsNote(cursor: Cursor): { countsAs: CountsAs; chains?: n
       return withChains({ counts: false })
     }
     while (cursor.accept("always", "now", "also", "will"));
+    cursor.attempt(() => {
+      // "this is going to be counted as first dc".
+      while (cursor.accept("is", "going", "be", "should", "can", "to"));
+      return cursor.is("counts") ? true : null
+    })
     if (!cursor.take("counts")) return null
     if (cursor.is("not")) {
       cursor.at += 1

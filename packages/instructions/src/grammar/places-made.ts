@@ -142,6 +142,7 @@ export function readMade(cursor: Cursor, start: number): Place | null {
       const noun = readNoun(cursor)
       // "over this starting shell": that of the round below.
       if (begins && noun && !cursor.is("made")) return { ...cursor.since(start), at: "next", noun, count: 1, bare: true }
+      if (noun?.what === "space" && !cursor.is("made")) return { ...cursor.since(start), at: "same", noun }
       cursor.take("made")
       return noun && { ...cursor.since(start), at: "made", which: "last", noun }
     }) ??

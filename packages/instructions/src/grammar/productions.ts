@@ -10,7 +10,7 @@ import { isStitchWord } from "./cursor.ts"
 import { readWholeRound } from "./evenly.ts"
 import { readFan, readLinked } from "./fans.ts"
 import { completedPopcorn, droppedLoop, heldBack, spelledCluster, startsHolding, startsWrap } from "./gathered.ts"
-import { furtherRounds, handlingClause, otherWay, measureSentence, purposeClause, talkSentence, toolClause, yarnClause } from "./handling.ts"
+import { adviceClause, furtherRounds, handlingClause, otherWay, measureSentence, purposeClause, startsAdvice, talkSentence, toolClause, yarnClause } from "./handling.ts"
 import { eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { makeStitches } from "./make.ts"
@@ -25,6 +25,13 @@ import { saysWhichRound } from "./which-round.ts"
 import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vague.ts"
 
 export const productions: readonly Production[] = [
+  {
+    name: "slip stitch",
+    starts: (word) =>
+      /^s/.test(word.text) || word.type === "number" || word.classes.has("work") || word.classes.has("colour"),
+    rule: slipStitch,
+    examples: ["sl st in next 2 dc", "slip stitch to first sc", "ss into top of 3 ch"],
+  },
   {
     name: "make",
     starts: (word, cursor) =>
@@ -106,13 +113,6 @@ export const productions: readonly Production[] = [
     starts: (word, cursor) => word.text === "x" || (word.type === "number" && cursor.is("times", 1)) || word.text === "for",
     rule: listTimes,
     examples: ["1 sc in next st, 2 sc in next st, x 6"],
-  },
-  {
-    name: "slip stitch",
-    starts: (word) =>
-      /^s/.test(word.text) || word.type === "number" || word.classes.has("work") || word.classes.has("colour"),
-    rule: slipStitch,
-    examples: ["sl st in next 2 dc", "slip stitch to first sc", "ss into top of 3 ch"],
   },
   {
     name: "skip",
@@ -394,6 +394,12 @@ export const productions: readonly Production[] = [
     starts: (word) => word.type === "word",
     rule: measureSentence,
     examples: ["piece should measure 8 cm"],
+  },
+  {
+    name: "advice",
+    starts: (word) => startsAdvice(word.text),
+    rule: adviceClause,
+    examples: ["remember to include the first chain 3"],
   },
   {
     name: "talk",

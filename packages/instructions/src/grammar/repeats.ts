@@ -5,7 +5,7 @@ import type { Place, Step, Times } from "../base/tree.ts"
 import { type Chart, type Clause, isEndMark, type Reading, type Remark } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
-import { asPasses } from "./passes.ts"
+import { asPasses, mirroredInSpace } from "./passes.ts"
 import { readPlace } from "./places.ts"
 import { type Ending, readEnding } from "./repeat-endings.ts"
 import { readTimes } from "./until.ts"
@@ -151,6 +151,9 @@ function referenceAt(cursor: Cursor, mark: string): number | null {
 
 /** "rep around", "repeat 5 times", "rep to last 2 sts": how often, though no mark is named. */
 function namesNoOther(cursor: Cursor): boolean {
+  // "repeat from [-] twice" is said of a bracket.
+  if (cursor.is("of", 1) && /^[([]$/.test(cursor.text(2)) && /^[-)\]]$/.test(cursor.text(3))) return false
+  if (cursor.is("round", 1) && /^[,;.)\]]?$/.test(cursor.text(2))) return true
   for (let k = 1; k <= 6; k++) {
     const text = cursor.text(k)
     if (isRepeatMark(text) || cursor.is("round", k)) return cursor.is("around", k)
@@ -169,7 +172,7 @@ function afterBody(
   const cursor = chart.from(close.after)
   const opening = chart.lexemes[at]!
   const start = opening.start
-  const steps = asPasses(body.steps)
+  const steps = mirroredInSpace(asPasses(body.steps))
   // What is told inside a repeat is no total of the round.
   const totals = body.totals.map((total) => ({ ...total, firm: false }))
   const extra = { totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
@@ -321,6 +324,9 @@ function withEnding(
   const last = ending?.last ?? null
   const closing = last ? last[last.length - 1] : undefined
   const base = { ...cursor.since(start), do: "repeat" as const, body, times }
+  if (ending?.how === "follows" && last?.length === 1 && closing && (closing.do === "slip" || closing.do === "join") && !body.some((step) => step.do === "slip"))
+    // "and finish with a sl st in first st": nothing but the join.
+    return [{ ...base, last: null, ending: null }, closing]
   if (
     last &&
     last.length > 1 &&
@@ -447,7 +453,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const unmarked = cursor.attempt(() => {
     if (!cursor.accept("from", "between")) return null
     const mark = cursor.text()
-    if (!isRepeatMark(mark)) return cursor.accept("beginning", "start", "beg") ? true : null
+    if (!isRepeatMark(mark)) return cursor.accept("beginning", "start", "beg") || (cursor.is("around") && !chart.lexemes.slice(0, at).some(({ text }) => isRepeatMark(text))) ? true : null
     if (chart.lexemes.slice(0, at).some(({ text }) => text === mark)) return null
     cursor.at += 1
     return true
@@ -489,6 +495,22 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
       },
       unmarked ? 0.16 : 0.3,
       { remarks },
+    ),
+    // The mark is lost: the repeat may begin at any step after the first.
+    ...(unmarked ? [1, 2, 3, 4, 5, 6] : []).map((skip) =>
+      clause(
+        cursor,
+        (before) => {
+          const body = repeated(before)?.slice(skip)
+          if (!body || body.length === 0) return null
+          return [
+            ...before.slice(0, before.length - body.length),
+            { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+          ]
+        },
+        0.18 + 0.02 * skip,
+        { remarks },
+      ),
     ),
     // Loops and stitches in turn: the chains it begins with are the first of the loops.
     clause(
@@ -554,7 +576,7 @@ export function listTimes(chart: Chart, at: number): readonly Clause[] {
   cursor.accept("for")
   const crossed = cursor.accept("x") || cursor.attempt(() => (cursor.accept("repeat", "rep") && cursor.accept("of") ? true : null)) !== null
   const count = cursor.takeCount(2)
-  if (count === null || (!cursor.take("times") && !crossed)) return []
+  if (count === null || (!cursor.take("times") && !crossed) || cursor.is("more")) return []
   if (!/^[.;([={,]?$/.test(cursor.text()) && !cursor.is("join") && !cursor.is("and")) return []
   const end = cursor.lastEnd()
   return [

@@ -65,6 +65,18 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       }
       break
     }
+    const inGroups = cursor.is("in") && cursor.is("group", 1) && cursor.text(2) === "of" && cursor.isNumber(3)
+    if (!closed && items.length > 0 && inGroups) {
+      // "12 dc in groups of 2 separated by ch 1".
+      cursor.at += 4
+      if (cursor.accept("separated", "parted")) {
+        cursor.accept("by")
+        if (cursor.isNumber()) cursor.at += 1
+        if (!cursor.take("chain")) readKind(cursor)
+        cursor.takeCount(1)
+      }
+      continue
+    }
     if (!closed && items.length > 0 && cursor.is("in") && cursor.is("ring", 1)) {
       // "16 dc in your ring".
       cursor.at += 2
@@ -133,6 +145,7 @@ function readItem(cursor: Cursor, end: number): StatedItem | null {
   const count = cursor.takeCount(0)
   if (count === null) return null
   const span = () => cursor.since(start)
+  cursor.attempt(() => (cursor.accept("x") && cursor.isNumber() ? true : null))
   const first = cursor.at
   const word = () => cursor.lexemes.slice(first, cursor.at).map(({ text }) => text).join(" ")
   while (cursor.at < end && (cursor.is("size") || cursor.accept("total"))) if (cursor.is("size")) cursor.at += 1

@@ -131,6 +131,11 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     }
     const said = cursor.attempt(() => readCountOfTimes(cursor, afterOnce))
     if (said) return said
+    if (afterOnce && cursor.is("round") && !cursor.is("around") && /^[,;.)\]]?$/.test(cursor.text(1))) {
+      // "repeat rnd".
+      cursor.at += 1
+      return { kind: "until", until: { kind: "around" } }
+    }
     const goesOn = cursor.accept("continue", "continuing", "cont")
     const until = readUntil(cursor)
     if (!until || (goesOn && until.kind !== "around")) return null

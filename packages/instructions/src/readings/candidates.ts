@@ -2,6 +2,7 @@
 // the counts agree and how much of the words it leaves over. Words are cheaper than counts.
 
 import type { Round } from "@roundwright/motif"
+import { impliedRepeats } from "./implied-repeat.ts"
 import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
@@ -121,6 +122,7 @@ export function candidatesOf(
       .slice(0, mostOthers),
   ]
   if (best.result.comparison.agrees !== true) list.push(...otherWays(best))
+  if (best.result.comparison.agrees !== true) list.push(...workedAround(best))
   // Where nothing can be worked, any total that the words state is better than none.
   const assumed = assume(best.result.round ? best : (found.find(statesFirm) ?? best))
   if (assumed) list.push(assumed)
@@ -161,6 +163,30 @@ function differs(a: Candidate, b: Candidate): boolean {
   if (!a.round || !b.round) return true
   return !sameCounts(a.round, b.round)
 }
+
+/** What is told once, worked around: where else most of the round below is left, and then nothing is. */
+function workedAround(best: Candidate): Candidate[] {
+  if (best.request.index === 0 || !best.result.findings.some(({ code }) => leavesMuch.has(code))) return []
+  const found: Candidate[] = []
+  for (const steps of impliedRepeats(best.request.tree.steps)) {
+    const request = { ...best.request, tree: { ...best.request.tree, steps } }
+    const result = workRound(request)
+    if (!result.round || result.score >= best.result.score || result.findings.some(({ code }) => leavesMuch.has(code) || code === "repeat-does-not-divide")) continue
+    const told: Finding = {
+      severity: "note",
+      code: "repeat-implied",
+      ...best.request.span,
+      message: "This is told once and worked around: then it fits the round before.",
+      hint: 'Add "rep from * around" if that is meant.',
+    }
+    found.push({ ...best, request, result: { ...result, findings: [...result.findings, told] }, round: result.round, score: best.score - best.result.score + result.score + impliedRepeat })
+  }
+  return found
+}
+
+const leavesMuch: ReadonlySet<string> = new Set(["stitches-left-over", "spaces-left-over"])
+/** A repeat that nothing speaks of. */
+const impliedRepeat = 4
 
 /** The same words worked in other ways they leave open, where no total decides. */
 function otherWays(best: Candidate): Candidate[] {

@@ -35,6 +35,15 @@ export function listRounds(layout: PatternText, findings: Located[]): OneRound[]
       })
       continue
     }
+    if (label.unlabelled && list.length === 0)
+      findings.push({
+        severity: "note",
+        code: "rounds-by-paragraph",
+        ...place,
+        round: null,
+        message: "Nothing labels the rounds; every paragraph of work is taken for one.",
+        hint: 'Begin each round with a label such as "Rnd 1:".',
+      })
     const of = label.to - label.from + 1
     if (last > 0 && label.from > last + 1)
       findings.push({

@@ -11,7 +11,7 @@ interface Found {
 
 /** Words that begin something that may be a label. */
 const trigger =
-  /(?:rounds?|rnds?|rds?|rows?|r(?=[ .]?\d)|\d{1,3}(?:st|nd|rd|th|d)(?![a-z])|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth)(?= (?:round|rnd|row))|(?:every|each|all)(?= (?:rounds?|rnds?|rows?)\b)|(?:\S{1,4}th|[il]st)(?= (?:row|rnd|round)\b))/gi
+  /(?:rounds?|rnds?|rds?|rows?|r(?=[ .]?\d)|\d{1,3}(?:st|nd|rd|th|d)(?![a-z])|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth)(?= (?:round|rnd|row|colou?r))|(?:every|each|all)(?= (?:rounds?|rnds?|rows?)\b)|(?:\S{1,4}th|[il]st)(?= (?:row|rnd|round)\b))/gi
 
 /** Words after which a round is spoken of rather than begun. */
 const refers =

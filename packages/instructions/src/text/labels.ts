@@ -15,6 +15,8 @@ export interface RoundLabel extends Span {
   readonly unnumbered?: boolean
   /** The number cannot be read ("lith row"): it is that after the label before. */
   readonly inferred?: boolean
+  /** Nothing labels the round: a paragraph is taken for it. */
+  readonly unlabelled?: true
 }
 
 export type BareLabel = RoundLabel
@@ -29,13 +31,15 @@ const roman = "viii|vii|iii|iv|vi|ix|ii|xii|xi|x|v|i".split("|")
 const romanValue: Readonly<Record<string, number>> = { i: 1, ii: 2, iii: 3, iv: 4, v: 5, vi: 6, vii: 7, viii: 8, ix: 9, x: 10, xi: 11, xii: 12 }
 
 const numbered = new RegExp(
-  `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?[ \\t]{0,4}(?:no\\.?)?#?[ \\t]{0,4}(\\d{1,9}|(?:${words})(?![a-z])|(?:${roman.join("|")})(?![a-z]))(?:[ \\t]{0,3}(?:-|to|through|thru|and|&|,)[ \\t]{0,3}(?:r(?:ounds?|nds?|ows?)?\\.?[ \\t]{0,3})?(\\d{1,9}))?((?:[ \\t]{0,3}[,&][ \\t]{0,3}\\d{1,9}){0,9})`,
+  `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?(?:[ \\t]{0,4}|[ \\t]?\\n[ \\t]?(?=\\d{1,2}:))(?:no\\.?)?#?[ \\t]{0,4}(\\d{1,9}|(?:${words})(?![a-z])|(?:${roman.join("|")})(?![a-z]))(?:[ \\t]{0,3}(?:-|to|through|thru|and|&|,)[ \\t]{0,3}(?:r(?:ounds?|nds?|ows?)?\\.?[ \\t]{0,3})?(\\d{1,9}))?((?:[ \\t]{0,3}[,&][ \\t]{0,3}\\d{1,9}){0,9})`,
   "iy",
 )
 const ordinal = new RegExp(
   `(\\d{1,9}(?:st|nd|rd|th|d)|(?:${ordinals}))(?:[ \\t]{0,3}(?:-|to|and|&)[ \\t]{0,3}(\\d{1,9})(?:st|nd|rd|th))?\\s{1,3}(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
   "iy",
 )
+/** "1st colour: ..." in a text that changes colour with every round. */
+const byColour = new RegExp(`(\\d{1,2}(?:st|nd|rd|th)|(?:${ordinals})) colou?r(?=\\s?[:-])`, "iy")
 const spoiled = /(?:\S{1,4}th|[il]st) (rows?|rnds?|rounds?)(?![a-z])\.?/iy
 const every = /(?:every|each|all)\s{1,3}(?:rnds?|rounds?|rows?)/iy
 const remark =
@@ -64,7 +68,7 @@ export function bareLabelAt(text: string, at: number, line: boolean): BareLabel 
 /** The label that starts at `at`, or null. `lineStart` tells that nothing stands before it on its line. */
 export function labelAt(text: string, at: number, lineStart: boolean): RoundLabel | null {
   const found =
-    numberedLabel(text, at) ?? ordinalLabel(text, at) ?? (lineStart ? everyLabel(text, at) : null) ?? spoiledLabel(text, at)
+    numberedLabel(text, at) ?? ordinalLabel(text, at) ?? (lineStart ? colourLabel(text, at) : null) ?? (lineStart ? everyLabel(text, at) : null) ?? spoiledLabel(text, at)
   if (!found) return null
   remark.lastIndex = found.end
   const aside = remark.exec(text)
@@ -124,6 +128,15 @@ function ordinalLabel(text: string, at: number): Numbered | null {
   const to = found[2] === undefined ? from : Number(found[2])
   const row = (found[3] ?? "").toLowerCase().startsWith("row")
   return { from, to: Math.max(to, from), row, start: at, end: at + found[0].length }
+}
+
+function colourLabel(text: string, at: number): Numbered | null {
+  byColour.lastIndex = at
+  const found = byColour.exec(text)
+  if (!found) return null
+  const digits = /^\d+/.exec(found[1]!)?.[0]
+  const from = digits === undefined ? numberOf(found[1]!, ordinalList) : Number(digits)
+  return { from, to: from, row: false, start: at, end: at + found[0].length }
 }
 
 /** "lith row", "%th row": a scan has spoiled the number. */

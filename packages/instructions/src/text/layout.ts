@@ -8,7 +8,9 @@ import { takeFirstRound } from "./first-round.ts"
 import { type Heading, headingAt, ringHeadings } from "./headings.ts"
 import type { RoundLabel } from "./labels.ts"
 import { blankMarkup } from "./markup.ts"
+import { roundsByParagraph } from "./round-by-paragraph.ts"
 import { endOfLine, lineAt, type SourceText } from "./source-text.ts"
+import { paragraphRounds } from "./unlabelled.ts"
 import { endsPattern, isTalkLine, looksLikeWork } from "./talk.ts"
 
 export type { Heading } from "./headings.ts"
@@ -47,7 +49,10 @@ export function layOut(source: SourceText): PatternText {
 }
 
 function shareOut(source: SourceText, clean: string): PatternText {
-  const labels = withoutSpokenOf(source, clean, findLabels(clean))
+  const told = withoutSpokenOf(source, clean, findLabels(clean))
+  // One label somewhere in the middle labels nothing.
+  const paragraphs = told.length > 1 || told[0]?.from === 1 ? [] : roundsByParagraph(source, clean)
+  const labels = paragraphs.length > told.length + 1 ? paragraphs : told
   const headings: Heading[] = []
   const rounds: Open[] = []
   const prose: (Span & { line: number })[] = []
@@ -99,6 +104,17 @@ function shareOut(source: SourceText, clean: string): PatternText {
     blankSince = false
   }
   takeFirstRound(clean, rounds, prose)
+  if (rounds.length === 0) {
+    const found = paragraphRounds(clean, prose)
+    if (found.rounds.length > 0)
+      return {
+        clean,
+        title: title ?? plainTitle(clean, headings, found.rounds, prose),
+        headings,
+        rounds: found.rounds,
+        prose: prose.filter((part) => !found.taken.has(part)),
+      }
+  }
   return { clean, title: title ?? plainTitle(clean, headings, rounds, prose), headings, rounds, prose }
 }
 
@@ -137,7 +153,7 @@ function goesOn(clean: string, open: Open, text: string, blankSince: boolean, le
   if (body.trim() === "") return true
   if (endsPattern(text)) return false
   if (isTalkLine(text, body)) return false
-  if (!blankSince || leads) return true
+  if (!blankSince || leads || /^[\s•>-]*rep(?:eat)?\b[^.]{0,24}\*/i.test(text)) return true
   return looksLikeWork(text) && open.end - open.bodyStart < longestRound
 }
 

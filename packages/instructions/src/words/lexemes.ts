@@ -93,6 +93,13 @@ export function lexemesOf(
       i = parted.last + 1
       continue
     }
+    // "TR-3": three of them, as "CH-3".
+    const dash = tokens[i + 1]
+    if (dash?.text === "-" && !dash.spaced && tokens[i + 2]?.type === "number" && !tokens[i + 2]!.spaced && tokens[i + 3]?.text !== "-" && isBasicName(token.text)) {
+      lexemes.push(single(token, isName))
+      i += 2
+      continue
+    }
     // "SCx6": six of them.
     const stem = token.text.slice(0, -1)
     if (token.text.endsWith("x") && tokens[i + 1]?.type === "number" && !tokens[i + 1]!.spaced && isName(stem)) {
@@ -143,6 +150,10 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       const end = a.text === "tch" ? a.end : c!.end
       kept.push({ ...a, type: "word", text: "turning", end }, { ...a, type: "word", text: "ch", start: end, end })
       if (a.text === "t") i += 2
+    } else if (a.type === "number" && b && /^(?:[shd]|hd)?[ct]r?tog$/.test(b.text)) {
+      // "2trtog": so many legs closed together.
+      kept.push({ ...b, text: b.text.replace("tog", `${a.value}tog`), start: a.start, spaced: a.spaced })
+      i += 1
     } else if (isParted(kept[kept.length - 1], a, b, c, isName)) {
       kept.push({ ...a, text: `${a.value}${b!.value}`, value: 10 * a.value + b!.value, end: b!.end })
       i += 1
@@ -156,7 +167,7 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
 /** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
 function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
   if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
-  const front = /^(?:next|each|same|first|last|into|skip|miss|every)/.exec(token.text)?.[0]
+  const front = /^(?:next|each|same|first|last|into|skip|miss|every|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(token.text)?.[0]
   const back = front === undefined ? "" : token.text.slice(front.length)
   if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
   const middle = token.start + front.length
@@ -223,6 +234,10 @@ function halfDouble(tokens: readonly Token[], from: number): number | null {
   else return null
   if (tokens[at]?.text === "dc" || tokens[at]?.text === "double") return at
   return tokens[at]?.text === "d" && tokens[at + 1]?.text === "c" ? at + 1 : null
+}
+
+function isBasicName(text: string): boolean {
+  return /^(?:sc|hdc|dc|tr|dtr|htr)$/.test(text)
 }
 
 /** Parts of abbreviations that old texts set apart: "s c", "d c", "h d c", "tr c", "d tr", "tr tr". */

@@ -150,6 +150,7 @@ export const lexicon: readonly LexiconEntry[] = [
     words:
       "you|you'll|you're|we|i|i'm|will|should|would|can|may|might|must|need|needs|needed|want|if|when|while|as|so|but|because|since|like|this|these|those|there|here|is|are|be|been|was|were|do|does|did|have|has|had|get|gets|got|see|look|looks|note|remember|sure|now and then|again|well|good|great|easy|easily|nice|really|still|even though|example|photo|picture|pic|image|above|know|let's|let|go|going|come|comes|keep|keeping|time|way|all set|done|ready|finished|complete|completed|finally|begins|start again|always|usually|never|too|off|out|on hook|or so|at one time|at once|all at once|at same time|etc|it|they|them|their|that's|which|what|how|where|who|thing|things|part|parts|piece|work in progress|motif|square|flower|circle shape|project|design|instructions|directions|following instructions|follows|thus|via|video|tutorial|steps|hand|hands|please note|hint|tip:|voila|yay|congratulations|about|approximately|approx|roughly|from here|at this point|optional|optionally|by|for|because of|due|within this|throughout|through out|ok|okay|whole|entire|entirely|usual|usually|same way|same manner|in this way|this way|in this manner|following|first of all|actually|little|bit|nicely|neat|neatly|flat|lie flat|lay flat|shape|finish|finishing|finishes|continue|continuing|cont|continues|proceed|start with|normal|normally|regular way|into shape|in pattern|as established|as before|altogether|to correspond|ending to correspond|ends to correspond|as given|for corner|for joining|as desired|if desired",
   },
+  { class: "says-total", words: "you should end up with|end up with|you end up with|you will end up with|you'll end up with|this gives you|that gives you|should leave you with" },
   { class: "chat", words: "continue around with|continuing around with|go around with|work around with" },
   { class: "next", words: "next|nxt|nx|following|foll|subsequent|succeeding" },
   { class: "same", words: "same|very same|that same|this same" },
@@ -187,7 +188,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "group",
     words:
-      "group|groups|grp|grps|gp|gps|petal|petals|scallop|scallops|shell|shells|fan|fans|set|sets|leaf|leaves|v|v-st|vst|v-stitch|v-stitches|point|points|pair|pairs|bunch|bunches|side|sides|spoke|spokes|block|blocks|blk|triangle|triangles|granny|bundle|trio|trefoil|trefoils|ray|rays|star point|star points|wedge|section|sections|3dc group",
+      "group|groups|grp|grps|gp|gps|petal|petals|scallop|scallops|shell|shells|fan|fans|set|sets|lots|lot|leaf|leaves|v|v-st|vst|v-stitch|v-stitches|point|points|pair|pairs|bunch|bunches|side|sides|spoke|spokes|block|blocks|blk|triangle|triangles|granny|bundle|trio|trefoil|trefoils|ray|rays|star point|star points|wedge|section|sections|3dc group",
   },
   { class: "corner", words: "corner|corners|cnr|crn|cnrs|corner group|corner point|corner points" },
   {
