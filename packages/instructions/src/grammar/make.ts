@@ -14,6 +14,8 @@ import { readUntil } from "./until.ts"
 
 /** Gathering the stitches before it into a place no bracket says is dearer than leaving them where they are. */
 const looseListCost = 0.4
+/** "dc, ch 1, dc all in same st": one stitch alone is hardly meant. */
+const allCost = 0.3
 
 export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
@@ -61,6 +63,7 @@ function afterName(
   if (until) return [clause(cursor, untilSteps(cursor, stitch, count, until, start), roundNamed ? 0.5 : 0)]
   const named = cursor.at
   const twice = readTwice(cursor)
+  const all = cursor.text() === "all"
   const place = readWorkPlace(cursor)
   if (twice !== null && place) return [clause(cursor, placed(cursor, stitch, twice, place, start))]
   cursor.at = twice !== null && !place ? named : cursor.at
@@ -75,12 +78,12 @@ function afterName(
   if (between !== null) return [clause(cursor, withBetween(cursor, stitch, count, place, between, start))]
   if (place && cursor.is("to")) acceptToJoin(cursor)
   const steps = placed(cursor, stitch, count, place, start)
-  const plain = clause(cursor, place ? steps : (before) => (wentRound(before, sentence) ? null : [...before, ...steps]), place || counted ? 0 : 0.02)
+  const plain = clause(cursor, place ? steps : (before) => (wentRound(before, sentence) ? null : [...before, ...steps]), all ? allCost : place || counted ? 0 : 0.02)
   const alternatives = [plain]
   const gathers = place && isOneOrEach(place) && steps.length === 1 && !stitch.tog
   if (gathers) {
     const inner: Step = { ...cursor.since(start), do: "work", stitch, count, place: null }
-    alternatives.push(clause(cursor, (before) => gathered(before, [inner], place), looseListCost))
+    alternatives.push(clause(cursor, (before) => gathered(before, [inner], place), all ? 0 : looseListCost))
   }
   const times = place ? readTimesAfter(cursor) : null
   if (times !== null && place?.at === "ring") {

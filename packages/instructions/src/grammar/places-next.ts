@@ -75,6 +75,7 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
   if (/^[([]$/.test(cursor.text()) && (cursor.is("corner", 1) || cursor.is("centre", 1) || cursor.is("same", 1)) && /^[)\]]$/.test(cursor.text(2)))
     cursor.at += 3
   const named = readNoun(cursor)
+  if (named?.what === "ring" && count > 1) return null
   const noun = named && count === 1 ? chainOfSize(cursor, named) : named
   if (!noun) {
     if (count > 1) return { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count }

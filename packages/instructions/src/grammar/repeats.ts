@@ -2,7 +2,7 @@
 // without a mark: "sc 1, inc 1; repeat around", "1 sc, inc x6".
 
 import type { Place, Step, Times } from "../base/tree.ts"
-import { type Chart, type Clause, isEndMark, type Reading } from "./chart.ts"
+import { type Chart, type Clause, isEndMark, type Reading, type Remark } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { asPasses, mirroredInSpace } from "./passes.ts"
@@ -207,7 +207,10 @@ function afterBody(
   const before = timesBefore(chart, close, by)
   const upToMark = cursor.attempt(() => acceptUpToMark(cursor)) !== null
   const closedByMark = close.by === "mark"
-  const stated = readRepeatTimes(cursor, closedByMark, by) ?? before
+  const behind = readRepeatTimes(cursor, closedByMark, by)
+  const stated = behind ?? before
+  // "rep 7 from * around": of two figures that say how often, one is not used.
+  if (behind && before) extra.remarks.push(...figuresBefore(chart, close))
   if (!stated && closedByMark && by === "mark") {
     if (namedAgain(chart, cursor.at, mark))
       return [clause(cursor, steps, cost, extra)]
@@ -229,6 +232,16 @@ function afterBody(
   const marked = { steps, markAt: body.markAt }
   const ending = readOnceMore(cursor, marked) ?? readEnding(chart, marked)
   return [clause(cursor, withEnding(cursor, steps, ending, times, start), cost + unsaid, extra)]
+}
+
+/** The figures between the word "rep" and the mark it names. */
+function figuresBefore(chart: Chart, close: Close): Remark[] {
+  const found: Remark[] = []
+  for (let k = close.bodyEnd; k < close.after; k++) {
+    const word = chart.lexemes[k]!
+    if (word.type === "number") found.push({ code: "skipped", start: word.start, end: word.end, said: String(k) })
+  }
+  return found
 }
 
 /** "repeat 7x from * to *": how often, told before the mark is named. */

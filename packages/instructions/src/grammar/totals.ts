@@ -291,6 +291,8 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   const read = cursor.attempt(() => readTotal(cursor, end, false))
   if (!read) return []
   const before = chart.lexemes[at - 1]
+  // "(12) 7": a bare figure behind a total is no second one.
+  if (!told && !marked && /^[)\]]$/.test(before?.text ?? "") && read.total.items.every(({ word }) => word === "")) return []
   const sentence = !before || /^[.;!)\]]$/.test(before.text)
   const last = cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
   if (!last && !told && !marked) return []

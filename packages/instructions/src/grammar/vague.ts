@@ -80,5 +80,5 @@ export function unlabelledRound(chart: Chart, at: number): readonly Clause[] {
   if (!kind || !cursor.is("round") || cursor.text() === "around") return []
   cursor.at += 1
   const remarks = [{ code: "round-without-label", start, end: cursor.lastEnd() }]
-  return [clause(cursor, (before) => (before.length > 0 ? before : null), 0.3, { remarks })]
+  return [clause(cursor, (before) => (before.length > 0 ? before : null), 0.25, { remarks })]
 }
