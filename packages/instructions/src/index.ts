@@ -1,4 +1,4 @@
-export * from "./read-pattern.ts"
-export * from "./reading.ts"
-export { listed, ordinal } from "./wording.ts"
-export { sameRound, type WriteOptions, writePattern } from "./write-pattern.ts"
+export * from "./readings/read-pattern.ts"
+export * from "./base/reading.ts"
+export { listed, ordinal } from "./base/wording.ts"
+export { sameRound, type WriteOptions, writePattern } from "./write/write-pattern.ts"

@@ -1,0 +1,197 @@
+// Stitches spelled out hook by hook: a cluster as "(yo, insert hook in st, draw up a loop, yo, draw through
+// 2 loops) 3 times, yo and draw through all loops", a popcorn as "5 dc in next st, drop loop, insert hook in
+// first dc, draw dropped loop through", a cluster as "holding back last loop of each, 3 tr in next sp".
+
+import type { BasicStitch, StitchKind } from "@roundwright/stitches"
+import type { Place, Step } from "../base/tree.ts"
+import type { Chart, Clause } from "./chart.ts"
+import { clause } from "./clauses.ts"
+import type { Cursor } from "./cursor.ts"
+import { readPlace } from "./places.ts"
+import { readKind } from "./stitch-names.ts"
+
+/** Longest spelling of one stitch, in words. */
+const longestSpelling = 60
+const wrapWords = /^(?:yo|yoh|yrh|wrap|yarn|wool|thread)$/
+const throughWords = /^(?:through|thru|draw through|pull|draw)$/
+
+/** True where a wrap of the yarn begins. */
+export function startsWrap(cursor: Cursor, ahead: number): boolean {
+  const text = cursor.text(ahead)
+  if (!wrapWords.test(text)) return false
+  return /^yo|^yrh|^wrap/.test(text) || /^(?:over|round|around)$/.test(cursor.text(ahead + 1))
+}
+
+/** "(yo, insert hook in next st, draw up a loop, yo, draw through 2 loops) 3 times, yo, draw through all loops". */
+export function spelledCluster(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const start = cursor.start()
+  const opening = cursor.text()
+  const close = opening === "(" ? ")" : opening === "[" ? "]" : opening === "*" ? "*" : null
+  if (close) cursor.at += 1
+  let wraps = 0
+  while (startsWrap(cursor, 0)) {
+    cursor.at += 1
+    while (cursor.accept("over", "round", "around") || cursor.take("hook"));
+    wraps += 1
+    if (cursor.accept("twice")) wraps += 1
+    cursor.accept(",")
+    cursor.take("and")
+  }
+  if (wraps === 0 || !cursor.accept("insert", "put", "insert hook")) return []
+  cursor.take("hook")
+  const place = readPlace(cursor)
+  let draws = 0
+  for (let k = 0; k < longestSpelling; k++) {
+    if (cursor.done()) return []
+    const text = cursor.text()
+    if (close ? text === close : text === ";" || text === ".") break
+    if (cursor.isNumber() && cursor.value() === 2) draws += 1
+    cursor.at += 1
+  }
+  let legs = 1
+  if (close) {
+    if (!cursor.accept(close)) return []
+    cursor.accept("x")
+    const count = cursor.text() === "twice" ? 2 : cursor.value()
+    if (!Number.isInteger(count) || count < 2) return []
+    cursor.at += 1
+    cursor.take("times")
+    legs = count
+  }
+  const after = cursor.is("in") ? readPlace(cursor) : null
+  if (close && !acceptDrawThroughAll(cursor)) return []
+  if (!close) return []
+  const inner = place ?? after
+  const together = place !== null && after?.at !== "same"
+  const how = draws === 0 ? ("puff" as const) : ("cluster" as const)
+  const kind: StitchKind = { basic: basicOf(wraps, draws), gathered: { how, legs } }
+  const each = inner?.at === "next" && inner.count === 1 && inner.noun.what === "stitch"
+  const over: Place | null = each && together ? { ...inner, count: legs, over: true } : inner
+  return [
+    clause(cursor, [{ ...cursor.since(start), do: "work", stitch: { kind, tog: draws > 0 }, count: 1, place: over }]),
+  ]
+}
+
+/** Wraps before the hook goes in, and how often two loops are drawn through: a half treble has none. */
+function basicOf(wraps: number, draws: number): BasicStitch {
+  if (draws === 0) return "hdc"
+  return wraps === 1 ? "dc" : wraps === 2 ? "tr" : "dtr"
+}
+
+/** ", yo and draw through all loops on hook, ch 1 to close". */
+function acceptDrawThroughAll(cursor: Cursor): boolean {
+  cursor.accept(",", ";", ".")
+  cursor.take("and")
+  if (!startsWrap(cursor, 0) && !wrapWords.test(cursor.text())) return false
+  let through = false
+  for (let k = 0; k < 16; k++) {
+    const text = cursor.text()
+    if (cursor.done() || /^[;.()[\]*]$/.test(text) || (text === "," && through)) break
+    if (cursor.is("chain") && cursor.isNumber(1)) break
+    if (through && text !== "all" && (cursor.is("in") || cursor.isNumber(1)) && !cursor.is("hook") && !cursor.is("hook", 1)) break
+    if ((throughWords.test(text) && /through|thru/.test(text)) || (text === "off" && cursor.is("work", -1))) through = true
+    cursor.at += 1
+  }
+  return through
+}
+
+/** "drop loop ... through": the stitches just worked in one place become one popcorn. */
+export function droppedLoop(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  cursor.at += 1
+  if (!cursor.accept("loop", "lp", "hook")) return []
+  let through = false
+  for (let k = 0; k < longestSpelling; k++) {
+    if (cursor.done() || /^[*;[\].]$/.test(cursor.text())) break
+    if (/through|thru/.test(cursor.text())) {
+      through = true
+      cursor.at += 1
+      break
+    }
+    cursor.at += 1
+  }
+  if (!through) return []
+  while (cursor.accept("it", "loop", "this", "to", "dropped", "tighten", "close", "on hook") || cursor.take("stitch", "that"));
+  const end = cursor.lastEnd()
+  return [clause(cursor, (before) => asPopcorn(before, end))]
+}
+
+/** "complete as popcorn", "close to a popcorn". */
+export function completedPopcorn(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  cursor.at += 1
+  cursor.accept("as", "into", "to")
+  cursor.take("forms")
+  if (!cursor.accept("popcorn", "pc")) return []
+  const end = cursor.lastEnd()
+  return [clause(cursor, (before) => asPopcorn(before, end))]
+}
+
+function asPopcorn(before: readonly Step[], end: number): readonly Step[] | null {
+  const last = before[before.length - 1]
+  if (last?.do !== "work" || last.count < 3 || last.stitch.kind.gathered) return null
+  const kind: StitchKind = { ...last.stitch.kind, gathered: { how: "popcorn", legs: last.count } }
+  return [...before.slice(0, -1), { ...last, end, stitch: { kind, tog: false }, count: 1 }]
+}
+
+const holdingWords = /^(?:leaving|leave|holding|hold|keeping|keep|retaining)$/
+
+/** True for words that may begin or hold "leaving last loop of each on hook". */
+export function startsHolding(text: string): boolean {
+  return holdingWords.test(text)
+}
+
+/**
+ * "3 tr in next sp leaving last loop of each on hook, yo and draw through all loops", and with what is said of
+ * the loops before the stitches.
+ */
+export function heldBack(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const start = cursor.start()
+  const before = acceptHoldingBack(cursor)
+  cursor.accept(",")
+  while (cursor.is("work") && !cursor.isNumber()) cursor.at += 1
+  const legs = cursor.takeCount(2) ?? (before ? null : null)
+  if (legs === null) return []
+  const kind = readKind(cursor)
+  if (!kind || kind.gathered) return []
+  const place = readPlace(cursor)
+  if (!before) {
+    cursor.accept(",")
+    if (!acceptHoldingBack(cursor)) return []
+  }
+  const after = place ?? readPlace(cursor)
+  const closing = cursor.at
+  if (!acceptDrawThroughAll(cursor)) cursor.at = closing
+  const spread = after?.at === "next" && after.count === legs
+  const gathered: StitchKind = { ...kind, gathered: { how: "cluster", legs } }
+  return [
+    clause(cursor, [{ ...cursor.since(start), do: "work", stitch: { kind: gathered, tog: spread }, count: 1, place: after }]),
+  ]
+}
+
+/** Words between "leaving" and "on hook", at most. */
+const longestHolding = 14
+
+/** "leaving last loop of each on hook", "holding back the last loop of each tr", "keeping last loop on hook". */
+function acceptHoldingBack(cursor: Cursor): boolean {
+  return (
+    cursor.attempt(() => {
+      if (!holdingWords.test(cursor.text())) return null
+      cursor.at += 1
+      cursor.accept("back", "on")
+      if (cursor.is("in") && cursor.is("hook", 1)) cursor.at += 2
+      cursor.accept("on hook")
+      if (!cursor.take("last")) return null
+      if (!cursor.accept("loop", "lp", "loops")) return null
+      for (let k = 0; k < longestHolding && !/^[,;.()]?$/.test(cursor.text()); k++) {
+        if (cursor.accept("on hook") || cursor.take("hook")) break
+        if (cursor.isNumber() || cursor.is("chain")) break
+        if (cursor.is("in") && (cursor.is("next", 1) || cursor.is("same", 1) || cursor.is("each", 1))) break
+        if (!readKind(cursor)) cursor.at += 1
+      }
+      return true
+    }) !== null
+  )
+}

@@ -1,0 +1,344 @@
+// Stitches: "3 dc in next st", "dc in next 3 sts", "2 sc in each st around", "dc3tog over next 3 dc",
+// "1 dark sc and 1 light sc in next sc", "36 sc evenly, increasing 6".
+
+import type { Place, Span, Step, StitchName } from "../base/tree.ts"
+import type { Chart, Clause } from "./chart.ts"
+import { clause, isUnplaced } from "./clauses.ts"
+import type { Cursor } from "./cursor.ts"
+import { readEven, readGrowth } from "./evenly.ts"
+import { readBetweenChains, readChainCount, readDoubled, readFirstAndLast, readLegs, readSpread } from "./make-extras.ts"
+import { readNoun } from "./nouns.ts"
+import { atPlace, readPlace, readTarget } from "./places.ts"
+import { type CountedStitch, readCounted } from "./stitch-names.ts"
+import { readUntil } from "./until.ts"
+
+/** Gathering the stitches before it into a place no bracket says is dearer than leaving them where they are. */
+const looseListCost = 0.4
+/** "dc, ch 1, dc all in same st": one stitch alone is hardly meant. */
+const allCost = 0.3
+
+export function makeStitches(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  while (cursor.is("work") && !cursor.isNumber() && cursor.at < at + 3) cursor.at += 1
+  const start = cursor.start()
+  const shared = readShared(cursor, start)
+  if (shared) return [clause(cursor, shared)]
+  const begins = chart.lexemes[at]!.classes.has("start")
+  const sentence = chart.lexemes[at - 1]?.text === "."
+  const counted = readCounted(cursor)
+  if (!counted || (counted.stitch.kind.basic === "sl st" && !counted.stitch.kind.gathered)) return []
+  // "beg cl (ch 2, 2-dc cl) in same sp": the bracket says how it is made.
+  if (begins && counted.stitch.kind.gathered && /^[([]$/.test(cursor.text())) return [clause(cursor, [], 0.02)]
+  return afterName(cursor, counted, start, sentence)
+}
+
+/** Everything that may follow the name of a stitch. */
+function afterName(
+  cursor: Cursor,
+  { count, stitch, counted }: CountedStitch,
+  start: number,
+  sentence: boolean,
+): readonly Clause[] {
+  const ends = readFirstAndLast(cursor, stitch, count, start)
+  if (ends) return [clause(cursor, ends)]
+  const legs = stitch.kind.gathered ? readLegs(cursor) : null
+  if (legs)
+    return [clause(cursor, [{ ...cursor.since(start), do: "work", stitch, count, place: null, legs }])]
+  const even = readEven(cursor)
+  if (even !== null) {
+    const step: Step = {
+      ...cursor.since(start),
+      do: "work",
+      stitch,
+      count: even > 0 && count === 1 ? 0 : count,
+      place: null,
+      even: true,
+      ...(even > 0 ? { extra: even } : {}),
+    }
+    return [clause(cursor, [step])]
+  }
+  const until = aroundThing(cursor) ? null : readUntil(cursor)
+  // "one hdc round" names a round rather than a stitch worked around.
+  const roundNamed = counted && count === 1 && cursor.lexemes[cursor.at - 1]!.text === "round"
+  if (until) return [clause(cursor, untilSteps(cursor, stitch, count, until, start), roundNamed ? 0.5 : 0)]
+  const named = cursor.at
+  const twice = readTwice(cursor)
+  const all = cursor.text() === "all"
+  const place = readWorkPlace(cursor)
+  if (twice !== null && place) return [clause(cursor, placed(cursor, stitch, twice, place, start))]
+  cursor.at = twice !== null && !place ? named : cursor.at
+  if (place) {
+    const growth = count === 1 && isEveryStitch(place) ? readGrowth(cursor) : null
+    if (growth !== null) return [clause(cursor, [growing(cursor.since(start), stitch, growth)])]
+  }
+  const doubled = place || count < 2 ? null : readDoubled(cursor)
+  if (doubled !== null)
+    return [clause(cursor, [{ ...cursor.since(start), do: "work", stitch, count, place: null, doubled }])]
+  const between = readBetweenChains(cursor)
+  if (between !== null) return [clause(cursor, withBetween(cursor, stitch, count, place, between, start))]
+  if (place && cursor.is("to")) acceptToJoin(cursor)
+  const steps = placed(cursor, stitch, count, place, start)
+  const plain = clause(cursor, place ? steps : (before) => (wentRound(before, sentence) ? null : [...before, ...steps]), all ? allCost : place || counted ? 0 : 0.02)
+  const alternatives = [plain]
+  const gathers = place && isOneOrEach(place) && steps.length === 1 && !stitch.tog
+  if (gathers) {
+    const inner: Step = { ...cursor.since(start), do: "work", stitch, count, place: null }
+    alternatives.push(clause(cursor, (before) => gathered(before, [inner], place), all ? 0 : looseListCost))
+  }
+  const times = place ? readTimesAfter(cursor) : null
+  if (times !== null && place?.at === "ring") {
+    // "3 ch, 1 tr into the ring 4 times": the chains before it go with it.
+    const span = cursor.since(start)
+    alternatives.push(
+      clause(cursor, (before) => {
+        const last = before[before.length - 1]
+        const chained = last?.do === "chain" && before.length > 1 && !last.countsAs
+        const body = chained ? [last, steps[0]!] : [steps[0]!]
+        const kept = chained ? before.slice(0, -1) : before
+        return [...kept, { ...span, do: "repeat", body, last: null, ending: null, times: { kind: "total", count: times } }]
+      }),
+    )
+  }
+  if (times !== null && place?.at === "next" && place.count === 1)
+    alternatives.push(clause(cursor, [repeated(cursor.since(start), { ...steps[0]! }, times)], 0))
+  return alternatives
+}
+
+/** The round has been worked to its end or joined: a stitch with no place of its own is a total, or talk. */
+export function wentRound(before: readonly Step[], sentence = false): boolean {
+  const last = before[before.length - 1]
+  if (!last) return false
+  if (last.do === "join") return !last.ring
+  // "8 sc in ring; ss. 9 sc": a slip stitch at the end of a sentence joins.
+  if (last.do === "slip") return last.place?.at === "made" || (sentence && last.place === null && before.length > 1)
+  if (last.do === "repeat") return last.times.kind === "until" && last.times.until.kind === "around"
+  if (last.do !== "work" && last.do !== "group") return false
+  return last.place?.at === "each" && last.place.until.kind === "around" && !last.place.until.implied
+}
+
+/** "2 dc in next st 6 times", "dc in next st x 6". */
+function readTimesAfter(cursor: Cursor): number | null {
+  return cursor.attempt(() => {
+    const crossed = cursor.accept("x")
+    const count = cursor.takeCount(2)
+    if (count === null) return null
+    return crossed || cursor.take("times") ? count : null
+  })
+}
+
+function repeated(span: Span, step: Step, count: number): Step {
+  return { ...span, do: "repeat", body: [step], last: null, ending: null, times: { kind: "total", count } }
+}
+
+/** "dc twice in next st", "sc in same st twice" is told elsewhere. */
+function readTwice(cursor: Cursor): number | null {
+  if (!/^(?:twice|thrice|two times|three times)$/.test(cursor.text())) return null
+  const count = /^(?:twice|two)/.test(cursor.text()) ? 2 : 3
+  cursor.at += 1
+  return count
+}
+
+function untilSteps(
+  cursor: Cursor,
+  stitch: StitchName,
+  count: number,
+  until: NonNullable<ReturnType<typeof readUntil>>,
+  start: number,
+): Step[] {
+  if (stitch.tog && stitch.kind.gathered?.how === "together") {
+    // "sc2tog around": one after the other until the round is used up.
+    const body: Step[] = [{ ...cursor.since(start), do: "work", stitch, count, place: null }]
+    return [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times: { kind: "until", until } }]
+  }
+  const growth = readGrowth(cursor)
+  if (growth !== null) return [growing(cursor.since(start), stitch, growth)]
+  const place: Place = { ...cursor.since(start), at: "each", nouns: [{ what: "stitch" }], until }
+  return [{ ...cursor.since(start), do: "work", stitch, count, place }]
+}
+
+function withBetween(
+  cursor: Cursor,
+  stitch: StitchName,
+  count: number,
+  place: Place | null,
+  between: number,
+  start: number,
+): Step[] {
+  if (!place && count > 1 && readSpread(cursor))
+    return [{ ...cursor.since(start), do: "work", stitch, count, place: null, even: true, between }]
+  const spaced = !place && count > 1 ? readPlace(cursor) : null
+  if (spaced) {
+    // "2 dc with ch 2 between in each ch-2 sp": all of it goes there.
+    const span = cursor.since(start)
+    const one: Step = { ...span, do: "work", stitch, count: 1, place: null }
+    const chain: Step = { ...span, do: "chain", chains: between, place: null }
+    const rest = Array.from({ length: Math.min(count, 50) - 1 }, () => [chain, one]).flat()
+    return [{ ...span, do: "group", steps: [one, ...rest], place: spaced }]
+  }
+  return [{ ...cursor.since(start), do: "work", stitch, count, place, between }]
+}
+
+/** The stitches with their place, and with further places told after it. */
+function placed(
+  cursor: Cursor,
+  given: StitchName,
+  count: number,
+  place: Place | null,
+  start: number,
+): Step[] {
+  const stitch = formed(given, place)
+  const step = { ...cursor.since(start), do: "work" as const, stitch, count }
+  if (!place) return [{ ...step, place }]
+  return placesOf(cursor, place).map((each) => ({ ...step, start: each === place ? start : each.start, end: each.end, place: each }))
+}
+
+/** The unplaced stitches and chains just told, and these, all into one place. */
+export function gathered(
+  before: readonly Step[],
+  inner: readonly Step[],
+  place: Place,
+): readonly Step[] | null {
+  let from = before.length
+  while (from > 0 && isUnplaced(before[from - 1])) from -= 1
+  // The chain that starts the round stands where it stands.
+  if (from === 0 && before[0]?.do === "chain") from = 1
+  if (from === 1 && before[0]?.do === "chain" && before[1]?.do === "chain") from = 2
+  if (from >= before.length) return null
+  const steps = [...before.slice(from), ...inner]
+  return [
+    ...before.slice(0, from),
+    { start: steps[0]!.start, end: inner[inner.length - 1]!.end, do: "group", steps, place },
+  ]
+}
+
+export function isOneOrEach(place: Place): boolean {
+  if (place.at === "next") return place.count === 1 || place.pick !== undefined
+  return place.at === "each" || place.at === "same" || place.at === "ring"
+}
+
+/** So many more than the round before has, spread evenly. */
+export function growing(span: Span, stitch: StitchName, extra: number): Step {
+  return { ...span, do: "work", stitch, count: 0, place: null, even: true, extra }
+}
+
+/** "in each st around": before ", increasing 6 evenly". */
+function isEveryStitch(place: Place): boolean {
+  return (
+    place.at === "each" &&
+    place.until.kind === "around" &&
+    place.every === undefined &&
+    place.pick === undefined &&
+    place.nouns.length === 1 &&
+    place.nouns[0]?.what === "stitch" &&
+    !place.nouns[0].corner
+  )
+}
+
+function acceptToJoin(cursor: Cursor): void {
+  cursor.attempt(() => {
+    if (!cursor.take("to") || !(cursor.is("join") || cursor.is("forms"))) return null
+    cursor.at += 1
+    cursor.take("round")
+    return /^[,;.()]?$/.test(cursor.text()) ? true : null
+  })
+}
+
+/** "around the ring", "around next dc": a place, not an end. */
+function aroundThing(cursor: Cursor): boolean {
+  if (!cursor.is("around") || cursor.is("until")) return false
+  if (/^(?:over|through|thru|under)$/.test(cursor.text())) return true
+  const one = (name: Parameters<Cursor["is"]>[0]) => cursor.is(name, 1)
+  if (one("next") || one("each") || one("same") || one("post") || one("ring") || one("bought-ring") || one("that")) {
+    return !(cursor.text() === "along each side")
+  }
+  if (/^(?:front|back|cord)$/.test(cursor.text(1))) return true
+  // "FPdc around FPdc": the post of that one.
+  const word = cursor.peek(1)
+  if (word?.type !== "word" || word.classes.size > 0) return false
+  const at = cursor.at
+  cursor.at += 1
+  const noun = readNoun(cursor)
+  cursor.at = at
+  return noun !== null
+}
+
+/** "in back loop of", "around post of": the place says how the stitch is worked. */
+function formed(stitch: StitchName, place: Place | null): StitchName {
+  if (!place || (!place.loops && !place.post)) return stitch
+  const kind = {
+    ...stitch.kind,
+    ...(place.loops ? { loops: place.loops } : {}),
+    ...(place.post && !stitch.kind.post ? { post: place.post } : {}),
+  }
+  return { ...stitch, kind }
+}
+
+/** A place, or one without its preposition ("sc next st", "2 dc each st"). */
+export function readWorkPlace(cursor: Cursor): Place | null {
+  const place = readPlace(cursor)
+  if (place?.over && cursor.is("in")) {
+    // "over ch-3 in 2nd tr of ...": what is worked over, then the place.
+    const real = readPlace(cursor)
+    if (real) return { ...real, passes: "front", ...(place.at === "next" ? { covers: place.noun } : {}) }
+  }
+  if (place) return place
+  if (cursor.is("next") || cursor.is("each") || cursor.is("same") || cursor.is("back-loop") || cursor.is("front-loop") || (cursor.is("last") && cursor.is("stitch", 1)))
+    return cursor.attempt(() => readTarget(cursor, cursor.start(), "in"))
+  return null
+}
+
+/** "... and in next 2 dc", "..., and in each ch-1 sp": all the places told. */
+function placesOf(cursor: Cursor, first: Place): Place[] {
+  const places: Place[] = [first]
+  for (;;) {
+    const place = cursor.attempt(() => {
+      const comma = cursor.accept(",")
+      if (!cursor.take("and") && !comma) return null
+      if (comma && !cursor.is("in")) return null
+      if (!cursor.is("in") && !cursor.is("next") && !cursor.is("each") && cursor.text() !== "over") return null
+      const found = readPlace(cursor) ?? readTarget(cursor, cursor.start(), "in")
+      // ", in the back loop": how it is worked, and no place more.
+      if (found?.at === "next" && found.bare && found.loops) return null
+      // "sc in next st, in next ch-sp work 3 dc": the second place is that of what follows.
+      if (!found || startsWork(cursor)) return null
+      return found
+    })
+    if (!place) return places
+    const both = goRound(places[places.length - 1]!, place)
+    if (both) places[places.length - 1] = both
+    else places.push(place)
+  }
+}
+
+/** "in each dc and in each ch sp until the corner": one walk over both. */
+function goRound(first: Place, second: Place): Place | null {
+  if (first.at !== "each" || second.at !== "each" || !first.until || first.until.kind !== "around" || !first.until.implied) return null
+  if (first.every || second.every || first.pick || second.pick) return null
+  return { ...second, nouns: [...first.nouns, ...second.nouns], start: first.start }
+}
+
+function startsWork(cursor: Cursor): boolean {
+  return cursor.is("work") || /^[([]$/.test(cursor.text()) || cursor.isNumber() || cursor.text() === ":"
+}
+
+/** "1 dark sc and 1 light sc in next sc", "3 dc and 1 ch in next sp": stitches of one place. */
+function readShared(cursor: Cursor, start: number): Step[] | null {
+  return cursor.attempt((): Step[] | null => {
+    const parts: Step[] = []
+    for (;;) {
+      const from = cursor.start()
+      const chains = parts.length > 0 ? readChainCount(cursor) : null
+      const part = chains === null ? readCounted(cursor) : null
+      if (chains !== null) parts.push({ ...cursor.since(from), do: "chain", chains, place: null })
+      else if (part) parts.push({ ...cursor.since(from), do: "work", stitch: part.stitch, count: part.count, place: null })
+      else return null
+      if (!cursor.is("and")) break
+      cursor.at += 1
+      if (!cursor.isNumber()) return null
+    }
+    if (parts.length < 2 || !atPlace(cursor)) return null
+    const place = readPlace(cursor)
+    if (!place || place.at === "list") return null
+    return [{ ...cursor.since(start), do: "group", steps: parts, place }]
+  })
+}

@@ -1,0 +1,203 @@
+// Steps that belong together though nothing brackets them: several "each" that go round at once, and
+// groups said without brackets.
+
+import type { Place, Step } from "../base/tree.ts"
+import { isUnplaced } from "./clauses.ts"
+
+/**
+ * Two or more "each" in a row go round together: "1 dc in each ch, 2 dc in each sc", "sc in each st
+ * around, 3 sc in each corner". They become one pass in which the later and narrower one wins.
+ */
+export function asPasses(given: readonly Step[]): Step[] {
+  if (given.length < 2) return [...given]
+  const steps = withChainsBetween(withBareGroups(given))
+  const result: Step[] = []
+  for (const step of steps) {
+    const previous = result[result.length - 1]
+    if (previous && isFullPass(step) && (isFullPass(previous) || previous.do === "pass")) {
+      const cases = previous.do === "pass" ? previous.cases : [previous]
+      result[result.length - 1] = onePass(previous, step, [...cases, step])
+      continue
+    }
+    if (previous && isFullPass(previous) && isEveryNth(step) && intoStitches(previous, step)) {
+      // "1 sc in each sc, 2 sc in every 4th": those are made in the same pass.
+      result[result.length - 1] = onePass(previous, step, [previous, step])
+      continue
+    }
+    if (
+      previous &&
+      isFullPass(step) &&
+      step.place?.at === "each" &&
+      step.place.others &&
+      isEveryNth(previous)
+    ) {
+      result[result.length - 1] = onePass(previous, step, [step, previous])
+      continue
+    }
+    result.push(step)
+  }
+  return result
+}
+
+/** Two neighbours as one pass over the cases. */
+function onePass(first: Step, last: Step, cases: Extract<Step, { do: "pass" }>["cases"]): Step {
+  return { start: first.start, end: last.end, do: "pass", cases }
+}
+
+/** "(...) in each corner, ch 2, 3 dc in each side sp, ch 2": the chains follow every one of them. */
+function withChainsBetween(steps: readonly Step[]): Step[] {
+  const passes = steps.filter(isFullPass).length
+  const result: Step[] = []
+  for (const [i, step] of steps.entries()) {
+    const previous = result[result.length - 1]
+    const wanted =
+      step.do === "chain" && !step.place && (step.between === true || (passes > 1 && i > 0))
+    if (!wanted || !previous || !isFullPass(previous)) {
+      result.push(step)
+      continue
+    }
+    const chain: Step = { ...step, between: false }
+    const place = previous.place!
+    const inner: readonly Step[] =
+      previous.do === "group" ? previous.steps : [{ ...previous, place: null }]
+    result[result.length - 1] = {
+      start: previous.start,
+      end: step.end,
+      do: "group",
+      steps: [...inner, chain],
+      place,
+    }
+    // "ch 1 between groups": after the passes before it as well.
+    if (step.between)
+      for (let k = result.length - 2; k >= 0; k--) {
+        const earlier = result[k]!
+        if (!isFullPass(earlier)) break
+        const own: readonly Step[] =
+          earlier.do === "group" ? earlier.steps : [{ ...earlier, place: null }]
+        result[k] = { ...earlier, do: "group", steps: [...own, chain], place: earlier.place! }
+      }
+  }
+  return result
+}
+
+/**
+ * "3 dc, ch 2, 3 dc in next sp", "sc, hdc, dc, hdc, sc in next sp": the same forwards and backwards, so all of
+ * it goes there; "1 dc, 3 tr, 1 dc in every loop": what goes into each of several is the whole list.
+ */
+function withBareGroups(steps: readonly Step[]): Step[] {
+  const result: Step[] = []
+  for (const step of steps) {
+    const from = step.do === "work" && step.place ? listBefore(result, step) : null
+    const first = from === null ? undefined : result[from]
+    if (step.do !== "work" || !step.place || from === null || !first) {
+      result.push(step)
+      continue
+    }
+    const inner = [...result.slice(from), { ...step, place: null }]
+    result.splice(from, result.length - from, {
+      start: first.start,
+      end: step.end,
+      do: "group",
+      steps: inner,
+      place: step.place,
+      loose: true,
+    })
+  }
+  return result
+}
+
+/** Where the list that ends in a placed stitch begins; null when that stitch stands alone. */
+function listBefore(before: readonly Step[], last: Extract<Step, { do: "work" }>): number | null {
+  const { place } = last
+  if (!place || !isOnePlace(place)) return null
+  let from = before.length
+  while (from > 0 && isListed(before[from - 1]!)) from -= 1
+  const inEach =
+    place.at === "each" &&
+    place.every === undefined &&
+    place.pick === undefined &&
+    place.nouns.every((noun) => noun.what === "space" || noun.what === "corner")
+  if (inEach) {
+    while (from < before.length && before[from]!.do === "chain") from += 1
+    return from < before.length ? from : null
+  }
+  // The longest stretch that reads the same both ways.
+  for (let start = from; start < before.length; start++)
+    if (before[start]!.do === "work" && isPalindrome([...before.slice(start), last])) return start
+  return null
+}
+
+/** A stitch or a run of chains with no place of its own. */
+function isListed(step: Step): boolean {
+  if (step.do === "chain") return !step.place && !step.between && !step.countsAs
+  return (
+    step.do === "work" &&
+    !step.place &&
+    !step.even &&
+    !step.legs &&
+    !step.stitch.tog &&
+    step.doubled === undefined &&
+    step.between === undefined
+  )
+}
+
+function isPalindrome(steps: readonly Step[]): boolean {
+  if (steps.length < 3) return false
+  return steps.every((step, i) => alikeInList(step, steps[steps.length - 1 - i]!))
+}
+
+function alikeInList(a: Step, b: Step): boolean {
+  if (a.do === "chain") return b.do === "chain" && a.chains === b.chains
+  return (
+    a.do === "work" &&
+    b.do === "work" &&
+    a.count === b.count &&
+    a.stitch.kind.basic === b.stitch.kind.basic &&
+    a.stitch.shape === b.stitch.shape
+  )
+}
+
+function isOnePlace(place: Place): boolean {
+  return (
+    (place.at === "next" && place.count === 1) ||
+    (place.at === "each" && place.nouns.every((noun) => noun.what !== "chain"))
+  )
+}
+
+function isEveryNth(step: Step): step is Extract<Step, { do: "work" | "group" }> {
+  return (
+    (step.do === "work" || step.do === "group") &&
+    step.place?.at === "each" &&
+    step.place.every !== undefined
+  )
+}
+
+function intoStitches(...steps: readonly Step[]): boolean {
+  return steps.every(
+    (step) =>
+      step.do === "work" &&
+      step.place?.at === "each" &&
+      step.place.pick === undefined &&
+      step.place.nouns.every((noun) => noun.what === "stitch" || noun.what === "chain"),
+  )
+}
+
+function isFullPass(step: Step): step is Extract<Step, { do: "work" | "group" }> {
+  if (step.do !== "work" && step.do !== "group") return false
+  return (
+    step.place?.at === "each" &&
+    step.place.until.kind === "around" &&
+    step.place.every === undefined
+  )
+}
+
+/** "*sc in next loop, ch 1, 3 tr, ch 1, sc*": a list that ends as it began goes into the one space it names. */
+export function mirroredInSpace(steps: readonly Step[]): readonly Step[] {
+  const [first, ...rest] = steps
+  const last = rest[rest.length - 1]
+  if (first?.do !== "work" || first.place?.at !== "next" || first.place.count !== 1) return steps
+  if (first.place.noun.what !== "space" || last?.do !== "work" || !rest.every(isUnplaced)) return steps
+  if (last.stitch.kind.basic !== first.stitch.kind.basic || rest.filter((step) => step.do === "work").length < 2) return steps
+  const inner = [{ ...first, place: null }, ...rest]
+  return [{ start: first.start, end: last.end, do: "group", steps: inner, place: first.place }]
+}

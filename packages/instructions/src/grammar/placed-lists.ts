@@ -1,0 +1,203 @@
+// Lists in one place: "in next ch-2 sp work 2 dc, ch 2, 2 dc" with the place first, "sc, hdc, dc, hdc, sc
+// all in next sp" with it last. Where such a list ends, or begins, no bracket says: every end is kept.
+
+import type { Place, Step } from "../base/tree.ts"
+import type { Chart, Clause } from "./chart.ts"
+import { clause, hasWork, isUnplaced } from "./clauses.ts"
+import { acceptWork } from "./handling.ts"
+import { isOneOrEach } from "./make.ts"
+import { asPasses } from "./passes.ts"
+import { readPlace } from "./places.ts"
+import { skippedIn } from "./repeats.ts"
+
+/** Every clause less of a list than there could be is a little dearer: the list usually goes on. */
+const shorterListCost = 0.12
+/** A place in front that no verb follows. */
+const noVerbCost = 0.15
+/** A place right behind a bracket that is taken for one that leads. */
+const ofBracketCost = 2
+/** Most clauses of a list of which every end is tried. */
+const mostEnds = 8
+
+/** "In next ch-2 sp, work 2 dc, ch 2, 2 dc": the place, then what goes there. */
+export function placeFirst(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const start = cursor.start()
+  const before = chart.lexemes[at - 1]
+  // A place stands first where a clause begins.
+  if (before && before.type !== "mark" && !before.classes.has("and") && !before.classes.has("work")) return []
+  const place = readPlace(cursor)
+  if (!place || place.at === "made" || !isPlaceOfWork(place)) return []
+  const begins = attached(chart, at, place, start)
+  cursor.accept(",", ":")
+  const verb = cursor.at
+  acceptWork(cursor)
+  cursor.accept(":", ",")
+  if (cursor.at > verb) cursor.accept(";")
+  const worked = cursor.at > verb
+  const from = cursor.at
+  if (cursor.done()) return begins
+  const opening = cursor.text()
+  if (opening === "(" || opening === "[") {
+    const bracket = chart
+      .clausesAt(from)
+      .filter(
+        (inner) =>
+          typeof inner.steps !== "function" &&
+          inner.steps.length > 0 &&
+          // A bracket with a place of its own does not go into this one as well.
+          (place.at === "ring" || !inner.steps.some((step) => step.do === "group" && step.place.at === "next")),
+      )
+    if (bracket.length > 0)
+      return [...begins, ...bracket.slice(0, 2).map((inner): Clause => ({
+        ...inner,
+        cost: Math.max(0, inner.cost - 0.25),
+        steps: [{ start, end: chart.lexemes[inner.end - 1]!.end, do: "group", steps: inner.steps as readonly Step[], place }],
+      }))]
+  }
+  // "(tr, ch 9, tr) in next sp, 3 dtr": the place is the bracket's.
+  const ofBracket = before && /^[)\]}]$/.test(before.text) ? ofBracketCost : 0
+  return [...begins, ...ends(chart, from, place, start, ofBracket + (worked ? 0 : noVerbCost) + (begins.length > 0 ? 0.15 : 0))]
+}
+
+/** "In any ch-2 sp, ch 3, ...": where the round begins. */
+function attached(chart: Chart, at: number, place: Place, start: number): Clause[] {
+  const { cursor } = chart
+  if (place.at !== "next" || place.count !== 1 || cursor.is("work")) return []
+  if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain")) return []
+  if (place.order !== "any" && at > 2) return []
+  // "In front loops only": how the stitches are worked, not where the round begins.
+  if (place.bare && (place.loops || place.post)) return []
+  const end = cursor.lastEnd()
+  return [
+    clause(cursor, (before) => (hasWork(before) ? null : [...before, { start, end, do: "attach", place }]), 0.02),
+  ]
+}
+
+function isPlaceOfWork(place: Place): boolean {
+  return place.at === "ring" || place.at === "hook-chain" || isOneOrEach(place)
+}
+
+/** The list from here on, ended after each of its clauses: the longest first. */
+function ends(chart: Chart, from: number, place: Place, start: number, cost: number): Clause[] {
+  const stop = stopOf(chart, from)
+  const cuts: number[] = [stop]
+  for (let k = stop - 1; k > from && cuts.length < mostEnds; k--) {
+    const word = chart.lexemes[k]!
+    if (word.text === "," || (word.classes.has("and") && chart.lexemes[k - 1]?.text !== ",")) cuts.push(k)
+  }
+  const found: Clause[] = []
+  for (const [i, to] of cuts.entries()) {
+    const reading = chart.readInner(from, to)[0]
+    if (!reading || reading.steps.length === 0 || reading.cost > 1.5) continue
+    let steps = asPasses(reading.steps)
+    let inside = steps.length
+    while (inside > 0 && closesRound(steps[inside - 1]!)) inside -= 1
+    if (inside === 0 || !steps.slice(0, inside).some((step) => step.do === "work" || step.do === "repeat" || step.do === "chain")) continue
+    const rest = steps.slice(inside)
+    steps = steps.slice(0, inside)
+    // What names another place of its own goes there and not into this one.
+    const elsewhere = steps.some((step) => (step.do === "work" || step.do === "group") && step.place !== null && step.place.at !== "same" && step.place.at !== "own-chain" && place.at !== "ring")
+    const extra = elsewhere ? 1.2 : 0
+    const group: Step = { start, end: chart.lexemes[to - 1]!.end, do: "group", steps, place }
+    found.push({
+      end: to,
+      cost: cost + reading.cost + i * shorterListCost + extra,
+      steps: [group, ...rest],
+      totals: reading.totals,
+      remarks: [...reading.remarks, ...skippedIn(chart, reading)],
+      names: reading.names,
+    })
+  }
+  return found
+}
+
+/** The list is over at the end of the sentence, at a mark or where a repeat is named. */
+function stopOf(chart: Chart, from: number): number {
+  let depth = 0
+  let k = from
+  for (; k < chart.lexemes.length; k++) {
+    const word = chart.lexemes[k]!
+    if (/^[([{]$/.test(word.text)) {
+      // A total ends it as well.
+      if (depth === 0 && chart.lexemes[k + 1]?.type === "number" && /^[)\]]$/.test(chart.lexemes[k + 3]?.text ?? "")) break
+      depth += 1
+    }
+    if (/^[)\]}]$/.test(word.text)) {
+      depth -= 1
+      if (depth < 0) break
+    }
+    if (depth > 0) continue
+    if (word.text === ";" || word.text === "." || /^\*+$/.test(word.text) || /^[\u2020\u2021]+$/.test(word.text)) break
+    if (word.classes.has("repeat")) break
+  }
+  return k
+}
+
+/** The join after what goes into the ring is no part of it. */
+function closesRound(step: Step): boolean {
+  if (step.do === "join" || step.do === "turn") return true
+  if (step.do !== "slip") return false
+  const { place } = step
+  return place?.at === "made" || (place?.at === "next" && place.order === "first")
+}
+
+/** "... all in same st": of everything just named; "(all in the ring)" too. */
+export function allInOne(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const place = readPlace(cursor)
+  if (!place || !isPlaceOfWork(place)) return []
+  const end = cursor.lastEnd()
+  return [
+    clause(cursor, (before) => {
+      let from = before.length
+      const ring = place.at === "ring"
+      while (from > 0 && (ring ? !opensRing(before, from) : isUnplaced(before[from - 1]))) from -= 1
+      if (!ring && from === 0 && before[0]?.do === "chain") from = 1
+      const inner = before.slice(from)
+      if (inner.length === 0) return null
+      return [...before.slice(0, from), { start: inner[0]!.start, end, do: "group", steps: inner, place }]
+    }),
+  ]
+}
+
+/** What stands before made the ring. */
+function opensRing(before: readonly Step[], from: number): boolean {
+  const step = before[from - 1]
+  return step?.do === "ring" || step?.do === "join" || (step?.do === "slip" && from <= 2)
+}
+
+/** "work a petal of (...)", "a shell of (2 dc, ch 1, 2 dc)": the bracket tells what it is. */
+export function groupOf(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  acceptWork(cursor)
+  if (!cursor.is("group") && !cursor.is("corner")) return []
+  cursor.at += 1
+  if (!cursor.accept("of", ":", "=", "-") && !cursor.is("with")) return []
+  return /^[([]$/.test(cursor.text()) ? [clause(cursor, [], 0.02)] : []
+}
+
+/** ", in next st", alone after a list, or "to next sp": where the list just told goes. */
+export function listPlace(chart: Chart, at: number): readonly Clause[] {
+  const before = chart.lexemes[at - 1]
+  if (!before || (!/^[,)\]]$/.test(before.text) && !before.classes.has("chain") && before.type !== "number")) return []
+  const cursor = chart.from(at)
+  const place = readPlace(cursor)
+  if (!place || !isOneOrEach(place) || cursor.is("work")) return []
+  const leads = cursor.text() === ","
+  const end = cursor.lastEnd()
+  return [
+    clause(
+      cursor,
+      (steps) => {
+        let from = steps.length
+        while (from > 0 && isUnplaced(steps[from - 1])) from -= 1
+        if (from === 0 && steps[0]?.do === "chain") from = 1
+        const inner = steps.slice(from)
+        if (!inner.some((step) => step.do === "work")) return null
+        return [...steps.slice(0, from), { start: inner[0]!.start, end, do: "group", steps: inner, place }]
+      },
+      leads ? 0.6 : 0.3,
+    ),
+  ]
+}

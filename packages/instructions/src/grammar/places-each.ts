@@ -1,0 +1,176 @@
+// "In each": "in each st around", "in each of next 3 sps", "in every 2nd sc", "in each dc and ch-1 sp".
+
+import type { Noun, Place } from "../base/tree.ts"
+import { gapIf } from "../edge/gap-sides.ts"
+import type { Cursor } from "./cursor.ts"
+import { chainOfSize, readNoun } from "./nouns.ts"
+import { countedNext } from "./places-next.ts"
+import { readUntil } from "./until.ts"
+
+export function readEach(cursor: Cursor, start: number, between: boolean): Place | null {
+  let every: number | undefined
+  let rest = false
+  const others = cursor.attempt(() => readOthers(cursor, start))
+  if (others) return others
+  if (cursor.is("each") || (cursor.is("rest") && !cursor.is("alternate"))) {
+    rest = cursor.is("rest")
+    cursor.at += 1
+    if (cursor.is("alternate")) {
+      every = 2
+      cursor.at += 1
+    } else if (cursor.isOrdinal()) {
+      every = cursor.value()
+      cursor.at += 1
+    }
+  } else if (/^alt/.test(cursor.text())) {
+    every = 2
+    cursor.at += 1
+  } else return null
+  cursor.accept("of")
+  if (cursor.is("rest")) {
+    rest = true
+    cursor.at += 1
+    cursor.accept("of")
+  }
+  if (cursor.is("next") || ((cursor.is("first") || cursor.is("last")) && cursor.isNumber(1))) {
+    const last = cursor.is("last")
+    cursor.at += 1
+    const next = countedNext(cursor, start, between)
+    if (!next) return null
+    if (next.at === "next" && every !== undefined && every > 1)
+      // "every other of next 6 sts": told as a pass that stops.
+      return { ...next, each: true, every }
+    return last && next.at === "next" && next.count === 1 ? { ...next, order: "last", each: true } : { ...next, each: true }
+  }
+  cursor.attempt(() => {
+    // "in each of the previous row's stitches".
+    if (!cursor.take("previous", "last") || !cursor.take("round")) return null
+    while (cursor.accept("'", "s"));
+    return cursor.is("stitch") || cursor.is("space") || cursor.is("chain") ? true : null
+  })
+  const counted = cursor.attempt(() => readCountOfPlaces(cursor, start, between))
+  if (counted) return counted
+  const nouns = readNouns(cursor, between)
+  if (cursor.is("rest") && nouns.length > 0) {
+    rest = true
+    cursor.at += 1
+  }
+  if (nouns.length === 0 && every === undefined && (/^[,;.(]?$/.test(cursor.text()) || cursor.is("around") || cursor.is("place")))
+    // "2 sc in each.", "2 sc in each around": in each stitch there is.
+    nouns.push({ what: "stitch" })
+  if (nouns.length === 0 && every !== undefined && /^[,;.()]?$/.test(cursor.text())) nouns.push({ what: "stitch" })
+  cursor.take("place")
+  if (nouns.length === 0) return null
+  const chains = nouns.length === 1 && (nouns[0]!.what === "stitch" || nouns[0]!.what === "chain") ? cursor.attempt(() => readChainsOf(cursor)) : null
+  if (chains !== null)
+    return { ...cursor.since(start), at: "next", noun: { what: "chain" }, count: chains, each: true }
+  if (cursor.text() === "of") {
+    const at = cursor.at
+    cursor.at += 1
+    while (cursor.take("next", "each", "same", "that"));
+    const owner = readNoun(cursor)
+    if (owner?.what === "group")
+      return { ...cursor.since(start), at: "each", nouns, until: { kind: "to", noun: { what: "space" } } }
+    if (!owner || owner.what === "ring") cursor.at = at
+  }
+  const until =
+    readUntil(cursor) ??
+    (rest ? { kind: "around" as const, rest: true } : { kind: "around" as const, implied: true })
+  return { ...cursor.since(start), at: "each", nouns, until, ...(every === undefined ? {} : { every }) }
+}
+
+/** "each st of ch 5": so many chains. */
+function readChainsOf(cursor: Cursor): number | null {
+  if (!cursor.accept("of")) return null
+  cursor.take("next", "that", "same")
+  if (cursor.isNumber() && cursor.is("chain", 1) && !cursor.is("space", 2)) {
+    const count = cursor.takeCount(1)
+    cursor.at += 1
+    return count
+  }
+  if (!cursor.take("chain")) return null
+  cursor.accept("-")
+  return cursor.is("space", 1) ? null : cursor.takeCount(1)
+}
+
+/** "in each other", "in all the others": those the case before leaves out. */
+function readOthers(cursor: Cursor, start: number): Place | null {
+  if (cursor.text() === "other" && /^[,;.(]?$/.test(cursor.text(1))) cursor.at += 1
+  else {
+    if (!cursor.is("each") || cursor.text() === "every") return null
+    cursor.at += 1
+    if (!cursor.accept("other", "others", "rest", "other ones")) return null
+    if (cursor.is("stitch") || cursor.is("chain") || cursor.is("space")) return null
+  }
+  if (cursor.peek()?.type === "word" && !cursor.is("around")) return null
+  return {
+    ...cursor.since(start),
+    at: "each",
+    nouns: [{ what: "stitch" }],
+    until: { kind: "around", implied: true },
+    others: true,
+  }
+}
+
+function readNouns(cursor: Cursor, between: boolean): Noun[] {
+  const nouns: Noun[] = []
+  for (;;) {
+    const noun = readNoun(cursor)
+    if (!noun) break
+    nouns.push(gapIf(chainOfSize(cursor, noun), between))
+    const more = cursor.attempt(() => {
+      if (!cursor.take("and") && !cursor.accept("or", "/", ",")) return null
+      const comma = cursor.lexemes[cursor.at - 1]?.text === ","
+      if (comma && !cursor.take("and")) return null
+      cursor.attempt(() => (cursor.take("in") && cursor.is("each") ? true : null))
+      if (cursor.take("each")) cursor.accept("of")
+      const at = cursor.at
+      const next = readNoun(cursor)
+      // "each st and 3 sc in corner": the work goes on.
+      const work = cursor.is("in") && next?.what === "stitch"
+      cursor.at = at
+      return next && !cursor.isNumber() && !work ? true : null
+    })
+    if (!more) break
+  }
+  return nouns
+}
+
+/** "each of 3 sc", "all 4 corners", "both next dc", "each 2 ch sp". */
+function readCountOfPlaces(cursor: Cursor, start: number, between: boolean): Place | null {
+  if (!cursor.isNumber() || cursor.text(1) === "-" || isSizedSpace(cursor)) return null
+  const total = cursor.takeCount(1)
+  if (total === null) return null
+  const first = cursor.take("next")
+  const noun = readNoun(cursor)
+  if (!noun) return null
+  if (first) return { ...cursor.since(start), at: "next", noun: gapIf(noun, between), count: total, each: true }
+  if (cursor.accept("of", "in", "on")) {
+    while (cursor.take("that", "same", "next", "each", "first"));
+    readNoun(cursor)
+    return { ...cursor.since(start), at: "next", noun, count: total, each: true }
+  }
+  const startAt = cursor.attempt(() => readStartingAt(cursor))
+  if (startAt !== null) return { ...cursor.since(start), at: "next", noun, count: total, startAt, each: true }
+  if (noun.corner)
+    return { ...cursor.since(start), at: "each", nouns: [noun], until: readUntil(cursor) ?? { kind: "around" }, total }
+  return { ...cursor.since(start), at: "next", noun: gapIf(noun, between), count: total, each: true }
+}
+
+/** "each 2ch sp": the size of the spaces, not how many. */
+function isSizedSpace(cursor: Cursor): boolean {
+  return cursor.is("chain", 1) && (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
+}
+
+/** "starting at the 5th of a group". */
+function readStartingAt(cursor: Cursor): number | null {
+  if (!cursor.take("start")) return null
+  cursor.accept("at", "in", "with")
+  const token = cursor.peek()
+  if (token?.type !== "ordinal") return null
+  cursor.at += 1
+  cursor.accept("of")
+  cursor.take("each")
+  readNoun(cursor)
+  return token.value
+}

@@ -1,0 +1,323 @@
+// Stated totals: "(24 dc)", "[24]", "= 24 sts", "(12 dc + 4 ch-3 sps; 24 sts with chains)", "24 sts
+// at the end of the round", "(6 petals)"; and what makes one not firm ("if", "about", "or").
+
+import type { StatedItem, StatedTotal } from "../base/tree.ts"
+import type { Chart, Clause } from "./chart.ts"
+import { clause } from "./clauses.ts"
+import type { Cursor } from "./cursor.ts"
+import { readNoun } from "./nouns.ts"
+import { readKind } from "./stitch-names.ts"
+
+const separators = new Set(["+", ",", ";", "and", "&", "-", "/", "=", ".", "with", "plus", "--", ":", "*"])
+
+/** A total whose words are not all understood is dearer by each of them. */
+const strayWordCost = 0.3
+
+interface TotalRead {
+  readonly total: StatedTotal
+  readonly cost: number
+  readonly stray: readonly number[]
+}
+
+/** The total that stands from the cursor to `end`; null when none does. */
+function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | null {
+  const start = cursor.start()
+  const items: StatedItem[] = []
+  const stray: number[] = []
+  let cost = 0
+  let firm = true
+  let range: "between" | "or" | undefined
+  let more = false
+  let side = false
+  while (cursor.at < end) {
+    const text = cursor.text()
+    if (!closed && items.length > 0 && (text === "." || text === ";" || text === "!")) break
+    if (text === "+" && items.length === 0) {
+      firm = false
+      more = true
+    }
+    if (separators.has(text)) {
+      cursor.at += 1
+      continue
+    }
+    const ofRound = cursor.lexemes[cursor.at - 1]?.classes.has("round") === true && cursor.isNumber()
+    const item = ofRound ? null : cursor.attempt(() => readItem(cursor, end))
+    if (item) {
+      items.push(item)
+      if (isPart(cursor)) side = true
+      continue
+    }
+    if (cursor.is("soft") && !cursor.is("and")) {
+      firm = false
+      if (text === "between" && items.length === 0) range = "between"
+      else if (text === "or" && items.length === 1 && cursor.isNumber(1)) range = "or"
+      else if (text !== "or") range = undefined
+      cursor.at += 1
+      continue
+    }
+    if (isPart(cursor)) side = true
+    const word = cursor.peek()!
+    if (items.length === 0 && !leads(cursor)) return null
+    if (/^[([{)\]}*]$/.test(text)) {
+      if (closed && /^[([{)\]}]$/.test(text)) {
+        cursor.at += 1
+        continue
+      }
+      break
+    }
+    const inGroups = cursor.is("in") && cursor.is("group", 1) && cursor.text(2) === "of" && cursor.isNumber(3)
+    if (!closed && items.length > 0 && inGroups) {
+      // "12 dc in groups of 2 separated by ch 1".
+      cursor.at += 4
+      if (cursor.accept("separated", "parted")) {
+        cursor.accept("by")
+        if (cursor.isNumber()) cursor.at += 1
+        if (!cursor.take("chain")) readKind(cursor)
+        cursor.takeCount(1)
+      }
+      continue
+    }
+    if (!closed && items.length > 0 && cursor.is("in") && cursor.is("ring", 1)) {
+      // "16 dc in your ring".
+      cursor.at += 2
+      continue
+    }
+    if (!closed && items.length > 0 && !belongs(cursor)) break
+    if (word.type === "number" && !ofRound) return null
+    if (word.classes.size === 0) {
+      stray.push(cursor.at)
+      cost += strayWordCost
+    } else cost += Math.min(0.2, word.skipCost / 5)
+    cursor.at += 1
+  }
+  if (items.length === 0) return null
+  const total: StatedTotal = {
+    ...cursor.since(start),
+    items,
+    firm: firm && !side,
+    ...(range && items.length === 2 ? { range } : {}),
+    ...(more && items.length === 1 ? { more: true as const } : {}),
+    ...(side ? { perSide: true as const } : {}),
+  }
+  return { total, cost, stray }
+}
+
+/** "per side", "on each side", "between corners", "along each edge": a part of the round. */
+function isPart(cursor: Cursor): boolean {
+  if (cursor.text() === "per" || cursor.text() === "along each side") return true
+  return (
+    ((cursor.is("each") || cursor.text() === "a") && (cursor.is("side", 1) || cursor.is("corner", 1))) ||
+    (cursor.is("between") && (cursor.is("corner", 1) || cursor.is("corner", 2)))
+  )
+}
+
+function leads(cursor: Cursor): boolean {
+  return cursor.is("says-total") || cursor.is("chat") || cursor.is("made") || cursor.is("stitch") || cursor.is("counts") || cursor.is("more") || cursor.is("round")
+}
+
+/** Words that may stand in a total without a bracket after its first figure. */
+function belongs(cursor: Cursor): boolean {
+  if (cursor.is("repeat") || cursor.is("join") || cursor.is("turn") || cursor.is("skip") || cursor.is("fasten")) return false
+  return (
+    cursor.is("says-total") ||
+    cursor.is("made") ||
+    cursor.is("round") ||
+    cursor.is("around") ||
+    cursor.is("chat") ||
+    cursor.is("end") ||
+    cursor.is("of") ||
+    cursor.is("with") ||
+    cursor.is("side") ||
+    cursor.is("size") ||
+    cursor.is("each") ||
+    cursor.is("between") ||
+    (cursor.is("in") && (cursor.is("end", 1) || cursor.is("round", 1) || cursor.is("each", 1) || cursor.text(1) === "total" || cursor.is("that", 1)))
+  )
+}
+
+/** After the name of a stitch these make it part of a longer one: "3 dc groups". */
+function isPartOfNoun(cursor: Cursor): boolean {
+  return cursor.is("group") || cursor.is("space") || cursor.text() === "-"
+}
+
+function readItem(cursor: Cursor, end: number): StatedItem | null {
+  const start = cursor.start()
+  const count = cursor.takeCount(0)
+  if (count === null) return null
+  const span = () => cursor.since(start)
+  cursor.attempt(() => (cursor.accept("x") && cursor.isNumber() ? true : null))
+  const first = cursor.at
+  const word = () => cursor.lexemes.slice(first, cursor.at).map(({ text }) => text).join(" ")
+  while (cursor.at < end && (cursor.is("size") || cursor.accept("total"))) if (cursor.is("size")) cursor.at += 1
+  if (cursor.is("side") && (cursor.is("space", 1) || cursor.is("chain", 1))) cursor.at += 1
+  if (cursor.is("corner") && (cursor.is("space", 1) || cursor.is("chain", 1) || cursor.isNumber(1))) cursor.at += 1
+  if (cursor.is("stitch")) {
+    cursor.at += 1
+    const chains =
+      cursor.attempt(() => {
+        if (!cursor.accept("with", "incl", "including", "counting", "inclusive", "include")) return null
+        cursor.take("each")
+        return cursor.take("chain") ? true : null
+      }) !== null
+    if (chains) cursor.take("stitch", "space")
+    cursor.accept("total")
+    return { ...span(), count, unit: chains ? "with-chains" : "stitches", word: word() }
+  }
+  const at = cursor.at
+  const kind = readKind(cursor)
+  if (kind && !isPartOfNoun(cursor)) {
+    cursor.accept("stated", "total")
+    return { ...span(), count, unit: "kind", kind, word: word() }
+  }
+  cursor.at = at
+  if (cursor.is("picot") && !cursor.is("space", 1)) {
+    cursor.at += 1
+    return { ...span(), count, unit: "picots", word: word() }
+  }
+  if (cursor.accept("repeats", "reps", "repeat")) return { ...span(), count, unit: "repeats", word: word() }
+  if (cursor.is("group") || cursor.is("tip") || cursor.is("dip")) {
+    const group = cursor.attempt(() => {
+      const noun = readNoun(cursor)
+      if (noun?.what === "space") return null
+      cursor.attempt(() => {
+        // "6 petals of 6 sts": the second figure is told, and checked with the first.
+        if (!cursor.accept("of") || !cursor.isNumber()) return null
+        cursor.at += 1
+        return readKind(cursor) ?? (cursor.take("stitch") ? true : null)
+      })
+      return true
+    })
+    if (group) return { ...span(), count, unit: "groups", word: word() }
+    cursor.at = at
+  }
+  const noun = readNoun(cursor)
+  if (noun?.what === "space" && cursor.take("picot"))
+    return { ...span(), count, unit: "picots", ...(noun.size === undefined ? {} : { size: noun.size }), word: word() }
+  if (noun?.what === "space" || noun?.what === "gap" || noun?.what === "corner") {
+    cursor.take("corner", "side")
+    if (noun.size === undefined && noun.what === "corner")
+      return { ...span(), count, unit: "groups", word: word() }
+    return {
+      ...span(),
+      count,
+      unit: "space",
+      ...(noun.size === undefined ? {} : { size: noun.size }),
+      word: word(),
+    }
+  }
+  if (noun?.what === "chain") return { ...span(), count, unit: "chains", word: word() }
+  if (noun?.what === "group") return { ...span(), count, unit: "groups", word: word() }
+  cursor.at = at
+  if (/^(?:or|to|then|and|-)$/.test(cursor.text()) && cursor.isNumber(1))
+    return { ...span(), count, unit: "stitches", word: "" }
+  if (cursor.at >= end || /^[)\].,:/;}!]?$/.test(cursor.text()) || cursor.text() === "total")
+    return { ...span(), count, unit: "stitches", word: "" }
+  return null
+}
+
+function totalClause(cursor: Cursor, read: TotalRead, cost: number): Clause {
+  const remarks = read.stray.map((k) => {
+    const word = cursor.lexemes[k]!
+    return { code: "word-in-total", start: word.start, end: word.end }
+  })
+  return clause(cursor, [], cost + read.cost, { totals: [read.total], remarks })
+}
+
+/** A bracket that holds a total: figures and units, and nothing to work. */
+export function readBracketTotal(chart: Chart, at: number, end: number): Clause | null {
+  const cursor = chart.from(at + 1)
+  if (end >= chart.lexemes.length) return null
+  if (!chart.lexemes.slice(at + 1, end).some(({ type }) => type === "number")) return null
+  if (tellsWork(chart, at + 1, end)) return null
+  const first = chart.lexemes[at + 1]!
+  const range = first.text === "between" && chart.lexemes[at + 2]?.type === "number"
+  if ((first.classes.has("between") && !range) || first.classes.has("in") || first.classes.has("of")) return null
+  if (chart.lexemes.slice(at + 1, end).some(({ text }) => /^(?:increased?|decreased?|instead|increases|decreases|inc|dec|incs|decs)$/.test(text))) return null
+  const read = cursor.attempt(() => readTotal(cursor, end, true))
+  if (!read) return null
+  cursor.at = end + 1
+  // "(3 dc) in next st", "(12) times": what follows speaks for work.
+  const work =
+    cursor.is("in") ||
+    cursor.is("times") ||
+    cursor.is("once") ||
+    cursor.is("to") ||
+    (cursor.is("around") && !read.total.firm) ||
+    (cursor.isNumber() && (cursor.is("times", 1) || cursor.is("more", 1)))
+  if (work) return null
+  // A total ends a sentence; in the middle of one it is something else said in passing.
+  const ends = cursor.done() || /^[.,;:!?)\]]$/.test(cursor.text()) || cursor.is("join") || cursor.is("fasten") || cursor.is("turn") || cursor.is("handling") || cursor.is("not") || cursor.is("with") || /^[([*]/.test(cursor.text())
+  return totalClause(cursor, read, ends ? 0.02 : 0.5)
+}
+
+/** "(ch 3, 2 dc)", "(2 dc in next st)": a list to work. */
+function tellsWork(chart: Chart, from: number, to: number): boolean {
+  const { cursor } = chart
+  let found = false
+  for (let k = from; k < to && !found; k++) {
+    cursor.at = k
+    const names = cursor.is("space", 2) || cursor.is("group", 2) || cursor.is("corner", 2) || /^clusters?$/.test(cursor.text(2))
+    const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.peek(1)!.spaced && !names
+    found =
+      chains ||
+      (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2)) ||
+      (cursor.is("skip") && !cursor.is("unworked")) ||
+      (cursor.is("joining") && cursor.text() === "join")
+  }
+  cursor.at = from
+  return found
+}
+
+function opensPlace(cursor: Cursor): boolean {
+  return (["next", "same", "each", "ring", "first", "any", "chain", "space", "top", "corner"] as const).some((name) => cursor.is(name, 1)) || cursor.isOrdinal(1) || cursor.isNumber(1)
+}
+
+/** "= 24 dc", "- 24 sts", "24 dc.", "you should have 24 sts", "Total: 24": a total without a bracket. */
+export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const marked = /^(?:=|-|:|->|>)$/.test(cursor.text())
+  while (/^(?:=|-|:|>)$/.test(cursor.text())) cursor.at += 1
+  const told = cursor.is("says-total")
+  // "... creating 12 spokes in total, 3 ch": said of what stands before it.
+  if (told && /^in (?:total|all)$/.test(cursor.text()) && !cursor.isNumber(1) && cursor.text(1) !== ":") return []
+  if (!cursor.isNumber() && !told) return []
+  const from = cursor.at
+  let end = from
+  while (end < chart.lexemes.length && !/^[.;!([{]$/.test(chart.lexemes[end]!.text)) end += 1
+  if (end - from > mostWords) return []
+  const surely = told && /have|total|should|there|count|result/.test(chart.lexemes[from]!.text)
+  if (!surely && tellsWork(chart, from, end)) return []
+  cursor.at = from
+  const read = cursor.attempt(() => readTotal(cursor, end, false))
+  if (!read) return []
+  const before = chart.lexemes[at - 1]
+  // "(12) 7": a bare figure behind a total is no second one.
+  if (!told && !marked && /^[)\]]$/.test(before?.text ?? "") && read.total.items.every(({ word }) => word === "")) return []
+  const sentence = !before || /^[.;!)\]]$/.test(before.text)
+  const last = cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
+  if (!last && !told && !marked) return []
+  const bare = read.total.items.every(({ word }) => word === "")
+  if (bare && !told && !marked && !sentence && before?.text !== ",") return []
+  const after = closesRound(chart, at)
+  const dash = marked && last && before?.type === "word" && !before.classes.has("chain")
+  const cost = told || dash ? 0.02 : marked ? 0.15 : sentence || after ? 0.1 : before?.text === "," && last ? 0.3 : 0.8
+  return [
+    {
+      ...totalClause(cursor, read, cost),
+      steps: (steps) => (steps.length === 0 ? null : steps),
+    },
+  ]
+}
+
+/** Longest total without a bracket, in words. */
+const mostWords = 14
+
+/** The words before end with a join: what follows is its total. */
+function closesRound(chart: Chart, at: number): boolean {
+  for (let k = at - 1; k >= Math.max(0, at - 10); k--) {
+    const word = chart.lexemes[k]!
+    if (word.classes.has("join")) return true
+    if (/^[.;]$/.test(word.text)) return false
+  }
+  return false
+}

@@ -1,0 +1,405 @@
+// One round more on one way of having read those before: its candidates, each as a new state.
+
+import type { Centre, Round } from "@roundwright/motif"
+import { countsOf } from "../account/totals.ts"
+import type { Finding } from "../base/problem-list.ts"
+import type { RoundReading } from "../base/reading.ts"
+import type { RoundTree, Span, Step } from "../base/tree.ts"
+import { rememberCounts } from "../grammar/attach-counts.ts"
+import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
+import type { PatternText, RoundText } from "../text/layout.ts"
+import { alongChainFinding } from "./along-chain.ts"
+import { assumedRound } from "./assumed.ts"
+import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
+import { doubtAfter } from "./doubt.ts"
+import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
+import type { State } from "./ground.ts"
+import { type Located, type OneRound, resolved } from "./list-rounds.ts"
+import { placeOfRound, type Reader } from "./reader.ts"
+import { gapFindings, remarkFindings, slipFindings } from "./remarks.ts"
+import { toldChoices } from "./told-choices.ts"
+
+/** A round that nothing can be made of, against one that can. */
+const lostRound = 1000
+
+export function advance(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  words: WordsOfRound,
+  fault: Finding | null,
+): State[] {
+  const { text } = one
+  const { span } = placeOfRound(reader, text)
+  const resolve = resolver(state, one)
+  if (fault) return [unread(reader, state, one, [fault], true)]
+  if (state.lost) return goOnLost(reader, state, one, words, resolve)
+  const first = state.rounds.length === 0
+  const solid =
+    first &&
+    /\b(?:plastic|bone|metal|curtain|cabone|wooden)\s+ring|\bcord\b/i.test(
+      reader.layout.clean.slice(text.bodyStart, text.end),
+    )
+  const foundationOf = (tree: RoundTree): Foundation | null =>
+    first ? readFoundation([...state.carried, ...tree.steps], solid) : null
+  const candidates = candidatesOf(words, resolve, foundationOf, {
+    shared: {
+      rounds: state.rounds,
+      centre: null,
+      budget: reader.budget,
+      startCounts: reader.prose.startCounts,
+      saidCounts: state.saidCounts,
+    },
+    index: state.rounds.length,
+    number: one.number,
+    turnNext: state.turnNext,
+    row: text.label.row,
+    span: { start: text.start, end: text.label.end },
+  })
+  if (candidates.length === 0) return [unread(reader, state, one, [emptyRound(one, span)], false)]
+  return candidates.map((candidate) => after(reader, state, one, words, candidate))
+}
+
+function resolver(state: State, one: OneRound): Resolver {
+  return (tree) => {
+    if (!tree.steps.some((step) => step.do === "as-round") && one.of === 1)
+      return { tree, findings: [] }
+    const findings: Located[] = []
+    return { tree: resolved(tree, one, state.trees, findings), findings }
+  }
+}
+
+function emptyRound(one: OneRound, span: Span): Finding {
+  return {
+    severity: "error",
+    code: "empty-round",
+    ...span,
+    message: `Round ${one.number} says nothing that can be worked.`,
+    hint: "Write what is worked in it.",
+  }
+}
+
+/** A round of which nothing is made: reading goes on lost, or not at all changed where it had nothing to say. */
+function unread(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  told: readonly Finding[],
+  _fault: boolean,
+): State {
+  const { line, span } = placeOfRound(reader, one.text)
+  return {
+    ...state,
+    motif: state.motif ?? state.rounds.length,
+    lost: true,
+    score: state.score + lostRound,
+    findings: [...state.findings, ...told.map((finding) => ({ ...finding, round: one.number }))],
+    readings: [
+      ...state.readings,
+      {
+        number: one.number,
+        line,
+        start: one.text.start,
+        end: span.end,
+        counted: null,
+        stated: null,
+        agrees: null,
+        clean: false,
+      },
+    ],
+  }
+}
+
+/** Nothing to work on: a round that states its total is gone on from, others are only told. */
+function goOnLost(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  words: WordsOfRound,
+  resolve: Resolver,
+): State[] {
+  const first = words.trees().next().value as TreeReading | undefined
+  const { line, span } = placeOfRound(reader, one.text)
+  const tree = first ? resolve(first).tree : { steps: [], totals: [] }
+  const firm = tree.totals.find((total) => total.firm)
+  const below = state.rounds[state.rounds.length - 1]
+  const round = firm && assumedRound(tree, { index: state.rounds.length, number: one.number, below })
+  if (first && round && tree.totals.length === 1 && first.totals.length === 1 && firm.items.some(({ unit }) => unit === "kind" || unit === "stitches") && clearTotal(first, one.text))
+    return [recovered(reader, state, one, { ...first, ...tree }, round)]
+  const note: Finding = {
+    severity: "note",
+    code: "not-worked",
+    start: one.text.start,
+    end: one.text.label.end,
+    message: "This round is not worked, as a round before it could not be.",
+    hint: "Mend the first error above.",
+  }
+  return [
+    {
+      ...state,
+      findings:
+        one.nth === 0 ? [...state.findings, { ...note, round: one.number }] : state.findings,
+      trees: new Map([...state.trees, [one.number, tree]]),
+      readings: [
+        ...state.readings,
+        {
+          number: one.number,
+          line,
+          start: one.text.start,
+          end: span.end,
+          counted: null,
+          stated: firm?.items[0]?.count ?? null,
+          agrees: null,
+          clean: false,
+        },
+      ],
+    },
+  ]
+}
+
+/** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */
+function recovered(reader: Reader, state: State, one: OneRound, tree: TreeReading, round: Round): State {
+  const { line, span } = placeOfRound(reader, one.text)
+  const { stitches, chains, spaces } = countsOf(round)
+  const label = { start: one.text.start, end: one.text.label.end }
+  const finding = assumedFinding(one, round, label, clearTotal(tree, one.text) ? "note" : "warning")
+  return {
+    ...state,
+    rounds: [...state.rounds, round],
+    lost: false,
+    doubt: null,
+    trees: new Map([...state.trees, [one.number, tree]]),
+    findings: [...state.findings, { ...finding, round: one.number }],
+    readings: [
+      ...state.readings,
+      {
+        number: one.number,
+        line,
+        start: one.text.start,
+        end: span.end,
+        counted: { stitches, chains, spaces },
+        stated: tree.totals.find((total) => total.firm)?.items[0]?.count ?? null,
+        agrees: null,
+        clean: finding.severity === "note",
+        assumed: true,
+      },
+    ],
+  }
+}
+
+/** The state after one candidate. */
+function after(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  words: WordsOfRound,
+  candidate: Candidate,
+): State {
+  const { text } = one
+  const { clean } = reader.layout
+  const { tree, request, result, foundation } = candidate
+  const { line, span } = placeOfRound(reader, text)
+  const label = { start: text.start, end: text.label.end }
+  const first = state.rounds.length === 0
+  const settled = result.comparison.agrees === true || result.comparison.inRange === true
+  const own: Finding[] = []
+  if (one.nth === 0) {
+    own.push(...gapFindings(clean, tree.gaps, settled, candidate.unknown), ...slipFindings(clean, words))
+    own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks], settled))
+  }
+  for (const finding of candidate.findings)
+    // How a round grows is borne out by its total.
+    own.push(settled && finding.code === "growth-implied" ? { ...finding, severity: "note" } : finding)
+  const common = {
+    ...state,
+    trees: new Map([...state.trees, [one.number, request.tree]]),
+    locals: tree.names.size > 0 ? new Map([...state.locals, ...tree.names]) : state.locals,
+    saidCounts: remembered(state, request.tree.steps),
+    turnNext: endsWithTurn(request.tree.steps),
+    score: state.score + candidate.score,
+  }
+  const located = (list: readonly Finding[]) =>
+    list.map((finding) => ({ ...finding, round: one.number }))
+  let centre = state.centre
+  if (first && foundation) {
+    const large = tooManyChains([...state.carried, ...request.tree.steps])
+    if (large) own.push(large)
+    centre = boughtCentre(foundation, reader.layout, text)
+    if (foundation.steps.length === 0)
+      // A round that only makes the ring: what follows is worked into it.
+      return {
+        ...common,
+        centre,
+        carried: [...request.tree.steps],
+        findings: [...state.findings, ...located(own)],
+        readings: [...state.readings, ringOnly(line, one)],
+      }
+    if (!foundation.stated && centre.kind !== "solid-ring") own.push(ringNotDescribed(text))
+  }
+  // Of a round that is not known nothing else is told: it would follow from what was passed over.
+  if (!candidate.unknown) own.push(...result.findings)
+  if (result.forced && !result.told)
+    own.push(toldChoices(result.forced, "then the rounds after it fit", label))
+  let round: Round | null = candidate.round
+  let doubt = state.doubt
+  let { motif } = state
+  let assumed = candidate.assumed
+  if (assumed) {
+    // A bracketed total at the end of the round settles its count; what is not known is only where the stitches stand.
+    const below = state.rounds[state.rounds.length - 1]
+    const settledByTotal = tree.gaps.length > 0 && clearTotal(tree, text) && !isFarFewer(round!, [below, result.round])
+    withoutCannot(own, settledByTotal)
+    own.push(assumedFinding(one, round!, label, settledByTotal ? "note" : "warning"))
+    doubt = null
+  } else if (round) {
+    const then = doubtAfter(state.doubt, request, result)
+    doubt = then.doubt
+    if (then.finding) own.push(then.finding)
+    else if (!doubt && !settled && own.some(({ code, severity }) => severity !== "note" && leavesDoubt.has(code)))
+      doubt = { number: one.number, other: null, firm: true }
+    if (then.ground) {
+      round = then.ground
+      assumed = true
+    }
+  }
+  if (round && foundation?.along) {
+    own.push(alongChainFinding(label, foundation.along.all > foundation.along.oneSide))
+    motif ??= state.rounds.length
+  }
+  if (!round) motif ??= state.rounds.length
+  const counts = round ? countsOf(round) : null
+  const troubled = own.some((finding) => finding.severity !== "note")
+  const { comparison } = result
+  const reading: RoundReading = {
+    number: one.number,
+    line,
+    start: text.start,
+    end: span.end,
+    counted: counts && { stitches: counts.stitches, chains: counts.chains, spaces: counts.spaces },
+    stated: comparison.stated,
+    agrees: comparison.agrees,
+    clean: round !== null && !troubled && comparison.agrees !== false,
+    ...(assumed ? { assumed: true as const } : {}),
+    ...(round && !assumed ? { elementPlaces: placesOf(result.spans) } : {}),
+  }
+  return {
+    ...common,
+    centre,
+    carried: [],
+    rounds: round ? [...state.rounds, round] : state.rounds,
+    motif,
+    lost: round === null,
+    doubt,
+    findings: [...state.findings, ...located(own)],
+    readings: [...state.readings, reading],
+  }
+}
+
+/** That a round could not be worked is told once more where it stands for its total: as what was missing. */
+function withoutCannot(own: Finding[], settled: boolean): void {
+  own.forEach((finding, i) => {
+    if (finding.severity === "note") return
+    if (settled) own[i] = { ...finding, severity: "note" }
+    else if (finding.severity === "error") own[i] = { ...finding, severity: "warning" }
+  })
+}
+
+/** What puts the count of a round in doubt, and of those that stand on it. */
+const leavesDoubt: ReadonlySet<string> = new Set([
+  "words-passed-over",
+  "figure-passed-over",
+  "stitches-passed-over",
+  "spaces-left-over",
+  "repeat-does-not-divide",
+])
+
+/** A total of less than half the stitches of the round below, or of the words as worked, may count groups. */
+function isFarFewer(round: Round, others: readonly (Round | null | undefined)[]): boolean {
+  return others.some((other) => other && 2 * countsOf(round).stitches < countsOf(other).stitches)
+}
+
+/** One total of stitches, told once and at the end of the round. */
+function clearTotal(tree: TreeReading, text: RoundText): boolean {
+  const firm = tree.totals.filter((total) => total.firm)
+  const last = firm[firm.length - 1]
+  if (!last || last.end < text.end - longestAfterTotal) return false
+  return last.items.every(
+    ({ unit }) => unit === "kind" || unit === "stitches" || unit === "space" || unit === "chains",
+  )
+}
+
+/** Words that may follow the total of a round: a join, the end of the yarn. */
+const longestAfterTotal = 120
+
+function assumedFinding(
+  one: OneRound,
+  round: Round,
+  label: Span,
+  severity: Finding["severity"],
+): Finding {
+  const { stitches, spaces } = countsOf(round)
+  const what = stitches > 0 ? `${stitches} stitches` : `${spaces} spaces`
+  return {
+    severity,
+    code: "read-with-gap",
+    ...label,
+    message: `Round ${one.number} is read with a gap: its words could not be worked to the total it states, so ${what}, spread evenly, are assumed.`,
+    hint: "The counts go on from the total; where the stitches stand is not known. Mend the words named here to have the round worked.",
+  }
+}
+
+function remembered(state: State, steps: readonly Step[]): State["saidCounts"] {
+  const said = new Map(state.saidCounts)
+  rememberCounts(steps, said)
+  return said
+}
+
+/** Start and end for every element; those made by one stretch of the text share them. */
+function placesOf(spans: readonly Span[]): readonly (readonly [number, number])[] {
+  const places: (readonly [number, number])[] = []
+  let last: Span | null = null
+  for (const span of spans) {
+    places.push(span === last ? places[places.length - 1]! : [span.start, span.end])
+    last = span
+  }
+  return places
+}
+
+function ringOnly(line: number, one: OneRound): RoundReading {
+  return {
+    number: one.number,
+    line,
+    start: one.text.start,
+    end: one.text.end,
+    counted: { stitches: 0, chains: 0, spaces: 0 },
+    stated: null,
+    agrees: null,
+    clean: true,
+  }
+}
+
+function ringNotDescribed(text: RoundText): Finding {
+  return {
+    severity: "note",
+    code: "ring-not-described",
+    start: text.start,
+    end: text.bodyStart,
+    message: "How the centre is made is not said; an adjustable ring is assumed.",
+    hint: 'Write, for example, "ch 4, join to form a ring".',
+  }
+}
+
+/** The centre with the size of the bought ring; a ring of which nothing is said is the bought one, if there is one. */
+function boughtCentre(
+  { centre, stated }: Foundation,
+  { boughtRing, clean }: PatternText,
+  { bodyStart, end }: RoundText,
+): Centre {
+  if (boughtRing === undefined) return centre
+  const meant = !stated && /\bring\b/i.test(clean.slice(bodyStart, end))
+  return centre.kind === "solid-ring" || meant ? { kind: "solid-ring", ...boughtRing } : centre
+}
+
+function endsWithTurn(steps: readonly Step[]): boolean {
+  return steps.length >= 2 && steps[steps.length - 1]?.do === "turn"
+}

@@ -1,0 +1,252 @@
+// What a round may be: every tree of its words, each worked in the ways it leaves open, scored by how well
+// the counts agree and how much of the words it leaves over. Words are cheaper than counts.
+
+import type { Round } from "@roundwright/motif"
+import { impliedRepeats } from "./implied-repeat.ts"
+import { sameCounts } from "../account/totals.ts"
+import type { Finding } from "../base/problem-list.ts"
+import type { RoundTree, Step } from "../base/tree.ts"
+import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
+import { assumedRound } from "./assumed.ts"
+import type { Foundation } from "./foundation.ts"
+import type { Located } from "./list-rounds.ts"
+import { otherReadingsOf, workRound, workRoundAs } from "./read-round.ts"
+import type { RoundRequest, RoundResult } from "./round-result.ts"
+
+/** A tree with the words of other rounds put in place of what names them. */
+export type Resolver = (tree: RoundTree) => {
+  readonly tree: RoundTree
+  readonly findings: readonly Located[]
+}
+
+/** One reading of a round. */
+export interface Candidate {
+  readonly tree: TreeReading
+  readonly request: RoundRequest
+  readonly foundation: Foundation | null
+  /** What putting another round's words in place told. */
+  readonly findings: readonly Finding[]
+  readonly result: RoundResult
+  /** What the next round is worked on; null when nothing fixes it. */
+  readonly round: Round | null
+  /** Words were passed over without which most of the round before is left: how it goes is not known. */
+  readonly unknown: boolean
+  /** Set when the round stands for its stated total. */
+  readonly assumed: boolean
+  readonly score: number
+}
+
+/** Points for every unit of cost in words: a word not known (1.2) is worth less than a stitch left over (10). */
+const wordWeight = 5
+/** Trees of a round that are worked, at most, and once a clean one is found. */
+const mostTrees = 10
+/** Ways of working one tree that go on beside the best. */
+const mostOthers = 3
+/** A round that stands for its total though all its words are understood: only the next round can speak for it. */
+const assumedAgainstWords = 108
+/** A round that stands for its total, with words in it that were not understood. */
+const assumedWithGap = 30
+/** A round nothing of which could be worked, but for its total. */
+const assumedAlone = 60
+const cannotBeWorked = 1000
+/** What passing over a word that carries meaning costs at least, a little less for sums of costs. */
+const leastMeaning = 1.7
+/** Share of the round before that may be left by a round with words passed over in it. */
+const mostUnused = 0.5
+/** A tree that passes over the total another one reads is no better than one that misses it. */
+const overlookedTotal = 101
+
+const waysOpen: ReadonlySet<string> = new Set([
+  "start-chain",
+  "skipped-chains",
+  "times",
+  "last-repeat",
+  "same-space",
+])
+
+/** The readings of a round on one ground, best first. */
+export function candidatesOf(
+  words: WordsOfRound,
+  resolve: Resolver,
+  foundationOf: (tree: RoundTree) => Foundation | null,
+  {
+    turnNext,
+    ...given
+  }: Omit<RoundRequest, "tree" | "foundation" | "turned"> & { turnNext: boolean },
+): Candidate[] {
+  const found: Candidate[] = []
+  let tried = 0
+  let statesTotal = false
+  for (const tree of words.trees()) {
+    const { tree: told, findings } = resolve(tree)
+    if (told.steps.length === 0 && !told.totals.some(({ firm }) => firm)) continue
+    const foundation = foundationOf(told)
+    const turned = (turnNext || leadsWithTurn(told.steps)) && given.index > 0
+    const request: RoundRequest = { ...given, tree: told, foundation, turned }
+    const result = workRound(request)
+    const stated = told.totals.some(({ firm, more, range }) => firm || more || range !== undefined)
+    if (stated) statesTotal ||= tree.cost < (found[0]?.tree.cost ?? tree.cost) + 1
+    const overlooked = statesTotal && !stated ? overlookedTotal : 0
+    const missing = findings.some(({ severity }) => severity === "error")
+    const unknown = isUnknown(tree, result)
+    const score =
+      result.score +
+      overlooked +
+      tree.cost * wordWeight +
+      (missing || unknown ? cannotBeWorked / 2 : 0) +
+      withoutMeaning(tree, result, found[0])
+    found.push({
+      tree,
+      request,
+      foundation,
+      findings,
+      result,
+      round: missing || unknown ? null : result.round,
+      unknown,
+      assumed: false,
+      score,
+    })
+    tried += 1
+    if (result.score === 0 && settled(result, tree)) break
+    if (tried >= mostTrees) break
+    if (tree.cost > found[0]!.tree.cost + costMargin(found)) break
+  }
+  found.sort((a, b) => a.score - b.score)
+  const best = found[0]
+  if (!best) return []
+  const list = [
+    best,
+    ...found
+      .slice(1)
+      .filter((other) => other.round && differs(other, best) && other.score < best.score + 40)
+      .slice(0, mostOthers),
+  ]
+  if (best.result.comparison.agrees !== true) list.push(...otherWays(best))
+  if (best.result.comparison.agrees !== true) list.push(...workedAround(best))
+  // Where nothing can be worked, any total that the words state is better than none.
+  const assumed = assume(best.result.round ? best : (found.find(statesFirm) ?? best))
+  if (assumed) list.push(assumed)
+  return list.sort((a, b) => a.score - b.score)
+}
+
+/**
+ * Where the words are understood but ask for what is not there, a reading that leaves a repeat, a place or a figure out
+ * of them is no reading, unless a total speaks for it.
+ */
+function withoutMeaning(
+  tree: TreeReading,
+  result: RoundResult,
+  cheapest: Candidate | undefined,
+): number {
+  if (!cheapest || cheapest.round || result.comparison.agrees === true) return 0
+  return tree.cost >= cheapest.tree.cost + leastMeaning ? cannotBeWorked : 0
+}
+
+/** What says where and how often was passed over, and most of the round before is left. */
+function isUnknown({ gaps, totals }: TreeReading, result: RoundResult): boolean {
+  if (!result.round || totals.some(({ firm }) => firm) || result.unused <= mostUnused) return false
+  return gaps.some(({ words }) => words.some(({ skipCost }) => skipCost >= leastMeaning))
+}
+
+/** How much dearer in words a tree may be and still be worked: more, the less the first one fits. */
+function costMargin(found: readonly Candidate[]): number {
+  const best = Math.min(...found.map(({ result }) => result.score))
+  return best === 0 ? 0.5 : best < 100 ? 2 : 5
+}
+
+/** All agrees, by a total or because nothing in the words was guessed. */
+function settled(result: RoundResult, tree: TreeReading): boolean {
+  return result.comparison.agrees === true || tree.cost < 0.3
+}
+
+function differs(a: Candidate, b: Candidate): boolean {
+  if (!a.round || !b.round) return true
+  return !sameCounts(a.round, b.round)
+}
+
+/** What is told once, worked around: where else most of the round below is left, and then nothing is. */
+function workedAround(best: Candidate): Candidate[] {
+  if (best.request.index === 0 || !best.result.findings.some(({ code }) => leavesMuch.has(code))) return []
+  const found: Candidate[] = []
+  for (const steps of impliedRepeats(best.request.tree.steps)) {
+    const request = { ...best.request, tree: { ...best.request.tree, steps } }
+    const result = workRound(request)
+    if (!result.round || result.score >= best.result.score || result.findings.some(({ code }) => leavesMuch.has(code) || code === "repeat-does-not-divide")) continue
+    const told: Finding = {
+      severity: "note",
+      code: "repeat-implied",
+      ...best.request.span,
+      message: "This is told once and worked around: then it fits the round before.",
+      hint: 'Add "rep from * around" if that is meant.',
+    }
+    found.push({ ...best, request, result: { ...result, findings: [...result.findings, told] }, round: result.round, score: best.score - best.result.score + result.score + impliedRepeat })
+  }
+  return found
+}
+
+const leavesMuch: ReadonlySet<string> = new Set(["stitches-left-over", "spaces-left-over"])
+/** A repeat that nothing speaks of. */
+const impliedRepeat = 4
+
+/** The same words worked in other ways they leave open, where no total decides. */
+function otherWays(best: Candidate): Candidate[] {
+  if (!best.round) return []
+  const found: Candidate[] = []
+  for (const forced of otherReadingsOf(best.request)) {
+    if (forced.size !== 1 || ![...forced.keys()].every((name) => waysOpen.has(name))) continue
+    const result = workRoundAs(best.request, forced)
+    if (!result.round || result.score > best.result.score + 3) continue
+    if (
+      sameCounts(result.round, best.round) ||
+      found.some((other) => sameCounts(other.round!, result.round!))
+    )
+      continue
+    found.push({
+      ...best,
+      result: { ...result, forced },
+      round: result.round,
+      score: best.score + (result.score - best.result.score) + againstCustom(forced, best.request),
+    })
+    if (found.length >= mostOthers) break
+  }
+  return found
+}
+
+/** What speaks against a way: a round joined to its starting chain counts it. */
+function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundRequest): number {
+  const [way] = forced.keys()
+  if (way === "last-repeat") return rareWay
+  if (way !== "start-chain") return unusualWay
+  return tree.steps.some(
+    (step) =>
+      step.do === "join" &&
+      (step.chain !== undefined || (step.place?.at === "made" && step.place.noun.what === "chain")),
+  ) && forced.get(way) !== "counts"
+    ? againstJoin
+    : unusualWay
+}
+
+const unusualWay = 2
+/** A last repeat worked in part: rare, and told by a total where it is meant. */
+const rareWay = 15
+const againstJoin = 25
+
+function statesFirm({ request }: Candidate): boolean {
+  return request.tree.totals.some(({ firm }) => firm)
+}
+
+/** The round as its stated total has it, where its words cannot be worked to it. */
+function assume(best: Candidate): Candidate | null {
+  const { result, tree } = best
+  if (result.comparison.agrees === true) return null
+  const { index, number, shared } = best.request
+  const round = assumedRound(best.request.tree, { index, number, below: shared.rounds[index - 1] })
+  if (!round) return null
+  const gap = tree.gaps.some(({ cost }) => cost >= 1)
+  const base = result.round === null ? assumedAlone : gap ? assumedWithGap : assumedAgainstWords
+  return { ...best, round, assumed: true, score: base + tree.cost * wordWeight }
+}
+
+function leadsWithTurn(steps: readonly Step[]): boolean {
+  return steps.find((step) => step.do !== "mode")?.do === "turn"
+}

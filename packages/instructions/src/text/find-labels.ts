@@ -1,0 +1,138 @@
+// Which of the labels a text seems to hold are labels: those that stand where a round may begin and count on
+// from one another. Labels are looked for everywhere, also inside a paragraph and glued to the word before.
+
+import { type BareLabel, bareLabelAt, labelAt, type RoundLabel } from "./labels.ts"
+
+interface Found {
+  readonly label: RoundLabel
+  /** How much speaks for it. */
+  readonly score: number
+}
+
+/** Words that begin something that may be a label. */
+const trigger =
+  /(?:rounds?|rnds?|rds?|rows?|r(?=[ .]?\d)|\d{1,3}(?:st|nd|rd|th|d)(?![a-z])|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth)(?= (?:round|rnd|row|colou?r))|(?:every|each|all)(?= (?:rounds?|rnds?|rows?)\b)|(?:\S{1,4}th|[il]st)(?= (?:row|rnd|round)\b))/gi
+
+/** Words after which a round is spoken of rather than begun. */
+const refers =
+  /(?:^|[^a-z])(?:rep|repeat|as|of|like|to|from|work|in|and|with|by|for|same|than|until|after|on|over|into|through|or|each|the|this|that|previous|last|next|per|every|working|begin|beginning|end|at|before|your|our|following|prev|between|for this|during|is|was|do|first|both|see|finish|finished|complete|above|below|until|called|up)[ .]*$/i
+
+/** A label this sure is one wherever it stands in the sequence. */
+const sure = 4
+/** A label less sure counts when it goes on from the one before. */
+const likely = 2
+
+export function findLabels(text: string): RoundLabel[] {
+  const worded = chosen(candidates(text))
+  if (worded.length >= 2) return worded
+  const bare = bareLabels(text)
+  if (bare.length >= 2 && bare.length > worded.length) return bare
+  return worded
+}
+
+function candidates(text: string): Found[] {
+  const found: Found[] = []
+  trigger.lastIndex = 0
+  for (let match = trigger.exec(text); match; match = trigger.exec(text)) {
+    const at = match.index
+    const before = text.charAt(at - 1)
+    const glued = /[a-z]/.test(before) && /[A-Z]/.test(match[0].charAt(0))
+    if (/[\p{L}\d]/u.test(before) && !glued) continue
+    const start = lineStartOf(text, at)
+    const lead = text.slice(Math.max(start, at - 40), at)
+    const label = labelAt(text, at, lead.trim() === "" || /^[\W_]*$/.test(lead))
+    if (!label) continue
+    const score = scoreOf(text, label, lead, glued)
+    if (score < likely) {
+      trigger.lastIndex = Math.max(trigger.lastIndex, at + match[0].length)
+      continue
+    }
+    found.push({ label, score })
+    trigger.lastIndex = Math.max(trigger.lastIndex, label.end)
+  }
+  return found
+}
+
+function lineStartOf(text: string, at: number): number {
+  const before = text.lastIndexOf("\n", at - 1)
+  return before + 1
+}
+
+/** What speaks for a label: where it stands, what follows it. */
+function scoreOf(text: string, label: RoundLabel, lead: string, glued: boolean): number {
+  const first = lead.trim() === "" || /^[\W_]*$/.test(lead)
+  // "Round 1 (white)", "Blue, Rnd 3:", "Motif 1st row": a few words before it on its line.
+  const opening = /^[ \t"'*>#•-]*[\p{L} ]{1,24}[-:,.–]?[ \t]*$/u.test(lead) && lead.length < 30
+  const sentence = /[.;:!?)\]}"]\s*$/.test(lead) || /=\s*\d+[\p{L} ]*\s+$/u.test(lead)
+  const mark = text.slice(label.markAt, label.end)
+  const colon = mark.includes(":")
+  const marked = /[.\-–)]/.test(mark)
+  let score = 0
+  if (first) score += 2.5
+  else if (glued) score += 2
+  else if (sentence) score += 1.5
+  else if (opening && colon) score += 1.5
+  else if (refers.test(lead)) score -= 3
+  else score -= 0.5
+  if (colon) score += 2
+  else if (marked) score += 1.2
+  else if (/^\s*(?:\n|$)/.test(text.slice(label.end, label.end + 3))) score += first ? 1 : 0
+  if (!first && refers.test(lead) && !colon) score -= 1
+  if (beginsWork(text.slice(label.end, label.end + 24))) score += 1
+  return score
+}
+
+/** The words after a label are those a round begins with. */
+function beginsWork(text: string): boolean {
+  return /^\s*(?:ch\b|ch\d|chain|sl|ss\b|\d+ ?[a-z]|\*|\(|\[|sc\b|dc\b|hdc\b|tr\b|join|with|work|make|in\b|into|using|starting|start|sc in|skip|turn|attach|rep|repeat|same|as\b|begin|beg\b|inc|2 )/i.test(
+    text,
+  )
+}
+
+/** All sure labels, and those likely ones that count on from the label before. */
+function chosen(found: readonly Found[]): RoundLabel[] {
+  const kept: RoundLabel[] = []
+  found.forEach(({ label, score }, i) => {
+    const last = kept[kept.length - 1]
+    if (label.unnumbered) {
+      if (score >= sure - 1) kept.push(label)
+      return
+    }
+    const next = last && !last.unnumbered ? last.to + 1 : null
+    const here = label.inferred && next !== null ? { ...label, from: next, to: next } : label
+    if (label.inferred && next === null) return
+    const goesOn = next === null ? here.from <= 2 : here.from === next
+    // What comes later goes on from it.
+    const leads = found.slice(i + 1, i + 4).some((later) => later.label.from === here.to + 1)
+    if (score >= sure || (goesOn && score >= likely) || (leads && score >= likely + 1)) kept.push(here)
+  })
+  return kept
+}
+
+/** "1) 6 sc in ring", "2- Ch 5": numbers that count on from one another, where a text labels its rounds in no other way. */
+function bareLabels(text: string): BareLabel[] {
+  let best: BareLabel[] = []
+  for (const lines of [true, false]) {
+    const kept: BareLabel[] = []
+    const mark = lines ? /(?:^|\n)[ \t>•*-]*(?=\(?\d{1,2}[ \t]?[.):-]|[\u2460-\u2473])/g : /(?:^|[\s.;)=])(?=\d{1,2}[-.):] ?\S)/g
+    for (let match = mark.exec(text); match; match = mark.exec(text)) {
+      const at = match.index + match[0].length
+      if (match[0] === "") mark.lastIndex += 1
+      const label = bareLabelAt(text, at, lines)
+      const last = kept[kept.length - 1]
+      if (!label || !(last ? label.from === last.to + 1 : label.from === 1)) continue
+      kept.push(label)
+    }
+    if (kept.length > best.length && worksAfter(text, kept) && best.every((label) => kept.some(({ start }) => start === label.start || start === label.start + 1))) best = kept
+  }
+  return best
+}
+
+/** Most of them have work behind them: a list of materials may be numbered too. */
+function worksAfter(text: string, labels: readonly BareLabel[]): boolean {
+  const work = labels.filter((label, i) => {
+    const body = text.slice(label.end, labels[i + 1]?.start ?? label.end + 120)
+    return /\b(?:\d* ?(?:sc|dc|hdc|htr|tr|dtr|single|double|treble|inc)|ch ?-?\d|\d+ ?ch|chain|stitch(?:es)?|sts?)\b/i.test(body)
+  })
+  return work.length * 2 > labels.length
+}

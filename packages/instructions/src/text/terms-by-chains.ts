@@ -1,0 +1,71 @@
+// Chains that start a round are as tall as its stitches: what they say of the terms.
+
+import type { PatternText } from "./layout.ts"
+import { type Sign, signs } from "./term-signs.ts"
+
+const chainOf = (count: number) => `(?:ch(?:ain)?\\s*-?${count}|${count}\\s*ch(?:ain)?)\\b`
+const shortBeforeDc = new RegExp(
+  `^${chainOf(1)}(?:\\s*\\([^)\\n]{0,40}\\))?\\s*[,;.:]?\\s*(?:\\d+\\s*)?dc\\b`,
+)
+const threeForTr = new RegExp(
+  `^${chainOf(3)}[^.;\\n]{0,40}?(?:as|for|=)\\s+(?:an?\\s+|the\\s+)?(?:first\\s+|1\\s+|1st\\s+)?tr\\b`,
+)
+const fourForDtr = new RegExp(
+  `^${chainOf(4)}[^.;\\n]{0,40}?(?:as|for|=)\\s+(?:an?\\s+|the\\s+)?(?:first\\s+|1\\s+|1st\\s+)?(?:dtr|double treble)\\b`,
+)
+/** Tr after a chain of 3, and the round joined to that chain, so that it is one of them. */
+const threeJoinedTo = new RegExp(
+  `^${chainOf(3)}\\s*,?\\s*\\d*\\s*tr\\b[^\\n]*\\b(?:top|3rd|third)\\b[^.;\\n]{0,24}\\b${chainOf(3)}`,
+)
+const threeBeforeTr = new RegExp(`^${chainOf(3)}\\s*,?\\s*\\d*\\s*tr\\b`)
+
+/** "5 ch (for 1 tr and 2 ch)": the chains of the stitch are what the space leaves of them. */
+const forTrAndSpace =
+  /^(?:ch(?:ain)?\s*-?(\d+)|(\d+)\s*ch(?:ain)?)\b[^;\n]{0,40}?(?:as|for|=)\s+(?:an?\s+|the\s+)?(?:first\s+|1\s+|1st\s+)?tr\b\.?\s*(?:and|\+|,|plus)\s*(?:ch(?:ain)?\s*-?(\d+)|(\d+)\s*ch)/
+/** Chains of a UK tr at the start of a round. */
+const chainsOfUkTr = 3
+
+/** Chains that start a round are as tall as its stitches; chains within it are spaces and say nothing. */
+export function chainSigns(layout: PatternText, lower: string): Sign[] {
+  const found: Sign[] = []
+  for (const round of layout.rounds) {
+    const start = startingChain(lower, round.bodyStart, round.end)
+    if (start === null) continue
+    const text = lower.slice(start, round.end)
+    for (const [pattern, weight, why] of [
+      [shortBeforeDc, signs.weak, "a round starts with a chain of 1 before dc, which fits a UK dc"],
+      [threeForTr, signs.clear, "a chain of 3 standing for a tr fits a UK tr"],
+      [fourForDtr, signs.clear, "a chain of 4 standing for a dtr fits a UK dtr"],
+      [threeJoinedTo, signs.clear, "a round of tr is joined to its chain of 3, which fits a UK tr"],
+      [threeBeforeTr, signs.weak, "a round of tr starts with a chain of 3, which fits a UK tr"],
+    ] as const) {
+      const match = pattern.exec(text)
+      if (match) found.push({ start, end: start + match[0].length, weight, why })
+    }
+    const both = forTrAndSpace.exec(text)
+    if (both && Number(both[1] ?? both[2]) - Number(both[3] ?? both[4]) === chainsOfUkTr) {
+      const why = "a chain of 3 standing for a tr fits a UK tr"
+      found.push({ start, end: start + both[0].length, weight: signs.clear, why })
+    }
+  }
+  return found
+}
+
+const leadingChain = /^[\s(]*(?=ch(?:ain)?\s*-?\d|\d+\s*ch(?:ain)?\b)/
+const joinsNext = /^[^,;.]*\b(?:join|sl\s*st|ss|slip)\b/
+const beforeChain = /\b(?:sl\s*st|ss|slip|join|joining|attach|turn|ring|with)\b|^\s*$/
+const someWork = /[*[]|^[\s(]*(?:\d+\s*)?(?:dc|tr|htr)\b/
+
+/** Where a round's starting chain stands: before it only joins, slip stitches and the ring. */
+function startingChain(lower: string, from: number, to: number): number | null {
+  const text = lower.slice(from, to)
+  for (const clause of text.matchAll(/[^,;.\n]+/g)) {
+    const chain = leadingChain.exec(clause[0])
+    const after = text.slice(clause.index + clause[0].length + 1)
+    if (chain && !joinsNext.test(clause[0]) && !joinsNext.test(after))
+      return from + clause.index + chain[0].length
+    if (chain) continue
+    if (someWork.test(clause[0]) || !beforeChain.test(clause[0])) return null
+  }
+  return null
+}

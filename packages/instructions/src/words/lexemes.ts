@@ -1,0 +1,408 @@
+// The words of a round as the grammar meets them: each token with its classes, phrases joined to one,
+// fillers left out. Places are those of the text, so that everything can still be pointed at.
+
+import { table } from "../base/table.ts"
+import {
+  type LexicalClass,
+  lexicon,
+  meaningfulWordCost,
+  phraseWords,
+  skipCosts,
+  unknownWordCost,
+} from "./lexicon.ts"
+import type { Token } from "./tokens.ts"
+
+export interface Lexeme extends Token {
+  /** A new line of the text begins with it. */
+  readonly newLine?: true
+  readonly classes: ReadonlySet<LexicalClass>
+  /** Cost of passing over it. */
+  readonly skipCost: number
+  /** A word that neither the lexicon nor the pattern knows: nothing may step over it in silence. */
+  readonly unknown?: true
+  /** Set when it was taken for the word it is a slip of. */
+  readonly slipOf?: string
+}
+
+interface Phrase {
+  readonly words: readonly string[]
+  readonly text: string
+}
+
+const none: ReadonlySet<LexicalClass> = new Set()
+const classesOf = new Map<string, Set<LexicalClass>>()
+const phrasesFrom = new Map<string, Phrase[]>()
+const fillers = new Set<string>()
+
+for (const entry of lexicon)
+  for (const written of entry.words.split("|")) {
+    const words = written.split(" ").filter((word) => word !== "")
+    const text = words.join(" ")
+    let classes = classesOf.get(text)
+    if (!classes) {
+      classes = new Set()
+      classesOf.set(text, classes)
+      if (words.length > 1) {
+        const list = phrasesFrom.get(words[0]!) ?? []
+        list.push({ words, text })
+        list.sort((a, b) => b.words.length - a.words.length)
+        phrasesFrom.set(words[0]!, list)
+      }
+    }
+    classes.add(entry.class)
+    if (entry.class === "filler" && words.length === 1) fillers.add(text)
+  }
+
+/** Single words of the lexicon, for slips of the pen. */
+const singleWords = [...classesOf.keys()].filter(
+  (text) => !text.includes(" ") && text.length >= 4 && !fillers.has(text),
+)
+
+/** Classes of a word or phrase; none for a word that is not known. */
+export function classesOfWord(text: string): ReadonlySet<LexicalClass> {
+  return classesOf.get(text) ?? none
+}
+
+/** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
+export function lexemesOf(
+  scanned: readonly Token[],
+  isName: (text: string) => boolean,
+): Lexeme[] {
+  const tokens = withoutSlips(scanned, isName).map((token) => {
+    const meant = token.type === "word" && !isName(token.text) ? misscanned[token.text] : undefined
+    return meant === undefined ? token : { ...token, text: meant }
+  })
+  const lexemes: Lexeme[] = []
+  for (let i = 0; i < tokens.length; ) {
+    const token = tokens[i]!
+    const half = halfDouble(tokens, i)
+    if (half !== null) {
+      lexemes.push({ ...token, type: "word", text: "hdc", value: Number.NaN, end: tokens[half]!.end, classes: none, skipCost: meaningfulWordCost })
+      i = half + 1
+      continue
+    }
+    const named = token.type === "word" || (token.type === "ordinal" && phraseAt(tokens, i) !== null)
+    if (!named && token.text !== "=" && token.text !== "&" && token.text !== "+") {
+      lexemes.push({ ...token, classes: none, skipCost: markCosts[token.text] ?? numberCost(token) })
+      i += 1
+      continue
+    }
+    const parted = partedName(tokens, i, isName)
+    if (parted) {
+      lexemes.push({ ...token, text: parted.text, end: tokens[parted.last]!.end, classes: none, skipCost: meaningfulWordCost })
+      i = parted.last + 1
+      continue
+    }
+    // "TR-3": three of them, as "CH-3".
+    const dash = tokens[i + 1]
+    if (dash?.text === "-" && !dash.spaced && tokens[i + 2]?.type === "number" && !tokens[i + 2]!.spaced && tokens[i + 3]?.text !== "-" && isBasicName(token.text)) {
+      lexemes.push(single(token, isName))
+      i += 2
+      continue
+    }
+    // "SCx6": six of them.
+    const stem = token.text.slice(0, -1)
+    if (token.text.endsWith("x") && tokens[i + 1]?.type === "number" && !tokens[i + 1]!.spaced && isName(stem)) {
+      lexemes.push(single({ ...token, text: stem }, isName))
+      i += 1
+      continue
+    }
+    // "Join C3 in any sp", "finish off C1": a colour by its number.
+    const colour = tokens[i + 1]
+    if (token.text === "c" && colour?.type === "number" && !colour.spaced && /^(?:join|attach|off|with|using|to|in|drop|cut|change|add)$/.test(tokens[i - 1]?.text ?? "")) {
+      lexemes.push(known({ ...token, text: "color", end: colour.end }, "color"))
+      i += 2
+      continue
+    }
+    // "to to first sc": a word set twice.
+    if (token.type === "word" && tokens[i + 1]?.text === token.text && token.text.length > 1 && !isName(token.text)) {
+      i += 1
+      continue
+    }
+    const phrase = phraseAt(tokens, i)
+    if (phrase && !(phrase.words.length === 1 && fillers.has(phrase.text))) {
+      const last = tokens[phrase.last]!
+      lexemes.push(known({ ...token, text: phrase.text, end: last.end }, phrase.text))
+      i = phrase.last + 1
+      continue
+    }
+    if (!fillers.has(token.text) || isName(token.text)) lexemes.push(single(token, isName))
+    i += 1
+  }
+  return withoutNames(lexemes, isName)
+}
+
+/**
+ * "(*)" for the mark, "t-ch" for the turning chain, "1 2 sc" where a scan has parted the figures of 12, "15 t in
+ * ring" for trebles: what is put together before phrases are looked for.
+ */
+function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolean): Token[] {
+  const kept: Token[] = []
+  for (let i = 0; i < tokens.length; i++) {
+    const [a, b, c] = [tokens[i]!, tokens[i + 1], tokens[i + 2]]
+    if (i === 0 && /^[([]$/.test(a.text) && b?.text === "ch" && c && /^[)\]]$/.test(c.text)) {
+      kept.push({ ...b, start: a.start, end: c.end })
+      i += 2
+    } else if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
+      kept.push({ ...b, start: a.start, end: c.end })
+      i += 2
+    } else if (a.text === "tch" || (a.text === "t" && b?.text === "-" && c?.text === "ch")) {
+      const end = a.text === "tch" ? a.end : c!.end
+      kept.push({ ...a, type: "word", text: "turning", end }, { ...a, type: "word", text: "ch", start: end, end })
+      if (a.text === "t") i += 2
+    } else if (a.type === "number" && b && /^(?:[shd]|hd)?[ct]r?tog$/.test(b.text)) {
+      // "2trtog": so many legs closed together.
+      kept.push({ ...b, text: b.text.replace("tog", `${a.value}tog`), start: a.start, spaced: a.spaced })
+      i += 1
+    } else if (!/^(?:cluster|group|shell|petal|popcorn|puff|picot)s?$/.test(tokens[i + 3]?.text ?? "") && isParted(kept[kept.length - 1], a, b, c, isName)) {
+      kept.push({ ...a, text: `${a.value}${b!.value}`, value: 10 * a.value + b!.value, end: b!.end })
+      i += 1
+    } else if (a.text === "t" && a.type === "word" && kept[kept.length - 1]?.type === "number" && b?.text === "in")
+      kept.push({ ...a, text: "tr" })
+    else kept.push(...(gluedWords(a, isName) ?? [a]))
+  }
+  return kept
+}
+
+/** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
+function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
+  if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
+  const front = /^(?:next|each|same|first|last|into|skip|miss|every|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(token.text)?.[0]
+  const back = front === undefined ? "" : token.text.slice(front.length)
+  if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
+  const middle = token.start + front.length
+  return [{ ...token, text: front, end: middle }, { ...token, text: back, start: middle, spaced: false }]
+}
+
+/** Two single figures with a blank between them before a stitch, after words that no count belongs to. */
+function isParted(before: Token | undefined, a: Token, b: Token | undefined, c: Token | undefined, isName: (text: string) => boolean): boolean {
+  if (a.type !== "number" || b?.type !== "number" || c?.type !== "word" || !isName(c.text)) return false
+  if (!/^\d$/.test(a.text) || !/^\d$/.test(b.text) || b.spaced === false) return false
+  return !before || /^(?:[,;.*([]|work|make|crochet|and|ring|then)$/.test(before.text)
+}
+
+/** "16 single crochet (sc) in ring", "3rd stitch (st) of ch": the abbreviation of the word before, in a bracket. */
+function withoutNames(lexemes: readonly Lexeme[], isName: (text: string) => boolean): Lexeme[] {
+  const kept: Lexeme[] = []
+  for (let i = 0; i < lexemes.length; i++) {
+    const end = bracketedName(lexemes, i, kept[kept.length - 1], isName)
+    if (end !== null) {
+      i = end
+      continue
+    }
+    const [open, name, close] = [lexemes[i]!, lexemes[i + 1], lexemes[i + 2]]
+    const before = kept[kept.length - 1]
+    const abbreviates =
+      before?.type === "word" &&
+      (open.text === "(" || open.text === "[") &&
+      name?.type === "word" &&
+      (close?.text === ")" || close?.text === "]") &&
+      name.text !== before.text &&
+      name.text.length < before.text.length &&
+      [...name.classes].some((one) => before.classes.has(one) && /^(?:stitch|chain|space|group|skip|repeat|round|start)$/.test(one))
+    if (abbreviates) i += 2
+    else kept.push(open)
+  }
+  return kept
+}
+
+/** "slip stitch (sl st)", "double crochet (dc)": the index of the bracket's end where it holds nothing but a stitch's name. */
+function bracketedName(
+  lexemes: readonly Lexeme[],
+  from: number,
+  before: Lexeme | undefined,
+  isName: (text: string) => boolean,
+): number | null {
+  if (!/^[([{]$/.test(lexemes[from]!.text) || before?.type !== "word") return null
+  if (!isName(before.text) && !before.classes.has("stitch") && !/crochet$/.test(before.text)) return null
+  let name = ""
+  for (let at = from + 1; at < from + 5; at++) {
+    const word = lexemes[at]
+    if (!word) return null
+    if (/^[)\]}]$/.test(word.text)) return name !== "" && isName(name) ? at : null
+    if (word.type !== "word") return null
+    name += word.text
+  }
+  return null
+}
+
+/** "1/2 dc", "\u00bd d c": a half double; the index of its last token. */
+function halfDouble(tokens: readonly Token[], from: number): number | null {
+  let at = from
+  if (tokens[at]!.value === 0.5) at += 1
+  else if (tokens[at]!.value === 1 && tokens[at + 1]?.text === "/" && tokens[at + 2]?.value === 2) at += 3
+  else return null
+  if (tokens[at]?.text === "dc" || tokens[at]?.text === "double") return at
+  return tokens[at]?.text === "d" && tokens[at + 1]?.text === "c" ? at + 1 : null
+}
+
+function isBasicName(text: string): boolean {
+  return /^(?:sc|hdc|dc|tr|dtr|htr)$/.test(text)
+}
+
+/** Parts of abbreviations that old texts set apart: "s c", "d c", "h d c", "tr c", "d tr", "tr tr". */
+const nameParts = /^(?:s|d|h|t|hd|tr|dbl|db|trip|half|ch)$/
+const lastParts = /^(?:c|dc|tr|tre|cr)$/
+
+function partedName(
+  tokens: readonly Token[],
+  from: number,
+  isName: (text: string) => boolean,
+): { text: string; last: number } | null {
+  if (!nameParts.test(tokens[from]!.text) || tokens[from]!.text === "half") return null
+  let text = tokens[from]!.text
+  let at = from
+  let best: { text: string; last: number } | null = null
+  for (let k = 1; k <= 3; k++) {
+    at += 1
+    if (tokens[at]?.text === ".") at += 1
+    const token = tokens[at]
+    if (token?.type !== "word" || (!nameParts.test(token.text) && !lastParts.test(token.text))) break
+    text += token.text
+    if (isName(text)) best = { text, last: at }
+  }
+  return best
+}
+
+/** Slips of a scan that turns printed letters into others; none of them is a word of patterns. */
+const misscanned: Readonly<Record<string, string>> = table({
+  de: "dc",
+  se: "sc",
+  eh: "ch",
+  cb: "ch",
+  ehs: "chs",
+  chi: "ch",
+  ail: "all",
+  ali: "all",
+  frem: "from",
+  puli: "pull",
+  si: "sl",
+  trb: "tr",
+  trbl: "tr",
+  tc: "tr",
+  trble: "tr",
+  treb: "tr",
+  tp: "tr",
+  ssj: "join",
+  stst: "slst",
+  sls: "slst",
+  clstr: "cluster",
+  ckuster: "cluster",
+  chsps: "chsps",
+})
+
+/** Marks that may be passed over freely; others say something. */
+const markCosts: Readonly<Record<string, number>> = table({
+  ",": 0,
+  ";": 0,
+  ".": 0,
+  "/": 0.3,
+  ":": 0.1,
+  "-": 0.1,
+  "!": 0,
+  "?": 0.1,
+  "'": 0,
+  '"': 0,
+  "#": 0.2,
+  "=": 0.3,
+  "%": 0.3,
+  ">": 0.1,
+  "<": 0.1,
+  "\\": 0,
+  "@": 0.3,
+  "_": 0,
+  "^": 0.2,
+})
+
+/** A figure passed over is dear: it counts something. */
+function numberCost(token: Token): number {
+  return token.type === "number" ? 2.2 : token.type === "ordinal" ? 1.8 : 0.8
+}
+
+function single(token: Token, isName: (text: string) => boolean): Lexeme {
+  if (classesOf.has(token.text)) return known(token, token.text)
+  if (isName(token.text) || token.text.length === 1)
+    return { ...token, classes: none, skipCost: token.text.length === 1 ? 0.4 : meaningfulWordCost }
+  const slip = nearestWord(token.text)
+  if (slip) return { ...known(token, slip), slipOf: slip }
+  const stranger = phraseWords.has(token.text) ? {} : { unknown: true as const }
+  return { ...token, classes: none, skipCost: unknownWordCost, ...stranger }
+}
+
+const knownCosts = new Map<string, number>()
+
+function known(token: Token, text: string): Lexeme {
+  const classes = classesOf.get(text)!
+  let cost = knownCosts.get(text)
+  if (cost === undefined) {
+    // A word of several classes is as dear as the dearest of them that says something, talk apart.
+    cost = classes.has("filler")
+      ? 0
+      : Math.max(...[...classes].map((name) => skipCosts[name] ?? meaningfulWordCost))
+    knownCosts.set(text, cost)
+  }
+  return { ...token, text, classes, skipCost: cost }
+}
+
+/** The longest phrase that begins here; fillers inside it are passed over. */
+function phraseAt(tokens: readonly Token[], from: number): (Phrase & { last: number }) | null {
+  const phrases = phrasesFrom.get(tokens[from]!.text)
+  if (!phrases) return null
+  for (const phrase of phrases) {
+    let at = from
+    let matched = 1
+    while (matched < phrase.words.length) {
+      at += 1
+      const token = tokens[at]
+      if (!token) break
+      if (token.text === phrase.words[matched]) matched += 1
+      else if (token.text === "-" && !token.spaced) continue
+      else if (!fillers.has(token.text) || token.type !== "word") break
+    }
+    if (matched === phrase.words.length) return { ...phrase, last: at }
+  }
+  return null
+}
+
+const nearest = new Map<string, string | null>()
+/** Slips remembered: the same misspelling comes again in round after round. */
+const mostRemembered = 2000
+
+/** The one word of the lexicon that a longer word is a slip of: one letter wrong, missing, too many or two swapped. */
+export function nearestWord(text: string): string | null {
+  if (text.length < 4 || text.length > 14) return null
+  const before = nearest.get(text)
+  if (before !== undefined) return before
+  let found: string | null = null
+  for (const word of singleWords) {
+    if (Math.abs(word.length - text.length) > 1 || word.charCodeAt(0) !== text.charCodeAt(0)) continue
+    if (text.length > 4 ? isOneSlip(text, word) : isSwap(text, word)) {
+      found = word
+      break
+    }
+  }
+  if (nearest.size > mostRemembered) nearest.clear()
+  nearest.set(text, found)
+  return found
+}
+
+/** Equal but for two neighbours swapped. */
+function isSwap(a: string, b: string): boolean {
+  return a.length === b.length && isOneSlip(a, b) && [...a].sort().join("") === [...b].sort().join("")
+}
+
+/** Equal but for one letter changed, left out, put in, or two neighbours swapped. */
+function isOneSlip(a: string, b: string): boolean {
+  let from = 0
+  while (from < a.length && from < b.length && a[from] === b[from]) from += 1
+  let endA = a.length
+  let endB = b.length
+  while (endA > from && endB > from && a[endA - 1] === b[endB - 1]) {
+    endA -= 1
+    endB -= 1
+  }
+  const left = endA - from
+  const right = endB - from
+  if (left <= 1 && right <= 1) return true
+  return left === 2 && right === 2 && a[from] === b[from + 1] && a[from + 1] === b[from]
+}

@@ -1,0 +1,154 @@
+// Repeats: so many times, or for as long as the round below lasts.
+
+import type { Step, Until } from "../base/tree.ts"
+import { boundaryOf } from "./boundaries.ts"
+import { endsRound, finishCounted, finishRepeat } from "./finish-repeat.ts"
+import { CannotWork, type RoundWork } from "./round-work.ts"
+import { tryOnce } from "./try-once.ts"
+
+type Repeat = Extract<Step, { do: "repeat" }>
+
+/** Most repeats written out by a number; more is a slip of the pen. */
+const mostRepeats = 5_000
+
+export function repeatSteps(work: RoundWork, step: Repeat): void {
+  if (work.repeatDepth === 0 && work.elements.length > 0) work.madeBeforeRepeat = true
+  work.repeatDepth += 1
+  try {
+    if (step.times.kind === "until") repeatUntil(work, step)
+    else repeatCounted(work, step, countOf(work, step.times))
+  } finally {
+    work.repeatDepth -= 1
+  }
+}
+
+function countOf(work: RoundWork, times: Exclude<Repeat["times"], { kind: "until" }>): number {
+  if (times.kind === "total") return times.count
+  if (!times.plain) return times.count + 1
+  const taken = work.choices.take(
+    "times",
+    times.ofBracket ? ["in-all", "more"] : ["more", "in-all"],
+  )
+  return taken === "more" ? times.count + 1 : times.count
+}
+
+function repeatCounted(work: RoundWork, step: Repeat, count: number): void {
+  if (!Number.isInteger(count) || count < 1) return
+  if (count > mostRepeats)
+    throw new CannotWork({
+      severity: "error",
+      code: "too-many-repeats",
+      start: step.start,
+      end: step.end,
+      message: `A repeat of ${count.toLocaleString("en")} times cannot be meant.`,
+      hint: `Look at the number; up to ${mostRepeats.toLocaleString("en")} are worked.`,
+    })
+  const top = work.repeatDepth === 1 && work.inPlace === null
+  const starts: number[] = []
+  for (let i = 0; i < count; i++) {
+    const last = i === count - 1
+    if (last && step.last && step.ending === "replaces") work.performers.steps(work, step.last)
+    else {
+      starts.push(work.used.length)
+      work.performers.steps(work, step.body)
+    }
+  }
+  if (step.last && step.ending === "follows") work.performers.steps(work, step.last)
+  if (top)
+    work.wholeTimes =
+      !step.last && endsRound(work, step)
+        ? { starts, end: work.used.length, at: work.main.at, counted: true }
+        : null
+  if (top && !step.last) finishCounted(work, step)
+  if (top) work.mainRepeats = Math.max(work.mainRepeats, count)
+}
+
+/** Repeats while whole repeats fit; then the ending, if one is named. */
+function repeatUntil(work: RoundWork, step: Repeat): void {
+  if (step.times.kind !== "until") return
+  const { main } = work
+  // A repeat that nothing ends goes round as one that is said to.
+  const until: Until = step.times.until.kind === "around" ? { kind: "around" } : step.times.until
+  const boundary = boundaryOf(work, main, until, step)
+  const bounded = step.times.until.kind !== "around"
+  let full = 0
+  const starts: number[] = []
+  const elementsBefore = work.elements.length
+  let mark = work.mark()
+  let beforeLast = mark
+  let stopped: CannotWork | null = null
+  for (;;) {
+    if (positionSum(work) >= limitSum(work, boundary) && full > 0) break
+    mark = work.mark()
+    const at = positionSum(work)
+    const failed = tryOnce(work, step.body)
+    if (failed) {
+      stopped = failed
+      work.backTo(mark)
+      break
+    }
+    if (bounded && main.at > boundary) {
+      work.backTo(mark)
+      break
+    }
+    beforeLast = mark
+    starts.push(mark.used)
+    full += 1
+    if (positionSum(work) <= at)
+      throw new CannotWork({
+        severity: "error",
+        code: "repeat-without-end",
+        start: step.start,
+        end: step.end,
+        message: 'This repeat uses nothing of the round before, so "around" gives it no end.',
+        hint: "Say how often it is worked.",
+      })
+    work.countStep(step)
+  }
+  if (full === 0 && step.last === null && stopped) throw stopped
+  work.wholeTimes = null
+  if (work.repeatDepth === 1 && work.inPlace === null && full > 0 && step.last === null)
+    work.wholeTimes = { starts, end: work.used.length, at: work.main.at, counted: false }
+  if (work.repeatDepth === 1 && !bounded && step.last === null && full > 0)
+    work.openRepeat = {
+      start: step.start,
+      end: step.end,
+      full,
+      uses: stitchesUsed(work, beforeLast.at),
+    }
+  finishRepeat(work, step, full, beforeLast, elementsBefore)
+  if (work.repeatDepth === 1)
+    work.mainRepeats = Math.max(
+      work.mainRepeats,
+      full + (step.last && step.ending === "replaces" ? 1 : 0),
+    )
+}
+
+function positionSum(work: RoundWork): number {
+  let sum = work.main.at
+  for (const position of work.others.values()) sum += position.at - position.base
+  return sum
+}
+
+function limitSum(work: RoundWork, boundary: number): number {
+  let sum = boundary
+  let others = 0
+  for (const position of work.others.values()) {
+    others += 1
+    sum += position.edge.size
+  }
+  // A repeat that works into an earlier round ends where the first of the edges does.
+  if (others > 0)
+    for (const position of work.others.values())
+      if (position.at - position.base >= position.edge.size && work.main.at >= boundary) return 0
+  return others > 0 ? sum : boundary
+}
+
+/** Stitches of the edge below that one repeat takes. */
+function stitchesUsed(work: RoundWork, from: number): number {
+  const { edge, at } = work.main
+  let stitches = 0
+  for (let k = from; k < at; k++)
+    if (edge.cells[((k % edge.size) + edge.size) % edge.size]?.type === "stitch") stitches += 1
+  return Math.max(1, stitches)
+}

@@ -1,0 +1,50 @@
+// What a round being worked is made of: where the hook is, what is shared with other rounds, a mark to go back to.
+
+import type { Centre, Element, Round } from "@roundwright/motif"
+import type { CountsAs } from "../base/tree.ts"
+import type { Edge } from "../edge/edge.ts"
+import type { Site } from "../edge/site.ts"
+
+export type Use = "worked" | "skipped" | "slipped"
+
+/** One edge worked into, with where the hook is on it. */
+export interface Position {
+  readonly edge: Edge
+  at: number
+  /** Where the walk round it began. */
+  base: number
+}
+
+/** What all rounds of a text share. */
+export interface Shared {
+  readonly rounds: readonly Round[]
+  readonly centre: Centre | null
+  /** Steps left for the whole text, counted down by all readings of it. */
+  readonly budget: { stepsLeft: number }
+  /** Said once for the whole pattern: whether starting chains count, by their chains (0 for all). */
+  readonly startCounts: ReadonlyMap<number, CountsAs>
+  /** What earlier rounds said of their own starting chain, by its number of chains. */
+  readonly saidCounts: ReadonlyMap<number, CountsAs>
+}
+
+/** The chain being worked back along: its element, and the next of its chains, counted from 0 at its foot. */
+export interface OwnChain {
+  readonly element: number
+  next: number
+}
+
+export interface Mark {
+  readonly at: number
+  readonly base: number
+  readonly startSite: Site | null
+  readonly startPassed: boolean
+  readonly skippedFirst: number
+  readonly made: number
+  readonly used: number
+  readonly current: Site | null
+  readonly startTaken: boolean
+  readonly others: readonly (readonly [number, number])[]
+  readonly lastChain: Element | null
+  readonly findings: number
+  readonly own: OwnChain | null
+}

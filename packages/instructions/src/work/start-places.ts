@@ -1,0 +1,65 @@
+// Where the first stitch of a round stands.
+
+import type { Anchor } from "@roundwright/motif"
+import type { Step } from "../base/tree.ts"
+import type { RoundWork } from "./round-work.ts"
+
+export type ChainStep = Extract<Step, { do: "chain" }>
+
+/** Where the first stitch stands: the place of the join, slip or group, which is then used. */
+export function startAnchors(work: RoundWork, step: ChainStep): Anchor[] {
+  if (work.inPlace) return [...work.inPlace]
+  const ring = step.place?.at === "ring" || work.main.edge.round < 0
+  if (ring && work.main.edge.size === 0) return [{ at: "centre" }]
+  if (ring) {
+    // A ring worked chain by chain: the chain stands on the first of them.
+    return passesChains(work.allSteps) ? [takeCell(work)] : [{ at: "centre" }]
+  }
+  const site = work.startSite
+  if (!site) return [{ at: "centre" }]
+  const cell =
+    work.main.edge.cells[
+      ((site.from % work.main.edge.size) + work.main.edge.size) % work.main.edge.size
+    ]
+  const moved = work.used.some((use) => use.use === "slipped")
+  if (cell?.type === "chain" && !moved && !work.startPassed) {
+    if (passesChains(work.allSteps)) return [takeCell(work)]
+    return [lastTop(work)]
+  }
+  if (cell?.type === "chain" && passesChains(work.allSteps) && !work.startPassed)
+    return [takeCell(work)]
+  work.use(work.main, site, "worked")
+  work.main.at = Math.max(work.main.at, site.to)
+  work.current = site
+  return [site.anchor]
+}
+
+/** The round goes over chains one by one ("dc in each st and ch"). */
+function passesChains(steps: readonly Step[]): boolean {
+  return steps.some((step) => {
+    const cases =
+      step.do === "pass" ? step.cases : step.do === "work" || step.do === "group" ? [step] : []
+    return cases.some(
+      (part) => part.place?.at === "each" && part.place.nouns.some((noun) => noun.what === "chain"),
+    )
+  })
+}
+
+function takeCell(work: RoundWork): Anchor {
+  const { main } = work
+  const index = ((main.at % main.edge.size) + main.edge.size) % main.edge.size
+  const site = { from: main.at, to: main.at + 1, anchor: main.edge.anchorAt(index, false) }
+  work.use(main, site, "worked")
+  work.startTaken = false
+  main.at += 1
+  work.current = site
+  return site.anchor
+}
+
+/** The top the hook stands on where the round before simply ran on: its last stitch. */
+function lastTop(work: RoundWork): Anchor {
+  const { edge } = work.main
+  for (let index = edge.size - 1; index >= 0; index--)
+    if (edge.cells[index]?.type === "stitch") return edge.anchorAt(index, false)
+  return edge.anchorAt(0, true)
+}

@@ -1,0 +1,410 @@
+// From a place as named to the places on the edge: which stitches, spaces or gaps the next step
+// goes into, the hook moving on past them.
+
+import type { Noun, Place, Span, Step } from "../base/tree.ts"
+import { cellUnder } from "../edge/cell-under.ts"
+import { dipSites, middleRun } from "../edge/dips.ts"
+import { groupsInOnePlace } from "../edge/edge.ts"
+import { meaningOf } from "../edge/meanings.ts"
+import { kindFits, type Site } from "../edge/site.ts"
+import { findSite } from "../edge/sites.ts"
+import { namesGaps } from "../edge/spaces-named.ts"
+import { moveToNth, type Next, pickedSite, pickOfRun } from "./picked-places.ts"
+import type { Position } from "./round-parts.ts"
+import type { RoundWork } from "./round-work.ts"
+import { noPlace, overrun } from "./shortages.ts"
+
+/** The position a place speaks of: the edge below, or an earlier round named. */
+export function positionFor(work: RoundWork, place: Place): Position {
+  const named = place.ofRound !== undefined ? indexOfRound(work, place.ofRound, place) : null
+  if (named !== null) return work.positionOn(named)
+  if (place.below !== undefined) {
+    const index = work.index - 1 - (place.below - 1)
+    if (index < 0) throw noPlace(place, "There is no round that far below.")
+    return work.positionOn(index)
+  }
+  if (work.modeRound !== undefined && place.at !== "same") {
+    const index = work.shared.rounds.findIndex((round) => round.number === work.modeRound)
+    if (index >= 0 && index < work.index) return work.positionOn(index)
+  }
+  const over =
+    place.over === true && place.at === "next" && place.noun.what === "stitch" && place.count === 1
+  if (over && work.index >= 2) {
+    const noun = place.noun
+    const below = meaningOf(work.main.edge, noun)
+    const missing = noun.kind !== undefined && (below.stretched !== null || !below.exists)
+    if (missing) {
+      for (let index = work.index - 2; index >= Math.max(0, work.index - 3); index--) {
+        const position = work.positionOn(index)
+        if (
+          meaningOf(position.edge, noun).stretched === null &&
+          meaningOf(position.edge, noun).exists
+        )
+          return position
+        work.others.delete(index)
+      }
+    } else {
+      const order = overPetals(work, noun)
+        ? (["earlier", "below"] as const)
+        : (["below", "earlier"] as const)
+      if (work.choices.take("over-earlier", order) === "earlier")
+        return work.positionOn(work.index - 2)
+    }
+  }
+  return work.main
+}
+
+/** The round before is nothing but petals, one to each stitch of that name under them: "over" passes behind them. */
+function overPetals(work: RoundWork, noun: Noun): boolean {
+  const { edge } = work.main
+  const under = work.shared.rounds[work.index - 2]
+  const wanted = noun.kind
+  if (!under || !wanted || edge.elements.some((element) => element.type !== "stitch")) return false
+  const petals = groupsInOnePlace(edge, true)
+  if (petals.some((petal) => petal.cells.length < 2)) return false
+  return under.elements.filter((element) => kindFits(element, wanted)).length === petals.length
+}
+
+function indexOfRound(work: RoundWork, number: number, span: Span): number {
+  const index = work.shared.rounds.findIndex((round) => round.number === number)
+  if (index < 0 || index >= work.index)
+    throw noPlace(span, `Round ${number} is not there to work into.`)
+  return index
+}
+
+/** The places of "next", one after the other. @throws CannotWork when there are not enough */
+export function nextSites(work: RoundWork, named: Next): { sites: Site[]; position: Position } {
+  const position = positionFor(work, named)
+  const place = countNotSize(position, named)
+  const column = place.below === undefined ? null : columnBelow(work, position, place)
+  if (column) return { sites: [column], position }
+  if (place.covers) coverNext(work, place.covers, place)
+  const sites: Site[] = []
+  if (place.startAt !== undefined) moveToNth(work, position, place.startAt)
+  if (place.withLast && work.current) {
+    sites.push(work.current)
+    if (position === work.main && work.current.from >= position.at) position.at = work.current.to
+  }
+  if (
+    place.order === "first" &&
+    place.noun.what === "space" &&
+    work.elements.length > 0 &&
+    work.startTaken &&
+    work.startSite?.anchor.at === "space"
+  )
+    return { sites: [work.startSite], position }
+  if (
+    place.order === "first" &&
+    place.noun.what === "stitch" &&
+    work.startTaken &&
+    work.startSite &&
+    onlyStartMade(work)
+  )
+    return { sites: [work.startSite], position }
+  if (
+    place.bare &&
+    work.startSite?.anchor.at === "space" &&
+    onlyStartMade(work) &&
+    (place.noun.what === "space" || place.noun.what === "corner") &&
+    !isOfOtherSize(work, work.startSite, place.noun)
+  )
+    return { sites: [work.startSite], position }
+  if (place.bare && place.noun.what === "group" && place.noun.middle && beginsInGroup(work, position)) {
+    position.at = work.startSite!.to
+    return { sites: [work.startSite!], position }
+  }
+  const under = place.bare && position === work.main ? runUnderHook(work, place.noun) : null
+  if (under) return { sites: [under], position }
+  if (place.post && isClosingStitch(work, place.noun)) return { sites: [work.startSite!], position }
+  if (place.order === "last" && endsInStart(work, place))
+    return { sites: [work.startSite!], position }
+  if (
+    place.order === "first" &&
+    work.elements.length === 0 &&
+    position === work.main &&
+    !work.startPassed &&
+    !work.startTaken
+  )
+    work.main.at = Math.min(work.main.at, work.startSite?.from ?? 0)
+  if (place.pick !== undefined) work.picked = true
+  if (place.pick === "dip") {
+    const sites = dipSites(position.edge, position.at, work.limitOf(position), place.count)
+    if (!sites) throw overrun(work, position, place.noun, place)
+    position.at = sites[sites.length - 1]!.to
+    return { sites, position }
+  }
+  if (place.middle) {
+    work.picked = true
+    const run = middleRun(position.edge, position.at, work.limitOf(position), place.count)
+    if (!run) throw overrun(work, position, place.noun, place)
+    position.at = run[run.length - 1]!.to
+    return { sites: run, position }
+  }
+  const own = work.inPlace?.[0]
+  if (
+    own?.at === "space" &&
+    place.noun.what === "space" &&
+    typeof place.pick === "number" &&
+    place.pickNoun?.what === "chain"
+  ) {
+    const element = work.shared.rounds[own.round]?.elements[own.element]
+    const most = element?.type === "chain" ? element.chains : 1
+    return {
+      sites: [
+        {
+          from: position.at,
+          to: position.at,
+          anchor: {
+            at: "chain",
+            round: own.round,
+            element: own.element,
+            chain: Math.min(most, place.pick) - 1,
+          },
+        },
+      ],
+      position,
+    }
+  }
+  if (place.afterSkip && lastUsedInARow(work, position, place.count - 1))
+    return { sites: [nextSite(work, position, { ...plainNext(place), count: 1 })], position }
+  if (
+    place.pick !== undefined &&
+    place.count > 1 &&
+    place.noun.what === "stitch" &&
+    work.choices.take("pick-of", ["run", "group"]) === "group"
+  ) {
+    const group: Next = { ...place, noun: { what: "group", size: place.count }, count: 1 }
+    return { sites: [nextSite(work, position, group)], position }
+  }
+  if (place.pick !== undefined && place.count > 1)
+    return { sites: [pickOfRun(work, position, place)], position }
+
+  for (let i = 0; i < place.count; i++) {
+    work.countStep(place)
+    const last = i === place.count - 1 && place.withLast === true
+    const closing = last ? closingSite(work, position, place) : null
+    sites.push(closing ?? nextSite(work, position, place))
+  }
+  return {
+    sites: place.every === undefined ? sites : everyNth(work, position, sites, place.every),
+    position,
+  }
+}
+
+/** "in the next 5 ch-sps", where no space has five chains: so many of them. */
+function countNotSize(position: Position, place: Next): Next {
+  const { size, ...noun } = place.noun
+  if (noun.what !== "space" || size === undefined || place.count !== 1 || place.bare || place.order)
+    return place
+  if (meaningOf(position.edge, place.noun).stretched !== "size") return place
+  const there = position.edge.elements.filter(({ type }) => type === "chain").length
+  return size > 1 && size <= there ? { ...place, noun, count: size, each: true } : place
+}
+
+/** "every other of next 6": only each so-many-th; the others are passed over. */
+function everyNth(
+  work: RoundWork,
+  position: Position,
+  sites: readonly Site[],
+  every: number,
+): Site[] {
+  return sites.filter((site, k) => {
+    if ((k + 1) % every === 0) return true
+    work.use(position, site, "skipped")
+    return false
+  })
+}
+
+/**
+ * "dc in next st 2 rnds below": the stitch under the next one, which it stands in front of and so takes
+ * up. Where the text says itself what is skipped, the earlier round is gone along on its own.
+ */
+function columnBelow(work: RoundWork, position: Position, place: Next): Site | null {
+  if (
+    position === work.main ||
+    place.count !== 1 ||
+    place.pick !== undefined ||
+    skips(work.allSteps)
+  )
+    return null
+  if (place.noun.what !== "stitch") return null
+  const covered = work.next(work.main, { what: "stitch" }, place)
+  if (!covered) return null
+  const past = cellUnder(work.shared.rounds, position.edge, covered.anchor)
+  const at = past - 1
+  if (position.edge.cells[at]?.type !== "stitch") return null
+  work.use(work.main, covered, "worked")
+  work.main.at = covered.to
+  position.at = past
+  return { from: at, to: at + 1, anchor: position.edge.anchorAt(at, false) }
+}
+
+function skips(steps: readonly Step[]): boolean {
+  return steps.some(
+    (step) =>
+      step.do === "skip" ||
+      (step.do === "repeat" && skips(step.body)) ||
+      (step.do === "group" && skips(step.steps)),
+  )
+}
+
+function plainNext(place: Next): Next {
+  const { pick: _pick, afterSkip: _afterSkip, ...plain } = place
+  return plain
+}
+
+/** "skip 2, 1 sc in 3rd", "1 sc in each of 2 sc, 2 sc in the 3rd": the ones before it are those just used. */
+function lastUsedInARow(work: RoundWork, position: Position, count: number): boolean {
+  const tail = work.used.slice(-count)
+  if (tail.length < count || tail.some((use) => use.edge !== position.edge)) return false
+  if (tail.some((use) => use.use !== tail[0]?.use || use.use === "slipped")) return false
+  if (tail[0]?.use === "skipped") return true
+  const { edge } = position
+  const stitchesBetween = (from: number, to: number) => {
+    for (let at = from; at < to; at++)
+      if (edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "stitch") return true
+    return false
+  }
+  return tail.every((use, i) => !stitchesBetween(use.to, tail[i + 1]?.from ?? position.at))
+}
+
+/** What is worked over on the way to an earlier round counts as used. */
+function coverNext(work: RoundWork, noun: Noun, span: Span): void {
+  const site = work.next(work.main, noun, span)
+  if (!site) return
+  work.use(work.main, site, "skipped")
+  work.main.at = site.to
+}
+
+/** "in ch-13 loop" with the hook in a ch-7 loop, where there are loops of both sizes. */
+function isOfOtherSize({ main }: RoundWork, site: Site, noun: Noun): boolean {
+  const { from, to } = site
+  const meaning = meaningOf(main.edge, noun)
+  return (
+    noun.size !== undefined &&
+    meaning.exists &&
+    meaning.stretched === null &&
+    findSite(main.edge, meaning.noun, from, to, from, null) === null
+  )
+}
+
+/** "sl st in next 3 ch, sc in loop": the loop whose chains the hook has just gone along; the round begins in it. */
+function runUnderHook(work: RoundWork, noun: Noun): Site | null {
+  const { startSite, main } = work
+  if (noun.what !== "space" || work.elements.length > 0 || startSite?.anchor.at !== "chain")
+    return null
+  const { edge } = main
+  let from = startSite.from
+  while (
+    from > startSite.from - edge.size &&
+    !edge.startsRun(((from % edge.size) + edge.size) % edge.size)
+  )
+    from -= 1
+  const index = ((from % edge.size) + edge.size) % edge.size
+  const found = { from, to: from + edge.widths[index]!, anchor: edge.anchorAt(index, true) }
+  const meaning = meaningOf(edge, noun)
+  if (!meaning.exists || !findSite(edge, meaning.noun, from, found.to, from, null)) return null
+  work.startSite = found
+  work.startTaken = false
+  main.base = from
+  main.at = found.to
+  return found
+}
+
+/** "Sl st in next sp, *shell over shell": slip stitches have led into the middle of a group, and nothing stands there yet. */
+function beginsInGroup(work: RoundWork, position: Position): boolean {
+  if (position !== work.main || work.startSite?.anchor.at !== "space" || work.startTaken) return false
+  return work.used.some(({ use }) => use === "slipped") && (work.elements.length === 0 || onlyStartMade(work))
+}
+
+/** Nothing but the starting chain has been made yet. */
+function onlyStartMade(work: RoundWork): boolean {
+  return (
+    work.elements.length > 0 &&
+    work.elements.every(
+      (element) =>
+        element.type === "chain" ||
+        (element.type === "stitch" && element.madeOfChains !== undefined),
+    )
+  )
+}
+
+/** Legs shared with the one before: the last one may share the very first place of the round. */
+function closingSite(work: RoundWork, position: Position, place: Next): Site | null {
+  if (!work.startTaken || !work.startSite || position !== work.main) return null
+  if (work.next(position, place.noun, place)) return null
+  const width = work.startSite.to - work.startSite.from
+  if (position.at >= work.end + width) return null
+  position.at = work.end + width
+  return { ...work.startSite, from: work.end, to: work.end + width }
+}
+
+/** "around post of dc" where such a dc closed the last space of the round before: that space. */
+function isClosingStitch(work: RoundWork, noun: Noun): boolean {
+  const last = work.shared.rounds[work.index - 1]?.elements.at(-1)
+  return (
+    work.startPassed &&
+    !work.startTaken &&
+    work.startSite?.anchor.at === "space" &&
+    last?.type === "chain" &&
+    last.closedWith !== undefined &&
+    last.closedWith.basic === noun.kind?.basic
+  )
+}
+
+/** "dc in last dc" where the round before was closed by that dc: the end of its last space. */
+function endsInStart(work: RoundWork, place: Next): boolean {
+  return (
+    work.startPassed &&
+    work.startSite !== null &&
+    !work.startTaken &&
+    place.noun.what === "stitch" &&
+    work.startSite.anchor.at === "space"
+  )
+}
+
+function nextSite(work: RoundWork, position: Position, place: Next): Site {
+  const noun = placeNoun(place)
+  if (position.edge.size === 0) throw noPlace(place, "There is nothing below to work into.")
+  if (noun.unworked && position === work.main) return lastSkipped(work, place)
+  const site =
+    place.pick !== undefined
+      ? pickedSite(work, position, place, place.pick)
+      : (gapMeant(work, position, place) ?? work.next(position, noun, place))
+  if (!site) throw overrun(work, position, noun, place)
+  position.at = site.past ?? site.to
+  return site
+}
+
+/** "3 dc in last sp" where the round has named its spaces "sp between groups" before: the nearest of either. */
+function gapMeant(work: RoundWork, position: Position, place: Next): Site | null {
+  const { noun } = place
+  if (noun.what !== "space" || noun.size !== undefined || position !== work.main) return null
+  if (noun.corner || noun.side || noun.middle || noun.small || !namesGaps(work.allSteps))
+    return null
+  const gap = work.next(position, { what: "gap", betweenGroups: true }, place)
+  const space = work.next(position, noun, place)
+  return gap && (!space || gap.from < space.from) ? gap : null
+}
+
+/** "in skipped st": the last one skipped in this round that is still without a stitch. */
+function lastSkipped(work: RoundWork, span: Span): Site {
+  const { edge } = work.main
+  const worked = new Set(
+    work.used
+      .filter((use) => use.use === "worked" && use.edge === edge)
+      .map((use) => use.from % edge.size),
+  )
+  for (let i = work.used.length - 1; i >= 0; i--) {
+    const use = work.used[i]!
+    if (use.edge !== edge || use.use !== "skipped" || worked.has(use.from % edge.size)) continue
+    const anchor = edge.anchorAt(use.from % edge.size, use.to - use.from > 1)
+    return { from: use.from, to: use.to, anchor }
+  }
+  throw noPlace(span, "No stitch has been skipped in this round.")
+}
+
+function placeNoun(place: Next): Noun {
+  if (place.order === "any" && place.noun.what === "ring") return { what: "any" }
+  return place.noun
+}
