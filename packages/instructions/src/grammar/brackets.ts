@@ -185,8 +185,8 @@ function afterGroup(
   const closed = end < chart.lexemes.length
   const cursor = chart.from(Math.min(end + 1, chart.lexemes.length))
   const body = asPasses(inner.steps)
-  const extra = { totals: inner.totals, remarks: [...inner.remarks, ...skippedRemarks(chart, inner), ...(closed ? [] : [{ code: "bracket-not-closed", start, end: start + 1 }])], names: inner.names }
-  const cost = inner.cost + (closed ? 0 : 1)
+  const extra = { totals: inner.totals, remarks: [...inner.remarks, ...skippedRemarks(chart, inner), ...(closed ? [] : [{ code: opensRepeat(inner, closed) ? "bracket-opens-repeat" : "bracket-not-closed", start, end: start + 1 }])], names: inner.names }
+  const cost = inner.cost + (closed ? 0 : opensRepeat(inner, closed) ? 0.1 : 1)
   // "(...)* repeat to end", "[...]* 2 more times": the asterisk names the bracket.
   if (/^\*+$/.test(cursor.text()) && (cursor.is("repeat", 1) || (cursor.isNumber(1) && cursor.is("times", cursor.is("more", 2) ? 3 : 2)))) cursor.at += 1
   const after = cursor.at
@@ -222,7 +222,13 @@ function afterGroup(
     }
     return [clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: corners }], cost, extra)]
   }
-  return [clause(cursor, body, cost + bareBracketCost + (isTotal ? 1 : 0), extra)]
+  return [clause(cursor, body, cost + (opensRepeat(inner, closed) ? 0 : bareBracketCost) + (isTotal ? 1 : 0), extra)]
+}
+
+/** "(ch 3, sc in next loop; repeat rnd": never closed, it only marks where the repeat begins. */
+function opensRepeat(inner: Reading, closed: boolean): boolean {
+  const first = inner.steps[0]
+  return !closed && first?.do === "repeat" && first.times.kind === "until"
 }
 
 function goesRound(body: readonly Step[]): boolean {
