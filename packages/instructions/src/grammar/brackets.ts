@@ -215,8 +215,8 @@ function afterGroup(
   const closed = end < chart.lexemes.length
   const cursor = chart.from(Math.min(end + 1, chart.lexemes.length))
   const body = asPasses(inner.steps)
-  const extra = { totals: inner.totals, remarks: [...inner.remarks, ...skippedRemarks(chart, inner), ...(closed ? [] : [{ code: "bracket-not-closed", start, end: start + 1 }])], names: inner.names }
-  const cost = inner.cost + (closed ? 0 : 1)
+  const extra = { totals: inner.totals, remarks: [...inner.remarks, ...skippedRemarks(chart, inner), ...(closed ? [] : [{ code: opensRepeat(inner, closed) ? "bracket-opens-repeat" : "bracket-not-closed", start, end: start + 1 }])], names: inner.names }
+  const cost = inner.cost + (closed ? 0 : opensRepeat(inner, closed) ? 0.1 : 1)
   // "(...)* repeat to end", "[...]* 2 more times": the asterisk names the bracket.
   if (/^\*+$/.test(cursor.text()) && (cursor.is("repeat", 1) || (cursor.isNumber(1) && cursor.is("times", cursor.is("more", 2) ? 3 : 2)))) cursor.at += 1
   const after = cursor.at
@@ -252,11 +252,12 @@ function afterGroup(
     }
     return [clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: corners }], cost, extra)]
   }
-  const list = clause(cursor, body, cost + bareBracketCost + (isTotal ? 1 : 0), extra)
+  const listCost = cost + (opensRepeat(inner, closed) ? 0 : bareBracketCost) + (isTotal ? 1 : 0)
+  const list = clause(cursor, body, listCost, extra)
   if (!isCorner(body)) return [list]
   // "*ch 1, (3 dc, ch 2, 3 dc); rep from *": a corner goes into one space though none is named.
   const next: Place = { ...cursor.since(start), at: "next", noun: { what: "space" }, count: 1, bare: true }
-  return [list, clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: next }], cost + bareBracketCost + 0.05 + (isTotal ? 1 : 0), extra)]
+  return [list, clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: next }], listCost + 0.05, extra)]
 }
 
 /** "3 dc, ch 2, 3 dc": stitches on both sides of chains, none with a place of its own. */
@@ -264,6 +265,12 @@ function isCorner(body: readonly Step[]): boolean {
   const [first, last] = [body[0], body[body.length - 1]]
   if (first?.do !== "work" || last?.do !== "work" || first.count + last.count < 3) return false
   return body.length > 2 && body.every((step) => (step.do === "work" || step.do === "chain") && step.place === null)
+}
+
+/** "(ch 3, sc in next loop; repeat rnd": never closed, it only marks where the repeat begins. */
+function opensRepeat(inner: Reading, closed: boolean): boolean {
+  const first = inner.steps[0]
+  return !closed && first?.do === "repeat" && first.times.kind === "until"
 }
 
 function goesRound(body: readonly Step[]): boolean {

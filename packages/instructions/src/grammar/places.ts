@@ -46,7 +46,7 @@ export function readPlace(cursor: Cursor): Place | null {
     while (cursor.is("in") || (cursor.is("around") && !cursor.is("until")) || cursor.text() === "of") cursor.at += 1
     const place = readTarget(cursor, start, between ? "between" : preposition)
     if (!place) return null
-    const over = preposition === "over" ? { over: true } : {}
+    const over = preposition === "over" || preposition === "across" ? { over: true } : {}
     const passes = behind ? { passes: "behind" as const } : front ? { passes: "front" as const } : {}
     return withEarlierRound(cursor, { ...place, ...over, ...passes }, start)
   })

@@ -172,7 +172,7 @@ function afterBody(
   const cursor = chart.from(close.after)
   const opening = chart.lexemes[at]!
   const start = opening.start
-  const steps = mirroredInSpace(asPasses(body.steps))
+  const steps = mirroredInSpace(inTurn(asPasses(body.steps)))
   // What is told inside a repeat is no total of the round.
   const totals = body.totals.map((total) => ({ ...total, firm: false }))
   const extra = { totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
@@ -242,6 +242,21 @@ function figuresBefore(chart: Chart, close: Close): Remark[] {
     if (word.type === "number") found.push({ code: "skipped", start: word.start, end: word.end, said: String(k) })
   }
   return found
+}
+
+/** "*1 dc in first st, 2 dc in second st; rep from *": inside a repeat the first, second, third are the next in turn. */
+function inTurn(steps: readonly Step[]): readonly Step[] {
+  let turn = 0
+  const changed = steps.map((step): Step => {
+    if (step.do !== "work" || step.place?.at !== "next" || step.place.noun.what !== "stitch") return step
+    const { place } = step
+    const plain: Place = { start: place.start, end: place.end, at: "next", noun: place.noun, count: 1 }
+    const first = place.order === "first" && place.count === 1 && place.pick === undefined
+    if (first ? turn !== 0 : turn === 0 || place.pick !== turn + 1 || place.count !== turn + 1) return step
+    turn += 1
+    return { ...step, place: plain }
+  })
+  return turn >= 2 ? changed : steps
 }
 
 /** "repeat 7x from * to *": how often, told before the mark is named. */

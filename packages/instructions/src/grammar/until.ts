@@ -75,7 +75,7 @@ function readUpTo(cursor: Cursor): Until | null {
       return { kind: "around", rest: true }
     }
     if (cursor.text() === "join" && /^[,;.)]?$/.test(cursor.text(1))) return null
-    if (cursor.take("start")) return cursor.take("chain", "round", "of") ? { kind: "around", rest: true } : null
+    if (cursor.take("start")) return readNoun(cursor) || cursor.take("chain", "round", "of") ? { kind: "around", rest: true } : null
     if (cursor.accept("within", "before")) {
       cursor.take("last")
       const count = cursor.takeCount(1) ?? 1
