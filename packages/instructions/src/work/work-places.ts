@@ -124,6 +124,11 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
   )
     work.main.at = Math.min(work.main.at, work.startSite?.from ?? 0)
   if (place.pick !== undefined) work.picked = true
+  if (place.pick === "dip" && place.count === 1 && petalsTouch(position.edge)) {
+    // "sl st between petals" where no stitch stands between them: the gap.
+    const { pick: _pick, pickNoun: _noun, ...plain } = place
+    return { sites: [nextSite(work, position, { ...plain, noun: { what: "gap", betweenGroups: true } })], position }
+  }
   if (place.pick === "dip") {
     const sites = dipSites(position.edge, position.at, work.limitOf(position), place.count)
     if (!sites) throw overrun(work, position, place.noun, place)
@@ -305,6 +310,15 @@ function runUnderHook(work: RoundWork, noun: Noun): Site | null {
   main.base = from
   main.at = found.to
   return found
+}
+
+/** Every stitch is one of a petal: three or more in one place. */
+function petalsTouch(edge: Edge): boolean {
+  return edge.keep("petals-touch", () => {
+    const petals = groupsInOnePlace(edge, true).filter(({ cells }) => cells.length > 2)
+    const inside = petals.reduce((sum, { cells }) => sum + cells.length, 0)
+    return petals.length > 1 && inside === edge.cells.filter(({ type }) => type === "stitch").length
+  })
 }
 
 /** "Sl st in next sp, *shell over shell": slip stitches have led into the middle of a group, and nothing stands there yet. */
