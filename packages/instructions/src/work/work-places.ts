@@ -4,7 +4,7 @@
 import type { Noun, Place, Span, Step } from "../base/tree.ts"
 import { cellUnder } from "../edge/cell-under.ts"
 import { dipSites, middleRun } from "../edge/dips.ts"
-import { groupsInOnePlace } from "../edge/edge.ts"
+import { type Edge, groupsInOnePlace } from "../edge/edge.ts"
 import { meaningOf } from "../edge/meanings.ts"
 import { kindFits, type Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
@@ -124,6 +124,8 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
   )
     work.main.at = Math.min(work.main.at, work.startSite?.from ?? 0)
   if (place.pick !== undefined) work.picked = true
+  const turning = place.count === 1 && place.pick === undefined ? atEndOfChain(work, position, place) : null
+  if (turning) return { sites: [turning], position }
   if (place.pick === "dip" && place.count === 1 && petalsTouch(position.edge)) {
     // "sl st between petals" where no stitch stands between them: the gap.
     const { pick: _pick, pickNoun: _noun, ...plain } = place
@@ -310,6 +312,14 @@ function runUnderHook(work: RoundWork, noun: Noun): Site | null {
   main.base = from
   main.at = found.to
   return found
+}
+
+/** Along a chain and back: "3 sc in last ch" when the side is used up, "2 sc in first ch" when all of it is. */
+function atEndOfChain(work: RoundWork, position: Position, place: Next): Site | null {
+  if (work.firstSide === null || position !== work.main || place.noun.what !== "chain") return null
+  if (place.order === "last" && position.at === work.firstSide) return work.current
+  if (place.order !== "first" || position.at < position.edge.size) return null
+  return { from: 0, to: 1, anchor: position.edge.anchorAt(0, false) }
 }
 
 /** Every stitch is one of a petal: three or more in one place. */
