@@ -316,8 +316,8 @@ function runUnderHook(work: RoundWork, noun: Noun): Site | null {
 
 /** Along a chain and back: "3 sc in last ch" when the side is used up, "2 sc in first ch" when all of it is. */
 function atEndOfChain(work: RoundWork, position: Position, place: Next): Site | null {
-  if (work.firstSide === null || position !== work.main || place.noun.what !== "chain") return null
-  if (place.order === "last" && position.at === work.firstSide) return work.current
+  if (position.edge.round >= 0 || position !== work.main || place.noun.what !== "chain") return null
+  if (place.order === "last" && work.firstSide !== null && position.at === work.firstSide) return work.current
   if (place.order !== "first" || position.at < position.edge.size) return null
   return { from: 0, to: 1, anchor: position.edge.anchorAt(0, false) }
 }
