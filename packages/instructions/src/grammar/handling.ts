@@ -3,6 +3,7 @@
 import type { Chart, Clause } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
+import { readPlace } from "./places.ts"
 
 /** Words passed over in one clause, at most. */
 const longestClause = 40
@@ -28,6 +29,8 @@ export function handlingClause(chart: Chart, at: number): readonly Clause[] {
   for (let k = 0; k < longestClause && !cursor.done(); k++) {
     const text = cursor.text()
     if (/^[,;.!()[\]{}]$/.test(text) || /^\*+$/.test(text)) break
+    // "using the cream, join yarn between 2 dc": the join tells where the round begins.
+    if (cursor.at > at && /^(?:join|attach|rejoin)$/.test(text) && cursor.is("yarn", 1)) break
     if (isWork(cursor)) {
       // "fasten off B ch 3 ...": handling ends where work begins.
       break
@@ -116,6 +119,15 @@ export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
   if (!tells) return []
   const remarks = [{ code: "further-rounds", start, end: cursor.lastEnd() }]
   return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.15, { remarks })]
+}
+
+/** "beginning in same st as ch 1", "starting in the joining st": where the first of what follows goes, as it would anyway. */
+export function beginsWhere(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  cursor.at += 1
+  const place = readPlace(cursor)
+  if (place?.at !== "same") return []
+  return [clause(cursor, (before) => (before.some((step) => step.do === "work" || step.do === "group") ? null : before), clauseCost)]
 }
 
 /** True for words that begin advice: what follows them is no step of its own. */

@@ -56,7 +56,16 @@ function readPlainNoun(cursor: Cursor): Noun | null {
     cursor.at += 1
     return { what: "group" }
   }
+  if (cursor.attempt(() => acceptBetweenPetals(cursor))) return { what: "gap", betweenGroups: true }
   return { what: "stitch", kind }
+}
+
+/** "dc between the petals": the low point where one meets the next. */
+function acceptBetweenPetals(cursor: Cursor): true | null {
+  if (!cursor.take("between")) return null
+  while (cursor.take("each", "next"));
+  if (cursor.isNumber()) cursor.at += 1
+  return /^(?:petals|scallops|shells|leaves)$/.test(cursor.text()) ? (cursor.at++, true) : null
 }
 
 /** "tip of petal", "tip": the middle of what was worked in one place. */

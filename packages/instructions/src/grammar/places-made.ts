@@ -177,12 +177,15 @@ function readTopOf(cursor: Cursor, start: number): Place | null {
   // "top st of starting chain"
   if (cursor.text(1) === "of") cursor.take("stitch", "chain")
   cursor.accept("of")
+  const atEnd = cursor.lexemes.slice(cursor.at, cursor.at + 9).some(({ classes, text }) => classes.has("join") || /^(?:ss|slst|sl)$/.test(text))
   const last = cursor.attempt(() => {
     if (!cursor.take("that") && !cursor.is("last") && !cursor.is("previous")) return null
+    const said = cursor.is("last") && !cursor.lexemes[cursor.at - 1]?.classes.has("that")
     if (cursor.is("last") || cursor.is("previous")) cursor.at += 1
     const noun = readNoun(cursor)
-    cursor.take("made")
-    return noun
+    // "into top of last dc" is the last one of the round below, "of last dc made" of this one.
+    const made = cursor.take("made")
+    return said && !made && noun?.kind && atEnd ? null : noun
   })
   if (last && last.what !== "chain") return { ...cursor.since(start), at: "made", which: "last", noun: last }
   while (cursor.take("first", "start", "that"));

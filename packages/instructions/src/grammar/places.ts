@@ -95,7 +95,7 @@ function acceptOwner(cursor: Cursor): true | null {
 /** "in top of next puff": every stitch is worked into its top. */
 function acceptTopOf(cursor: Cursor): true | null {
   if (!cursor.take("top") || !cursor.accept("of")) return null
-  return cursor.is("next") || cursor.is("each") || cursor.is("any") || cursor.is("same") ? true : null
+  return cursor.is("next") || cursor.is("each") || cursor.is("any") || cursor.is("same") || cursor.is("last") ? true : null
 }
 
 function readLoopWords(cursor: Cursor, details: Details): true | null {

@@ -10,7 +10,7 @@ import { isStitchWord } from "./cursor.ts"
 import { readWholeRound } from "./evenly.ts"
 import { readFan, readLinked } from "./fans.ts"
 import { completedPopcorn, droppedLoop, heldBack, spelledCluster, startsHolding, startsWrap } from "./gathered.ts"
-import { adviceClause, furtherRounds, handlingClause, otherWay, measureSentence, purposeClause, startsAdvice, talkSentence, toolClause, yarnClause } from "./handling.ts"
+import { adviceClause, beginsWhere, furtherRounds, handlingClause, otherWay, measureSentence, purposeClause, startsAdvice, talkSentence, toolClause, yarnClause } from "./handling.ts"
 import { eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { makeStitches } from "./make.ts"
@@ -394,6 +394,12 @@ export const productions: readonly Production[] = [
     starts: (word) => word.type === "word",
     rule: measureSentence,
     examples: ["piece should measure 8 cm"],
+  },
+  {
+    name: "where it begins",
+    starts: (word, cursor) => word.classes.has("start") && cursor.is("in", 1),
+    rule: beginsWhere,
+    examples: ["beginning in same st as ch 1"],
   },
   {
     name: "advice",

@@ -390,6 +390,9 @@ function readRepeatTimes(
 /** "rep from * to ** twice more": what stands before the second mark, so often again. */
 function upTo(span: { start: number; end: number }, steps: readonly Step[], markAt: number, times: Times): Step[] {
   const marked = steps.slice(0, markAt)
+  if (times.kind === "until" && times.until.kind === "around" && marked.length > 0 && marked.length < steps.length)
+    // "*...**, 1 tr in next, rep from * to **": the last time stops at the second mark.
+    return [{ ...span, do: "repeat", body: steps, last: marked, ending: "replaces", times }]
   if (marked.length === steps.length || times.kind === "until")
     return [{ ...span, do: "repeat", body: steps, last: null, ending: null, times }]
   const again: Times = { kind: "total", count: times.count }

@@ -289,6 +289,10 @@ const misscanned: Readonly<Record<string, string>> = table({
   clstr: "cluster",
   ckuster: "cluster",
   chsps: "chsps",
+  wit: "with",
+  whit: "with",
+  firs: "first",
+  fist: "first",
 })
 
 /** Marks that may be passed over freely; others say something. */
