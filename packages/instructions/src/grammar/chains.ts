@@ -134,10 +134,8 @@ function readChains(cursor: Cursor): number | null {
     if (cursor.is("picot")) return null
     if (cursor.is("space")) {
       // "make a ch 3 loop" is work, "ch-3 sp" a place.
-      const before = cursor.text()
-      return /^(?:loop|lp|space|sp|arch)$/.test(before) && makesLoop(cursor)
-        ? (cursor.at++, chains)
-        : null
+      if (!makesLoop(cursor)) return null
+      return cursor.accept("loop", "lp", "space", "sp", "arch") ? chains : null
     }
     return chains
   })

@@ -65,7 +65,7 @@ function acceptBetweenPetals(cursor: Cursor): true | null {
   if (!cursor.take("between")) return null
   while (cursor.take("each", "next"));
   if (cursor.isNumber()) cursor.at += 1
-  return /^(?:petals|scallops|shells|leaves)$/.test(cursor.text()) ? (cursor.at++, true) : null
+  return cursor.accept("petals", "scallops", "shells", "leaves") ? true : null
 }
 
 /** "tip of petal", "tip": the middle of what was worked in one place. */

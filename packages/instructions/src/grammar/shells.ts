@@ -166,7 +166,7 @@ function bracketed(chart: Chart, cursor: Cursor, name: string): Shell | null {
   }
   const inner = chart.readInner(from, end - 1)[0]
   cursor.at = end
-  if (!inner || !inner.steps.some((step) => step.do === "work" || step.do === "group")) return null
+  if (!inner?.steps.some((step) => step.do === "work" || step.do === "group")) return null
   const steps = asPasses(inner.steps)
   return { steps, cost: inner.cost, names: [[name, steps]] }
 }
