@@ -10,8 +10,8 @@ import {
   swatchUnlikeYarn,
   type Terms,
 } from "@roundwright/stitches"
-import type { PatternText } from "./layout.ts"
 import type { Finding } from "../base/problem-list.ts"
+import type { PatternText } from "./layout.ts"
 
 export interface GaugeFound {
   readonly input: GaugeInput
