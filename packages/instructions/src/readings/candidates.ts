@@ -2,13 +2,13 @@
 // the counts agree and how much of the words it leaves over. Words are cheaper than counts.
 
 import type { Round } from "@roundwright/motif"
-import { impliedRepeats } from "./implied-repeat.ts"
 import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import { assumedRound } from "./assumed.ts"
 import type { Foundation } from "./foundation.ts"
+import { impliedRepeats } from "./implied-repeat.ts"
 import type { Located } from "./list-rounds.ts"
 import { otherReadingsOf, workRound, workRoundAs } from "./read-round.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
@@ -166,12 +166,18 @@ function differs(a: Candidate, b: Candidate): boolean {
 
 /** What is told once, worked around: where else most of the round below is left, and then nothing is. */
 function workedAround(best: Candidate): Candidate[] {
-  if (best.request.index === 0 || !best.result.findings.some(({ code }) => leavesMuch.has(code))) return []
+  if (best.request.index === 0 || !best.result.findings.some(({ code }) => leavesMuch.has(code)))
+    return []
   const found: Candidate[] = []
   for (const steps of impliedRepeats(best.request.tree.steps)) {
     const request = { ...best.request, tree: { ...best.request.tree, steps } }
     const result = workRound(request)
-    if (!result.round || result.score >= best.result.score || result.findings.some(({ code }) => leavesMuch.has(code) || code === "repeat-does-not-divide")) continue
+    if (
+      !result.round ||
+      result.score >= best.result.score ||
+      result.findings.some(({ code }) => leavesMuch.has(code) || code === "repeat-does-not-divide")
+    )
+      continue
     const told: Finding = {
       severity: "note",
       code: "repeat-implied",
@@ -179,7 +185,13 @@ function workedAround(best: Candidate): Candidate[] {
       message: "This is told once and worked around: then it fits the round before.",
       hint: 'Add "rep from * around" if that is meant.',
     }
-    found.push({ ...best, request, result: { ...result, findings: [...result.findings, told] }, round: result.round, score: best.score - best.result.score + result.score + impliedRepeat })
+    found.push({
+      ...best,
+      request,
+      result: { ...result, findings: [...result.findings, told] },
+      round: result.round,
+      score: best.score - best.result.score + result.score + impliedRepeat,
+    })
   }
   return found
 }

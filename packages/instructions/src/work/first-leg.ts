@@ -40,8 +40,16 @@ export function isLegWithNext(work: RoundWork, step: ChainStep, next: Step | und
 
 /** "Ch 3, dc in same sp, *ch 5, 2-dc cluster in next sp; rep from *": the chain and the dc are the first cluster. */
 export function isLegInSame(work: RoundWork, step: ChainStep, next: Step | undefined): boolean {
-  if (next?.do !== "work" || next.count !== 1 || next.stitch.kind.gathered || next.place?.at !== "same") return false
-  return step.chains >= 2 && !step.countsAs && namesGathered(work.allSteps, next.stitch.kind.basic, 2)
+  if (
+    next?.do !== "work" ||
+    next.count !== 1 ||
+    next.stitch.kind.gathered ||
+    next.place?.at !== "same"
+  )
+    return false
+  return (
+    step.chains >= 2 && !step.countsAs && namesGathered(work.allSteps, next.stitch.kind.basic, 2)
+  )
 }
 
 /** A plain stitch as what is gathered with the chain before it. */

@@ -109,7 +109,12 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
     !isOfOtherSize(work, work.startSite, place.noun)
   )
     return { sites: [work.startSite], position }
-  if (place.bare && place.noun.what === "group" && place.noun.middle && beginsInGroup(work, position)) {
+  if (
+    place.bare &&
+    place.noun.what === "group" &&
+    place.noun.middle &&
+    beginsInGroup(work, position)
+  ) {
     position.at = work.startSite!.to
     return { sites: [work.startSite!], position }
   }
@@ -313,8 +318,12 @@ function runUnderHook(work: RoundWork, noun: Noun): Site | null {
 
 /** "Sl st in next sp, *shell over shell": slip stitches have led into the middle of a group, and nothing stands there yet. */
 function beginsInGroup(work: RoundWork, position: Position): boolean {
-  if (position !== work.main || work.startSite?.anchor.at !== "space" || work.startTaken) return false
-  return work.used.some(({ use }) => use === "slipped") && (work.elements.length === 0 || onlyStartMade(work))
+  if (position !== work.main || work.startSite?.anchor.at !== "space" || work.startTaken)
+    return false
+  return (
+    work.used.some(({ use }) => use === "slipped") &&
+    (work.elements.length === 0 || onlyStartMade(work))
+  )
 }
 
 /** Nothing but the starting chain has been made yet. */
