@@ -96,7 +96,9 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
   }
   // "each ch sp from the previous row".
   cursor.attempt(() =>
-    cursor.take("of", "in") && cursor.take("previous", "last") && cursor.take("round") ? true : null,
+    cursor.take("of", "in") && cursor.take("previous", "last") && cursor.take("round")
+      ? true
+      : null,
   )
   const across = cursor.text() === "across"
   const until =
