@@ -15,6 +15,7 @@ import { perform, performers } from "../work/perform.ts"
 import { CannotWork, RoundWork } from "../work/round-work.ts"
 import type { Foundation } from "./foundation.ts"
 import { withDoubt } from "./open-readings.ts"
+import { takesWholeGroups } from "./places-taken.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
 import { toldChoices } from "./told-choices.ts"
 
@@ -26,7 +27,7 @@ const weights = { cannot: 1000, total: 100, left: 10, warning: 3 } as const
 export function workRound(request: RoundRequest): RoundResult {
   const usual = tryReading(request, new Map())
   if (usual.score === 0)
-    return withDoubt(usual, (forced) => tryReading(request, forced), request.span)
+    return withDoubt(usual, (forced) => tryReading(request, forced), request.span, takesWholeGroups(request.tree.steps, request.shared.rounds[request.index - 1]))
   let best = usual
   let bestForced: ReadonlyMap<ChoiceName, ChoiceValue> | null = null
   for (const forced of otherReadings(

@@ -228,8 +228,12 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
   const { stitch } = step
   if (step.count > 1 && step.count < 6 && work.repeatDepth > 0 && !stitch.tog) {
     // "*work 1 sc, work 2 sc": several in one place, if the total says so.
-    if (work.choices.take("several-unplaced", ["one-each", "in-one"]) === "in-one") {
-      const one: Place = { start: step.start, end: step.end, at: "next", noun: anyStitch, count: 1 }
+    // A round begun in a space may mean the next space.
+    const fromSpace = work.startSite?.anchor.at === "space"
+    const how = work.choices.take("several-unplaced", fromSpace ? (["one-each", "in-one", "in-space"] as const) : (["one-each", "in-one"] as const))
+    if (how !== "one-each") {
+      const noun: Noun = how === "in-space" ? { what: "space" } : anyStitch
+      const one: Place = { start: step.start, end: step.end, at: "next", noun, count: 1 }
       performWork(work, { ...step, place: one })
       return
     }
