@@ -31,7 +31,7 @@ describe("a word that means nothing", () => {
       if (!told) silent.push(changed)
     }
     expect(silent).toEqual([])
-  })
+  }, 300_000)
 })
 
 /** Figures that say nothing new where they stand: "join with 1 sl st", "3rd ch of 7 ch". */
@@ -50,7 +50,7 @@ describe("a figure put anywhere", () => {
     }
     expect(all).toBeGreaterThan(1000)
     expect(silent.length / all, silent.join("\n")).toBeLessThan(mostSilentFigures)
-  })
+  }, 300_000)
 })
 
 function outcome(reading: PatternReading): string {

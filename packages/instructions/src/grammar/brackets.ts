@@ -14,7 +14,8 @@ import { atPlace, readPlace, readTarget } from "./places.ts"
 import { readEnding } from "./repeat-endings.ts"
 import { acceptWork } from "./handling.ts"
 import { readBracketTotal } from "./totals.ts"
-import { readCounted } from "./stitch-names.ts"
+import { readNoun } from "./nouns.ts"
+import { readCounted, readStitch } from "./stitch-names.ts"
 import { readTimes, readUntil } from "./until.ts"
 
 export const closers: Readonly<Record<string, string>> = table({ "(": ")", "[": "]", "{": "}" })
@@ -34,8 +35,10 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const note = readNote(chart, at + 1, end, opening.start)
   if (note && typeof note.steps !== "function") return [note]
   // "2-dc cluster in next loop (2-dc cluster: keeping last loop of each ...)": how it is made, no work.
-  if (end < chart.lexemes.length && defines(chart.lexemes.slice(at + 1, end)) && namesMade(chart, at)) return [aside(chart, at, end)]
+  if (end < chart.lexemes.length && defines(chart.lexemes.slice(at + 1, end)) && namesMade(chart, at)) return [aside(chart, at, end, false)]
   const found: Clause[] = note ? [note] : []
+  const each = eachTells(chart, at, end)
+  if (each) found.push(each)
   const total = readBracketTotal(chart, at, end)
   if (total) found.push(total)
   // "3 dc, ch 3, 3 dc (shell) in next dc": a name for the list just told, and no further shell.
@@ -44,8 +47,30 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
     if (inner.steps.length === 0) continue
     found.push(...afterGroup(chart, inner, at, end, total !== null))
   }
-  found.push(aside(chart, at, end))
+  found.push(aside(chart, at, end, total !== null))
   return found
+}
+
+/** "16 dc (2 in each st)", "24 tr (two per stitch)": how the stitches just counted are shared out. */
+function eachTells(chart: Chart, at: number, end: number): Clause | null {
+  const cursor = chart.from(at + 1)
+  const start = chart.lexemes[at]!.start
+  const count = cursor.takeCount(1)
+  if (count === null) return null
+  readStitch(cursor)
+  const per = cursor.accept("per")
+  if (!per && !cursor.take("in")) return null
+  if (!cursor.take("each") && !per) return null
+  const noun = readNoun(cursor)
+  cursor.attempt(() => (cursor.take("around") ? true : null))
+  if (!noun || cursor.at !== end) return null
+  const place: Place = { start, end: cursor.lastEnd(), at: "each", nouns: [noun], until: { kind: "around" } }
+  cursor.at = end + 1
+  return clause(cursor, (before) => {
+    const last = before[before.length - 1]
+    if (last?.do !== "work" || last.place || last.count <= count) return null
+    return [...before.slice(0, -1), { ...last, count, place, end: cursor.lastEnd() }]
+  })
 }
 
 /** Index of the closing bracket, or the end of the round where none is. */
@@ -63,7 +88,7 @@ function closingOf(chart: Chart, at: number): number {
 }
 
 /** The words of a bracket passed over; what was made before it may be named in it ("shell made"). */
-function aside(chart: Chart, at: number, end: number): Clause {
+function aside(chart: Chart, at: number, end: number, isTotal: boolean): Clause {
   if (end >= chart.lexemes.length) {
     const { start, end: stop, text } = chart.lexemes[at]!
     return { end: at + 1, cost: 0.6, steps: [], remarks: [{ code: "bracket-not-closed", start, end: stop, said: text }] }
@@ -76,16 +101,21 @@ function aside(chart: Chart, at: number, end: number): Clause {
     if (word.skipCost > 0) skipped.push(k)
   }
   const inner = chart.lexemes.slice(at + 1, end)
-  const told = tellsMade(inner) || tellsOther(inner) || namesOnly(inner) || defines(inner) || tellsWhere(inner) || tellsChange(inner)
+  const told = !isTotal && (tellsMade(inner) || tellsOther(inner) || namesOnly(inner) || defines(inner) || tellsWhere(inner) || tellsChange(inner))
   if (told) cost = 0.05
   const name = told ? nameOf(inner) : null
   const opening = chart.lexemes[at]!
   const last = chart.lexemes[Math.min(end, chart.lexemes.length - 1)]!
   const remark = { code: "aside", start: opening.start, end: last.end }
+  // A remark told whole: the words in it are not told one by one.
+  const over = skipped
+    .filter((k) => chart.lexemes[k]!.unknown)
+    .map((k) => ({ ...chart.lexemes[k]!, code: "read-over", said: String(k) }))
+    .map(({ code, start, end: stop, said }) => ({ code, start, end: stop, said }))
   const base = {
     end: end + 1,
     cost: Math.min(mostAsideCost, cost),
-    remarks: told || cost < 0.5 ? [] : [remark],
+    remarks: (told && over.length === 0) || cost < 0.5 ? (tellsOther(inner) ? [remark, ...over] : []) : [remark, ...over],
   }
   if (name === null) return { ...base, steps: [] }
   return {
@@ -222,7 +252,19 @@ function afterGroup(
     }
     return [clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: corners }], cost, extra)]
   }
-  return [clause(cursor, body, cost + (opensRepeat(inner, closed) ? 0 : bareBracketCost) + (isTotal ? 1 : 0), extra)]
+  const listCost = cost + (opensRepeat(inner, closed) ? 0 : bareBracketCost) + (isTotal ? 1 : 0)
+  const list = clause(cursor, body, listCost, extra)
+  if (!isCorner(body)) return [list]
+  // "*ch 1, (3 dc, ch 2, 3 dc); rep from *": a corner goes into one space though none is named.
+  const next: Place = { ...cursor.since(start), at: "next", noun: { what: "space" }, count: 1, bare: true }
+  return [list, clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: next }], listCost + 0.05, extra)]
+}
+
+/** "3 dc, ch 2, 3 dc": stitches on both sides of chains, none with a place of its own. */
+function isCorner(body: readonly Step[]): boolean {
+  const [first, last] = [body[0], body[body.length - 1]]
+  if (first?.do !== "work" || last?.do !== "work" || first.count + last.count < 3) return false
+  return body.length > 2 && body.every((step) => (step.do === "work" || step.do === "chain") && step.place === null)
 }
 
 /** "(ch 3, sc in next loop; repeat rnd": never closed, it only marks where the repeat begins. */

@@ -21,6 +21,12 @@ export function makeChains(chart: Chart, at: number): readonly Clause[] {
   cursor.accept("loosely")
   const found: Clause[] = []
   const made = cursor.at
+  if (chart.lexemes[at - 1]?.classes.has("forms") && (cursor.take("in") || cursor.take("to")) && cursor.take("ring")) {
+    // "form 6 ch into a ring".
+    const span = cursor.since(start)
+    return [clause(cursor, [{ ...span, do: "chain", chains, place: null }, { ...span, do: "join", place: null, ring: true }])]
+  }
+  cursor.at = made
   const plain = (): Clause => {
     cursor.at = made
     const place: Place | null = cursor.is("in") ? cursor.attempt(() => readPlace(cursor)) : null
@@ -155,7 +161,8 @@ export function closesPicot(cursor: Cursor, chains: number): boolean {
       cursor.accept(",")
       cursor.take("and")
       const kind = readKind(cursor)
-      if (kind?.basic !== "sl st" && kind?.basic !== "sc") return null
+      // "ch 1, sc in same st" begins a round: one chain makes no picot.
+      if (kind?.basic !== "sl st" && (kind?.basic !== "sc" || chains < 2)) return null
       if (!cursor.take("in", "to")) return null
       cursor.take("top", "base")
       cursor.accept("of")

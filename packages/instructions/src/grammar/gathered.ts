@@ -89,7 +89,7 @@ function acceptDrawThroughAll(cursor: Cursor): boolean {
     const text = cursor.text()
     if (cursor.done() || /^[;.()[\]*]$/.test(text) || (text === "," && through)) break
     if (cursor.is("chain") && cursor.isNumber(1)) break
-    if (through && (cursor.is("in") || cursor.isNumber(1)) && !cursor.is("hook") && !cursor.is("hook", 1)) break
+    if (through && text !== "all" && (cursor.is("in") || cursor.isNumber(1)) && !cursor.is("hook") && !cursor.is("hook", 1)) break
     if ((throughWords.test(text) && /through|thru/.test(text)) || (text === "off" && cursor.is("work", -1))) through = true
     cursor.at += 1
   }

@@ -3,6 +3,7 @@
 import type { Chart, Clause } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
+import { readPlace } from "./places.ts"
 
 /** Words passed over in one clause, at most. */
 const longestClause = 40
@@ -28,6 +29,8 @@ export function handlingClause(chart: Chart, at: number): readonly Clause[] {
   for (let k = 0; k < longestClause && !cursor.done(); k++) {
     const text = cursor.text()
     if (/^[,;.!()[\]{}]$/.test(text) || /^\*+$/.test(text)) break
+    // "using the cream, join yarn between 2 dc": the join tells where the round begins.
+    if (cursor.at > at && /^(?:join|attach|rejoin)$/.test(text) && cursor.is("yarn", 1)) break
     if (isWork(cursor)) {
       // "fasten off B ch 3 ...": handling ends where work begins.
       break
@@ -79,7 +82,7 @@ export function purposeClause(chart: Chart, at: number): readonly Clause[] {
   cursor.at += 1
   for (let k = 0; k < 5; k++) {
     if (cursor.done() || /^[,;.!()[\]{}*]$/.test(cursor.text())) break
-    if (cursor.isNumber() || cursor.is("chain") || cursor.is("in") || cursor.is("each")) return []
+    if ((cursor.isNumber() && !cursor.is("round", -1)) || cursor.is("chain") || cursor.is("in") || cursor.is("each")) return []
     cursor.at += 1
   }
   if (!cursor.done() && !/^[,;.!()[\]{}*]+$/.test(cursor.text())) return []
@@ -116,6 +119,34 @@ export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
   if (!tells) return []
   const remarks = [{ code: "further-rounds", start, end: cursor.lastEnd() }]
   return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.15, { remarks })]
+}
+
+/** "beginning in same st as ch 1", "starting in the joining st": where the first of what follows goes, as it would anyway. */
+export function beginsWhere(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  cursor.at += 1
+  const place = readPlace(cursor)
+  if (place?.at !== "same") return []
+  return [clause(cursor, (before) => (before.some((step) => step.do === "work" || step.do === "group") ? null : before), clauseCost)]
+}
+
+/** True for words that begin advice: what follows them is no step of its own. */
+export function startsAdvice(text: string): boolean {
+  return /^(?:remember|reminder|note|nb|tip|tips|tip:|hint|hints|ensure|ensuring|careful|important|please note|make sure|making sure)$/.test(text)
+}
+
+/** "- remember to include the first ch 3", "Tip: work over the tail ...": to the end of the sentence; dear, as work may hide in it. */
+export function adviceClause(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const before = chart.lexemes[at - 1]
+  if (!before || !/^[.!?)\]};,*-]$/.test(before.text)) return []
+  const start = cursor.start()
+  for (let k = 0; k < longestClause && !cursor.done(); k++) {
+    if (/^[.!?)\]}*]$/.test(cursor.text())) break
+    cursor.at += 1
+  }
+  const remarks = [{ code: "not-of-the-work", start, end: cursor.lastEnd() }]
+  return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.8, { remarks })]
 }
 
 /** A whole sentence of talk: no stitch, no place, no figure in it. Told, and passed over. */

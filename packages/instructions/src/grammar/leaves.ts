@@ -101,6 +101,15 @@ export function groupsEach(chart: Chart, at: number): readonly Clause[] {
   const inner = chart.readInner(from, end)[0]
   if (!inner || inner.steps.length === 0) return []
   cursor.at = end + 1
+  const times = { kind: "total" as const, count }
+  const one = cursor.attempt(() => readPlace(cursor))
+  if (one?.at === "ring" || (one?.at === "next" && one.count === 1) || one?.at === "same") {
+    // "6 lots of (3 dc, ch 1) in the ring": all of them in one place.
+    const span = cursor.since(start)
+    const all: Step = { ...span, do: "repeat", body: asPasses(inner.steps), last: null, ending: null, times }
+    return [clause(cursor, [{ ...span, do: "group", steps: [all], place: one }], inner.cost)]
+  }
+  cursor.at = end + 1
   cursor.accept(",", ":")
   if (!cursor.take("each") && !cursor.accept("1")) return []
   cursor.take("made")
@@ -108,7 +117,6 @@ export function groupsEach(chart: Chart, at: number): readonly Clause[] {
   if (place?.at !== "next") return []
   const span = cursor.since(start)
   const body: Step[] = [{ ...span, do: "group", steps: asPasses(inner.steps), place }]
-  const times = { kind: "total" as const, count }
   return [clause(cursor, [{ ...span, do: "repeat", body, last: null, ending: null, times }], inner.cost)]
 }
 

@@ -22,6 +22,7 @@ export function asRound(chart: Chart, at: number): readonly Clause[] {
   cursor.at = afterName
   if (named.from === named.to && (cursor.text() === "once" || cursor.text() === "once more")) cursor.at += 1
   if (named.to !== null && named.from !== null && named.to > named.from) acceptHowOften(cursor)
+  else if (/^(?:once|one time|once more|one more time)$/.test(cursor.text())) cursor.at += 1
   const instead = readInstead(cursor)
   const ending = readOtherEnding(chart)
   return [
@@ -118,7 +119,7 @@ function readNamedRounds(cursor: Cursor): { from: number | null; to: number | nu
       cursor.at += 1
       return cursor.take("round") ? { from: null, to: null } : null
     }
-    if ((cursor.isOrdinal() || cursor.is("first")) && (cursor.is("round", 1) || (cursor.is("and", 1) && cursor.isOrdinal(2)))) {
+    if ((cursor.isOrdinal() || cursor.is("first")) && (cursor.is("round", 1) || /^(?:[,.;]|but|)$/.test(cursor.text(1)) || (cursor.is("and", 1) && cursor.isOrdinal(2)))) {
       const from = cursor.is("first") ? 1 : cursor.value()
       cursor.at += 1
       let to = from

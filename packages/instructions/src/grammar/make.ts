@@ -14,6 +14,8 @@ import { readUntil } from "./until.ts"
 
 /** Gathering the stitches before it into a place no bracket says is dearer than leaving them where they are. */
 const looseListCost = 0.4
+/** "dc, ch 1, dc all in same st": one stitch alone is hardly meant. */
+const allCost = 0.3
 
 export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
@@ -21,9 +23,13 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   const shared = readShared(cursor, start)
   if (shared) return [clause(cursor, shared)]
+  const begins = chart.lexemes[at]!.classes.has("start")
+  const sentence = chart.lexemes[at - 1]?.text === "."
   const counted = readCounted(cursor)
   if (!counted || (counted.stitch.kind.basic === "sl st" && !counted.stitch.kind.gathered)) return []
-  return afterName(cursor, counted, start)
+  // "beg cl (ch 2, 2-dc cl) in same sp": the bracket says how it is made.
+  if (begins && counted.stitch.kind.gathered && /^[([]$/.test(cursor.text())) return [clause(cursor, [], 0.02)]
+  return afterName(cursor, counted, start, sentence)
 }
 
 /** Everything that may follow the name of a stitch. */
@@ -31,6 +37,7 @@ function afterName(
   cursor: Cursor,
   { count, stitch, counted }: CountedStitch,
   start: number,
+  sentence: boolean,
 ): readonly Clause[] {
   const ends = readFirstAndLast(cursor, stitch, count, start)
   if (ends) return [clause(cursor, ends)]
@@ -51,9 +58,12 @@ function afterName(
     return [clause(cursor, [step])]
   }
   const until = aroundThing(cursor) ? null : readUntil(cursor)
-  if (until) return [clause(cursor, untilSteps(cursor, stitch, count, until, start))]
+  // "one hdc round" names a round rather than a stitch worked around.
+  const roundNamed = counted && count === 1 && cursor.lexemes[cursor.at - 1]!.text === "round"
+  if (until) return [clause(cursor, untilSteps(cursor, stitch, count, until, start), roundNamed ? 0.5 : 0)]
   const named = cursor.at
   const twice = readTwice(cursor)
+  const all = cursor.text() === "all"
   const place = readWorkPlace(cursor)
   if (twice !== null && place) return [clause(cursor, placed(cursor, stitch, twice, place, start))]
   cursor.at = twice !== null && !place ? named : cursor.at
@@ -68,12 +78,12 @@ function afterName(
   if (between !== null) return [clause(cursor, withBetween(cursor, stitch, count, place, between, start))]
   if (place && cursor.is("to")) acceptToJoin(cursor)
   const steps = placed(cursor, stitch, count, place, start)
-  const plain = clause(cursor, place ? steps : (before) => (wentRound(before) ? null : [...before, ...steps]), place || counted ? 0 : 0.02)
+  const plain = clause(cursor, place ? steps : (before) => (wentRound(before, sentence) ? null : [...before, ...steps]), all ? allCost : place || counted ? 0 : 0.02)
   const alternatives = [plain]
   const gathers = place && isOneOrEach(place) && steps.length === 1 && !stitch.tog
   if (gathers) {
     const inner: Step = { ...cursor.since(start), do: "work", stitch, count, place: null }
-    alternatives.push(clause(cursor, (before) => gathered(before, [inner], place), looseListCost))
+    alternatives.push(clause(cursor, (before) => gathered(before, [inner], place), all ? 0 : looseListCost))
   }
   const times = place ? readTimesAfter(cursor) : null
   if (times !== null && place?.at === "ring") {
@@ -95,11 +105,12 @@ function afterName(
 }
 
 /** The round has been worked to its end or joined: a stitch with no place of its own is a total, or talk. */
-export function wentRound(before: readonly Step[]): boolean {
+export function wentRound(before: readonly Step[], sentence = false): boolean {
   const last = before[before.length - 1]
   if (!last) return false
   if (last.do === "join") return !last.ring
-  if (last.do === "slip") return last.place?.at === "made"
+  // "8 sc in ring; ss. 9 sc": a slip stitch at the end of a sentence joins.
+  if (last.do === "slip") return last.place?.at === "made" || (sentence && last.place === null && before.length > 1)
   if (last.do === "repeat") return last.times.kind === "until" && last.times.until.kind === "around"
   if (last.do !== "work" && last.do !== "group") return false
   return last.place?.at === "each" && last.place.until.kind === "around" && !last.place.until.implied
@@ -286,6 +297,8 @@ function placesOf(cursor: Cursor, first: Place): Place[] {
       if (comma && !cursor.is("in")) return null
       if (!cursor.is("in") && !cursor.is("next") && !cursor.is("each") && cursor.text() !== "over") return null
       const found = readPlace(cursor) ?? readTarget(cursor, cursor.start(), "in")
+      // ", in the back loop": how it is worked, and no place more.
+      if (found?.at === "next" && found.bare && found.loops) return null
       // "sc in next st, in next ch-sp work 3 dc": the second place is that of what follows.
       if (!found || startsWork(cursor)) return null
       return found

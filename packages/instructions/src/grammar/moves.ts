@@ -18,6 +18,7 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   if (cursor.isNumber() && cursor.text(1) !== "-") count = cursor.takeCount(1) ?? 1
   while (cursor.is("colour") || cursor.is("adjective")) cursor.at += 1
   const kind = readKind(cursor)
+  if (kind?.basic === "sc" && !kind.gathered) return closedOnStart(cursor, start)
   if (kind?.basic !== "sl st" || kind.gathered) return []
   if (cursor.isNumber() && isBoundary(cursor.text(1))) count = cursor.takeCount(1) ?? 1
   if (cursor.is("around") && cursor.is("to", 1)) cursor.at += 1
@@ -31,6 +32,8 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   const nth = cursor.attempt(() => {
     if (!cursor.take("to", "in")) return null
     const target = joinTarget(cursor, start)
+    // "in 2ch-sp": a space, and no chain to join to.
+    if (cursor.text() === "-" || cursor.is("space")) return null
     if (target.place?.at === "made" && target.place.which === "first" && target.place.noun.what === "chain") return target
     return target.chain === undefined || cursor.text() === "from" ? null : target
   })
@@ -51,9 +54,9 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   const place = cursor.attempt(() => readPlace(cursor)) ?? (cursor.is("next") ? readTarget(cursor, cursor.start(), "in") : null)
   if (acceptRing(cursor)) return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
   if (acceptJoining(cursor)) return [clause(cursor, [{ ...cursor.since(start), do: "join", place }])]
-  const steps: Step[] = [
-    { ...cursor.since(start), do: "slip", count, place, to, ...(kind.loops ? { kind } : {}) },
-  ]
+  const loops = kind.loops ? { kind } : {}
+  const places = place?.at === "list" ? place.places : [place]
+  const steps = places.map((one): Step => ({ ...cursor.since(start), do: "slip", count, place: one, to, ...loops }))
   for (;;) {
     const from = cursor.start()
     const more = cursor.attempt(() => {
@@ -78,6 +81,25 @@ function passesOver(cursor: Cursor): boolean {
       return cursor.is("in") || cursor.is("to") ? true : null
     }) !== null
   )
+}
+
+/** "... 3 ch, 1 sc into the 3rd of the 6 ch" at the end of a round: old texts join it with a single stitch. */
+function closedOnStart(cursor: Cursor, start: number): readonly Clause[] {
+  if (!cursor.take("in", "to") || !cursor.isOrdinal()) return []
+  const nth = cursor.value()
+  cursor.at += 1
+  cursor.take("chain")
+  if (!cursor.take("of")) return []
+  while (cursor.take("first", "start", "that"));
+  const chains = cursor.takeCount(2)
+  if (chains === null || nth > chains || !cursor.take("chain") || !/^[.;]?$/.test(cursor.text()) || !cursor.done() && cursor.peek(1)) return []
+  const span = cursor.since(start)
+  return [
+    clause(cursor, (before) => {
+      const first = before.find((step) => step.do === "chain" || step.do === "work" || step.do === "group")
+      return first?.do === "chain" && first.chains === chains ? [...before, { ...span, do: "join", place: null, chain: nth }] : null
+    }),
+  ]
 }
 
 /** "to join", "to close", "to finish round". */
@@ -150,7 +172,8 @@ export function skipStitches(chart: Chart, at: number): readonly Clause[] {
   }
   cursor.accept("over", "in")
   if (cursor.isNumber() && (skipStops.test(cursor.text(1)) || cursor.is("and", 1))) {
-    const count = cursor.takeCount(1) ?? 1
+    const count = cursor.takeCount(0) ?? 1
+    if (count === 0) return [clause(cursor, [])]
     return [skipClause(cursor, start, { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count })]
   }
   if (skipStops.test(cursor.text())) return []
@@ -182,11 +205,20 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   cursor.at += 1
   let yarn = false
+  // "joining last ch-3 with sl st in 3rd ch": the last chain of the repeat is the one joined.
+  const closing = cursor.attempt(() => {
+    if (!cursor.take("last") || !cursor.take("chain", "space")) return null
+    cursor.accept("-")
+    const count = cursor.takeCount(1) ?? 0
+    cursor.take("space")
+    return count
+  })
   for (;;) {
     if (cursor.is("yarn") || cursor.is("colour") || /^[abcd]$/.test(cursor.text()) || cursor.text() === "new") {
       yarn = true
       cursor.at += 1
-    } else if (cursor.is("round") || cursor.accept("it", "last", "petal", "together", "neatly", "off")) {
+    } else if (yarn && cursor.isNumber() && cursor.text(1) === ",") cursor.at += 1
+    else if (cursor.is("round") || cursor.accept("it", "last", "petal", "leaf", "together", "neatly", "evenly", "off")) {
       if (cursor.is("round")) cursor.at += 1
     } else if ((cursor.isOrdinal() || cursor.is("and")) && (cursor.is("colour", 1) || cursor.is("yarn", 1))) cursor.at += 1
     else break
@@ -224,13 +256,23 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
   const chain = target?.chain
   const span = cursor.since(start)
   return [
-    clause(cursor, (before) => {
+    clause(cursor, (told) => {
+      const before = closing === null ? told : endingOnChain(told, closing)
       const starts = yarn || !hasWork(before)
       if (starts && place && (yarn || place.at === "next" || later)) return [...before, { ...span, do: "attach", place }]
       if (yarn && !target) return before
       return [...before, { ...span, do: "join", place, ...(chain === undefined ? {} : { chain }) }]
     }),
   ]
+}
+
+/** The repeat whose last time ends with its last chain. */
+function endingOnChain(steps: readonly Step[], chains: number): readonly Step[] {
+  const last = steps[steps.length - 1]
+  if (last?.do !== "repeat" || last.last) return steps
+  const at = last.body.findLastIndex((step) => step.do === "chain" && (chains === 0 || step.chains === chains))
+  if (at < 0 || at === last.body.length - 1) return steps
+  return [...steps.slice(0, -1), { ...last, last: last.body.slice(0, at + 1), ending: "replaces" }]
 }
 
 /** "join into ring with sl st". */
@@ -313,6 +355,7 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
   const nth = cursor.attempt(() => {
     cursor.take("top")
     cursor.accept("of")
+    if (cursor.is("start") && cursor.isOrdinal(1)) cursor.at += 1
     const token = cursor.peek()
     if (token?.type !== "ordinal") return null
     cursor.at += 1

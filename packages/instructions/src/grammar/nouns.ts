@@ -32,7 +32,8 @@ function readPlainNoun(cursor: Cursor): Noun | null {
     // "shell sp", "side ch-1 sp", "V-st sp".
     const side = cursor.is("side")
     const middle = !side && /^(?:shell|shells|fan|fans|v|v-st|vst|v-stitch)/.test(cursor.text())
-    cursor.at += 1
+    const parted = /^v/.test(cursor.text()) && cursor.text(1) === "-"
+    cursor.at += parted ? 3 : 1
     const noun = readPlainNoun(cursor)
     if (noun?.what !== "space") return noun
     return { ...noun, ...(side ? { side: true } : middle ? { middle: true } : {}) }
@@ -55,7 +56,16 @@ function readPlainNoun(cursor: Cursor): Noun | null {
     cursor.at += 1
     return { what: "group" }
   }
+  if (cursor.attempt(() => acceptBetweenPetals(cursor))) return { what: "gap", betweenGroups: true }
   return { what: "stitch", kind }
+}
+
+/** "dc between the petals": the low point where one meets the next. */
+function acceptBetweenPetals(cursor: Cursor): true | null {
+  if (!cursor.take("between")) return null
+  while (cursor.take("each", "next"));
+  if (cursor.isNumber()) cursor.at += 1
+  return /^(?:petals|scallops|shells|leaves)$/.test(cursor.text()) ? (cursor.at++, true) : null
 }
 
 /** "tip of petal", "tip": the middle of what was worked in one place. */

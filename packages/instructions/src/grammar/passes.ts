@@ -2,6 +2,7 @@
 // groups said without brackets.
 
 import type { Place, Step } from "../base/tree.ts"
+import { isUnplaced } from "./clauses.ts"
 
 /**
  * Two or more "each" in a row go round together: "1 dc in each ch, 2 dc in each sc", "sc in each st
@@ -188,4 +189,15 @@ function isFullPass(step: Step): step is Extract<Step, { do: "work" | "group" }>
     step.place.until.kind === "around" &&
     step.place.every === undefined
   )
+}
+
+/** "*sc in next loop, ch 1, 3 tr, ch 1, sc*": a list that ends as it began goes into the one space it names. */
+export function mirroredInSpace(steps: readonly Step[]): readonly Step[] {
+  const [first, ...rest] = steps
+  const last = rest[rest.length - 1]
+  if (first?.do !== "work" || first.place?.at !== "next" || first.place.count !== 1) return steps
+  if (first.place.noun.what !== "space" || last?.do !== "work" || !rest.every(isUnplaced)) return steps
+  if (last.stitch.kind.basic !== first.stitch.kind.basic || rest.filter((step) => step.do === "work").length < 2) return steps
+  const inner = [{ ...first, place: null }, ...rest]
+  return [{ start: first.start, end: last.end, do: "group", steps: inner, place: first.place }]
 }

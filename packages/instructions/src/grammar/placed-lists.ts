@@ -14,6 +14,8 @@ import { skippedIn } from "./repeats.ts"
 const shorterListCost = 0.12
 /** A place in front that no verb follows. */
 const noVerbCost = 0.15
+/** A place right behind a bracket that is taken for one that leads. */
+const ofBracketCost = 2
 /** Most clauses of a list of which every end is tried. */
 const mostEnds = 8
 
@@ -39,7 +41,13 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   if (opening === "(" || opening === "[") {
     const bracket = chart
       .clausesAt(from)
-      .filter((inner) => typeof inner.steps !== "function" && inner.steps.length > 0)
+      .filter(
+        (inner) =>
+          typeof inner.steps !== "function" &&
+          inner.steps.length > 0 &&
+          // A bracket with a place of its own does not go into this one as well.
+          (place.at === "ring" || !inner.steps.some((step) => step.do === "group" && step.place.at === "next")),
+      )
     if (bracket.length > 0)
       return [...begins, ...bracket.slice(0, 2).map((inner): Clause => ({
         ...inner,
@@ -47,7 +55,9 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
         steps: [{ start, end: chart.lexemes[inner.end - 1]!.end, do: "group", steps: inner.steps as readonly Step[], place }],
       }))]
   }
-  return [...begins, ...ends(chart, from, place, start, (worked ? 0 : noVerbCost) + (begins.length > 0 ? 0.15 : 0))]
+  // "(tr, ch 9, tr) in next sp, 3 dtr": the place is the bracket's.
+  const ofBracket = before && /^[)\]}]$/.test(before.text) ? ofBracketCost : 0
+  return [...begins, ...ends(chart, from, place, start, ofBracket + (worked ? 0 : noVerbCost) + (begins.length > 0 ? 0.15 : 0))]
 }
 
 /** "In any ch-2 sp, ch 3, ...": where the round begins. */
@@ -56,6 +66,8 @@ function attached(chart: Chart, at: number, place: Place, start: number): Clause
   if (place.at !== "next" || place.count !== 1 || cursor.is("work")) return []
   if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain")) return []
   if (place.order !== "any" && at > 2) return []
+  // "In front loops only": how the stitches are worked, not where the round begins.
+  if (place.bare && (place.loops || place.post)) return []
   const end = cursor.lastEnd()
   return [
     clause(cursor, (before) => (hasWork(before) ? null : [...before, { start, end, do: "attach", place }]), 0.02),
@@ -85,7 +97,7 @@ function ends(chart: Chart, from: number, place: Place, start: number, cost: num
     const rest = steps.slice(inside)
     steps = steps.slice(0, inside)
     // What names another place of its own goes there and not into this one.
-    const elsewhere = steps.some((step) => (step.do === "work" || step.do === "group") && step.place !== null && step.place.at !== "same" && place.at !== "ring")
+    const elsewhere = steps.some((step) => (step.do === "work" || step.do === "group") && step.place !== null && step.place.at !== "same" && step.place.at !== "own-chain" && place.at !== "ring")
     const extra = elsewhere ? 1.2 : 0
     const group: Step = { start, end: chart.lexemes[to - 1]!.end, do: "group", steps, place }
     found.push({

@@ -42,6 +42,12 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
       return { ...next, each: true, every }
     return last && next.at === "next" && next.count === 1 ? { ...next, order: "last", each: true } : { ...next, each: true }
   }
+  cursor.attempt(() => {
+    // "in each of the previous row's stitches".
+    if (!cursor.take("previous", "last") || !cursor.take("round")) return null
+    while (cursor.accept("'", "s"));
+    return cursor.is("stitch") || cursor.is("space") || cursor.is("chain") ? true : null
+  })
   const counted = cursor.attempt(() => readCountOfPlaces(cursor, start, between))
   if (counted) return counted
   const nouns = readNouns(cursor, between)

@@ -112,6 +112,7 @@ function readWhereJoined(cursor: Cursor, start: number): Place | null {
 /** "loop just made", "ch-3 sp formed". */
 function readJustMade(cursor: Cursor, start: number): Place | null {
   cursor.take("that")
+  if (cursor.text() === "side" && cursor.text(1) === "of") return null
   const noun = readNoun(cursor)
   if (!noun || !cursor.take("made")) return null
   return { ...cursor.since(start), at: "same", noun }
@@ -141,6 +142,7 @@ export function readMade(cursor: Cursor, start: number): Place | null {
       const noun = readNoun(cursor)
       // "over this starting shell": that of the round below.
       if (begins && noun && !cursor.is("made")) return { ...cursor.since(start), at: "next", noun, count: 1, bare: true }
+      if (noun?.what === "space" && !cursor.is("made")) return { ...cursor.since(start), at: "same", noun }
       cursor.take("made")
       return noun && { ...cursor.since(start), at: "made", which: "last", noun }
     }) ??
@@ -169,16 +171,21 @@ export function readMade(cursor: Cursor, start: number): Place | null {
 }
 
 function readTopOf(cursor: Cursor, start: number): Place | null {
-  if (!cursor.take("top")) return null
+  // "in side of sc just made": on it, as in its top.
+  if (cursor.text() === "side" && cursor.text(1) === "of") cursor.at += 1
+  else if (!cursor.take("top")) return null
   // "top st of starting chain"
   if (cursor.text(1) === "of") cursor.take("stitch", "chain")
   cursor.accept("of")
+  const atEnd = cursor.lexemes.slice(cursor.at, cursor.at + 9).some(({ classes, text }) => classes.has("join") || /^(?:ss|slst|sl)$/.test(text))
   const last = cursor.attempt(() => {
     if (!cursor.take("that") && !cursor.is("last") && !cursor.is("previous")) return null
+    const said = cursor.is("last") && !cursor.lexemes[cursor.at - 1]?.classes.has("that")
     if (cursor.is("last") || cursor.is("previous")) cursor.at += 1
     const noun = readNoun(cursor)
-    cursor.take("made")
-    return noun
+    // "into top of last dc" is the last one of the round below, "of last dc made" of this one.
+    const made = cursor.take("made")
+    return said && !made && noun?.kind && atEnd ? null : noun
   })
   if (last && last.what !== "chain") return { ...cursor.since(start), at: "made", which: "last", noun: last }
   while (cursor.take("first", "start", "that"));
@@ -186,6 +193,7 @@ function readTopOf(cursor: Cursor, start: number): Place | null {
   const noun = counted ?? readNoun(cursor) ?? last
   if (!noun) return null
   if (!counted && noun.what === "chain" && cursor.isNumber()) cursor.at += 1
+  if (noun.what !== "chain" && cursor.take("made")) return { ...cursor.since(start), at: "made", which: "last", noun }
   acceptAtBeginning(cursor)
   return { ...cursor.since(start), at: "made", which: "first", noun }
 }

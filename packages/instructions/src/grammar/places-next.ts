@@ -75,6 +75,7 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
   if (/^[([]$/.test(cursor.text()) && (cursor.is("corner", 1) || cursor.is("centre", 1) || cursor.is("same", 1)) && /^[)\]]$/.test(cursor.text(2)))
     cursor.at += 3
   const named = readNoun(cursor)
+  if (named?.what === "ring" && count > 1) return null
   const noun = named && count === 1 ? chainOfSize(cursor, named) : named
   if (!noun) {
     if (count > 1) return { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count }
@@ -98,7 +99,11 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
     })
   if (between) return betweenPlace(cursor, start, noun, count)
   const nouns = cursor.attempt(() => readNounList(cursor, noun))
-  if (nouns && count === 1) return { ...cursor.since(start), at: "list", places: nouns.map((each) => ({ ...cursor.since(start), at: "next" as const, noun: each, count: 1 })) }
+  if (nouns) {
+    // "in next 2 dc and next ch-2 sp": the figure is of the first.
+    const places = nouns.map((each, i) => ({ ...cursor.since(start), at: "next" as const, noun: each, count: i === 0 ? count : 1 }))
+    return { ...cursor.since(start), at: "list", places }
+  }
   if ((noun.what === "chain" || noun.what === "space") && count === 1)
     cursor.attempt(() => {
       // "over the ch 1 between cluster sts": where it is tells nothing new.
@@ -113,7 +118,12 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
 /** "in next sc and hdc", "in next dc and next ch-1 sp": one after the other. */
 function readNounList(cursor: Cursor, first: Noun): Noun[] | null {
   const nouns = [first]
-  while (cursor.is("and") && !cursor.is("in", 1) && !cursor.isNumber(1)) {
+  // "and 2ch sp": a figure that is the size of a space.
+  const sized = () => {
+    const chain = cursor.text(2) === "-" ? 3 : 2
+    return cursor.is("chain", chain) && cursor.is("space", cursor.text(chain + 1) === "-" ? chain + 2 : chain + 1)
+  }
+  while (cursor.is("and") && !cursor.is("in", 1) && (!cursor.isNumber(1) || sized())) {
     const more = cursor.attempt(() => {
       cursor.at += 1
       const next = cursor.take("next")

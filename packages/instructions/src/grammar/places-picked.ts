@@ -87,6 +87,8 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
     return { ...cursor.since(start), at: "each", nouns: [asGroup(noun)], until: until ?? { kind: "around" }, pick, ...pickIt }
   }
   // "the 2nd of the 2 sc" speaks of a group of two, "of next 2 sc" of the next two.
+  if (noun.what === "stitch" && noun.kind && count === 1 && !said && cursor.lexemes[cursor.at - 2]?.type === "number" && pick === "centre")
+    return { ...cursor.since(start), at: "next", noun: { what: "group", size: cursor.lexemes[cursor.at - 2]!.value }, count: 1, pick, ...pickIt }
   if (count > 1 && !said && noun.what === "stitch")
     return { ...cursor.since(start), at: "next", noun: { what: "group", size: count }, count: 1, pick, ...pickIt }
   if (count > 1) return { ...cursor.since(start), at: "next", noun, count, pick, ...pickIt }

@@ -34,13 +34,15 @@ export function readPlace(cursor: Cursor): Place | null {
   return cursor.attempt(() => {
     const start = cursor.start()
     cursor.accept("all", "together")
-    const behind = cursor.is("behind")
+    const behind = cursor.is("behind") || cursor.is("behind", 1)
     const front = cursor.is("front")
     const preposition = cursor.text()
     let between = cursor.is("between")
     cursor.at += 1
     if (behind || front) cursor.attempt(() => (acceptPiece(cursor) && (cursor.is("in") || cursor.is("between")) ? true : null))
     if ((behind || front) && cursor.take("between")) between = true
+    // "into back of next tr": behind what has been worked since.
+    cursor.take("behind")
     while (cursor.is("in") || (cursor.is("around") && !cursor.is("until")) || cursor.text() === "of") cursor.at += 1
     const place = readTarget(cursor, start, between ? "between" : preposition)
     if (!place) return null
@@ -93,7 +95,7 @@ function acceptOwner(cursor: Cursor): true | null {
 /** "in top of next puff": every stitch is worked into its top. */
 function acceptTopOf(cursor: Cursor): true | null {
   if (!cursor.take("top") || !cursor.accept("of")) return null
-  return cursor.is("next") || cursor.is("each") || cursor.is("any") || cursor.is("same") ? true : null
+  return cursor.is("next") || cursor.is("each") || cursor.is("any") || cursor.is("same") || cursor.is("last") ? true : null
 }
 
 function readLoopWords(cursor: Cursor, details: Details): true | null {

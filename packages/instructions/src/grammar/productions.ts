@@ -10,7 +10,7 @@ import { isStitchWord } from "./cursor.ts"
 import { readWholeRound } from "./evenly.ts"
 import { readFan, readLinked } from "./fans.ts"
 import { completedPopcorn, droppedLoop, heldBack, spelledCluster, startsHolding, startsWrap } from "./gathered.ts"
-import { furtherRounds, handlingClause, otherWay, measureSentence, purposeClause, talkSentence, toolClause, yarnClause } from "./handling.ts"
+import { adviceClause, beginsWhere, furtherRounds, handlingClause, otherWay, measureSentence, purposeClause, startsAdvice, talkSentence, toolClause, yarnClause } from "./handling.ts"
 import { eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { makeStitches } from "./make.ts"
@@ -26,13 +26,21 @@ import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vag
 
 export const productions: readonly Production[] = [
   {
+    name: "slip stitch",
+    starts: (word) =>
+      /^s/.test(word.text) || word.type === "number" || word.classes.has("work") || word.classes.has("colour"),
+    rule: slipStitch,
+    examples: ["sl st in next 2 dc", "slip stitch to first sc", "ss into top of 3 ch"],
+  },
+  {
     name: "make",
     starts: (word, cursor) =>
       word.type === "number" ||
       word.classes.has("work") ||
+      // "standing dc in any sp" is a start of its own.
+      (word.classes.has("adjective") && word.text !== "standing") ||
       word.classes.has("increase") ||
       word.classes.has("decrease") ||
-      word.classes.has("adjective") ||
       word.classes.has("colour") ||
       word.classes.has("start") ||
       word.classes.has("half") ||
@@ -92,26 +100,19 @@ export const productions: readonly Production[] = [
     name: "repeat of all",
     starts: (word) => word.classes.has("repeat"),
     rule: repeatAll,
-    examples: ["repeat around", "rep to end"],
+    examples: ["sc in next st, ch 1; repeat around", "sc 1, inc 1, rep to end"],
   },
   {
     name: "passage again",
     starts: (word) => word.classes.has("repeat") || word.classes.has("work"),
     rule: readPassage,
-    examples: ["rep from \u2020 to \u2020 once"],
+    examples: ["\u2020 sc in next st, ch 3 \u2020, dc in next st; rep from \u2020 to \u2020 once"],
   },
   {
     name: "list times",
     starts: (word, cursor) => word.text === "x" || (word.type === "number" && cursor.is("times", 1)) || word.text === "for",
     rule: listTimes,
-    examples: ["x 6"],
-  },
-  {
-    name: "slip stitch",
-    starts: (word) =>
-      /^s/.test(word.text) || word.type === "number" || word.classes.has("work") || word.classes.has("colour"),
-    rule: slipStitch,
-    examples: ["sl st in next 2 dc", "slip stitch to first sc", "ss into top of 3 ch"],
+    examples: ["1 sc in next st, 2 sc in next st, x 6"],
   },
   {
     name: "skip",
@@ -158,14 +159,14 @@ export const productions: readonly Production[] = [
       word.classes.has("to") ||
       /^(?:-|for|as|which|that|will|this|instead|it|in place)$/.test(word.text),
     rule: countsWithoutBracket,
-    examples: [],
+    examples: ["ch 3, counts as first dc", "ch 1, does not count as a stitch"],
   },
   {
     name: "total",
     starts: (word) =>
       word.type === "number" || word.classes.has("says-total") || word.text === "=" || word.text === "-" || word.text === ":" || word.text === ">",
     rule: totalWithoutBracket,
-    examples: [],
+    examples: ["2 sc in each st around. 24 sc.", "sc in each st - 24 sts", "dc in each st, you should have 24 dc"],
   },
   {
     name: "place first",
@@ -177,13 +178,13 @@ export const productions: readonly Production[] = [
     name: "all in one place",
     starts: (word, cursor) => /^(?:all|together)$/.test(word.text) && atPlace(cursor),
     rule: allInOne,
-    examples: [],
+    examples: ["*3 dc, ch 2; rep from * 3 more times, all in ring"],
   },
   {
     name: "place of a list",
     starts: (_, cursor) => atPlace(cursor),
     rule: listPlace,
-    examples: [],
+    examples: ["2 dc, ch 2, 2 dc, in next sp"],
   },
   {
     name: "loops worked in",
@@ -235,7 +236,7 @@ export const productions: readonly Production[] = [
       word.classes.has("more") ||
       word.classes.has("and"),
     rule: growthRule,
-    examples: [],
+    examples: ["as rnd 2, with 2 sc between increases", "continue in this way"],
   },
   {
     name: "whole round",
@@ -252,6 +253,7 @@ export const productions: readonly Production[] = [
   },
   {
     name: "own group",
+    readsOver: "names",
     starts: (word, cursor) =>
       /^(?:v|v-st|vst|v-stitch|v-stitches|shells?|fans?)$/.test(word.text) ||
       (word.type === "number" && (cursor.is("group", 1) || cursor.text(1) === "-" || cursor.is("start", 1))) ||
@@ -271,7 +273,7 @@ export const productions: readonly Production[] = [
     name: "linked pairs",
     starts: (word) => word.type === "number",
     rule: reads(readLinked),
-    examples: [],
+    examples: ["8 dc2tog, each over the last used dc and the 2nd dc along, ch 3 between"],
   },
   {
     name: "point of a chain",
@@ -283,40 +285,45 @@ export const productions: readonly Production[] = [
     name: "so many of",
     starts: (word) => word.type === "number",
     rule: eachOf,
-    examples: [],
+    examples: ["six points, each: ch 4, skip the last, over the next ch: 1 sc, 1 hdc, 1 dc"],
   },
   {
     name: "groups each in its place",
     starts: (word) => word.type === "number",
     rule: groupsEach,
-    examples: [],
+    examples: ["10 groups of (3 dc, ch 1, 3 dc), each in the 3rd of next 6 sc"],
   },
   {
     name: "cluster spelled out",
+    readsOver: "names",
     starts: (word, cursor) => (/^[([*]$/.test(word.text) && startsWrap(cursor, 1)) || startsWrap(cursor, 0),
     rule: spelledCluster,
-    examples: [],
+    examples: ["(yo, insert hook in next st, draw up a loop, yo, draw through 2 loops) 3 times, yo, draw through all loops"],
   },
   {
     name: "popcorn closed",
+    readsOver: "names",
     starts: (word) => /^(?:drop|remove|withdraw|take)$/.test(word.text),
     rule: droppedLoop,
-    examples: [],
+    examples: ["5 dc in next st, drop loop, insert hook in first dc, draw dropped loop through"],
   },
   {
     name: "popcorn completed",
+    readsOver: "names",
     starts: (word) => /^(?:complete|finish|close)$/.test(word.text),
     rule: completedPopcorn,
-    examples: [],
+    examples: ["5 dc in next st, complete as popcorn"],
   },
   {
     name: "loops held back",
+    readsOver: "names",
     starts: (word) => word.type === "number" || startsHolding(word.text) || word.classes.has("work"),
     rule: heldBack,
     examples: ["holding back last loop of each on hook, 3 tr in next sp, yo and draw through all loops"],
   },
   {
     name: "left to the maker",
+    readsOver: "talk",
     starts: (word) => startsVague(word.text),
     rule: leftToMaker,
     examples: ["increasing as needed to keep it flat"],
@@ -325,64 +332,84 @@ export const productions: readonly Production[] = [
     name: "round in passing",
     starts: (word, cursor) => word.type === "number" && (cursor.is("round", 2) || cursor.is("round", 3) || cursor.is("round", 4)),
     rule: unlabelledRound,
-    examples: [],
+    examples: ["2 sc in each st; then one hdc round"],
   },
   {
     name: "which round",
     starts: (word) => word.classes.has("of") || word.classes.has("in") || word.classes.has("made") || word.classes.has("first"),
     rule: saysWhichRound,
-    examples: [],
+    examples: ["ch 3 at beg of rnd"],
   },
   {
     name: "handling",
+    readsOver: "talk",
     starts: (word) => word.type === "word" && !word.classes.has("join"),
     rule: handlingClause,
     examples: ["fasten off and weave in ends", "change to white"],
   },
   {
     name: "further rounds",
+    readsOver: "talk",
     starts: (word) => word.classes.has("repeat") || /^(?:continue|cont|continuing|work)$/.test(word.text),
     rule: furtherRounds,
-    examples: [],
+    examples: ["sc in each st. Continue in this manner until piece measures 6 inches"],
   },
   {
     name: "another way",
+    readsOver: "talk",
     starts: (word) => word.text === "or",
     rule: otherWay,
-    examples: [],
+    examples: ["ch 4, join to form a ring. Or begin with a magic ring."],
   },
   {
     name: "group of",
     starts: (word, cursor) => (word.classes.has("group") || word.classes.has("work")) && (/^[([]$/.test(cursor.text(2)) || /^[([]$/.test(cursor.text(3))),
     rule: groupOf,
-    examples: [],
+    examples: ["work a petal of (sc, 3 dc, sc) in next sp"],
   },
   {
     name: "purpose",
+    readsOver: "talk",
     starts: (word) => word.text === "to" || word.text === "and",
     rule: purposeClause,
-    examples: [],
+    examples: ["sc in next st, ch 3 to complete the round"],
   },
   {
     name: "yarn",
+    readsOver: "talk",
     starts: (word) => word.classes.has("with") || word.text === "in",
     rule: yarnClause,
     examples: ["with B", "in white"],
   },
   {
     name: "tool",
+    readsOver: "talk",
     starts: (word) => word.classes.has("with") || word.text === "use",
     rule: toolClause,
     examples: ["using a 4 mm hook"],
   },
   {
     name: "measure",
+    readsOver: "talk",
     starts: (word) => word.type === "word",
     rule: measureSentence,
     examples: ["piece should measure 8 cm"],
   },
   {
+    name: "where it begins",
+    starts: (word, cursor) => word.classes.has("start") && cursor.is("in", 1),
+    rule: beginsWhere,
+    examples: ["beginning in same st as ch 1"],
+  },
+  {
+    name: "advice",
+    starts: (word) => startsAdvice(word.text),
+    rule: adviceClause,
+    examples: ["remember to include the first chain 3"],
+  },
+  {
     name: "talk",
+    readsOver: "talk",
     starts: (word) => word.type === "word",
     rule: talkSentence,
     examples: ["this is going to look lovely"],

@@ -101,7 +101,7 @@ function finished(chart: Chart, reading: Reading, names: ReadonlyMap<string, Loc
   const remarks: Remark[] = []
   for (const remark of reading.remarks)
     if (remark.code === "skipped") skipped.add(Number(remark.said))
-    else remarks.push(remark)
+    else if (remark.code !== "read-over") remarks.push(remark)
   if (chart.tooDeep) {
     const first = chart.lexemes[0]!
     remarks.push({ code: "nested-too-deeply", start: first.start, end: first.end })
@@ -121,6 +121,9 @@ function hasWorkAfter(steps: readonly Step[], end: number): boolean {
   return steps.some((step) => step.start > end && (step.do === "work" || step.do === "group" || step.do === "repeat"))
 }
 
+/** A mark cheaper than this says nothing by itself, and does not begin a gap. */
+const leastMarkTold = 0.2
+
 /** Words passed over that stand next to one another are one gap; marks between them do not part them. */
 function gapsOf(lexemes: readonly Lexeme[], skipped: ReadonlySet<number>): Gap[] {
   const gaps: { start: number; end: number; cost: number; words: Lexeme[]; last: number }[] = []
@@ -132,7 +135,7 @@ function gapsOf(lexemes: readonly Lexeme[], skipped: ReadonlySet<number>): Gap[]
       open.cost += word.skipCost
       open.words.push(word)
       open.last = k
-    } else gaps.push({ start: word.start, end: word.end, cost: word.skipCost, words: [word], last: k })
+    } else if (word.type !== "mark" || word.skipCost >= leastMarkTold) gaps.push({ start: word.start, end: word.end, cost: word.skipCost, words: [word], last: k })
   }
   return gaps
 }

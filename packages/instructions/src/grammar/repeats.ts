@@ -2,10 +2,10 @@
 // without a mark: "sc 1, inc 1; repeat around", "1 sc, inc x6".
 
 import type { Place, Step, Times } from "../base/tree.ts"
-import { type Chart, type Clause, isEndMark, type Reading } from "./chart.ts"
+import { type Chart, type Clause, isEndMark, type Reading, type Remark } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
-import { asPasses } from "./passes.ts"
+import { asPasses, mirroredInSpace } from "./passes.ts"
 import { readPlace } from "./places.ts"
 import { type Ending, readEnding } from "./repeat-endings.ts"
 import { readTimes } from "./until.ts"
@@ -30,7 +30,7 @@ const openRepeatCost = 1
 
 export function readStarred(chart: Chart, at: number): readonly Clause[] {
   const mark = chart.lexemes[at]!.text
-  if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0) return []
+  if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0 && !isNamed(chart, at, mark)) return []
   const found: Clause[] = []
   for (const close of closesOf(chart, at, mark)) {
     chart.openMarks.push(mark)
@@ -40,6 +40,13 @@ export function readStarred(chart: Chart, at: number): readonly Clause[] {
     if (found.length > 0) break
   }
   return found
+}
+
+/** "rep from **" comes later: the double mark opens a repeat inside another, and ends none. */
+function isNamed({ lexemes }: Chart, at: number, mark: string): boolean {
+  for (let k = at + 1; k < lexemes.length; k++)
+    if (lexemes[k]!.text === mark && lexemes[k - 1]!.text === "from") return true
+  return false
 }
 
 /** Possible ends, the surest first: a reference to the mark, the same mark again, the word alone, the end of the round. */
@@ -78,6 +85,9 @@ function closesOf(chart: Chart, at: number, mark: string): Close[] {
       if (!said) continue
     }
     if (reference !== null) {
+      const named = lexemes[reference - 1]!.text
+      // "rep from **" ends the repeat that "**" began inside this one.
+      if (named !== mark && lexemes.slice(at + 1, k).some((lexeme) => lexeme.text === named)) continue
       closes.push({ bodyEnd: k, after: reference, by: "reference" })
       break
     }
@@ -162,12 +172,14 @@ function afterBody(
   const cursor = chart.from(close.after)
   const opening = chart.lexemes[at]!
   const start = opening.start
-  const steps = inTurn(asPasses(body.steps))
-  const extra = { totals: body.totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
+  const steps = mirroredInSpace(inTurn(asPasses(body.steps)))
+  // What is told inside a repeat is no total of the round.
+  const totals = body.totals.map((total) => ({ ...total, firm: false }))
+  const extra = { totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
   const cost = body.cost
   let by = close.by
   if (by === "end") {
-    const around: Times = { kind: "until", until: { kind: "around", implied: true } }
+    const around: Times = { kind: "until", until: { kind: "around" } }
     const remarks = [...extra.remarks, { code: "repeat-end-missing", start: opening.start, end: opening.end }]
     return [
       clause(cursor, [{ ...cursor.since(start), do: "repeat", body: steps, last: null, ending: null, times: around }], cost + openRepeatCost, { ...extra, remarks }),
@@ -195,16 +207,18 @@ function afterBody(
   const before = timesBefore(chart, close, by)
   const upToMark = cursor.attempt(() => acceptUpToMark(cursor)) !== null
   const closedByMark = close.by === "mark"
-  const stated = readRepeatTimes(cursor, closedByMark, by) ?? before
+  const behind = readRepeatTimes(cursor, closedByMark, by)
+  const stated = behind ?? before
+  // "rep 7 from * around": of two figures that say how often, one is not used.
+  if (behind && before) extra.remarks.push(...figuresBefore(chart, close))
   if (!stated && closedByMark && by === "mark") {
     if (namedAgain(chart, cursor.at, mark))
       return [clause(cursor, steps, cost, extra)]
     // "*...*" with nothing said of how often: around, or worked once as it stands.
-    const around: Times = { kind: "until", until: { kind: "around", implied: true } }
-    return [
-      clause(cursor, [{ ...cursor.since(start), do: "repeat", body: steps, last: null, ending: null, times: around }], cost + 0.5, extra),
-      clause(cursor, steps, cost + 0.6, extra),
-    ]
+    const around: Times = { kind: "until", until: { kind: "around" } }
+    const once = clause(cursor, steps, cost + 0.6, extra)
+    const ending = readEnding(chart, { steps, markAt: body.markAt })
+    return [clause(cursor, withEnding(cursor, steps, ending, around, start), cost + 0.5, extra), once]
   }
   const times: Times = stated ?? { kind: "until", until: { kind: "around" } }
   const unsaid = stated || by === "reference" ? 0 : openRepeatCost / 2
@@ -218,6 +232,16 @@ function afterBody(
   const marked = { steps, markAt: body.markAt }
   const ending = readOnceMore(cursor, marked) ?? readEnding(chart, marked)
   return [clause(cursor, withEnding(cursor, steps, ending, times, start), cost + unsaid, extra)]
+}
+
+/** The figures between the word "rep" and the mark it names. */
+function figuresBefore(chart: Chart, close: Close): Remark[] {
+  const found: Remark[] = []
+  for (let k = close.bodyEnd; k < close.after; k++) {
+    const word = chart.lexemes[k]!
+    if (word.type === "number") found.push({ code: "skipped", start: word.start, end: word.end, said: String(k) })
+  }
+  return found
 }
 
 /** "*1 dc in first st, 2 dc in second st; rep from *": inside a repeat the first, second, third are the next in turn. */
@@ -366,6 +390,9 @@ function readRepeatTimes(
 /** "rep from * to ** twice more": what stands before the second mark, so often again. */
 function upTo(span: { start: number; end: number }, steps: readonly Step[], markAt: number, times: Times): Step[] {
   const marked = steps.slice(0, markAt)
+  if (times.kind === "until" && times.until.kind === "around" && marked.length > 0 && marked.length < steps.length)
+    // "*...**, 1 tr in next, rep from * to **": the last time stops at the second mark.
+    return [{ ...span, do: "repeat", body: steps, last: marked, ending: "replaces", times }]
   if (marked.length === steps.length || times.kind === "until")
     return [{ ...span, do: "repeat", body: steps, last: null, ending: null, times }]
   const again: Times = { kind: "total", count: times.count }
@@ -444,7 +471,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const unmarked = cursor.attempt(() => {
     if (!cursor.accept("from", "between")) return null
     const mark = cursor.text()
-    if (!isRepeatMark(mark)) return cursor.accept("beginning", "start", "beg") ? true : null
+    if (!isRepeatMark(mark)) return cursor.accept("beginning", "start", "beg") || (cursor.is("around") && !chart.lexemes.slice(0, at).some(({ text }) => isRepeatMark(text))) ? true : null
     if (chart.lexemes.slice(0, at).some(({ text }) => text === mark)) return null
     cursor.at += 1
     return true
@@ -486,6 +513,22 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
       },
       unmarked ? 0.16 : 0.3,
       { remarks },
+    ),
+    // The mark is lost: the repeat may begin at any step after the first.
+    ...(unmarked ? [1, 2, 3, 4, 5, 6] : []).map((skip) =>
+      clause(
+        cursor,
+        (before) => {
+          const body = repeated(before)?.slice(skip)
+          if (!body || body.length === 0) return null
+          return [
+            ...before.slice(0, before.length - body.length),
+            { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+          ]
+        },
+        0.18 + 0.02 * skip,
+        { remarks },
+      ),
     ),
     // Loops and stitches in turn: the chains it begins with are the first of the loops.
     clause(
@@ -551,7 +594,7 @@ export function listTimes(chart: Chart, at: number): readonly Clause[] {
   cursor.accept("for")
   const crossed = cursor.accept("x") || cursor.attempt(() => (cursor.accept("repeat", "rep") && cursor.accept("of") ? true : null)) !== null
   const count = cursor.takeCount(2)
-  if (count === null || (!cursor.take("times") && !crossed)) return []
+  if (count === null || (!cursor.take("times") && !crossed) || cursor.is("more")) return []
   if (!/^[.;([={,]?$/.test(cursor.text()) && !cursor.is("join") && !cursor.is("and")) return []
   const end = cursor.lastEnd()
   return [

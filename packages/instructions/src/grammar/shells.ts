@@ -2,7 +2,7 @@
 
 import type { Place, Step, StitchName } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
-import { clause } from "./clauses.ts"
+import { clause, isUnplaced } from "./clauses.ts"
 import { type Cursor, type LocalStitch } from "./cursor.ts"
 import { readWorkPlace } from "./make.ts"
 import { readChainCount } from "./make-extras.ts"
@@ -71,7 +71,19 @@ interface Shell {
 
 function readShell(chart: Chart, cursor: Cursor, start: number, begins: boolean): Shell | null {
   const known = cursor.attempt(() => localHere(cursor))
-  if (known?.steps) return { steps: known.steps, cost: 0, names: [] }
+  if (known?.steps) {
+    // "V-st (dc, ch 1, dc) in next st": told once more what it is.
+    const told = cursor.attempt(() => {
+      cursor.take("stitch")
+      if (cursor.accept("of")) {
+        const list = readList(cursor)
+        return list && list.length > 1 ? { steps: list, cost: 0 } : null
+      }
+      const again = bracketed(chart, cursor, "")
+      return again?.steps.every((step) => isUnplaced(step)) ? again : null
+    })
+    return told ? { ...told, names: [] } : { steps: known.steps, cost: 0, names: [] }
+  }
   const sized = cursor.attempt(() => {
     if (!cursor.isNumber() || cursor.text(1) !== "-") return null
     const count = cursor.takeCount(2)

@@ -145,6 +145,7 @@ function readItem(cursor: Cursor, end: number): StatedItem | null {
   const count = cursor.takeCount(0)
   if (count === null) return null
   const span = () => cursor.since(start)
+  cursor.attempt(() => (cursor.accept("x") && cursor.isNumber() ? true : null))
   const first = cursor.at
   const word = () => cursor.lexemes.slice(first, cursor.at).map(({ text }) => text).join(" ")
   while (cursor.at < end && (cursor.is("size") || cursor.accept("total"))) if (cursor.is("size")) cursor.at += 1
@@ -229,7 +230,8 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
   if (!chart.lexemes.slice(at + 1, end).some(({ type }) => type === "number")) return null
   if (tellsWork(chart, at + 1, end)) return null
   const first = chart.lexemes[at + 1]!
-  if (first.classes.has("between") || first.classes.has("in") || first.classes.has("of")) return null
+  const range = first.text === "between" && chart.lexemes[at + 2]?.type === "number"
+  if ((first.classes.has("between") && !range) || first.classes.has("in") || first.classes.has("of")) return null
   if (chart.lexemes.slice(at + 1, end).some(({ text }) => /^(?:increased?|decreased?|instead|increases|decreases|inc|dec|incs|decs)$/.test(text))) return null
   const read = cursor.attempt(() => readTotal(cursor, end, true))
   if (!read) return null
@@ -289,13 +291,16 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   const read = cursor.attempt(() => readTotal(cursor, end, false))
   if (!read) return []
   const before = chart.lexemes[at - 1]
+  // "(12) 7": a bare figure behind a total is no second one.
+  if (!told && !marked && /^[)\]]$/.test(before?.text ?? "") && read.total.items.every(({ word }) => word === "")) return []
   const sentence = !before || /^[.;!)\]]$/.test(before.text)
-  const last = cursor.done() || /^[.;!]$/.test(cursor.text())
+  const last = cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
   if (!last && !told && !marked) return []
   const bare = read.total.items.every(({ word }) => word === "")
   if (bare && !told && !marked && !sentence && before?.text !== ",") return []
   const after = closesRound(chart, at)
-  const cost = told ? 0.02 : marked ? 0.15 : sentence || after ? 0.1 : before?.text === "," && last ? 0.3 : 0.8
+  const dash = marked && last && before?.type === "word" && !before.classes.has("chain")
+  const cost = told || dash ? 0.02 : marked ? 0.15 : sentence || after ? 0.1 : before?.text === "," && last ? 0.3 : 0.8
   return [
     {
       ...totalClause(cursor, read, cost),

@@ -77,8 +77,8 @@ export function unlabelledRound(chart: Chart, at: number): readonly Clause[] {
   if (cursor.isNumber()) cursor.at += 1
   while (cursor.is("more") || cursor.is("adjective") || cursor.is("last")) cursor.at += 1
   const kind = readKind(cursor)
-  if (!kind || !cursor.is("round") || cursor.is("around")) return []
+  if (!kind || !cursor.is("round") || cursor.text() === "around") return []
   cursor.at += 1
   const remarks = [{ code: "round-without-label", start, end: cursor.lastEnd() }]
-  return [clause(cursor, (before) => (before.length > 0 ? before : null), 0.3, { remarks })]
+  return [clause(cursor, (before) => (before.length > 0 ? before : null), 0.25, { remarks })]
 }

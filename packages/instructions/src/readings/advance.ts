@@ -204,10 +204,12 @@ function after(
   const settled = result.comparison.agrees === true || result.comparison.inRange === true
   const own: Finding[] = []
   if (one.nth === 0) {
-    own.push(...gapFindings(clean, tree.gaps, settled), ...slipFindings(clean, words))
+    own.push(...gapFindings(clean, tree.gaps, settled, candidate.unknown), ...slipFindings(clean, words))
     own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks], settled))
   }
-  own.push(...candidate.findings)
+  for (const finding of candidate.findings)
+    // How a round grows is borne out by its total.
+    own.push(settled && finding.code === "growth-implied" ? { ...finding, severity: "note" } : finding)
   const common = {
     ...state,
     trees: new Map([...state.trees, [one.number, request.tree]]),
@@ -234,7 +236,8 @@ function after(
       }
     if (!foundation.stated && centre.kind !== "solid-ring") own.push(ringNotDescribed(text))
   }
-  for (const finding of result.findings) own.push(finding)
+  // Of a round that is not known nothing else is told: it would follow from what was passed over.
+  if (!candidate.unknown) own.push(...result.findings)
   if (result.forced && !result.told)
     own.push(toldChoices(result.forced, "then the rounds after it fit", label))
   let round: Round | null = candidate.round

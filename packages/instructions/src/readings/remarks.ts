@@ -14,21 +14,29 @@ const longestQuote = 60
 
 /**
  * @param settled the round's stated total is met, so that nothing passed over has changed a count
+ * @param unknown what was passed over says how the round goes, and nothing else does
  */
-export function gapFindings(text: string, gaps: readonly Gap[], settled: boolean): Finding[] {
+export function gapFindings(
+  text: string,
+  gaps: readonly Gap[],
+  settled: boolean,
+  unknown: boolean,
+): Finding[] {
   return gaps
     .filter(({ cost }) => cost >= toldGap)
     .map((gap) => {
       const said = quoted(text, gap)
       const matters = gap.cost >= meaningfulGap && !settled
       return {
-        severity: matters ? ("warning" as const) : ("note" as const),
+        severity: !matters ? "note" : unknown ? "error" : "warning",
         code: isFigure(gap) ? "figure-passed-over" : "words-passed-over",
         start: gap.start,
         end: gap.end,
         message: settled
           ? `"${said}" is not used; the round comes to its total without it.`
-          : `"${said}" is not understood here and is passed over; the round is counted without it.`,
+          : matters && unknown
+            ? `"${said}" is not understood here, and without it most of the round before is left: the round is not counted.`
+            : `"${said}" is not understood here and is passed over; the round is counted without it.`,
         hint: matters ? hintFor(said) : "",
       }
     })

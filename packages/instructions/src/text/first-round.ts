@@ -27,6 +27,8 @@ export function takeFirstRound(
   if (!makesStitches.test(clean.slice(first.start, first.end))) return
   // Before a round 1 only what is plainly worked into a ring is a round of its own.
   if (second.label.from === 1 && !intoRing(clean, first, prose[at - 1])) return
+  // A round 1 that is worked into a ring itself has none before it.
+  if (second.label.from === 1 && intoRing(clean, { ...second, start: second.bodyStart }, undefined)) return
   prose.splice(at, 1)
   const lead = clean.slice(first.start, first.end).search(/\S|$/)
   const start = first.start + lead

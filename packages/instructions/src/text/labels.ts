@@ -31,7 +31,7 @@ const roman = "viii|vii|iii|iv|vi|ix|ii|xii|xi|x|v|i".split("|")
 const romanValue: Readonly<Record<string, number>> = { i: 1, ii: 2, iii: 3, iv: 4, v: 5, vi: 6, vii: 7, viii: 8, ix: 9, x: 10, xi: 11, xii: 12 }
 
 const numbered = new RegExp(
-  `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?[ \\t]{0,4}(?:no\\.?)?#?[ \\t]{0,4}(\\d{1,9}|(?:${words})(?![a-z])|(?:${roman.join("|")})(?![a-z]))(?:[ \\t]{0,3}(?:-|to|through|thru|and|&|,)[ \\t]{0,3}(?:r(?:ounds?|nds?|ows?)?\\.?[ \\t]{0,3})?(\\d{1,9}))?((?:[ \\t]{0,3}[,&][ \\t]{0,3}\\d{1,9}){0,9})`,
+  `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?(?:[ \\t]{0,4}|[ \\t]?\\n[ \\t]?(?=\\d{1,2}:))(?:no\\.?)?#?[ \\t]{0,4}(\\d{1,9}|(?:${words})(?![a-z])|(?:${roman.join("|")})(?![a-z]))(?:[ \\t]{0,3}(?:-|to|through|thru|and|&|,)[ \\t]{0,3}(?:r(?:ounds?|nds?|ows?)?\\.?[ \\t]{0,3})?(\\d{1,9}))?((?:[ \\t]{0,3}[,&][ \\t]{0,3}\\d{1,9}){0,9})`,
   "iy",
 )
 const ordinal = new RegExp(

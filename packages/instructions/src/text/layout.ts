@@ -10,6 +10,7 @@ import type { RoundLabel } from "./labels.ts"
 import { blankMarkup } from "./markup.ts"
 import { roundsByParagraph } from "./round-by-paragraph.ts"
 import { endOfLine, lineAt, type SourceText } from "./source-text.ts"
+import { paragraphRounds } from "./unlabelled.ts"
 import { endsPattern, isTalkLine, looksLikeWork } from "./talk.ts"
 
 export type { Heading } from "./headings.ts"
@@ -49,7 +50,9 @@ export function layOut(source: SourceText): PatternText {
 
 function shareOut(source: SourceText, clean: string): PatternText {
   const told = withoutSpokenOf(source, clean, findLabels(clean))
-  const labels = told.length > 0 ? told : roundsByParagraph(source, clean)
+  // One label somewhere in the middle labels nothing.
+  const paragraphs = told.length > 1 || told[0]?.from === 1 ? [] : roundsByParagraph(source, clean)
+  const labels = paragraphs.length > told.length + 1 ? paragraphs : told
   const headings: Heading[] = []
   const rounds: Open[] = []
   const prose: (Span & { line: number })[] = []
@@ -101,6 +104,17 @@ function shareOut(source: SourceText, clean: string): PatternText {
     blankSince = false
   }
   takeFirstRound(clean, rounds, prose)
+  if (rounds.length === 0) {
+    const found = paragraphRounds(clean, prose)
+    if (found.rounds.length > 0)
+      return {
+        clean,
+        title: title ?? plainTitle(clean, headings, found.rounds, prose),
+        headings,
+        rounds: found.rounds,
+        prose: prose.filter((part) => !found.taken.has(part)),
+      }
+  }
   return { clean, title: title ?? plainTitle(clean, headings, rounds, prose), headings, rounds, prose }
 }
 

@@ -31,6 +31,8 @@ const ringSentence =
 const closedChains =
   /^\s*(?:make\s+|work\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)\b\.?[^.\n]{0,60}\b(?:join|unite|sl\s*st|s\.?\s?s|slip)\b/i
 
+/** "Form 6 ch into a ring", "6 ch joined in a ring". */
+const chainsToRing = /^\s*(?:form|make|join|work)?\s*\d+\s*ch(?:ain)?s?\b[^.\n]{0,20}\b(?:ring|circle|loop)\b/i
 /** A line of nothing but chains: what the first round is worked on. */
 const onlyChains =
   /^\s*(?:(?:with|using|in)\s+[\w ]{1,24}[,:]\s*)?(?:make\s+|work\s+|begin\s+with\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)(?:\s+(?:loosely|sts?|stitches))*\s*\.?\s*$/i
@@ -53,7 +55,7 @@ export function readProse(layout: PatternText, terms: Terms): ProseFound {
     if (readStartCounts(text, line.start, layout.clean, terms, startCounts)) continue
     if (
       line.start < firstRound &&
-      (ringSentence.test(text) || closedChains.test(text) || onlyChains.test(text))
+      (ringSentence.test(text) || closedChains.test(text) || chainsToRing.test(text) || onlyChains.test(text))
     ) {
       const steps = stepsOf(layout.clean, line, terms, locals)
       if (steps.some((step) => step.do === "ring" || step.do === "join" || step.do === "chain" || step.do === "picot")) {

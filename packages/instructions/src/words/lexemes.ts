@@ -2,7 +2,14 @@
 // fillers left out. Places are those of the text, so that everything can still be pointed at.
 
 import { table } from "../base/table.ts"
-import { type LexicalClass, lexicon, meaningfulWordCost, skipCosts, unknownWordCost } from "./lexicon.ts"
+import {
+  type LexicalClass,
+  lexicon,
+  meaningfulWordCost,
+  phraseWords,
+  skipCosts,
+  unknownWordCost,
+} from "./lexicon.ts"
 import type { Token } from "./tokens.ts"
 
 export interface Lexeme extends Token {
@@ -11,6 +18,8 @@ export interface Lexeme extends Token {
   readonly classes: ReadonlySet<LexicalClass>
   /** Cost of passing over it. */
   readonly skipCost: number
+  /** A word that neither the lexicon nor the pattern knows: nothing may step over it in silence. */
+  readonly unknown?: true
   /** Set when it was taken for the word it is a slip of. */
   readonly slipOf?: string
 }
@@ -72,7 +81,8 @@ export function lexemesOf(
       i = half + 1
       continue
     }
-    if (token.type !== "word" && token.text !== "=" && token.text !== "&" && token.text !== "+") {
+    const named = token.type === "word" || (token.type === "ordinal" && phraseAt(tokens, i) !== null)
+    if (!named && token.text !== "=" && token.text !== "&" && token.text !== "+") {
       lexemes.push({ ...token, classes: none, skipCost: markCosts[token.text] ?? numberCost(token) })
       i += 1
       continue
@@ -140,7 +150,11 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       const end = a.text === "tch" ? a.end : c!.end
       kept.push({ ...a, type: "word", text: "turning", end }, { ...a, type: "word", text: "ch", start: end, end })
       if (a.text === "t") i += 2
-    } else if (isParted(kept[kept.length - 1], a, b, c, isName)) {
+    } else if (a.type === "number" && b && /^(?:[shd]|hd)?[ct]r?tog$/.test(b.text)) {
+      // "2trtog": so many legs closed together.
+      kept.push({ ...b, text: b.text.replace("tog", `${a.value}tog`), start: a.start, spaced: a.spaced })
+      i += 1
+    } else if (!/^(?:cluster|group|shell|petal|popcorn|puff|picot)s?$/.test(tokens[i + 3]?.text ?? "") && isParted(kept[kept.length - 1], a, b, c, isName)) {
       kept.push({ ...a, text: `${a.value}${b!.value}`, value: 10 * a.value + b!.value, end: b!.end })
       i += 1
     } else if (a.text === "t" && a.type === "word" && kept[kept.length - 1]?.type === "number" && b?.text === "in")
@@ -153,7 +167,7 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
 /** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
 function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
   if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
-  const front = /^(?:next|each|same|first|last|into|skip|miss|every)/.exec(token.text)?.[0]
+  const front = /^(?:next|each|same|first|last|into|skip|miss|every|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(token.text)?.[0]
   const back = front === undefined ? "" : token.text.slice(front.length)
   if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
   const middle = token.start + front.length
@@ -275,6 +289,10 @@ const misscanned: Readonly<Record<string, string>> = table({
   clstr: "cluster",
   ckuster: "cluster",
   chsps: "chsps",
+  wit: "with",
+  whit: "with",
+  firs: "first",
+  fist: "first",
 })
 
 /** Marks that may be passed over freely; others say something. */
@@ -311,7 +329,8 @@ function single(token: Token, isName: (text: string) => boolean): Lexeme {
     return { ...token, classes: none, skipCost: token.text.length === 1 ? 0.4 : meaningfulWordCost }
   const slip = nearestWord(token.text)
   if (slip) return { ...known(token, slip), slipOf: slip }
-  return { ...token, classes: none, skipCost: unknownWordCost }
+  const stranger = phraseWords.has(token.text) ? {} : { unknown: true as const }
+  return { ...token, classes: none, skipCost: unknownWordCost, ...stranger }
 }
 
 const knownCosts = new Map<string, number>()
@@ -355,13 +374,13 @@ const mostRemembered = 2000
 
 /** The one word of the lexicon that a longer word is a slip of: one letter wrong, missing, too many or two swapped. */
 export function nearestWord(text: string): string | null {
-  if (text.length < 5 || text.length > 14) return null
+  if (text.length < 4 || text.length > 14) return null
   const before = nearest.get(text)
   if (before !== undefined) return before
   let found: string | null = null
   for (const word of singleWords) {
     if (Math.abs(word.length - text.length) > 1 || word.charCodeAt(0) !== text.charCodeAt(0)) continue
-    if (word.length >= 4 && isOneSlip(text, word)) {
+    if (text.length > 4 ? isOneSlip(text, word) : isSwap(text, word)) {
       found = word
       break
     }
@@ -369,6 +388,11 @@ export function nearestWord(text: string): string | null {
   if (nearest.size > mostRemembered) nearest.clear()
   nearest.set(text, found)
   return found
+}
+
+/** Equal but for two neighbours swapped. */
+function isSwap(a: string, b: string): boolean {
+  return a.length === b.length && isOneSlip(a, b) && [...a].sort().join("") === [...b].sort().join("")
 }
 
 /** Equal but for one letter changed, left out, put in, or two neighbours swapped. */

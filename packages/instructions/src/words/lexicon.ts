@@ -188,7 +188,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "group",
     words:
-      "group|groups|grp|grps|gp|gps|petal|petals|scallop|scallops|shell|shells|fan|fans|set|sets|leaf|leaves|v|v-st|vst|v-stitch|v-stitches|point|points|pair|pairs|bunch|bunches|side|sides|spoke|spokes|block|blocks|blk|triangle|triangles|granny|bundle|trio|trefoil|trefoils|ray|rays|star point|star points|wedge|section|sections|3dc group",
+      "group|groups|grp|grps|gp|gps|petal|petals|scallop|scallops|shell|shells|fan|fans|set|sets|lots|lot|leaf|leaves|v|v-st|vst|v-stitch|v-stitches|point|points|pair|pairs|bunch|bunches|side|sides|spoke|spokes|block|blocks|blk|triangle|triangles|granny|bundle|trio|trefoil|trefoils|ray|rays|star point|star points|wedge|section|sections|3dc group",
   },
   { class: "corner", words: "corner|corners|cnr|crn|cnrs|corner group|corner point|corner points" },
   {
@@ -216,7 +216,7 @@ export const lexicon: readonly LexiconEntry[] = [
   { class: "size", words: "small|large|big|smaller|larger|bigger|short|long|little" },
   {
     class: "work",
-    words: "work|works|make|makes|do|crochet|place|put|add|create|making|working|doing|placing|adding|crocheting|work as follows|made up of|using|stitch up|perform|do this|complete the following|work following",
+    words: "continue to work|continue to make|continue to crochet|work|works|make|makes|do|crochet|place|put|add|create|making|working|doing|placing|adding|crocheting|work as follows|made up of|using|stitch up|perform|do this|complete the following|work following",
   },
   { class: "skip", words: "skip|skips|sk|miss|seek|skipping|missing|skp|omit|pass over|skip over|passing over|leave out|jump|jump over|misses|skippping|miss out|s k|missed out" },
   { class: "join", words: "join|joining|attach|rejoin|connect|unite|fasten on|reattach|tie in|link|joins|start new yarn|attaching" },
@@ -228,7 +228,7 @@ export const lexicon: readonly LexiconEntry[] = [
       "fasten off|finish off|break off|cut yarn|break yarn|fo|end off|tie off|break thread|cut thread|cut|break|fasten|tie|knot off|bind off|bo|cast off|f o|fasten yarn|finish",
   },
   { class: "increase", words: "inc|incs|increase|increases|increasing" },
-  { class: "decrease", words: "dec|decs|decrease|decreases|decreasing|invdec" },
+  { class: "decrease", words: "inv dec|inv decrease|invisible dec|invisible decrease|dec|decs|decrease|decreases|decreasing|invdec" },
   { class: "even", words: "even" },
   { class: "evenly", words: "evenly|equally|evenly spaced|evenly spread|evenly around|spread evenly|spaced evenly|evenly distributed" },
   { class: "end", words: "except|ending|end|ends|finishing|finish|ended" },
@@ -252,6 +252,13 @@ export const lexicon: readonly LexiconEntry[] = [
   { class: "forms", words: "form|forming|make|create|forms|creating|close|making" },
   { class: "behind", words: "behind|back of|at back of|in back of" },
   { class: "front", words: "in front of|front of|over front of|working in front of|work in front of|worked in front of" },
-  { class: "says-total", words: "total|totals|totaling|totalling|you should have|you will have|you now have|you have|you'll have|should have|gives|giving|there are|there will be|there should be|resulting in|for total of|total of|you should now have|stitch count|count should be|st count|sts total|makes|will have|making|in total|in all|result" },
+  { class: "says-total", words: "total|totals|totaling|totalling|you should have|you will have|you now have|you have|you'll have|should have|gives|giving|there are|there will be|there should be|resulting in|for total of|total of|you should now have|stitch count|count should be|st count|makes|will have|making|in total|result" },
   { class: "soft", words: "if|about|or|between|approx|approximately|roughly|then|than|less|over|needs|divide|per|not|nearly|almost" },
 ]
+
+/** Words that only stand in phrases of the grammar: of no class, and yet no strangers. */
+export const phraseWords: ReadonlySet<string> = new Set(
+  "after|apart|arms|before|began|begun|being|bracket|brackets|came|cm|commenced|commences|cord|crab|decreased|desired|diameter|distributed|drawn|dropped|enough|established|fewer|follow|grams|having|hexagon|inch|inches|incl|include|included|including|inclusive|increased|insert|inv|lay|left|leg|legs|lie|manner|measures|measuring|minutes|mm|necessary|occasionally|often|only|opposite|parentheses|pass|pattern|pivot|placed|pointed|rather|reach|remain|remains|remove|repetition|required|reversed|right|rotate|rotating|sequence|spaced|spikes|spread|started|stated|stay|step|stopping|take|tapering|three|tooth|trb|turns|twisted|two|underside|up|use|wherever|wide|withdraw|wrap|yards|yds|yo|you've|yrh".split(
+    "|",
+  ),
+)

@@ -16,7 +16,7 @@ export interface Token {
 }
 
 const pattern =
-  /(\d+)(st|nd|rd|th|(?<=[23])d(?!\.))(?!\p{L})|(\d+(?:\.\d+)?)|((?:[sdht]\. ){1,2}c(?!\p{L})\.?|s\. s(?!\p{L})\.?|(?:[a-z]\.){2,}(?:[a-z](?!\p{L}))?|(?:h|d|q|tr)\.tr(?!\p{L})|[a-z]\.[a-z](?!\p{L})|\p{L}+(?:\d+(?:tog|together))?(?:'[a-z]+)?)|(\*+)|([\u2020\u2021]+)|(\S)/giuy
+  /(\d+)((?<=1)st|(?<=2)nd|(?<=3)rd|th|(?<=[23])d(?!\.))(?!\p{L})|(\d+(?:\.\d+)?)|((?:[sdht]\. ){1,2}c(?!\p{L})\.?|s\. s(?!\p{L})\.?|(?:[a-z]\.){2,}(?:[a-z](?!\p{L}))?|(?:h|d|q|tr)\.tr(?!\p{L})|[a-z]\.[a-z](?!\p{L})|\p{L}+(?:\d+(?:tog|together))?(?:'[a-z]+)?)|(\*+)|([\u2020\u2021]+)|(\S)/giuy
 
 const vulgarFractions: Readonly<Record<string, number>> = table({
   "\u00bd": 0.5,

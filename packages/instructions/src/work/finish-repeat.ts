@@ -150,6 +150,14 @@ function endBeforeAlike(work: RoundWork, step: Repeat, full: number, before: num
     if (!tryOnce(work, step.body.slice(0, k)) && nothingLeft(work, fromSpace ? ["chain"] : ["stitch"]) && each - stitches(made) === start) {
       work.openRepeat = null
       work.wholeTimes = null
+      work.find({
+        severity: "warning",
+        code: "last-time-in-part",
+        start: step.start,
+        end: step.end,
+        message: "The last time round does not fit whole; it is worked as far as the stitches the round began with.",
+        hint: "Say how the last repeat ends, or state the round's total.",
+      })
       return true
     }
     work.backTo(mark)
@@ -212,10 +220,15 @@ function closeRound(work: RoundWork, step: Repeat): void {
   const rest = work.allSteps.slice(work.allSteps.indexOf(step) + 1)
   if (rest.some((after) => after.do !== "join" && after.do !== "slip" && after.do !== "turn"))
     return
-  const taken = work.choices.take("last-repeat", ["closed", "whole"] as const)
+  const skips = step.body.some((part) => part.do === "skip")
+  // Each time passes over stitches to its own: when none are left, the last ends beside the first.
+  if (skips && nothingLeft(work)) return
+  // A join said outright is taken at its word, unless stitches are left for the chains to pass over.
+  const open = rest.length > 0 && !skips
+  const taken = work.choices.take("last-repeat", open ? (["whole", "closed"] as const) : (["closed", "whole"] as const))
   if (taken === "closed") work.addChains(loop.chains, loop)
   work.find({
-    severity: taken === "closed" && rest.length > 0 ? "note" : "warning",
+    severity: taken === "closed" && skips ? "note" : "warning",
     code: "open-at-join",
     start: step.start,
     end: step.end,

@@ -98,6 +98,16 @@ export function raisesFirst(work: RoundWork, step: ChainStep): boolean {
 }
 
 /** "Join to 3rd ch. Ch 3, 2 dc in same sp": nothing led to a space, yet the round begins in the next one. */
+/** "3 dc in each sp around": the space the round begins in is the first of them. */
+function spacesFilled(steps: readonly Step[]): boolean {
+  return steps.some(
+    (step) =>
+      (step.do === "work" || step.do === "group") &&
+      step.place?.at === "each" &&
+      step.place.nouns.some(({ what }) => what === "space"),
+  )
+}
+
 function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
   if (following?.do !== "work" && following?.do !== "group") return
   const { place } = following
@@ -106,7 +116,7 @@ function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
   if (work.startSite?.anchor.at !== "stitch" || work.inPlace || work.startPassed) return
   if (work.used.length > 0 || !edge.cells.some((cell) => cell.type === "chain")) return
   // "In same space" is also said for "in the same place".
-  if (place.noun.size === undefined && !place.noun.corner && work.choices.take("same-space", ["place", "space"]) === "place") return
+  if (place.noun.size === undefined && !place.noun.corner && work.choices.take("same-space", spacesFilled(work.allSteps) ? ["space", "place"] : ["place", "space"]) === "place") return
   move(work, { ...place, at: "next", count: 1 }, false)
   work.find({
     severity: "note",
