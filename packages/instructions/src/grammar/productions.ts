@@ -21,7 +21,7 @@ import { atPlace } from "./places.ts"
 import { isRepeatMark, listTimes, readPassage, readStarred, repeatAll } from "./repeats.ts"
 import { localGroup, namesLocal } from "./shells.ts"
 import { totalWithoutBracket } from "./totals.ts"
-import { saysWhichRound } from "./which-round.ts"
+import { saysWhatComes, saysWhichRound } from "./which-round.ts"
 import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vague.ts"
 
 export const productions: readonly Production[] = [
@@ -339,6 +339,12 @@ export const productions: readonly Production[] = [
     starts: (word) => word.classes.has("of") || word.classes.has("in") || word.classes.has("made") || word.classes.has("first"),
     rule: saysWhichRound,
     examples: ["ch 3 at beg of rnd"],
+  },
+  {
+    name: "what comes of it",
+    starts: (word) => word.classes.has("forms") || word.text === "giving",
+    rule: saysWhatComes,
+    examples: [],
   },
   {
     name: "handling",
