@@ -344,7 +344,7 @@ export const productions: readonly Production[] = [
     name: "what comes of it",
     starts: (word) => word.classes.has("forms") || word.text === "giving",
     rule: saysWhatComes,
-    examples: [],
+    examples: ["3 dc in next sp, creating 4 corners"],
   },
   {
     name: "handling",
