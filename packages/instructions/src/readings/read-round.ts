@@ -38,7 +38,8 @@ export function workRound(request: RoundRequest): RoundResult {
     const other = tryReading(request, forced)
     const supported = other.comparison.agrees === true || other.comparison.inRange === true
     // An unusual reading needs a total that speaks for it and not for the usual one.
-    if (needsTotal(forced) && (!supported || usual.comparison.agrees === true)) continue
+    const onlyWay = usual.round === null && other.score === 0 && forced.get("several-unplaced") === "in-space"
+    if (needsTotal(forced) && !onlyWay && (!supported || usual.comparison.agrees === true)) continue
     if (other.score < best.score) {
       best = other
       bestForced = forced

@@ -226,6 +226,12 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
     return
   }
   const { stitch } = step
+  // "Join in any sp, ch 3, 3 dc, ch 1, *4 dc, ch 1; rep": the space the round is begun in, then each of the next.
+  const opening = work.repeatDepth === 0 && work.startTaken && work.elements.length === 1 && work.startSite?.anchor.at === "space"
+  if (opening && step.count > 1 && step.count < 6 && !stitch.tog && work.choices.take("several-unplaced", ["one-each", "in-space"] as const) === "in-space") {
+    makeAt(work, step, [[work.startSite!.anchor]], null)
+    return
+  }
   if (step.count > 1 && step.count < 6 && work.repeatDepth > 0 && !stitch.tog) {
     // "*work 1 sc, work 2 sc": several in one place, if the total says so.
     // A round begun in a space may mean the next space.
