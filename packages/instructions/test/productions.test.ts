@@ -27,7 +27,9 @@ function made(reading: Reading | undefined): string {
     reading?.totals ?? [],
     (reading?.remarks ?? []).map(({ code }) => code),
   ]
-  return JSON.stringify(kept, (key, value) => (key === "start" || key === "end" ? undefined : value))
+  return JSON.stringify(kept, (key, value) =>
+    key === "start" || key === "end" ? undefined : value,
+  )
 }
 
 describe.each(productions.map((production) => [production.name, production] as const))(

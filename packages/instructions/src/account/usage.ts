@@ -61,7 +61,9 @@ export function usage(work: RoundWork): Usage {
 /** Share of the stitches below that the round neither works into nor skips. */
 export function unusedShare(work: RoundWork): number {
   const { marks } = usage(work)
-  const stitches = work.main.edge.cells.flatMap(({ type }, index) => (type === "stitch" ? [index] : []))
+  const stitches = work.main.edge.cells.flatMap(({ type }, index) =>
+    type === "stitch" ? [index] : [],
+  )
   return stitches.filter((index) => marks[index] === 0).length / Math.max(1, stitches.length)
 }
 

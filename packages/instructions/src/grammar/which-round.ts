@@ -11,15 +11,25 @@ const saidAgainCost = 0.12
 export function saysWhichRound(chart: Chart, at: number): readonly Clause[] {
   if (at === 0 || isBoundary(chart.lexemes[at - 1]!.text)) return []
   const cursor = chart.from(at)
-  const firstMade = cursor.attempt(() => (cursor.take("first") && cursor.take("made") ? true : null))
+  const firstMade = cursor.attempt(() =>
+    cursor.take("first") && cursor.take("made") ? true : null,
+  )
   if (!firstMade) {
     cursor.take("made")
     if (!cursor.take("of", "in")) return []
     while (cursor.take("that", "previous", "same"));
-    if (cursor.take("start")) cursor.attempt(() => (cursor.take("of") && (cursor.take("that") || true) && cursor.take("round") ? true : null))
+    if (cursor.take("start"))
+      cursor.attempt(() =>
+        cursor.take("of") && (cursor.take("that") || true) && cursor.take("round") ? true : null,
+      )
     else if (!cursor.take("round") || cursor.isNumber()) return []
   }
-  const ends = cursor.done() || isBoundary(cursor.text()) || cursor.is("and") || cursor.is("join") || cursor.is("fasten")
+  const ends =
+    cursor.done() ||
+    isBoundary(cursor.text()) ||
+    cursor.is("and") ||
+    cursor.is("join") ||
+    cursor.is("fasten")
   return ends ? [clause(cursor, [], saidAgainCost)] : []
 }
 
@@ -32,5 +42,7 @@ export function saysWhatComes(chart: Chart, at: number): readonly Clause[] {
   if (!cursor.is("group") && !cursor.is("corner") && !cursor.is("tip")) return []
   cursor.at += 1
   cursor.take("says-total")
-  return cursor.done() || isBoundary(cursor.text()) || cursor.is("join") ? [clause(cursor, [], saidAgainCost)] : []
+  return cursor.done() || isBoundary(cursor.text()) || cursor.is("join")
+    ? [clause(cursor, [], saidAgainCost)]
+    : []
 }

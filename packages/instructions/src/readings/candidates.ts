@@ -2,13 +2,13 @@
 // the counts agree and how much of the words it leaves over. Words are cheaper than counts.
 
 import type { Round } from "@roundwright/motif"
-import { impliedRepeats } from "./implied-repeat.ts"
 import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import { assumedRound } from "./assumed.ts"
 import type { Foundation } from "./foundation.ts"
+import { impliedRepeats } from "./implied-repeat.ts"
 import type { Located } from "./list-rounds.ts"
 import { otherReadingsOf, workRound, workRoundAs } from "./read-round.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
@@ -172,7 +172,12 @@ function workedAround(best: Candidate): Candidate[] {
   for (const steps of impliedRepeats(best.request.tree.steps)) {
     const request = { ...best.request, tree: { ...best.request.tree, steps } }
     const result = workRound(request)
-    if (!result.round || (leaves ? result.score >= best.result.score : result.score > best.result.score) || result.findings.some(({ code }) => leavesMuch.has(code) || code === "repeat-does-not-divide")) continue
+    if (
+      !result.round ||
+      (leaves ? result.score >= best.result.score : result.score > best.result.score) ||
+      result.findings.some(({ code }) => leavesMuch.has(code) || code === "repeat-does-not-divide")
+    )
+      continue
     const told: Finding = {
       severity: "note",
       code: "repeat-implied",
@@ -180,7 +185,14 @@ function workedAround(best: Candidate): Candidate[] {
       message: "This is told once and worked around: then it fits the round before.",
       hint: 'Add "rep from * around" if that is meant.',
     }
-    found.push({ ...best, request, result: { ...result, findings: [...result.findings, told] }, round: result.round, score: best.score - best.result.score + result.score + (leaves ? impliedRepeat : -impliedRepeat) })
+    found.push({
+      ...best,
+      request,
+      result: { ...result, findings: [...result.findings, told] },
+      round: result.round,
+      score:
+        best.score - best.result.score + result.score + (leaves ? impliedRepeat : -impliedRepeat),
+    })
   }
   return found
 }
@@ -188,7 +200,12 @@ function workedAround(best: Candidate): Candidate[] {
 /** A stitch or two on a round of many. */
 function isScant({ request, result }: Candidate): boolean {
   const below = request.shared.rounds[request.index - 1]
-  return result.round !== null && below !== undefined && result.round.elements.length <= 4 && below.elements.length >= 12
+  return (
+    result.round !== null &&
+    below !== undefined &&
+    result.round.elements.length <= 4 &&
+    below.elements.length >= 12
+  )
 }
 
 const leavesMuch: ReadonlySet<string> = new Set(["stitches-left-over", "spaces-left-over"])

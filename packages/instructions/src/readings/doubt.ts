@@ -48,7 +48,13 @@ export function doubtAfter(
   if (!before || !round) return { doubt: before, finding: null }
   if (!before.other) {
     // A long repeat that goes into the ground without a remainder would hardly do so were it wrong.
-    if (before.firm && before.number === request.number - 1 && result.score === 0 && dividesGround(request)) return { doubt: null, finding: null }
+    if (
+      before.firm &&
+      before.number === request.number - 1 &&
+      result.score === 0 &&
+      dividesGround(request)
+    )
+      return { doubt: null, finding: null }
     return { doubt: before, finding: standsOn(before, request) }
   }
   const other = onGround(request, before.other)
@@ -63,7 +69,13 @@ export function doubtAfter(
 const longRepeat = 4
 
 function dividesGround({ tree }: RoundRequest): boolean {
-  return tree.steps.some((step) => step.do === "repeat" && step.times.kind === "until" && step.times.until.kind === "around" && placesTaken(step.body) >= longRepeat)
+  return tree.steps.some(
+    (step) =>
+      step.do === "repeat" &&
+      step.times.kind === "until" &&
+      step.times.until.kind === "around" &&
+      placesTaken(step.body) >= longRepeat,
+  )
 }
 
 function standsOn(doubt: Doubt, request: RoundRequest): Finding {

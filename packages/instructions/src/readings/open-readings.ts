@@ -30,7 +30,8 @@ export function withDoubt(
     // Where chains are named in the text ("in each st and ch"), they are meant.
     if (!openChoices.has(name)) continue
     // So they are told apart where spaces are worked into as such.
-    if (name === "chains-are-stitches" && (taken === "yes" || usual.worksSpaces || groupsMeet)) continue
+    if (name === "chains-are-stitches" && (taken === "yes" || usual.worksSpaces || groupsMeet))
+      continue
     for (const value of others) {
       const other = readAs(new Map([[name, value]]))
       if (other.score > 0 || !other.round || sameCounts(round, other.round)) continue

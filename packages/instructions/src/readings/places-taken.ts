@@ -23,7 +23,12 @@ export function takesWholeGroups(steps: readonly Step[], below: Round | undefine
   if (runs.some((length) => length !== group)) return false
   return steps.some((step) => {
     // A stitch said to be skipped may be a chain.
-    if (step.do !== "repeat" || step.times.kind !== "until" || step.body.some((part) => part.do === "skip")) return false
+    if (
+      step.do !== "repeat" ||
+      step.times.kind !== "until" ||
+      step.body.some((part) => part.do === "skip")
+    )
+      return false
     const taken = placesTaken(step.body)
     return taken >= group && taken % group === 0
   })
@@ -33,8 +38,14 @@ export function takesWholeGroups(steps: readonly Step[], below: Round | undefine
 export function placesTaken(steps: readonly Step[]): number {
   let taken = 0
   for (const step of steps) {
-    if (step.do === "repeat" && step.times.kind === "total") taken += placesTaken(step.body) * step.times.count
-    else if ((step.do === "work" || step.do === "group" || step.do === "skip") && step.place?.at === "next" && step.place.noun.what === "stitch") taken += step.place.count
+    if (step.do === "repeat" && step.times.kind === "total")
+      taken += placesTaken(step.body) * step.times.count
+    else if (
+      (step.do === "work" || step.do === "group" || step.do === "skip") &&
+      step.place?.at === "next" &&
+      step.place.noun.what === "stitch"
+    )
+      taken += step.place.count
   }
   return taken
 }

@@ -4,9 +4,9 @@
 import type { Centre, Round } from "@roundwright/motif"
 import { turningChains } from "@roundwright/stitches"
 import { leftOver } from "../account/accounting.ts"
-import { unusedShare } from "../account/usage.ts"
 import { totalFindings } from "../account/total-findings.ts"
 import { type Comparison, compareTotals } from "../account/totals.ts"
+import { unusedShare } from "../account/usage.ts"
 import { largeReading, mostReadingsOfLarge, mostReadingsTried } from "../base/limits.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
 import { centreEdge, chainEdge, type Edge, roundEdge } from "../edge/edge.ts"
@@ -28,7 +28,12 @@ const weights = { cannot: 1000, total: 100, left: 10, warning: 3 } as const
 export function workRound(request: RoundRequest): RoundResult {
   const usual = tryReading(request, new Map())
   if (usual.score === 0)
-    return withDoubt(usual, (forced) => tryReading(request, forced), request.span, takesWholeGroups(request.tree.steps, request.shared.rounds[request.index - 1]))
+    return withDoubt(
+      usual,
+      (forced) => tryReading(request, forced),
+      request.span,
+      takesWholeGroups(request.tree.steps, request.shared.rounds[request.index - 1]),
+    )
   let best = usual
   let bestForced: ReadonlyMap<ChoiceName, ChoiceValue> | null = null
   for (const forced of otherReadings(
@@ -38,7 +43,8 @@ export function workRound(request: RoundRequest): RoundResult {
     const other = tryReading(request, forced)
     const supported = other.comparison.agrees === true || other.comparison.inRange === true
     // An unusual reading needs a total that speaks for it and not for the usual one.
-    const onlyWay = usual.round === null && other.score === 0 && forced.get("several-unplaced") === "in-space"
+    const onlyWay =
+      usual.round === null && other.score === 0 && forced.get("several-unplaced") === "in-space"
     if (needsTotal(forced) && !onlyWay && (!supported || usual.comparison.agrees === true)) continue
     if (other.score < best.score) {
       best = other

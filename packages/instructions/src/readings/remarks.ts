@@ -139,13 +139,19 @@ const sentences: Readonly<Record<string, (said: string) => Told>> = {
 }
 
 /** @param settled the round's stated total is met: a slip in the marks has changed nothing */
-export function remarkFindings(text: string, remarks: readonly Remark[], settled: boolean): Finding[] {
+export function remarkFindings(
+  text: string,
+  remarks: readonly Remark[],
+  settled: boolean,
+): Finding[] {
   const found: Finding[] = []
   for (const { code, start, end } of remarks) {
     const said = text.slice(start, end).replace(/\s+/g, " ").slice(0, longestQuote)
     const told = sentences[code]?.(said)
-    const harmless = settled && /^(?:bracket-not-closed|repeat-start-missing|repeat-end-missing)$/.test(code)
-    if (told) found.push({ code, start, end, ...told, ...(harmless ? { severity: "note" as const } : {}) })
+    const harmless =
+      settled && /^(?:bracket-not-closed|repeat-start-missing|repeat-end-missing)$/.test(code)
+    if (told)
+      found.push({ code, start, end, ...told, ...(harmless ? { severity: "note" as const } : {}) })
   }
   return found
 }

@@ -44,7 +44,11 @@ export function roundsByParagraph(source: SourceText, clean: string): RoundLabel
     if (labels.length > 0 && endsPattern(text)) break
     if (text.length > longestParagraph) continue
     const work = looksLikeWork(text) && makesStitches.test(text)
-    const again = labels.length > 0 && /^[\s•*>.-]*(?:repeat|rep|work)\b[^.*]{0,20}\b(?:last|previous|this|that)\b[^.*]{0,10}\b(?:round|rnd|row)\b/i.test(text)
+    const again =
+      labels.length > 0 &&
+      /^[\s•*>.-]*(?:repeat|rep|work)\b[^.*]{0,20}\b(?:last|previous|this|that)\b[^.*]{0,10}\b(?:round|rnd|row)\b/i.test(
+        text,
+      )
     if (!work && !again) {
       // Yarn joined in a line of its own belongs to the round that follows.
       if (labels.length > 0) body += ` ${text}`
@@ -55,7 +59,15 @@ export function roundsByParagraph(source: SourceText, clean: string): RoundLabel
     if (labels.length === 0 || again || (made && (closes.test(body) || opens.test(text)))) {
       const lead = text.search(/\S/)
       const at = start + Math.max(0, lead)
-      labels.push({ from: labels.length + 1, to: labels.length + 1, row: false, start: at, end: at, markAt: at, unlabelled: true })
+      labels.push({
+        from: labels.length + 1,
+        to: labels.length + 1,
+        row: false,
+        start: at,
+        end: at,
+        markAt: at,
+        unlabelled: true,
+      })
       // What is worked like another round is whole with that.
       body = again ? "1 sc, fasten off" : text
     } else body += ` ${text}`

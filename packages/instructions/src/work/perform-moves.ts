@@ -45,7 +45,12 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
     // The stitch of a counting start is already worked into; "skip first st" means it.
     if (place.order === "first" && work.startTaken) continue
     // Where nothing is left the round is at its end, and what is skipped there is its beginning.
-    const lenient = step.steps !== undefined || (place.count === 1 && work.repeatDepth > 0 && work.main.at >= work.end - 1 && nothingLeft(work))
+    const lenient =
+      step.steps !== undefined ||
+      (place.count === 1 &&
+        work.repeatDepth > 0 &&
+        work.main.at >= work.end - 1 &&
+        nothingLeft(work))
     const found = lenient ? shortOrNull(() => nextSites(work, place)) : nextSites(work, place)
     if (!found) continue
     for (const site of found.sites) work.use(found.position, site, "skipped")

@@ -43,7 +43,9 @@ export function workStartChain(
   const even = startsEvenRound(steps.slice(i + 1))
   const inSame = isLegInSame(work, step, following) || isLegAcross(work, step, following)
   const known =
-    step.countsAs ?? statedForAll(work, step) ?? (even || inSame ? undefined : saidBefore(work, step))
+    step.countsAs ??
+    statedForAll(work, step) ??
+    (even || inSame ? undefined : saidBefore(work, step))
   const gathered = following?.do === "work" && following.stitch.kind.gathered !== undefined
   if (known?.tog && gathered) {
     workFirstLeg(work, step)
@@ -116,7 +118,15 @@ function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
   if (work.startSite?.anchor.at !== "stitch" || work.inPlace || work.startPassed) return
   if (work.used.length > 0 || !edge.cells.some((cell) => cell.type === "chain")) return
   // "In same space" is also said for "in the same place".
-  if (place.noun.size === undefined && !place.noun.corner && work.choices.take("same-space", spacesFilled(work.allSteps) ? ["space", "place"] : ["place", "space"]) === "place") return
+  if (
+    place.noun.size === undefined &&
+    !place.noun.corner &&
+    work.choices.take(
+      "same-space",
+      spacesFilled(work.allSteps) ? ["space", "place"] : ["place", "space"],
+    ) === "place"
+  )
+    return
   move(work, { ...place, at: "next", count: 1 }, false)
   work.find({
     severity: "note",
