@@ -259,7 +259,8 @@ function closedByChain(best: Candidate): Candidate[] {
 /** What speaks against a way: a round joined to its starting chain counts it. */
 function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundRequest): number {
   const [way] = forced.keys()
-  if (way === "last-repeat") return rareWay
+  // "*ch 3, sc in next sp; rep around; join": the last chains to the first stitch are often left unsaid.
+  if (way === "last-repeat") return forced.get(way) === "closed" ? unusualWay : rareWay
   if (way !== "start-chain") return unusualWay
   return tree.steps.some(
     (step) =>
