@@ -386,7 +386,7 @@ function namedAgain(chart: Chart, from: number, mark: string): boolean {
     if (chart.lexemes[k]!.text !== mark || !(link.classes.has("to") || link.classes.has("and"))) continue
     if (chart.lexemes[k + 2]!.text !== mark) continue
     const lead = chart.lexemes[k - 1]!
-    if (lead.classes.has("of") || lead.classes.has("between")) return true
+    if (lead.classes.has("of") || lead.classes.has("between") || /^[,;.)\]]$/.test(lead.text)) return true
   }
   return false
 }
@@ -394,8 +394,10 @@ function namedAgain(chart: Chart, from: number, mark: string): boolean {
 /** "rep from \u2020 to \u2020 once": the stretch between these marks again; its steps stand earlier in the round. */
 export function readPassage(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
-  cursor.at += 1
-  cursor.accept("from", "between")
+  if (!isRepeatMark(cursor.text())) {
+    cursor.at += 1
+    cursor.accept("from", "between")
+  }
   const mark = cursor.text()
   if (!isRepeatMark(mark)) return []
   cursor.at += 1
