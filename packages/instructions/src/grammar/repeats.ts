@@ -334,6 +334,8 @@ function readRepeatTimes(
   if (!closedByMark) return readTimes(cursor, true)
   if (by === "reference") {
     const times = readTimes(cursor, true)
+    // "*...*, go from * to * 5x": of all of them.
+    if (times?.kind === "more" && times.plain && cursor.lexemes[cursor.at - 1]?.text === "x") return { kind: "total", count: times.count }
     // "*...*; repeat * to * 8 times": nine of anything is rare, so eight in all are likelier.
     return times?.kind === "more" && times.plain && times.count % 2 === 0 && times.count > 2 ? { ...times, ofBracket: true } : times
   }
