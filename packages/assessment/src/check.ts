@@ -125,7 +125,9 @@ function gaugeOfPiece(
 /** 0 = read and flat, 1 = read and something to mend, 2 = could not be read or used. */
 function exitStatusOf(result: CheckResult): 0 | 1 | 2 {
   if (result.laidOut === null) return 2
-  const toMend = result.problems.some((problem) => problem.severity !== "note")
+  const toMend =
+    result.problems.some((problem) => problem.severity !== "note") ||
+    result.rounds.some((round) => round.assumed)
   return result.laidOut.verdict === "flat" && !toMend ? 0 : 1
 }
 
@@ -194,6 +196,7 @@ function checkedRounds(
       counted: round.counted,
       stated: round.stated,
       agrees: round.agrees,
+      ...(round.assumed ? { assumed: true as const } : {}),
       edgeMm: length(row?.edgeMm),
       depthMm: length(row?.depthMm),
       radiusMm: length(row?.radiusMm),

@@ -9,6 +9,8 @@ export interface CheckedRound {
   counted: Counts | null
   stated: number | null
   agrees: boolean | null
+  /** Present where the words could not be worked and the round stands for its stated total; absent otherwise. */
+  assumed?: true
   edgeMm: number | null
   depthMm: number | null
   radiusMm: number | null

@@ -2,7 +2,7 @@
 // with units and sensible digits (mm to 1, cm to 0.1, per cent to 1).
 
 import type { Odds, Verdict } from "@roundwright/flatness"
-import type { CheckResult } from "./result.ts"
+import type { CheckResult, LaidOut } from "./result.ts"
 
 const verdictWords: Record<Verdict, string> = {
   flat: "lies flat",
@@ -16,10 +16,19 @@ export function verdictWord(verdict: Verdict): string {
   return verdictWords[verdict]
 }
 
-/** One sentence: what the piece does, from which round, and how sure that is. */
+/** One sentence: what the piece does, from which round, and how much of it is assumed. */
 export function verdictSentence(result: CheckResult): string {
   const laidOut = result.laidOut
   if (!laidOut) return "No verdict: no round could be read."
+  const judged = result.rounds.filter(({ verdict }) => verdict !== null)
+  const assumed = judged.filter((round) => round.assumed).length
+  const sentence = verdictOf(laidOut)
+  if (assumed === 0) return sentence
+  const of = `${assumed} of its ${judged.length} rounds ${assumed === 1 ? "is" : "are"} assumed`
+  return `${sentence.slice(0, -1)}; ${of}.`
+}
+
+function verdictOf(laidOut: LaidOut): string {
   const from = laidOut.fromRound === null ? "" : ` from round ${laidOut.fromRound}`
   if (laidOut.verdict !== "blocks-flat")
     return `${capitalised(verdictWord(laidOut.verdict))}${from}.`

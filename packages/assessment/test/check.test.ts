@@ -65,6 +65,28 @@ describe("the published result", () => {
     const result = checkPattern(disc(12, 6, swatch))
     expect(JSON.parse(JSON.stringify(result))).toEqual(result)
   })
+
+  it("marks rounds that stand for their stated total, and the verdict tells how many", () => {
+    const whole = checkPattern(disc(12, 5, swatch))
+    expect(whole.rounds.every((round) => !("assumed" in round))).toBe(true)
+    const damaged = disc(12, 5, swatch).replace(/Rnd 3: [^(]*/, "Rnd 3: frobble the zonk. ")
+    const result = checkPattern(damaged)
+    expect(result.rounds.map(({ assumed }) => assumed)).toEqual([
+      undefined,
+      undefined,
+      true,
+      undefined,
+      undefined,
+    ])
+    expect(result.rounds.map(({ counted }) => counted?.stitches)).toEqual([12, 24, 36, 48, 60])
+    expect(result.motif?.rounds).toBe(5)
+    expect(verdictSentence(whole)).not.toContain("assumed")
+    expect(verdictSentence(result)).toBe(
+      verdictSentence(whole).replace(/\.$/, "; 1 of its 5 rounds is assumed."),
+    )
+    const two = checkPattern(damaged.replace(/Rnd 4: [^(]*/, "Rnd 4: frobble the zonk. "))
+    expect(verdictSentence(two)).toContain("; 2 of its 5 rounds are assumed.")
+  })
 })
 
 describe("exit status", () => {

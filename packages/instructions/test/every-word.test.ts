@@ -21,17 +21,21 @@ describe("a word that means nothing", () => {
   it.each([
     ["the sound patterns", soundPatterns],
     ["patterns of many styles", varied],
-  ] as const)("is reported wherever it stands in a round of %s", (_, patterns) => {
-    const silent: string[] = []
-    for (const { text, line, changed } of withWord(patterns, "wibble")) {
-      if (readOverWhole.test(changed)) continue
-      const told = readPattern(text).problems.some(
-        (problem) => problem.line === line && pointedAt(text, problem).includes("wibble"),
-      )
-      if (!told) silent.push(changed)
-    }
-    expect(silent).toEqual([])
-  })
+  ] as const)(
+    "is reported wherever it stands in a round of %s",
+    (_, patterns) => {
+      const silent: string[] = []
+      for (const { text, line, changed } of withWord(patterns, "wibble")) {
+        if (readOverWhole.test(changed)) continue
+        const told = readPattern(text).problems.some(
+          (problem) => problem.line === line && pointedAt(text, problem).includes("wibble"),
+        )
+        if (!told) silent.push(changed)
+      }
+      expect(silent).toEqual([])
+    },
+    300_000,
+  )
 })
 
 /** Figures that say nothing new where they stand: "join with 1 sl st", "3rd ch of 7 ch". */
@@ -50,7 +54,7 @@ describe("a figure put anywhere", () => {
     }
     expect(all).toBeGreaterThan(1000)
     expect(silent.length / all, silent.join("\n")).toBeLessThan(mostSilentFigures)
-  })
+  }, 300_000)
 })
 
 function outcome(reading: PatternReading): string {

@@ -5,19 +5,37 @@ import { readPattern } from "../src/index.ts"
 import { doubts, only, pointedAt, read } from "./help.ts"
 
 describe("places", () => {
-  it("points at the word that is not understood and proposes the nearest", () => {
+  it("points at a misspelt word and says what it is taken for", () => {
     const text =
       "Terms: US\nRnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in eahc st.\nRnd 3: sc in each st."
-    const problem = readPattern(text).problems.find((one) => one.code === "unknown-word")!
+    const reading = readPattern(text)
+    const problem = only(reading, "taken-for")
     expect(problem).toMatchObject({
-      severity: "error",
+      severity: "note",
       round: 2,
       line: 3,
       column: 16,
       length: 4,
-      hint: 'Did you mean "each"?',
+      hint: 'Write "each" if that is meant.',
     })
     expect(pointedAt(text, problem)).toBe("eahc")
+    expect(reading.rounds.map(({ counted }) => counted?.stitches)).toEqual([6, 12, 12])
+  })
+
+  it("points at the words without which a round says not how it goes", () => {
+    const text =
+      "Terms: US\nRnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in wibbled st.\nRnd 3: sc in each st."
+    const reading = readPattern(text)
+    const problem = only(reading, "words-passed-over")
+    expect(problem).toMatchObject({ severity: "error", round: 2, line: 3 })
+    expect(pointedAt(text, problem)).toContain("wibbled")
+    expect(problem.hint).toContain("state the round's total")
+    expect(reading.motif.rounds).toHaveLength(1)
+    expect(reading.rounds.map(({ counted }) => counted)).toEqual([
+      { stitches: 6, chains: 0, spaces: 0 },
+      null,
+      null,
+    ])
   })
 
   it("points at the total that differs", () => {
@@ -52,19 +70,45 @@ describe("places", () => {
   it("counts columns in the text as given, whatever stands in it", () => {
     const text =
       "Terms: US\n\u2022 **Rnd 1:** \u201cred\u201d 6\u00a0sc in magic ring \u2013 wibble."
-    const problem = only(readPattern(text), "unknown-word")
+    const problem = only(readPattern(text), "words-passed-over")
+    expect(problem.severity).toBe("warning")
     expect(pointedAt(text, problem)).toBe("wibble")
   })
 })
 
 describe("reading on", () => {
-  it("keeps the rounds before a round that cannot be worked, and reads the later ones", () => {
+  it("lets a round of which nothing can be made stand for its total, and goes on", () => {
     const reading = read(
       "6 sc in magic ring. (6 sc)",
       "wibble the blorp. (12 sc)",
       "sc in each st. (12 sc)",
       "2 sc in each st. (25 sc)",
     )
+    expect(reading.motif.rounds).toHaveLength(4)
+    expect(reading.rounds.map((round) => round.counted?.stitches ?? null)).toEqual([6, 12, 12, 24])
+    expect(reading.rounds.map(({ assumed }) => assumed)).toEqual([
+      undefined,
+      true,
+      undefined,
+      undefined,
+    ])
+    expect(only(reading, "read-with-gap")).toMatchObject({ severity: "warning", round: 2 })
+    expect(
+      reading.problems
+        .filter((problem) => problem.round === 4 && problem.severity === "warning")
+        .map((problem) => problem.code),
+    ).toEqual(["stated-total-differs"])
+  })
+
+  it("ends the motif where nothing fixes the count, and goes on from the next total", () => {
+    const reading = read(
+      "6 sc in magic ring. (6 sc)",
+      "wibble the blorp.",
+      "sc in each st. (12 sc)",
+      "2 sc in each st. (25 sc)",
+    )
+    expect(only(reading, "empty-round")).toMatchObject({ severity: "error", round: 2 })
+    expect(only(reading, "not-worked")).toMatchObject({ severity: "note", round: 3 })
     expect(reading.motif.rounds).toHaveLength(1)
     expect(reading.rounds.map((round) => round.counted?.stitches ?? null)).toEqual([
       6,
@@ -72,11 +116,8 @@ describe("reading on", () => {
       12,
       24,
     ])
-    expect(
-      reading.problems
-        .filter((problem) => problem.round === 4 && problem.severity === "warning")
-        .map((problem) => problem.code),
-    ).toEqual(["stated-total-differs"])
+    expect(reading.rounds[2]?.assumed).toBe(true)
+    expect(only(reading, "stated-total-differs").round).toBe(4)
   })
 
   it("is content with words about colour, yarn and ends", () => {
@@ -204,7 +245,7 @@ describe("bad input ends in a clear problem", () => {
       "too-many-steps",
     ],
     ["brackets in brackets", `Rnd 1: ${"( ".repeat(3000)}`, "nested-too-deeply"],
-    ["stars in stars", `Rnd 1: ${"* ".repeat(3000)}`, "repeat-without-end"],
+    ["stars in stars", `Rnd 1: ${"* ".repeat(3000)}`, "empty-round"],
     ["a repeat that uses nothing", "Rnd 1: *sc in ring; rep from * around.", "repeat-without-end"],
     ["a million rounds", "Rnds 1-1000000: sc in each st.", "too-many-rounds"],
   ])("%s", (_, text, code) => {

@@ -15,15 +15,15 @@ describe("told at its own words", () => {
       "a repeat whose beginning is not marked",
       "Rnd 1: 6 sc in magic ring. (6)\nRnd 2: sc in next st, 2 sc in next st; rep from * around. (9)",
       "repeat-start-missing",
-      "warning",
+      "note",
       "rep from * around",
     ],
     [
       "a bracket that was not opened",
       "Rnd 1: 6 sc in magic ring. (6)\nRnd 2: 2 sc in each st) around. (12)",
-      "bracket-not-opened",
-      "warning",
-      ")",
+      "words-passed-over",
+      "note",
+      ") around",
     ],
     [
       "a second piece",
@@ -138,7 +138,7 @@ describe("a page saved as it was", () => {
       "<li><b>Rnd&nbsp;1:</b> 6&nbsp;sc in magic ring&nbsp;&mdash;&nbsp;6&nbsp;sc.</li>\n<li><b>Rnd&nbsp;2:</b> 2&nbsp;sc in each wobble.</li>"
     const { rounds, problems } = readPattern(text)
     expect(rounds[0]?.counted?.stitches).toBe(6)
-    const unread = problems.find((one) => one.code === "unknown-word")
+    const unread = problems.find((one) => one.code === "words-passed-over")
     expect(unread && pointedAt(text, unread)).toContain("wobble")
   })
 })

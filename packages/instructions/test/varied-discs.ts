@@ -228,14 +228,6 @@ Rnd 4: *1 sc in next 2 sts, 2 sc in next st* repeat 6 times (24)`,
     counts: ["6/0/0", "12/0/0", "18/0/0", "24/0/0"],
   },
   {
-    name: "uk with us conversion note",
-    text: `This pattern uses UK terms (US terms in brackets).
-Round 1: 3ch, 11tr [dc] into ring, ss into top of 3ch. (12 tr)
-Round 2: 3ch, 1tr in same st, 2tr in each st around, ss into top of 3ch. (24 tr)
-Round 3: 3ch, 2tr in next st, (1tr in next st, 2tr in next st) around, ss into top of 3ch. (36 tr)`,
-    counts: ["12/0/0", "24/0/0", "36/0/0"],
-  },
-  {
     name: "bullets",
     text: `• Round 1: ch 4, sl st to form ring; ch 3, 11 dc in ring; join. 12 dc
 • Round 2: ch 3, dc in same st, 2 dc in each st around; join. 24 dc`,
@@ -251,6 +243,14 @@ Rnd 3: ch 1, sc in same sc as sl st, *ch 3, sk next sc, sc in next sc; rep from 
 ]
 
 export const uk: readonly VariedPattern[] = [
+  {
+    name: "uk with us conversion note",
+    text: `This pattern uses UK terms (US terms in brackets).
+Round 1: 3ch, 11tr [dc] into ring, ss into top of 3ch. (12 tr)
+Round 2: 3ch, 1tr in same st, 2tr in each st around, ss into top of 3ch. (24 tr)
+Round 3: 3ch, 2tr in next st, (1tr in next st, 2tr in next st) around, ss into top of 3ch. (36 tr)`,
+    counts: ["12/0/0", "24/0/0", "36/0/0"],
+  },
   {
     name: "UK blog circle",
     text: `Flat Circle Coaster

@@ -43,7 +43,11 @@ const fewestTimes = 4
 function isRegular({ lengths, closing }: SkipRuns): boolean {
   const all = [...lengths, closing]
   for (let period = 1; period * fewestTimes <= all.length; period++)
-    if (all.length % period === 0 && all.every((length, i) => length === all[(i + period) % all.length])) return true
+    if (
+      all.length % period === 0 &&
+      all.every((length, i) => length === all[(i + period) % all.length])
+    )
+      return true
   return false
 }
 

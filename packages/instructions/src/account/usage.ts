@@ -58,6 +58,15 @@ export function usage(work: RoundWork): Usage {
   }
 }
 
+/** Share of the stitches below that the round neither works into nor skips. */
+export function unusedShare(work: RoundWork): number {
+  const { marks } = usage(work)
+  const stitches = work.main.edge.cells.flatMap(({ type }, index) =>
+    type === "stitch" ? [index] : [],
+  )
+  return stitches.filter((index) => marks[index] === 0).length / Math.max(1, stitches.length)
+}
+
 export interface SkipRuns {
   /** Lengths, in stitches, of the runs skipped between one place worked into and the next. */
   readonly lengths: readonly number[]

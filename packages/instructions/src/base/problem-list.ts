@@ -1,8 +1,8 @@
 // Collecting problems with their places while reading.
 
+import { placeOf, type SourceText } from "../text/source-text.ts"
 import { mostProblems } from "./limits.ts"
 import type { Problem, Severity } from "./reading.ts"
-import { placeOf, type SourceText } from "../text/source-text.ts"
 
 /** A problem before its place is turned into line and column. */
 export interface Finding {

@@ -5,11 +5,11 @@
 // Readings come cheapest first (a uniform-cost search over positions), one after the other as they are asked
 // for: a round in plain words costs one walk along it, and only what stays in doubt is looked at further.
 
+import type { Terms } from "@roundwright/stitches"
 import { deepestNesting } from "../base/limits.ts"
 import type { StatedTotal, Step } from "../base/tree.ts"
 import type { Lexeme } from "../words/lexemes.ts"
 import { Cursor, type Locals } from "./cursor.ts"
-import type { Terms } from "@roundwright/stitches"
 
 /** What one clause says. */
 export interface Clause {
@@ -50,6 +50,8 @@ export interface Production {
   readonly name: string
   /** True where it may begin; a quick look at the first word. */
   readonly starts: (word: Lexeme, cursor: Cursor) => boolean
+  /** Words that nobody knows may stand in what it reads: talk, or names of the pattern's own. */
+  readonly readsOver?: "talk" | "names"
   /** Its readings from the cursor on: one, several or none. */
   readonly rule: (chart: Chart, at: number) => readonly Clause[]
   /** Wordings that it reads. */
@@ -119,10 +121,39 @@ export class Chart {
       this.cursor.at = at
       if (!production.starts(word, this.cursor)) continue
       this.cursor.at = at
-      for (const clause of production.rule(this, at)) if (clause.end > at) found.push(clause)
+      for (const clause of production.rule(this, at))
+        if (clause.end > at) found.push(this.withStrangers(clause, at, production.readsOver))
     }
     this.clauses[at] = found
     return found
+  }
+
+  /** A clause with the unknown words it steps over: passed over at their cost, or known to be talk. */
+  private withStrangers(clause: Clause, at: number, readsOver: Production["readsOver"]): Clause {
+    let told: Set<string | undefined> | null = null
+    const remarks: Remark[] = []
+    let { cost } = clause
+    for (let k = at; k < clause.end; k++) {
+      const word = this.lexemes[k]!
+      if (!word.unknown) continue
+      told ??= new Set(
+        (clause.remarks ?? [])
+          .filter(({ code }) => /^(?:skipped|read-over)$/.test(code))
+          .map(({ said }) => said),
+      )
+      if (told.has(String(k))) continue
+      const { start, end } = word
+      remarks.push({ code: readsOver ? "read-over" : "skipped", start, end, said: String(k) })
+      if (!readsOver) cost += word.skipCost
+    }
+    if (remarks.length === 0) return clause
+    if (readsOver === "talk" && !clause.remarks?.length)
+      remarks.push({
+        code: "not-of-the-work",
+        start: this.lexemes[at]!.start,
+        end: this.lexemes[clause.end - 1]!.end,
+      })
+    return { ...clause, cost, remarks: [...(clause.remarks ?? []), ...remarks] }
   }
 
   /** The best readings of an inner stretch. */
@@ -217,7 +248,9 @@ function extended(reading: Reading, clause: Clause): Reading | null {
     remarks: clause.remarks ? [...reading.remarks, ...clause.remarks] : reading.remarks,
     skipped: reading.skipped,
     markAt: reading.markAt,
-    names: clause.names ? [...reading.names, ...clause.names.map((name) => resolved(name, steps))] : reading.names,
+    names: clause.names
+      ? [...reading.names, ...clause.names.map((name) => resolved(name, steps))]
+      : reading.names,
   }
 }
 

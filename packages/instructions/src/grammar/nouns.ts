@@ -32,7 +32,8 @@ function readPlainNoun(cursor: Cursor): Noun | null {
     // "shell sp", "side ch-1 sp", "V-st sp".
     const side = cursor.is("side")
     const middle = !side && /^(?:shell|shells|fan|fans|v|v-st|vst|v-stitch)/.test(cursor.text())
-    cursor.at += 1
+    const parted = /^v/.test(cursor.text()) && cursor.text(1) === "-"
+    cursor.at += parted ? 3 : 1
     const noun = readPlainNoun(cursor)
     if (noun?.what !== "space") return noun
     return { ...noun, ...(side ? { side: true } : middle ? { middle: true } : {}) }
@@ -64,7 +65,7 @@ function acceptBetweenPetals(cursor: Cursor): true | null {
   if (!cursor.take("between")) return null
   while (cursor.take("each", "next"));
   if (cursor.isNumber()) cursor.at += 1
-  return /^(?:petals|scallops|shells|leaves)$/.test(cursor.text()) ? (cursor.at++, true) : null
+  return cursor.accept("petals", "scallops", "shells", "leaves") ? true : null
 }
 
 /** "tip of petal", "tip": the middle of what was worked in one place. */
@@ -95,7 +96,9 @@ function isAdjective(cursor: Cursor, ahead: number): boolean {
     cursor.is("size", ahead) ||
     cursor.is("adjective", ahead) ||
     cursor.is("start", ahead) ||
-    (cursor.is("group", ahead) && cursor.is("stitch", ahead + 1) && !/^v/.test(cursor.text(ahead))) ||
+    (cursor.is("group", ahead) &&
+      cursor.is("stitch", ahead + 1) &&
+      !/^v/.test(cursor.text(ahead))) ||
     (cursor.text(ahead) === "-" && ahead > 0)
   )
 }
@@ -260,7 +263,8 @@ function readGroupNoun(cursor: Cursor): Noun | null {
   }
   if (!cursor.is("group")) return null
   const word = cursor.text()
-  if (word === "v" && cursor.text(1) !== "-" && !cursor.is("stitch", 1) && size === undefined) return null
+  if (word === "v" && cursor.text(1) !== "-" && !cursor.is("stitch", 1) && size === undefined)
+    return null
   cursor.at += 1
   if (/^v/.test(word)) {
     cursor.accept("-")

@@ -1,16 +1,35 @@
 // The productions of the grammar, each with wordings it reads. None knows the others: what a bracket or a
 // repeat holds is asked of the chart. The examples are tests.
 
+import { readBracket } from "./brackets.ts"
 import { makeChains, makePicot } from "./chains.ts"
 import type { Production } from "./chart.ts"
 import { reads } from "./clauses.ts"
 import { countsWithoutBracket } from "./counts-as.ts"
-import { readBracket } from "./brackets.ts"
 import { isStitchWord } from "./cursor.ts"
 import { readWholeRound } from "./evenly.ts"
 import { readFan, readLinked } from "./fans.ts"
-import { completedPopcorn, droppedLoop, heldBack, spelledCluster, startsHolding, startsWrap } from "./gathered.ts"
-import { adviceClause, beginsWhere, furtherRounds, handlingClause, otherWay, measureSentence, purposeClause, startsAdvice, talkSentence, toolClause, yarnClause } from "./handling.ts"
+import {
+  completedPopcorn,
+  droppedLoop,
+  heldBack,
+  spelledCluster,
+  startsHolding,
+  startsWrap,
+} from "./gathered.ts"
+import {
+  adviceClause,
+  beginsWhere,
+  furtherRounds,
+  handlingClause,
+  measureSentence,
+  otherWay,
+  purposeClause,
+  startsAdvice,
+  talkSentence,
+  toolClause,
+  yarnClause,
+} from "./handling.ts"
 import { eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { makeStitches } from "./make.ts"
@@ -21,14 +40,17 @@ import { atPlace } from "./places.ts"
 import { isRepeatMark, listTimes, readPassage, readStarred, repeatAll } from "./repeats.ts"
 import { localGroup, namesLocal } from "./shells.ts"
 import { totalWithoutBracket } from "./totals.ts"
-import { saysWhichRound } from "./which-round.ts"
 import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vague.ts"
+import { saysWhichRound } from "./which-round.ts"
 
 export const productions: readonly Production[] = [
   {
     name: "slip stitch",
     starts: (word) =>
-      /^s/.test(word.text) || word.type === "number" || word.classes.has("work") || word.classes.has("colour"),
+      /^s/.test(word.text) ||
+      word.type === "number" ||
+      word.classes.has("work") ||
+      word.classes.has("colour"),
     rule: slipStitch,
     examples: ["sl st in next 2 dc", "slip stitch to first sc", "ss into top of 3 ch"],
   },
@@ -37,9 +59,10 @@ export const productions: readonly Production[] = [
     starts: (word, cursor) =>
       word.type === "number" ||
       word.classes.has("work") ||
+      // "standing dc in any sp" is a start of its own.
+      (word.classes.has("adjective") && word.text !== "standing") ||
       word.classes.has("increase") ||
       word.classes.has("decrease") ||
-      word.classes.has("adjective") ||
       word.classes.has("colour") ||
       word.classes.has("start") ||
       word.classes.has("half") ||
@@ -99,19 +122,20 @@ export const productions: readonly Production[] = [
     name: "repeat of all",
     starts: (word) => word.classes.has("repeat"),
     rule: repeatAll,
-    examples: ["repeat around", "rep to end"],
+    examples: ["sc in next st, ch 1; repeat around", "sc 1, inc 1, rep to end"],
   },
   {
     name: "passage again",
     starts: (word, cursor) => (isRepeatMark(word.text) && cursor.is("to", 1) && cursor.text(2) === word.text) || word.classes.has("repeat") || word.classes.has("work"),
     rule: readPassage,
-    examples: ["rep from \u2020 to \u2020 once"],
+    examples: ["\u2020 sc in next st, ch 3 \u2020, dc in next st; rep from \u2020 to \u2020 once"],
   },
   {
     name: "list times",
-    starts: (word, cursor) => word.text === "x" || (word.type === "number" && cursor.is("times", 1)) || word.text === "for",
+    starts: (word, cursor) =>
+      word.text === "x" || (word.type === "number" && cursor.is("times", 1)) || word.text === "for",
     rule: listTimes,
-    examples: ["x 6"],
+    examples: ["1 sc in next st, 2 sc in next st, x 6"],
   },
   {
     name: "skip",
@@ -127,7 +151,8 @@ export const productions: readonly Production[] = [
   },
   {
     name: "standing stitch",
-    starts: (word) => word.text === "standing" || word.classes.has("start") || word.classes.has("with"),
+    starts: (word) =>
+      word.text === "standing" || word.classes.has("start") || word.classes.has("with"),
     rule: standingStitch,
     examples: ["standing dc in any ch-2 sp"],
   },
@@ -158,14 +183,23 @@ export const productions: readonly Production[] = [
       word.classes.has("to") ||
       /^(?:-|for|as|which|that|will|this|instead|it|in place)$/.test(word.text),
     rule: countsWithoutBracket,
-    examples: [],
+    examples: ["ch 3, counts as first dc", "ch 1, does not count as a stitch"],
   },
   {
     name: "total",
     starts: (word) =>
-      word.type === "number" || word.classes.has("says-total") || word.text === "=" || word.text === "-" || word.text === ":" || word.text === ">",
+      word.type === "number" ||
+      word.classes.has("says-total") ||
+      word.text === "=" ||
+      word.text === "-" ||
+      word.text === ":" ||
+      word.text === ">",
     rule: totalWithoutBracket,
-    examples: [],
+    examples: [
+      "2 sc in each st around. 24 sc.",
+      "sc in each st - 24 sts",
+      "dc in each st, you should have 24 dc",
+    ],
   },
   {
     name: "place first",
@@ -177,13 +211,13 @@ export const productions: readonly Production[] = [
     name: "all in one place",
     starts: (word, cursor) => /^(?:all|together)$/.test(word.text) && atPlace(cursor),
     rule: allInOne,
-    examples: [],
+    examples: ["*3 dc, ch 2; rep from * 3 more times, all in ring"],
   },
   {
     name: "place of a list",
     starts: (_, cursor) => atPlace(cursor),
     rule: listPlace,
-    examples: [],
+    examples: ["2 dc, ch 2, 2 dc, in next sp"],
   },
   {
     name: "loops worked in",
@@ -201,7 +235,10 @@ export const productions: readonly Production[] = [
   {
     name: "in front or behind",
     starts: (word) =>
-      word.classes.has("work") || word.classes.has("behind") || word.classes.has("front") || word.text === "behind",
+      word.classes.has("work") ||
+      word.classes.has("behind") ||
+      word.classes.has("front") ||
+      word.text === "behind",
     rule: reads(passesMode),
     examples: ["working behind the petals", "in front of ch-3 loops of rnd 2"],
   },
@@ -223,7 +260,12 @@ export const productions: readonly Production[] = [
   {
     name: "like another round",
     starts: (word) =>
-      word.classes.has("repeat") || word.classes.has("work") || word.classes.has("same") || /^(?:as|like|same way|same manner|follow|as for|same as|as per|exactly|as before)$/.test(word.text),
+      word.classes.has("repeat") ||
+      word.classes.has("work") ||
+      word.classes.has("same") ||
+      /^(?:as|like|same way|same manner|follow|as for|same as|as per|exactly|as before)$/.test(
+        word.text,
+      ),
     rule: asRound,
     examples: ["as rnd 2", "rep rnds 4-5", "work same as round 3"],
   },
@@ -231,16 +273,21 @@ export const productions: readonly Production[] = [
     name: "growth",
     starts: (word) =>
       word.type === "number" ||
-      /^(?:continue|cont|continuing|continues|proceed|carry|in|with|as|having|an|in this way|this way|as established|and)$/.test(word.text) ||
+      /^(?:continue|cont|continuing|continues|proceed|carry|in|with|as|having|an|in this way|this way|as established|and)$/.test(
+        word.text,
+      ) ||
       word.classes.has("more") ||
       word.classes.has("and"),
     rule: growthRule,
-    examples: [],
+    examples: ["as rnd 2, with 2 sc between increases", "continue in this way"],
   },
   {
     name: "whole round",
     starts: (word) =>
-      word.classes.has("even") || word.classes.has("increase") || word.classes.has("decrease") || word.classes.has("work"),
+      word.classes.has("even") ||
+      word.classes.has("increase") ||
+      word.classes.has("decrease") ||
+      word.classes.has("work"),
     rule: reads(readWholeRound),
     examples: ["work even", "inc 6 evenly around"],
   },
@@ -252,9 +299,11 @@ export const productions: readonly Production[] = [
   },
   {
     name: "own group",
+    readsOver: "names",
     starts: (word, cursor) =>
       /^(?:v|v-st|vst|v-stitch|v-stitches|shells?|fans?)$/.test(word.text) ||
-      (word.type === "number" && (cursor.is("group", 1) || cursor.text(1) === "-" || cursor.is("start", 1))) ||
+      (word.type === "number" &&
+        (cursor.is("group", 1) || cursor.text(1) === "-" || cursor.is("start", 1))) ||
       (word.classes.has("start") && (cursor.is("group", 1) || cursor.is("corner", 1))) ||
       (word.classes.has("work") && cursor.is("group", 1)) ||
       namesLocal(cursor),
@@ -271,11 +320,12 @@ export const productions: readonly Production[] = [
     name: "linked pairs",
     starts: (word) => word.type === "number",
     rule: reads(readLinked),
-    examples: [],
+    examples: ["8 dc2tog, each over the last used dc and the 2nd dc along, ch 3 between"],
   },
   {
     name: "point of a chain",
-    starts: (word) => word.classes.has("group") || word.text === "1" || /^(?:leaf|spike|tooth)$/.test(word.text),
+    starts: (word) =>
+      word.classes.has("group") || word.text === "1" || /^(?:leaf|spike|tooth)$/.test(word.text),
     rule: reads(readPointOf),
     examples: ["point of ch 3 with (1 sc, 2 dc) back on it"],
   },
@@ -283,100 +333,127 @@ export const productions: readonly Production[] = [
     name: "so many of",
     starts: (word) => word.type === "number",
     rule: eachOf,
-    examples: [],
+    examples: ["six points, each: ch 4, skip the last, over the next ch: 1 sc, 1 hdc, 1 dc"],
   },
   {
     name: "groups each in its place",
     starts: (word) => word.type === "number",
     rule: groupsEach,
-    examples: [],
+    examples: ["10 groups of (3 dc, ch 1, 3 dc), each in the 3rd of next 6 sc"],
   },
   {
     name: "cluster spelled out",
-    starts: (word, cursor) => (/^[([*]$/.test(word.text) && startsWrap(cursor, 1)) || startsWrap(cursor, 0),
+    readsOver: "names",
+    starts: (word, cursor) =>
+      (/^[([*]$/.test(word.text) && startsWrap(cursor, 1)) || startsWrap(cursor, 0),
     rule: spelledCluster,
-    examples: [],
+    examples: [
+      "(yo, insert hook in next st, draw up a loop, yo, draw through 2 loops) 3 times, yo, draw through all loops",
+    ],
   },
   {
     name: "popcorn closed",
+    readsOver: "names",
     starts: (word) => /^(?:drop|remove|withdraw|take)$/.test(word.text),
     rule: droppedLoop,
-    examples: [],
+    examples: ["5 dc in next st, drop loop, insert hook in first dc, draw dropped loop through"],
   },
   {
     name: "popcorn completed",
+    readsOver: "names",
     starts: (word) => /^(?:complete|finish|close)$/.test(word.text),
     rule: completedPopcorn,
-    examples: [],
+    examples: ["5 dc in next st, complete as popcorn"],
   },
   {
     name: "loops held back",
-    starts: (word) => word.type === "number" || startsHolding(word.text) || word.classes.has("work"),
+    readsOver: "names",
+    starts: (word) =>
+      word.type === "number" || startsHolding(word.text) || word.classes.has("work"),
     rule: heldBack,
-    examples: ["holding back last loop of each on hook, 3 tr in next sp, yo and draw through all loops"],
+    examples: [
+      "holding back last loop of each on hook, 3 tr in next sp, yo and draw through all loops",
+    ],
   },
   {
     name: "left to the maker",
+    readsOver: "talk",
     starts: (word) => startsVague(word.text),
     rule: leftToMaker,
     examples: ["increasing as needed to keep it flat"],
   },
   {
     name: "round in passing",
-    starts: (word, cursor) => word.type === "number" && (cursor.is("round", 2) || cursor.is("round", 3) || cursor.is("round", 4)),
+    starts: (word, cursor) =>
+      word.type === "number" &&
+      (cursor.is("round", 2) || cursor.is("round", 3) || cursor.is("round", 4)),
     rule: unlabelledRound,
-    examples: [],
+    examples: ["2 sc in each st; then one hdc round"],
   },
   {
     name: "which round",
-    starts: (word) => word.classes.has("of") || word.classes.has("in") || word.classes.has("made") || word.classes.has("first"),
+    starts: (word) =>
+      word.classes.has("of") ||
+      word.classes.has("in") ||
+      word.classes.has("made") ||
+      word.classes.has("first"),
     rule: saysWhichRound,
-    examples: [],
+    examples: ["ch 3 at beg of rnd"],
   },
   {
     name: "handling",
+    readsOver: "talk",
     starts: (word) => word.type === "word" && !word.classes.has("join"),
     rule: handlingClause,
     examples: ["fasten off and weave in ends", "change to white"],
   },
   {
     name: "further rounds",
-    starts: (word) => word.classes.has("repeat") || /^(?:continue|cont|continuing|work)$/.test(word.text),
+    readsOver: "talk",
+    starts: (word) =>
+      word.classes.has("repeat") || /^(?:continue|cont|continuing|work)$/.test(word.text),
     rule: furtherRounds,
-    examples: [],
+    examples: ["sc in each st. Continue in this manner until piece measures 6 inches"],
   },
   {
     name: "another way",
+    readsOver: "talk",
     starts: (word) => word.text === "or",
     rule: otherWay,
-    examples: [],
+    examples: ["ch 4, join to form a ring. Or begin with a magic ring."],
   },
   {
     name: "group of",
-    starts: (word, cursor) => (word.classes.has("group") || word.classes.has("work")) && (/^[([]$/.test(cursor.text(2)) || /^[([]$/.test(cursor.text(3))),
+    starts: (word, cursor) =>
+      (word.classes.has("group") || word.classes.has("work")) &&
+      (/^[([]$/.test(cursor.text(2)) || /^[([]$/.test(cursor.text(3))),
     rule: groupOf,
-    examples: [],
+    examples: ["work a petal of (sc, 3 dc, sc) in next sp"],
   },
   {
     name: "purpose",
+    readsOver: "talk",
     starts: (word) => word.text === "to" || word.text === "and",
     rule: purposeClause,
-    examples: [],
+    examples: ["sc in next st, ch 3 to complete the round"],
   },
   {
     name: "yarn",
+    readsOver: "talk",
     starts: (word) => word.classes.has("with") || word.text === "in",
     rule: yarnClause,
     examples: ["with B", "in white"],
   },
   {
     name: "tool",
+    readsOver: "talk",
     starts: (word) => word.classes.has("with") || word.text === "use",
     rule: toolClause,
     examples: ["using a 4 mm hook"],
   },
   {
     name: "measure",
+    readsOver: "talk",
     starts: (word) => word.type === "word",
     rule: measureSentence,
     examples: ["piece should measure 8 cm"],
@@ -395,6 +472,7 @@ export const productions: readonly Production[] = [
   },
   {
     name: "talk",
+    readsOver: "talk",
     starts: (word) => word.type === "word",
     rule: talkSentence,
     examples: ["this is going to look lovely"],

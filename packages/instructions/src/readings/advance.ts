@@ -123,8 +123,16 @@ function goOnLost(
   const tree = first ? resolve(first).tree : { steps: [], totals: [] }
   const firm = tree.totals.find((total) => total.firm)
   const below = state.rounds[state.rounds.length - 1]
-  const round = firm && assumedRound(tree, { index: state.rounds.length, number: one.number, below })
-  if (first && round && tree.totals.length === 1 && first.totals.length === 1 && firm.items.some(({ unit }) => unit === "kind" || unit === "stitches") && clearTotal(first, one.text))
+  const round =
+    firm && assumedRound(tree, { index: state.rounds.length, number: one.number, below })
+  if (
+    first &&
+    round &&
+    tree.totals.length === 1 &&
+    first.totals.length === 1 &&
+    firm.items.some(({ unit }) => unit === "kind" || unit === "stitches") &&
+    clearTotal(first, one.text)
+  )
     return [recovered(reader, state, one, { ...first, ...tree }, round)]
   const note: Finding = {
     severity: "note",
@@ -158,7 +166,13 @@ function goOnLost(
 }
 
 /** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */
-function recovered(reader: Reader, state: State, one: OneRound, tree: TreeReading, round: Round): State {
+function recovered(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  tree: TreeReading,
+  round: Round,
+): State {
   const { line, span } = placeOfRound(reader, one.text)
   const { stitches, chains, spaces } = countsOf(round)
   const label = { start: one.text.start, end: one.text.label.end }
@@ -204,10 +218,17 @@ function after(
   const settled = result.comparison.agrees === true || result.comparison.inRange === true
   const own: Finding[] = []
   if (one.nth === 0) {
-    own.push(...gapFindings(clean, tree.gaps, settled), ...slipFindings(clean, words))
+    own.push(
+      ...gapFindings(clean, tree.gaps, settled, candidate.unknown),
+      ...slipFindings(clean, words),
+    )
     own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks], settled))
   }
-  own.push(...candidate.findings)
+  // How a round grows is borne out by its total.
+  for (const finding of candidate.findings)
+    own.push(
+      settled && finding.code === "growth-implied" ? { ...finding, severity: "note" } : finding,
+    )
   const common = {
     ...state,
     trees: new Map([...state.trees, [one.number, request.tree]]),
@@ -234,7 +255,8 @@ function after(
       }
     if (!foundation.stated && centre.kind !== "solid-ring") own.push(ringNotDescribed(text))
   }
-  for (const finding of result.findings) own.push(finding)
+  // Of a round that is not known nothing else is told: it would follow from what was passed over.
+  if (!candidate.unknown) own.push(...result.findings)
   if (result.forced && !result.told)
     own.push(toldChoices(result.forced, "then the rounds after it fit", label))
   let round: Round | null = candidate.round
@@ -244,7 +266,8 @@ function after(
   if (assumed) {
     // A bracketed total at the end of the round settles its count; what is not known is only where the stitches stand.
     const below = state.rounds[state.rounds.length - 1]
-    const settledByTotal = tree.gaps.length > 0 && clearTotal(tree, text) && !isFarFewer(round!, [below, result.round])
+    const settledByTotal =
+      tree.gaps.length > 0 && clearTotal(tree, text) && !isFarFewer(round!, [below, result.round])
     withoutCannot(own, settledByTotal)
     own.push(assumedFinding(one, round!, label, settledByTotal ? "note" : "warning"))
     doubt = null
@@ -252,7 +275,11 @@ function after(
     const then = doubtAfter(state.doubt, request, result)
     doubt = then.doubt
     if (then.finding) own.push(then.finding)
-    else if (!doubt && !settled && own.some(({ code, severity }) => severity !== "note" && leavesDoubt.has(code)))
+    else if (
+      !doubt &&
+      !settled &&
+      own.some(({ code, severity }) => severity !== "note" && leavesDoubt.has(code))
+    )
       doubt = { number: one.number, other: null, firm: true }
     if (then.ground) {
       round = then.ground

@@ -2,13 +2,13 @@
 // the counts agree and how much of the words it leaves over. Words are cheaper than counts.
 
 import type { Round } from "@roundwright/motif"
-import { impliedRepeats } from "./implied-repeat.ts"
 import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import { assumedRound } from "./assumed.ts"
 import type { Foundation } from "./foundation.ts"
+import { impliedRepeats } from "./implied-repeat.ts"
 import type { Located } from "./list-rounds.ts"
 import { otherReadingsOf, workRound, workRoundAs } from "./read-round.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
@@ -29,6 +29,8 @@ export interface Candidate {
   readonly result: RoundResult
   /** What the next round is worked on; null when nothing fixes it. */
   readonly round: Round | null
+  /** Words were passed over without which most of the round before is left: how it goes is not known. */
+  readonly unknown: boolean
   /** Set when the round stands for its stated total. */
   readonly assumed: boolean
   readonly score: number
@@ -47,12 +49,15 @@ const assumedWithGap = 30
 /** A round nothing of which could be worked, but for its total. */
 const assumedAlone = 60
 const cannotBeWorked = 1000
+/** What passing over a word that carries meaning costs at least, a little less for sums of costs. */
+const leastMeaning = 1.7
+/** Share of the round before that may be left by a round with words passed over in it. */
+const mostUnused = 0.5
 /** A tree that passes over the total another one reads is no better than one that misses it. */
 const overlookedTotal = 101
 
 const waysOpen: ReadonlySet<string> = new Set([
   "start-chain",
-  "single-start-chain",
   "skipped-chains",
   "times",
   "last-repeat",
@@ -74,24 +79,30 @@ export function candidatesOf(
   let statesTotal = false
   for (const tree of words.trees()) {
     const { tree: told, findings } = resolve(tree)
-    if (told.steps.length === 0) continue
+    if (told.steps.length === 0 && !told.totals.some(({ firm }) => firm)) continue
     const foundation = foundationOf(told)
     const turned = (turnNext || leadsWithTurn(told.steps)) && given.index > 0
     const request: RoundRequest = { ...given, tree: told, foundation, turned }
     const result = workRound(request)
-    const stated = told.totals.some(({ firm }) => firm)
+    const stated = told.totals.some(({ firm, more, range }) => firm || more || range !== undefined)
     if (stated) statesTotal ||= tree.cost < (found[0]?.tree.cost ?? tree.cost) + 1
     const overlooked = statesTotal && !stated ? overlookedTotal : 0
     const missing = findings.some(({ severity }) => severity === "error")
+    const unknown = isUnknown(tree, result)
     const score =
-      result.score + overlooked + tree.cost * wordWeight + (missing ? cannotBeWorked / 2 : 0)
+      result.score +
+      overlooked +
+      tree.cost * wordWeight +
+      (missing || unknown ? cannotBeWorked / 2 : 0) +
+      withoutMeaning(tree, result, found[0])
     found.push({
       tree,
       request,
       foundation,
       findings,
       result,
-      round: missing ? null : result.round,
+      round: missing || unknown ? null : result.round,
+      unknown,
       assumed: false,
       score,
     })
@@ -112,9 +123,29 @@ export function candidatesOf(
   ]
   if (best.result.comparison.agrees !== true) list.push(...otherWays(best))
   if (best.result.comparison.agrees !== true) list.push(...workedAround(best))
-  const assumed = assume(best)
+  // Where nothing can be worked, any total that the words state is better than none.
+  const assumed = assume(best.result.round ? best : (found.find(statesFirm) ?? best))
   if (assumed) list.push(assumed)
   return list.sort((a, b) => a.score - b.score)
+}
+
+/**
+ * Where the words are understood but ask for what is not there, a reading that leaves a repeat, a place or a figure out
+ * of them is no reading, unless a total speaks for it.
+ */
+function withoutMeaning(
+  tree: TreeReading,
+  result: RoundResult,
+  cheapest: Candidate | undefined,
+): number {
+  if (!cheapest || cheapest.round || result.comparison.agrees === true) return 0
+  return tree.cost >= cheapest.tree.cost + leastMeaning ? cannotBeWorked : 0
+}
+
+/** What says where and how often was passed over, and most of the round before is left. */
+function isUnknown({ gaps, totals }: TreeReading, result: RoundResult): boolean {
+  if (!result.round || totals.some(({ firm }) => firm) || result.unused <= mostUnused) return false
+  return gaps.some(({ words }) => words.some(({ skipCost }) => skipCost >= leastMeaning))
 }
 
 /** How much dearer in words a tree may be and still be worked: more, the less the first one fits. */
@@ -141,7 +172,12 @@ function workedAround(best: Candidate): Candidate[] {
   for (const steps of impliedRepeats(best.request.tree.steps)) {
     const request = { ...best.request, tree: { ...best.request.tree, steps } }
     const result = workRound(request)
-    if (!result.round || (leaves ? result.score >= best.result.score : result.score > best.result.score) || result.findings.some(({ code }) => leavesMuch.has(code) || code === "repeat-does-not-divide")) continue
+    if (
+      !result.round ||
+      (leaves ? result.score >= best.result.score : result.score > best.result.score) ||
+      result.findings.some(({ code }) => leavesMuch.has(code) || code === "repeat-does-not-divide")
+    )
+      continue
     const told: Finding = {
       severity: "note",
       code: "repeat-implied",
@@ -149,7 +185,14 @@ function workedAround(best: Candidate): Candidate[] {
       message: "This is told once and worked around: then it fits the round before.",
       hint: 'Add "rep from * around" if that is meant.',
     }
-    found.push({ ...best, request, result: { ...result, findings: [...result.findings, told] }, round: result.round, score: best.score - best.result.score + result.score + (leaves ? impliedRepeat : -impliedRepeat) })
+    found.push({
+      ...best,
+      request,
+      result: { ...result, findings: [...result.findings, told] },
+      round: result.round,
+      score:
+        best.score - best.result.score + result.score + (leaves ? impliedRepeat : -impliedRepeat),
+    })
   }
   return found
 }
@@ -157,7 +200,12 @@ function workedAround(best: Candidate): Candidate[] {
 /** A stitch or two on a round of many. */
 function isScant({ request, result }: Candidate): boolean {
   const below = request.shared.rounds[request.index - 1]
-  return result.round !== null && below !== undefined && result.round.elements.length <= 4 && below.elements.length >= 12
+  return (
+    result.round !== null &&
+    below !== undefined &&
+    result.round.elements.length <= 4 &&
+    below.elements.length >= 12
+  )
 }
 
 const leavesMuch: ReadonlySet<string> = new Set(["stitches-left-over", "spaces-left-over"])
@@ -191,7 +239,7 @@ function otherWays(best: Candidate): Candidate[] {
 /** What speaks against a way: a round joined to its starting chain counts it. */
 function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundRequest): number {
   const [way] = forced.keys()
-  if (way === "single-start-chain" || way === "last-repeat") return rareWay
+  if (way === "last-repeat") return rareWay
   if (way !== "start-chain") return unusualWay
   return tree.steps.some(
     (step) =>
@@ -203,9 +251,13 @@ function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundReque
 }
 
 const unusualWay = 2
-/** A single chain that counts, a last repeat worked in part: rare, and told by a total where they are meant. */
+/** A last repeat worked in part: rare, and told by a total where it is meant. */
 const rareWay = 15
 const againstJoin = 25
+
+function statesFirm({ request }: Candidate): boolean {
+  return request.tree.totals.some(({ firm }) => firm)
+}
 
 /** The round as its stated total has it, where its words cannot be worked to it. */
 function assume(best: Candidate): Candidate | null {

@@ -13,7 +13,12 @@ export function impliedRepeats(steps: readonly Step[]): readonly Step[][] {
   const middle = steps.slice(from, to)
   if (middle.length < 2 || !middle.some(goesOn)) return []
   const begun = middle.findLastIndex((step) => placeOf(step)?.at === "same") + 1
-  const starts = begun > 0 && middle.slice(begun).some(goesOn) ? [begun] : middle[0]?.do === "chain" && middle[0].countsAs ? [1] : [0, 1]
+  const starts =
+    begun > 0 && middle.slice(begun).some(goesOn)
+      ? [begun]
+      : middle[0]?.do === "chain" && middle[0].countsAs
+        ? [1]
+        : [0, 1]
   return starts.flatMap((start) => {
     const body = middle.slice(start)
     const [first, last] = [body[0], body[body.length - 1]]
@@ -32,10 +37,16 @@ export function impliedRepeats(steps: readonly Step[]): readonly Step[][] {
 }
 
 function saysHowOften(step: Step): boolean {
-  if (step.do === "repeat" || step.do === "pass" || step.do === "as-round" || step.do === "ring") return true
+  if (step.do === "repeat" || step.do === "pass" || step.do === "as-round" || step.do === "ring")
+    return true
   if (step.do === "work" && (step.even || step.count > 12)) return true
   const place = placeOf(step)
-  return place?.at === "each" || place?.at === "ring" || place?.at === "hook-chain" || place?.at === "own-chain"
+  return (
+    place?.at === "each" ||
+    place?.at === "ring" ||
+    place?.at === "hook-chain" ||
+    place?.at === "own-chain"
+  )
 }
 
 function leads(step: Step): boolean {
@@ -43,15 +54,26 @@ function leads(step: Step): boolean {
 }
 
 function closes(step: Step): boolean {
-  return step.do === "join" || step.do === "turn" || step.do === "mode" || (step.do === "slip" && step.place?.at === "made")
+  return (
+    step.do === "join" ||
+    step.do === "turn" ||
+    step.do === "mode" ||
+    (step.do === "slip" && step.place?.at === "made")
+  )
 }
 
 /** Worked into the next of something: what can be done again. */
 function goesOn(step: Step): boolean {
   const place = placeOf(step)
-  return (step.do === "work" || step.do === "group" || step.do === "slip") && place?.at === "next" && place.order === undefined
+  return (
+    (step.do === "work" || step.do === "group" || step.do === "slip") &&
+    place?.at === "next" &&
+    place.order === undefined
+  )
 }
 
 function placeOf(step: Step): Place | null {
-  return step.do === "work" || step.do === "group" || step.do === "slip" || step.do === "skip" ? step.place : null
+  return step.do === "work" || step.do === "group" || step.do === "slip" || step.do === "skip"
+    ? step.place
+    : null
 }

@@ -35,6 +35,15 @@ export function listRounds(layout: PatternText, findings: Located[]): OneRound[]
       })
       continue
     }
+    if (label.unlabelled && list.length === 0)
+      findings.push({
+        severity: "note",
+        code: "rounds-by-paragraph",
+        ...place,
+        round: null,
+        message: "Nothing labels the rounds; every paragraph of work is taken for one.",
+        hint: 'Begin each round with a label such as "Rnd 1:".',
+      })
     const of = label.to - label.from + 1
     if (last > 0 && label.from > last + 1)
       findings.push({
@@ -160,7 +169,11 @@ function replaced(steps: readonly Step[], instead: readonly Instead[]): readonly
   const told = instead.map((one) => ({ ...one, from: one.from ?? usual }))
   const figure = (count: number, chains: boolean) =>
     told.find((one) => one.chains === chains && one.from === count)?.to ?? count
-  const again = (inner: readonly Step[]) => replaced(inner, told.flatMap(({ from, ...one }) => (from === null ? [] : [{ ...one, from }])))
+  const again = (inner: readonly Step[]) =>
+    replaced(
+      inner,
+      told.flatMap(({ from, ...one }) => (from === null ? [] : [{ ...one, from }])),
+    )
   return steps.map((step): Step => {
     if (step.do === "work") return { ...step, count: figure(step.count, false) }
     if (step.do === "chain") return { ...step, chains: figure(step.chains, true) }
@@ -176,13 +189,20 @@ function replaced(steps: readonly Step[], instead: readonly Instead[]): readonly
 function usualChains(steps: readonly Step[]): number | null {
   const repeat = steps.findLast((step) => step.do === "repeat")
   const found = new Map<number, number>()
-  for (const count of chainsIn(repeat?.do === "repeat" ? repeat.body : steps)) found.set(count, (found.get(count) ?? 0) + 1)
+  for (const count of chainsIn(repeat?.do === "repeat" ? repeat.body : steps))
+    found.set(count, (found.get(count) ?? 0) + 1)
   return [...found].sort((a, b) => b[1] - a[1] || b[0] - a[0])[0]?.[0] ?? null
 }
 
 function chainsIn(steps: readonly Step[]): number[] {
   return steps.flatMap((step) =>
-    step.do === "chain" ? [step.chains] : step.do === "group" ? chainsIn(step.steps) : step.do === "repeat" ? chainsIn(step.body) : [],
+    step.do === "chain"
+      ? [step.chains]
+      : step.do === "group"
+        ? chainsIn(step.steps)
+        : step.do === "repeat"
+          ? chainsIn(step.body)
+          : [],
   )
 }
 

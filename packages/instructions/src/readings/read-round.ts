@@ -6,6 +6,7 @@ import { turningChains } from "@roundwright/stitches"
 import { leftOver } from "../account/accounting.ts"
 import { totalFindings } from "../account/total-findings.ts"
 import { type Comparison, compareTotals } from "../account/totals.ts"
+import { unusedShare } from "../account/usage.ts"
 import { largeReading, mostReadingsOfLarge, mostReadingsTried } from "../base/limits.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
 import { centreEdge, chainEdge, type Edge, roundEdge } from "../edge/edge.ts"
@@ -64,6 +65,7 @@ export function workRound(request: RoundRequest): RoundResult {
 /** Doubts that a stated total which agrees puts at rest. */
 const settledByTotal: ReadonlySet<string> = new Set([
   "first-place-short",
+  "last-time-in-part",
   "open-at-join",
   "corner-not-said",
 ])
@@ -100,6 +102,7 @@ function tryReading(
       findings: [...work.findings, stop.finding],
       score: weights.cannot,
       worksSpaces: false,
+      unused: 0,
       steps: work.steps,
       choices,
     }
@@ -118,14 +121,13 @@ function tryReading(
     shared.rounds[index - 1],
   )
   const left = leftOver(work, request.span)
-  const fits = comparison.agrees !== false && left.length === 0
   const own = (
     comparison.agrees === true
       ? work.findings.filter((finding) => !settledByTotal.has(finding.code))
       : work.findings
   ).map((finding) =>
-    // Another name for a stitch that is there, in a round that comes out: told, and no doubt.
-    fits && /^named-(?:stitch|space)-absent$/.test(finding.code)
+    // Another name for a stitch that is there, in a round that comes to its total: told, and no doubt.
+    comparison.agrees === true && /^named-(?:stitch|space)-absent$/.test(finding.code)
       ? { ...finding, severity: "note" as const }
       : finding,
   )
@@ -147,6 +149,7 @@ function tryReading(
     findings,
     score,
     worksSpaces: worksSpaces(work),
+    unused: left.length > 0 ? unusedShare(work) : 0,
     steps: work.steps,
     choices,
   }

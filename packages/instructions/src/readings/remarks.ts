@@ -14,21 +14,29 @@ const longestQuote = 60
 
 /**
  * @param settled the round's stated total is met, so that nothing passed over has changed a count
+ * @param unknown what was passed over says how the round goes, and nothing else does
  */
-export function gapFindings(text: string, gaps: readonly Gap[], settled: boolean): Finding[] {
+export function gapFindings(
+  text: string,
+  gaps: readonly Gap[],
+  settled: boolean,
+  unknown: boolean,
+): Finding[] {
   return gaps
     .filter(({ cost }) => cost >= toldGap)
     .map((gap) => {
       const said = quoted(text, gap)
       const matters = gap.cost >= meaningfulGap && !settled
       return {
-        severity: matters ? ("warning" as const) : ("note" as const),
+        severity: !matters ? "note" : unknown ? "error" : "warning",
         code: isFigure(gap) ? "figure-passed-over" : "words-passed-over",
         start: gap.start,
         end: gap.end,
         message: settled
           ? `"${said}" is not used; the round comes to its total without it.`
-          : `"${said}" is not understood here and is passed over; the round is counted without it.`,
+          : matters && unknown
+            ? `"${said}" is not understood here, and without it most of the round before is left: the round is not counted.`
+            : `"${said}" is not understood here and is passed over; the round is counted without it.`,
         hint: matters ? hintFor(said) : "",
       }
     })
@@ -87,6 +95,11 @@ const sentences: Readonly<Record<string, (said: string) => Told>> = {
     message: `The bracket "${said}" is not closed.`,
     hint: `Put a "${said === "(" ? ")" : said === "[" ? "]" : "}"}" where it ends.`,
   }),
+  "bracket-opens-repeat": (said) => ({
+    severity: "note",
+    message: `The bracket "${said}" is not closed; the repeat named behind it is taken to begin at it.`,
+    hint: 'Put a "*" there.',
+  }),
   "repeat-start-missing": () => ({
     severity: "warning",
     message:
@@ -126,13 +139,19 @@ const sentences: Readonly<Record<string, (said: string) => Told>> = {
 }
 
 /** @param settled the round's stated total is met: a slip in the marks has changed nothing */
-export function remarkFindings(text: string, remarks: readonly Remark[], settled: boolean): Finding[] {
+export function remarkFindings(
+  text: string,
+  remarks: readonly Remark[],
+  settled: boolean,
+): Finding[] {
   const found: Finding[] = []
   for (const { code, start, end } of remarks) {
     const said = text.slice(start, end).replace(/\s+/g, " ").slice(0, longestQuote)
     const told = sentences[code]?.(said)
-    const harmless = settled && /^(?:bracket-not-closed|repeat-start-missing|repeat-end-missing)$/.test(code)
-    if (told) found.push({ code, start, end, ...told, ...(harmless ? { severity: "note" as const } : {}) })
+    const harmless =
+      settled && /^(?:bracket-not-closed|repeat-start-missing|repeat-end-missing)$/.test(code)
+    if (told)
+      found.push({ code, start, end, ...told, ...(harmless ? { severity: "note" as const } : {}) })
   }
   return found
 }

@@ -30,6 +30,8 @@ export interface RoundResult {
   readonly otherRound?: Round
   /** Chain spaces below are worked into as spaces. */
   readonly worksSpaces: boolean
+  /** Share of the stitches of the round before that it neither works into nor skips; 0 where that is no fault. */
+  readonly unused: number
   /** Steps it took to work. */
   readonly steps: number
   /** Choices taken against the usual ones, and whether that is told already. */

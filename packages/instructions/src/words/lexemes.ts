@@ -2,7 +2,14 @@
 // fillers left out. Places are those of the text, so that everything can still be pointed at.
 
 import { table } from "../base/table.ts"
-import { type LexicalClass, lexicon, meaningfulWordCost, skipCosts, unknownWordCost } from "./lexicon.ts"
+import {
+  type LexicalClass,
+  lexicon,
+  meaningfulWordCost,
+  phraseWords,
+  skipCosts,
+  unknownWordCost,
+} from "./lexicon.ts"
 import type { Token } from "./tokens.ts"
 
 export interface Lexeme extends Token {
@@ -11,6 +18,8 @@ export interface Lexeme extends Token {
   readonly classes: ReadonlySet<LexicalClass>
   /** Cost of passing over it. */
   readonly skipCost: number
+  /** A word that neither the lexicon nor the pattern knows: nothing may step over it in silence. */
+  readonly unknown?: true
   /** Set when it was taken for the word it is a slip of. */
   readonly slipOf?: string
 }
@@ -55,10 +64,7 @@ export function classesOfWord(text: string): ReadonlySet<LexicalClass> {
 }
 
 /** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
-export function lexemesOf(
-  scanned: readonly Token[],
-  isName: (text: string) => boolean,
-): Lexeme[] {
+export function lexemesOf(scanned: readonly Token[], isName: (text: string) => boolean): Lexeme[] {
   const tokens = withoutSlips(scanned, isName).map((token) => {
     const meant = token.type === "word" && !isName(token.text) ? misscanned[token.text] : undefined
     return meant === undefined ? token : { ...token, text: meant }
@@ -68,37 +74,86 @@ export function lexemesOf(
     const token = tokens[i]!
     const half = halfDouble(tokens, i)
     if (half !== null) {
-      lexemes.push({ ...token, type: "word", text: "hdc", value: Number.NaN, end: tokens[half]!.end, classes: none, skipCost: meaningfulWordCost })
+      lexemes.push({
+        ...token,
+        type: "word",
+        text: "hdc",
+        value: Number.NaN,
+        end: tokens[half]!.end,
+        classes: none,
+        skipCost: meaningfulWordCost,
+      })
       i = half + 1
       continue
     }
-    if (token.type !== "word" && token.text !== "=" && token.text !== "&" && token.text !== "+") {
-      lexemes.push({ ...token, classes: none, skipCost: markCosts[token.text] ?? numberCost(token) })
+    const named =
+      token.type === "word" || (token.type === "ordinal" && phraseAt(tokens, i) !== null)
+    if (!named && token.text !== "=" && token.text !== "&" && token.text !== "+") {
+      lexemes.push({
+        ...token,
+        classes: none,
+        skipCost: markCosts[token.text] ?? numberCost(token),
+      })
       i += 1
       continue
     }
     const parted = partedName(tokens, i, isName)
     if (parted) {
-      lexemes.push({ ...token, text: parted.text, end: tokens[parted.last]!.end, classes: none, skipCost: meaningfulWordCost })
+      lexemes.push({
+        ...token,
+        text: parted.text,
+        end: tokens[parted.last]!.end,
+        classes: none,
+        skipCost: meaningfulWordCost,
+      })
       i = parted.last + 1
+      continue
+    }
+    // "TR-3": three of them, as "CH-3".
+    const dash = tokens[i + 1]
+    if (
+      dash?.text === "-" &&
+      !dash.spaced &&
+      tokens[i + 2]?.type === "number" &&
+      !tokens[i + 2]!.spaced &&
+      tokens[i + 3]?.text !== "-" &&
+      isBasicName(token.text)
+    ) {
+      lexemes.push(single(token, isName))
+      i += 2
       continue
     }
     // "SCx6": six of them.
     const stem = token.text.slice(0, -1)
-    if (token.text.endsWith("x") && tokens[i + 1]?.type === "number" && !tokens[i + 1]!.spaced && isName(stem)) {
+    if (
+      token.text.endsWith("x") &&
+      tokens[i + 1]?.type === "number" &&
+      !tokens[i + 1]!.spaced &&
+      isName(stem)
+    ) {
       lexemes.push(single({ ...token, text: stem }, isName))
       i += 1
       continue
     }
     // "Join C3 in any sp", "finish off C1": a colour by its number.
     const colour = tokens[i + 1]
-    if (token.text === "c" && colour?.type === "number" && !colour.spaced && /^(?:join|attach|off|with|using|to|in|drop|cut|change|add)$/.test(tokens[i - 1]?.text ?? "")) {
+    if (
+      token.text === "c" &&
+      colour?.type === "number" &&
+      !colour.spaced &&
+      /^(?:join|attach|off|with|using|to|in|drop|cut|change|add)$/.test(tokens[i - 1]?.text ?? "")
+    ) {
       lexemes.push(known({ ...token, text: "color", end: colour.end }, "color"))
       i += 2
       continue
     }
     // "to to first sc": a word set twice.
-    if (token.type === "word" && tokens[i + 1]?.text === token.text && token.text.length > 1 && !isName(token.text)) {
+    if (
+      token.type === "word" &&
+      tokens[i + 1]?.text === token.text &&
+      token.text.length > 1 &&
+      !isName(token.text)
+    ) {
       i += 1
       continue
     }
@@ -131,12 +186,37 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       i += 2
     } else if (a.text === "tch" || (a.text === "t" && b?.text === "-" && c?.text === "ch")) {
       const end = a.text === "tch" ? a.end : c!.end
-      kept.push({ ...a, type: "word", text: "turning", end }, { ...a, type: "word", text: "ch", start: end, end })
+      kept.push(
+        { ...a, type: "word", text: "turning", end },
+        { ...a, type: "word", text: "ch", start: end, end },
+      )
       if (a.text === "t") i += 2
-    } else if (isParted(kept[kept.length - 1], a, b, c, isName)) {
-      kept.push({ ...a, text: `${a.value}${b!.value}`, value: 10 * a.value + b!.value, end: b!.end })
+    } else if (a.type === "number" && b && /^(?:[shd]|hd)?[ct]r?tog$/.test(b.text)) {
+      // "2trtog": so many legs closed together.
+      kept.push({
+        ...b,
+        text: b.text.replace("tog", `${a.value}tog`),
+        start: a.start,
+        spaced: a.spaced,
+      })
       i += 1
-    } else if (a.text === "t" && a.type === "word" && kept[kept.length - 1]?.type === "number" && b?.text === "in")
+    } else if (
+      !/^(?:cluster|group|shell|petal|popcorn|puff|picot)s?$/.test(tokens[i + 3]?.text ?? "") &&
+      isParted(kept[kept.length - 1], a, b, c, isName)
+    ) {
+      kept.push({
+        ...a,
+        text: `${a.value}${b!.value}`,
+        value: 10 * a.value + b!.value,
+        end: b!.end,
+      })
+      i += 1
+    } else if (
+      a.text === "t" &&
+      a.type === "word" &&
+      kept[kept.length - 1]?.type === "number" &&
+      b?.text === "in"
+    )
       kept.push({ ...a, text: "tr" })
     else kept.push(...(gluedWords(a, isName) ?? [a]))
   }
@@ -146,16 +226,29 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
 /** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
 function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
   if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
-  const front = /^(?:next|each|same|first|last|into|skip|miss|every)/.exec(token.text)?.[0]
+  const front =
+    /^(?:next|each|same|first|last|into|skip|miss|every|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(
+      token.text,
+    )?.[0]
   const back = front === undefined ? "" : token.text.slice(front.length)
   if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
   const middle = token.start + front.length
-  return [{ ...token, text: front, end: middle }, { ...token, text: back, start: middle, spaced: false }]
+  return [
+    { ...token, text: front, end: middle },
+    { ...token, text: back, start: middle, spaced: false },
+  ]
 }
 
 /** Two single figures with a blank between them before a stitch, after words that no count belongs to. */
-function isParted(before: Token | undefined, a: Token, b: Token | undefined, c: Token | undefined, isName: (text: string) => boolean): boolean {
-  if (a.type !== "number" || b?.type !== "number" || c?.type !== "word" || !isName(c.text)) return false
+function isParted(
+  before: Token | undefined,
+  a: Token,
+  b: Token | undefined,
+  c: Token | undefined,
+  isName: (text: string) => boolean,
+): boolean {
+  if (a.type !== "number" || b?.type !== "number" || c?.type !== "word" || !isName(c.text))
+    return false
   if (!/^\d$/.test(a.text) || !/^\d$/.test(b.text) || b.spaced === false) return false
   return !before || /^(?:[,;.*([]|work|make|crochet|and|ring|then)$/.test(before.text)
 }
@@ -178,7 +271,11 @@ function withoutNames(lexemes: readonly Lexeme[], isName: (text: string) => bool
       (close?.text === ")" || close?.text === "]") &&
       name.text !== before.text &&
       name.text.length < before.text.length &&
-      [...name.classes].some((one) => before.classes.has(one) && /^(?:stitch|chain|space|group|skip|repeat|round|start)$/.test(one))
+      [...name.classes].some(
+        (one) =>
+          before.classes.has(one) &&
+          /^(?:stitch|chain|space|group|skip|repeat|round|start)$/.test(one),
+      )
     if (abbreviates) i += 2
     else kept.push(open)
   }
@@ -193,7 +290,8 @@ function bracketedName(
   isName: (text: string) => boolean,
 ): number | null {
   if (!/^[([{]$/.test(lexemes[from]!.text) || before?.type !== "word") return null
-  if (!isName(before.text) && !before.classes.has("stitch") && !/crochet$/.test(before.text)) return null
+  if (!isName(before.text) && !before.classes.has("stitch") && !/crochet$/.test(before.text))
+    return null
   let name = ""
   for (let at = from + 1; at < from + 5; at++) {
     const word = lexemes[at]
@@ -209,10 +307,15 @@ function bracketedName(
 function halfDouble(tokens: readonly Token[], from: number): number | null {
   let at = from
   if (tokens[at]!.value === 0.5) at += 1
-  else if (tokens[at]!.value === 1 && tokens[at + 1]?.text === "/" && tokens[at + 2]?.value === 2) at += 3
+  else if (tokens[at]!.value === 1 && tokens[at + 1]?.text === "/" && tokens[at + 2]?.value === 2)
+    at += 3
   else return null
   if (tokens[at]?.text === "dc" || tokens[at]?.text === "double") return at
   return tokens[at]?.text === "d" && tokens[at + 1]?.text === "c" ? at + 1 : null
+}
+
+function isBasicName(text: string): boolean {
+  return /^(?:sc|hdc|dc|tr|dtr|htr)$/.test(text)
 }
 
 /** Parts of abbreviations that old texts set apart: "s c", "d c", "h d c", "tr c", "d tr", "tr tr". */
@@ -232,7 +335,8 @@ function partedName(
     at += 1
     if (tokens[at]?.text === ".") at += 1
     const token = tokens[at]
-    if (token?.type !== "word" || (!nameParts.test(token.text) && !lastParts.test(token.text))) break
+    if (token?.type !== "word" || (!nameParts.test(token.text) && !lastParts.test(token.text)))
+      break
     text += token.text
     if (isName(text)) best = { text, last: at }
   }
@@ -289,7 +393,7 @@ const markCosts: Readonly<Record<string, number>> = table({
   "<": 0.1,
   "\\": 0,
   "@": 0.3,
-  "_": 0,
+  _: 0,
   "^": 0.2,
 })
 
@@ -304,7 +408,8 @@ function single(token: Token, isName: (text: string) => boolean): Lexeme {
     return { ...token, classes: none, skipCost: token.text.length === 1 ? 0.4 : meaningfulWordCost }
   const slip = nearestWord(token.text)
   if (slip) return { ...known(token, slip), slipOf: slip }
-  return { ...token, classes: none, skipCost: unknownWordCost }
+  const stranger = phraseWords.has(token.text) ? {} : { unknown: true as const }
+  return { ...token, classes: none, skipCost: unknownWordCost, ...stranger }
 }
 
 const knownCosts = new Map<string, number>()
@@ -348,13 +453,14 @@ const mostRemembered = 2000
 
 /** The one word of the lexicon that a longer word is a slip of: one letter wrong, missing, too many or two swapped. */
 export function nearestWord(text: string): string | null {
-  if (text.length < 5 || text.length > 14) return null
+  if (text.length < 4 || text.length > 14) return null
   const before = nearest.get(text)
   if (before !== undefined) return before
   let found: string | null = null
   for (const word of singleWords) {
-    if (Math.abs(word.length - text.length) > 1 || word.charCodeAt(0) !== text.charCodeAt(0)) continue
-    if (word.length >= 4 && isOneSlip(text, word)) {
+    if (Math.abs(word.length - text.length) > 1 || word.charCodeAt(0) !== text.charCodeAt(0))
+      continue
+    if (text.length > 4 ? isOneSlip(text, word) : isSwap(text, word)) {
       found = word
       break
     }
@@ -362,6 +468,13 @@ export function nearestWord(text: string): string | null {
   if (nearest.size > mostRemembered) nearest.clear()
   nearest.set(text, found)
   return found
+}
+
+/** Equal but for two neighbours swapped. */
+function isSwap(a: string, b: string): boolean {
+  return (
+    a.length === b.length && isOneSlip(a, b) && [...a].sort().join("") === [...b].sort().join("")
+  )
 }
 
 /** Equal but for one letter changed, left out, put in, or two neighbours swapped. */

@@ -114,7 +114,10 @@ function closedByStitch(work: RoundWork): boolean {
   if (anchor?.at !== "stitch") return false
   // "dtr in first sc", or, where that round began on such a stitch itself, "tr in tr".
   const before = work.shared.rounds[work.index - 2]?.elements
-  return anchor.round === work.index - 1 || (anchor.round === work.index - 2 && anchor.element === (before?.length ?? 0) - 1)
+  return (
+    anchor.round === work.index - 1 ||
+    (anchor.round === work.index - 2 && anchor.element === (before?.length ?? 0) - 1)
+  )
 }
 
 /**
@@ -122,7 +125,12 @@ function closedByStitch(work: RoundWork): boolean {
  * with, its last time goes without; and a spiral may break off inside a repeat, if the totals say so.
  */
 function endWithPart(work: RoundWork, step: Repeat, full: number, before: number): void {
-  if (work.startTaken && !endsInWords(work, step) && (endOnFirst(work, step, before) || endBeforeAlike(work, step, full, before))) return
+  if (
+    work.startTaken &&
+    !endsInWords(work, step) &&
+    (endOnFirst(work, step, before) || endBeforeAlike(work, step, full, before))
+  )
+    return
   if (endWithWordsAfter(work, step) || finishSide(work, step)) return
   if (work.choices.take("last-repeat", ["whole", "in-part"]) === "whole") return
   for (const part of step.body) {
@@ -139,7 +147,8 @@ function endWithPart(work: RoundWork, step: Repeat, full: number, before: number
  */
 function endBeforeAlike(work: RoundWork, step: Repeat, full: number, before: number): boolean {
   if (work.repeatDepth !== 1) return false
-  const stitches = (from: number) => work.elements.slice(from).filter(({ type }) => type === "stitch").length
+  const stitches = (from: number) =>
+    work.elements.slice(from).filter(({ type }) => type === "stitch").length
   const start = stitches(0) - stitches(before)
   const each = stitches(before) / full
   if (start < 2 || !Number.isInteger(each)) return false
@@ -147,9 +156,22 @@ function endBeforeAlike(work: RoundWork, step: Repeat, full: number, before: num
   const fromSpace = work.startSite?.anchor.at === "space"
   const mark = work.mark()
   for (let k = step.body.length - 1; k > 0; k--) {
-    if (!tryOnce(work, step.body.slice(0, k)) && nothingLeft(work, fromSpace ? ["chain"] : ["stitch"]) && each - stitches(made) === start) {
+    if (
+      !tryOnce(work, step.body.slice(0, k)) &&
+      nothingLeft(work, fromSpace ? ["chain"] : ["stitch"]) &&
+      each - stitches(made) === start
+    ) {
       work.openRepeat = null
       work.wholeTimes = null
+      work.find({
+        severity: "warning",
+        code: "last-time-in-part",
+        start: step.start,
+        end: step.end,
+        message:
+          "The last time round does not fit whole; it is worked as far as the stitches the round began with.",
+        hint: "Say how the last repeat ends, or state the round's total.",
+      })
       return true
     }
     work.backTo(mark)
@@ -212,10 +234,18 @@ function closeRound(work: RoundWork, step: Repeat): void {
   const rest = work.allSteps.slice(work.allSteps.indexOf(step) + 1)
   if (rest.some((after) => after.do !== "join" && after.do !== "slip" && after.do !== "turn"))
     return
-  const taken = work.choices.take("last-repeat", ["closed", "whole"] as const)
+  const skips = step.body.some((part) => part.do === "skip")
+  // Each time passes over stitches to its own: when none are left, the last ends beside the first.
+  if (skips && nothingLeft(work)) return
+  // A join said outright is taken at its word, unless stitches are left for the chains to pass over.
+  const open = rest.length > 0 && !skips
+  const taken = work.choices.take(
+    "last-repeat",
+    open ? (["whole", "closed"] as const) : (["closed", "whole"] as const),
+  )
   if (taken === "closed") work.addChains(loop.chains, loop)
   work.find({
-    severity: taken === "closed" && rest.length > 0 ? "note" : "warning",
+    severity: taken === "closed" && skips ? "note" : "warning",
     code: "open-at-join",
     start: step.start,
     end: step.end,

@@ -27,7 +27,11 @@ export function move(work: RoundWork, place: Place, anywhere: boolean): void {
   const noun = place.noun.what === "ring" ? { what: "any" as const } : place.noun
   let from = position.at
   const joinedStitch =
-    work.startSite?.anchor.at !== "space" && work.startSite && !work.startPassed && !work.startTaken && position.at === work.startSite.from
+    work.startSite?.anchor.at !== "space" &&
+    work.startSite &&
+    !work.startPassed &&
+    !work.startTaken &&
+    position.at === work.startSite.from
   if (!anywhere && joinedStitch && place.order !== "first") from = work.startSite!.to
   let site: Site | null = null
   // Further than once round leads nowhere new.
@@ -56,7 +60,8 @@ export function move(work: RoundWork, place: Place, anywhere: boolean): void {
   work.startTaken = false
   work.startPassed = false
   work.current = site
-  if (noun.what === "chain" && place.pick === undefined && endsLoop(work, site)) position.at = site.to
+  if (noun.what === "chain" && place.pick === undefined && endsLoop(work, site))
+    position.at = site.to
   if (noun.what === "space" && leavesLoop(work.allSteps)) {
     // "Sl st to centre of loop, *ch 5, sc in next loop": the next one is not the one it was led into.
     work.startPassed = true
@@ -74,10 +79,17 @@ function endsLoop(work: RoundWork, site: Site): boolean {
 
 /** The round goes on, from the place it was led to, with a repeat that begins with chains to the next space. */
 function leavesLoop(steps: readonly Step[]): boolean {
-  const first = steps.find(({ do: what }) => what !== "slip" && what !== "attach" && what !== "mode" && what !== "turn")
+  const first = steps.find(
+    ({ do: what }) => what !== "slip" && what !== "attach" && what !== "mode" && what !== "turn",
+  )
   if (first?.do !== "repeat" || first.body[0]?.do !== "chain") return false
   const placed = first.body.find((step) => step.do !== "chain")
-  return (placed?.do === "work" || placed?.do === "group") && placed.place?.at === "next" && placed.place.noun.what === "space" && placed.place.count === 1
+  return (
+    (placed?.do === "work" || placed?.do === "group") &&
+    placed.place?.at === "next" &&
+    placed.place.noun.what === "space" &&
+    placed.place.count === 1
+  )
 }
 
 /** Where to look from for a place beside a corner. */

@@ -4,6 +4,7 @@ import type { Place, Span, Step, StitchName } from "../base/tree.ts"
 import { kindFits } from "../edge/site.ts"
 import { move } from "./move-start.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
+import { nothingLeft } from "./try-once.ts"
 import { nextSites, positionFor } from "./work-places.ts"
 
 export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>): void {
@@ -43,7 +44,14 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
     if (i === 0 && isAtStart(work, place, places[1])) continue
     // The stitch of a counting start is already worked into; "skip first st" means it.
     if (place.order === "first" && work.startTaken) continue
-    const found = step.steps ? shortOrNull(() => nextSites(work, place)) : nextSites(work, place)
+    // Where nothing is left the round is at its end, and what is skipped there is its beginning.
+    const lenient =
+      step.steps !== undefined ||
+      (place.count === 1 &&
+        work.repeatDepth > 0 &&
+        work.main.at >= work.end - 1 &&
+        nothingLeft(work))
+    const found = lenient ? shortOrNull(() => nextSites(work, place)) : nextSites(work, place)
     if (!found) continue
     for (const site of found.sites) work.use(found.position, site, "skipped")
   }

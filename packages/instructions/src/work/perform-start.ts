@@ -8,7 +8,7 @@ import {
   turningChains,
 } from "@roundwright/stitches"
 import type { CountsAs, Step } from "../base/tree.ts"
-import { firstLeg, isLegInSame, isLegWithNext, workFirstLeg } from "./first-leg.ts"
+import { firstLeg, isLegAcross, isLegInSame, isLegWithNext, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
 import { move } from "./move-start.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -41,9 +41,11 @@ export function workStartChain(
     return
   }
   const even = startsEvenRound(steps.slice(i + 1))
-  const inSame = isLegInSame(work, step, following)
+  const inSame = isLegInSame(work, step, following) || isLegAcross(work, step, following)
   const known =
-    step.countsAs ?? statedForAll(work, step) ?? (even || inSame ? undefined : saidBefore(work, step))
+    step.countsAs ??
+    statedForAll(work, step) ??
+    (even || inSame ? undefined : saidBefore(work, step))
   const gathered = following?.do === "work" && following.stitch.kind.gathered !== undefined
   if (known?.tog && gathered) {
     workFirstLeg(work, step)
@@ -98,6 +100,16 @@ export function raisesFirst(work: RoundWork, step: ChainStep): boolean {
 }
 
 /** "Join to 3rd ch. Ch 3, 2 dc in same sp": nothing led to a space, yet the round begins in the next one. */
+/** "3 dc in each sp around": the space the round begins in is the first of them. */
+function spacesFilled(steps: readonly Step[]): boolean {
+  return steps.some(
+    (step) =>
+      (step.do === "work" || step.do === "group") &&
+      step.place?.at === "each" &&
+      step.place.nouns.some(({ what }) => what === "space"),
+  )
+}
+
 function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
   if (following?.do !== "work" && following?.do !== "group") return
   const { place } = following
@@ -106,7 +118,15 @@ function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
   if (work.startSite?.anchor.at !== "stitch" || work.inPlace || work.startPassed) return
   if (work.used.length > 0 || !edge.cells.some((cell) => cell.type === "chain")) return
   // "In same space" is also said for "in the same place".
-  if (place.noun.size === undefined && !place.noun.corner && work.choices.take("same-space", ["place", "space"]) === "place") return
+  if (
+    place.noun.size === undefined &&
+    !place.noun.corner &&
+    work.choices.take(
+      "same-space",
+      spacesFilled(work.allSteps) ? ["space", "place"] : ["place", "space"],
+    ) === "place"
+  )
+    return
   move(work, { ...place, at: "next", count: 1 }, false)
   work.find({
     severity: "note",

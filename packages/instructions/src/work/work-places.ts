@@ -84,7 +84,10 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
   if (place.covers) coverNext(work, place.covers, place)
   const sites: Site[] = []
   if (place.startAt !== undefined) moveToNth(work, position, place.startAt)
-  if (place.withLast && work.current) sites.push(work.current)
+  if (place.withLast && work.current) {
+    sites.push(work.current)
+    if (position === work.main && work.current.from >= position.at) position.at = work.current.to
+  }
   if (
     place.order === "first" &&
     place.noun.what === "space" &&
@@ -109,7 +112,12 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
     !isOfOtherSize(work, work.startSite, place.noun)
   )
     return { sites: [work.startSite], position }
-  if (place.bare && place.noun.what === "group" && place.noun.middle && beginsInGroup(work, position)) {
+  if (
+    place.bare &&
+    place.noun.what === "group" &&
+    place.noun.middle &&
+    beginsInGroup(work, position)
+  ) {
     position.at = work.startSite!.to
     return { sites: [work.startSite!], position }
   }
@@ -127,12 +135,16 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
   )
     work.main.at = Math.min(work.main.at, work.startSite?.from ?? 0)
   if (place.pick !== undefined) work.picked = true
-  const turning = place.count === 1 && place.pick === undefined ? atEndOfChain(work, position, place) : null
+  const turning =
+    place.count === 1 && place.pick === undefined ? atEndOfChain(work, position, place) : null
   if (turning) return { sites: [turning], position }
   if (place.pick === "dip" && place.count === 1 && petalsTouch(position.edge)) {
     // "sl st between petals" where no stitch stands between them: the gap.
     const { pick: _pick, pickNoun: _noun, ...plain } = place
-    return { sites: [nextSite(work, position, { ...plain, noun: { what: "gap", betweenGroups: true } })], position }
+    return {
+      sites: [nextSite(work, position, { ...plain, noun: { what: "gap", betweenGroups: true } })],
+      position,
+    }
   }
   if (place.pick === "dip") {
     const sites = dipSites(position.edge, position.at, work.limitOf(position), place.count)
@@ -141,6 +153,7 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
     return { sites, position }
   }
   if (place.middle) {
+    work.picked = true
     const run = middleRun(position.edge, position.at, work.limitOf(position), place.count)
     if (!run) throw overrun(work, position, place.noun, place)
     position.at = run[run.length - 1]!.to
@@ -320,7 +333,8 @@ function runUnderHook(work: RoundWork, noun: Noun): Site | null {
 /** Along a chain and back: "3 sc in last ch" when the side is used up, "2 sc in first ch" when all of it is. */
 function atEndOfChain(work: RoundWork, position: Position, place: Next): Site | null {
   if (position.edge.round >= 0 || position !== work.main || place.noun.what !== "chain") return null
-  if (place.order === "last" && work.firstSide !== null && position.at === work.firstSide) return work.current
+  if (place.order === "last" && work.firstSide !== null && position.at === work.firstSide)
+    return work.current
   if (place.order !== "first" || position.at < position.edge.size) return null
   return { from: 0, to: 1, anchor: position.edge.anchorAt(0, false) }
 }
@@ -336,8 +350,12 @@ function petalsTouch(edge: Edge): boolean {
 
 /** "Sl st in next sp, *shell over shell": slip stitches have led into the middle of a group, and nothing stands there yet. */
 function beginsInGroup(work: RoundWork, position: Position): boolean {
-  if (position !== work.main || work.startSite?.anchor.at !== "space" || work.startTaken) return false
-  return work.used.some(({ use }) => use === "slipped") && (work.elements.length === 0 || onlyStartMade(work))
+  if (position !== work.main || work.startSite?.anchor.at !== "space" || work.startTaken)
+    return false
+  return (
+    work.used.some(({ use }) => use === "slipped") &&
+    (work.elements.length === 0 || onlyStartMade(work))
+  )
 }
 
 /** Nothing but the starting chain has been made yet. */
