@@ -32,6 +32,8 @@ export function readStarred(chart: Chart, at: number): readonly Clause[] {
   const mark = chart.lexemes[at]!.text
   if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0 && !isNamed(chart, at, mark))
     return []
+  const other = otherStart(chart, at, mark)
+  if (other) return [other]
   const found: Clause[] = []
   for (const close of closesOf(chart, at, mark)) {
     chart.openMarks.push(mark)
@@ -44,8 +46,24 @@ export function readStarred(chart: Chart, at: number): readonly Clause[] {
   return found
 }
 
+/** "... join with sl st. (45 dc) **In any sp, make a standing dc ...**": the round once more, begun in another way. */
+function otherStart({ lexemes, openMarks }: Chart, at: number, mark: string): Clause | null {
+  if (!/^\*\*+$/.test(mark) || openMarks.length > 0) return null
+  let end = lexemes.length - 1
+  while (end > at && lexemes[end]!.text === ".") end -= 1
+  if (end <= at + 3 || lexemes[end]!.text !== mark) return null
+  if (lexemes.slice(at + 1, end).some(({ text }) => text === mark)) return null
+  if (!/^[.)\]]$/.test(lexemes[at - 1]?.text ?? "")) return null
+  if (!lexemes.slice(0, at).some(({ classes }) => classes.has("join"))) return null
+  const remarks = [{ code: "other-way", start: lexemes[at]!.start, end: lexemes[end]!.end }]
+  return { end: end + 1, cost: 0.3, steps: (before) => (before.length > 0 ? before : null), remarks }
+}
+
 /** "rep from **" comes later: the double mark opens a repeat inside another, and ends none. */
 function isNamed({ lexemes }: Chart, at: number, mark: string): boolean {
+  // "..., end at **": it is where the last one stops, whatever else is said of it.
+  const ends = lexemes.some(({ text }, k) => k > at && text === mark && lexemes[k - 1]!.text === "at")
+  if (ends) return false
   for (let k = at + 1; k < lexemes.length; k++)
     if (lexemes[k]!.text === mark && lexemes[k - 1]!.text === "from") return true
   return false
