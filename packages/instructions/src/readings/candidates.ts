@@ -217,7 +217,9 @@ function otherWays(best: Candidate): Candidate[] {
   if (!best.round) return []
   const found: Candidate[] = []
   for (const forced of otherReadingsOf(best.request)) {
-    if (forced.size !== 1 || ![...forced.keys()].every((name) => waysOpen.has(name))) continue
+    const [way] = forced.keys()
+    if (forced.size !== 1 || way === undefined) continue
+    if (!waysOpen.has(way) && !(way === "single-start-chain" && joinsToChain(best.request))) continue
     const result = workRoundAs(best.request, forced)
     if (!result.round || result.score > best.result.score + 3) continue
     if (
@@ -236,10 +238,20 @@ function otherWays(best: Candidate): Candidate[] {
   return found
 }
 
+/** "Ch 1, ..., join with sl st to first ch": the single chain the round is joined to may be one of its stitches. */
+function joinsToChain({ tree }: RoundRequest): boolean {
+  return tree.steps.some(
+    (step) =>
+      step.do === "join" &&
+      (step.place?.at === "next" || step.place?.at === "made") &&
+      step.place.noun.what === "chain",
+  )
+}
+
 /** What speaks against a way: a round joined to its starting chain counts it. */
 function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundRequest): number {
   const [way] = forced.keys()
-  if (way === "last-repeat") return rareWay
+  if (way === "last-repeat" || way === "single-start-chain") return rareWay
   if (way !== "start-chain") return unusualWay
   return tree.steps.some(
     (step) =>
