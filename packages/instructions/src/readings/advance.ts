@@ -10,6 +10,7 @@ import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { alongChainFinding } from "./along-chain.ts"
 import { assumedRound } from "./assumed.ts"
+import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed-totals.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
@@ -319,15 +320,6 @@ function after(
   }
 }
 
-/** That a round could not be worked is told once more where it stands for its total: as what was missing. */
-function withoutCannot(own: Finding[], settled: boolean): void {
-  own.forEach((finding, i) => {
-    if (finding.severity === "note") return
-    if (settled) own[i] = { ...finding, severity: "note" }
-    else if (finding.severity === "error") own[i] = { ...finding, severity: "warning" }
-  })
-}
-
 /** What puts the count of a round in doubt, and of those that stand on it. */
 const leavesDoubt: ReadonlySet<string> = new Set([
   "words-passed-over",
@@ -336,41 +328,6 @@ const leavesDoubt: ReadonlySet<string> = new Set([
   "spaces-left-over",
   "repeat-does-not-divide",
 ])
-
-/** A total of less than half the stitches of the round below, or of the words as worked, may count groups. */
-function isFarFewer(round: Round, others: readonly (Round | null | undefined)[]): boolean {
-  return others.some((other) => other && 2 * countsOf(round).stitches < countsOf(other).stitches)
-}
-
-/** One total of stitches, told once and at the end of the round. */
-function clearTotal(tree: TreeReading, text: RoundText): boolean {
-  const firm = tree.totals.filter((total) => total.firm)
-  const last = firm[firm.length - 1]
-  if (!last || last.end < text.end - longestAfterTotal) return false
-  return last.items.every(
-    ({ unit }) => unit === "kind" || unit === "stitches" || unit === "space" || unit === "chains",
-  )
-}
-
-/** Words that may follow the total of a round: a join, the end of the yarn. */
-const longestAfterTotal = 120
-
-function assumedFinding(
-  one: OneRound,
-  round: Round,
-  label: Span,
-  severity: Finding["severity"],
-): Finding {
-  const { stitches, spaces } = countsOf(round)
-  const what = stitches > 0 ? `${stitches} stitches` : `${spaces} spaces`
-  return {
-    severity,
-    code: "read-with-gap",
-    ...label,
-    message: `Round ${one.number} is read with a gap: its words could not be worked to the total it states, so ${what}, spread evenly, are assumed.`,
-    hint: "The counts go on from the total; where the stitches stand is not known. Mend the words named here to have the round worked.",
-  }
-}
 
 function remembered(state: State, steps: readonly Step[]): State["saidCounts"] {
   const said = new Map(state.saidCounts)

@@ -1,9 +1,10 @@
 // What a round being worked is made of: where the hook is, what is shared with other rounds, a mark to go back to.
 
-import type { Centre, Element, Round } from "@roundwright/motif"
+import type { Anchor, Centre, Element, Round } from "@roundwright/motif"
 import type { CountsAs } from "../base/tree.ts"
 import type { Edge } from "../edge/edge.ts"
 import type { Site } from "../edge/site.ts"
+import type { OpenRepeat, WholeTimes } from "./repeats-made.ts"
 
 export type Use = "worked" | "skipped" | "slipped"
 
@@ -33,7 +34,56 @@ export interface OwnChain {
   next: number
 }
 
+/** What steps change besides places and elements; put back whole with a mark. */
+export interface Modes {
+  readonly currentRound: number | null
+  readonly inPlace: readonly Anchor[] | null
+  readonly loops: "front" | "back" | "third" | undefined
+  readonly passes: "behind" | "front" | undefined
+  readonly modeRound: number | undefined
+  readonly turned: boolean
+  readonly joined: boolean
+  readonly joinChain: number | undefined
+  readonly startChain: { chains: number; counts: boolean } | undefined
+  readonly between: number
+  readonly firstSide: number | null
+  readonly pendingLeg: { readonly chains: number; readonly anchors: readonly Anchor[] } | null
+  readonly picked: boolean
+  readonly chainsNamed: boolean
+  readonly openRepeat: OpenRepeat | null
+  readonly wholeTimes: WholeTimes | null
+  readonly mainRepeats: number
+  readonly madeBeforeRepeat: boolean
+  readonly chainsMade: number
+}
+
+/** A copy of them. */
+export function modesOf(from: Modes): Modes {
+  return {
+    currentRound: from.currentRound,
+    inPlace: from.inPlace,
+    loops: from.loops,
+    passes: from.passes,
+    modeRound: from.modeRound,
+    turned: from.turned,
+    joined: from.joined,
+    joinChain: from.joinChain,
+    startChain: from.startChain,
+    between: from.between,
+    firstSide: from.firstSide,
+    pendingLeg: from.pendingLeg,
+    picked: from.picked,
+    chainsNamed: from.chainsNamed,
+    openRepeat: from.openRepeat,
+    wholeTimes: from.wholeTimes,
+    mainRepeats: from.mainRepeats,
+    madeBeforeRepeat: from.madeBeforeRepeat,
+    chainsMade: from.chainsMade,
+  }
+}
+
 export interface Mark {
+  readonly modes: Modes
   readonly at: number
   readonly base: number
   readonly startSite: Site | null

@@ -15,7 +15,14 @@ import { findSite } from "../edge/sites.ts"
 import { sizesThere } from "../edge/spaces-named.ts"
 import type { Choices } from "./choices.ts"
 import type { OpenRepeat, WholeTimes } from "./repeats-made.ts"
-import type { Mark, OwnChain, Position, Shared, Use } from "./round-parts.ts"
+import {
+  type Mark,
+  modesOf,
+  type OwnChain,
+  type Position,
+  type Shared,
+  type Use,
+} from "./round-parts.ts"
 
 export { CannotWork } from "../base/cannot-work.ts"
 
@@ -85,7 +92,7 @@ export class RoundWork {
   madeBeforeRepeat = false
   centre: Centre | null
   steps = 0
-  private chainsMade = 0
+  chainsMade = 0
   readonly main: Position
 
   constructor(
@@ -142,6 +149,7 @@ export class RoundWork {
 
   mark(): Mark {
     return {
+      modes: modesOf(this),
       at: this.main.at,
       base: this.main.base,
       startSite: this.startSite,
@@ -162,6 +170,7 @@ export class RoundWork {
   }
 
   backTo(mark: Mark): void {
+    Object.assign(this, mark.modes)
     this.main.at = mark.at
     this.main.base = mark.base
     this.startSite = mark.startSite
