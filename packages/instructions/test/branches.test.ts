@@ -29,8 +29,8 @@ import { patterns as morePatterns } from "./varied-us-more.ts"
 
 const texts = [
   ...soundPatterns,
-  ...[usPatterns, morePatterns, ukPatterns, squares.us, squares.uk, nets.us, nets.uk].flatMap((set) =>
-    set.map(({ text }) => text),
+  ...[usPatterns, morePatterns, ukPatterns, squares.us, squares.uk, nets.us, nets.uk].flatMap(
+    (set) => set.map(({ text }) => text),
   ),
 ]
 

@@ -3,7 +3,7 @@
 
 import { table } from "../base/table.ts"
 import type { Place, Step, Times } from "../base/tree.ts"
-import type { Chart, Clause, Reading } from "./chart.ts"
+import type { Chart, Clause, Reading, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import { readCountsNote, readSumNote } from "./counts-as.ts"
 import type { Cursor } from "./cursor.ts"
@@ -106,12 +106,12 @@ function aside(chart: Chart, at: number, end: number, isTotal: boolean): Clause 
   const name = told ? nameOf(inner) : null
   const opening = chart.lexemes[at]!
   const last = chart.lexemes[Math.min(end, chart.lexemes.length - 1)]!
-  const remark = { code: "aside", start: opening.start, end: last.end }
+  const remark: Remark = { code: "aside", start: opening.start, end: last.end }
   // A remark told whole: the words in it are not told one by one.
-  const over = skipped
-    .filter((k) => chart.lexemes[k]!.unknown)
-    .map((k) => ({ ...chart.lexemes[k]!, code: "read-over", said: String(k) }))
-    .map(({ code, start, end: stop, said }) => ({ code, start, end: stop, said }))
+  const over = skipped.flatMap((k): Remark[] => {
+    const { start, end: stop, unknown } = chart.lexemes[k]!
+    return unknown ? [{ code: "read-over", start, end: stop, said: String(k) }] : []
+  })
   const base = {
     end: end + 1,
     cost: Math.min(mostAsideCost, cost),
@@ -215,7 +215,7 @@ function afterGroup(
   const closed = end < chart.lexemes.length
   const cursor = chart.from(Math.min(end + 1, chart.lexemes.length))
   const body = asPasses(inner.steps)
-  const extra = { totals: inner.totals, remarks: [...inner.remarks, ...skippedRemarks(chart, inner), ...(closed ? [] : [{ code: "bracket-not-closed", start, end: start + 1 }])], names: inner.names }
+  const extra = { totals: inner.totals, remarks: [...inner.remarks, ...skippedRemarks(chart, inner), ...(closed ? [] : [{ code: "bracket-not-closed" as const, start, end: start + 1 }])], names: inner.names }
   const cost = inner.cost + (closed ? 0 : 1)
   // "(...)* repeat to end", "[...]* 2 more times": the asterisk names the bracket.
   if (/^\*+$/.test(cursor.text()) && (cursor.is("repeat", 1) || (cursor.isNumber(1) && cursor.is("times", cursor.is("more", 2) ? 3 : 2)))) cursor.at += 1
@@ -287,7 +287,7 @@ function atPlaceOf(chart: Chart, at: number): boolean {
 }
 
 /** Words passed over inside a bracket are told where the bracket is. */
-function skippedRemarks(chart: Chart, inner: Reading): { code: string; start: number; end: number }[] {
+function skippedRemarks(chart: Chart, inner: Reading): Remark[] {
   return inner.skipped.map((k) => {
     const word = chart.lexemes[k]!
     return { code: "skipped", start: word.start, end: word.end, said: String(k) }

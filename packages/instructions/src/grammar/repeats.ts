@@ -180,7 +180,7 @@ function afterBody(
   let by = close.by
   if (by === "end") {
     const around: Times = { kind: "until", until: { kind: "around" } }
-    const remarks = [...extra.remarks, { code: "repeat-end-missing", start: opening.start, end: opening.end }]
+    const remarks: Remark[] = [...extra.remarks, { code: "repeat-end-missing", start: opening.start, end: opening.end }]
     return [
       clause(cursor, [{ ...cursor.since(start), do: "repeat", body: steps, last: null, ending: null, times: around }], cost + openRepeatCost, { ...extra, remarks }),
     ]
@@ -288,8 +288,8 @@ function placeOfPassage(
   })
 }
 
-export function skippedIn(chart: Chart, body: Reading) {
-  return body.skipped.map((k) => {
+export function skippedIn(chart: Chart, body: Reading): Remark[] {
+  return body.skipped.map((k): Remark => {
     const word = chart.lexemes[k]!
     return { code: "skipped", start: word.start, end: word.end, said: String(k) }
   })
@@ -462,7 +462,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const times = readTimes(cursor, true)
   if (!times || (times.kind === "until" && times.until.kind !== "around")) return []
   const end = cursor.lastEnd()
-  const remarks = unmarked ? [{ code: "repeat-start-missing", start: opening.start, end }] : []
+  const remarks: Remark[] = unmarked ? [{ code: "repeat-start-missing", start: opening.start, end }] : []
   const ending = readEnding(chart, { steps: [], markAt: null })
   const tail = ending?.last && ending.how === "follows" ? ending.last : null
   return [

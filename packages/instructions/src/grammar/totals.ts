@@ -2,7 +2,7 @@
 // at the end of the round", "(6 petals)"; and what makes one not firm ("if", "about", "or").
 
 import type { StatedItem, StatedTotal } from "../base/tree.ts"
-import type { Chart, Clause } from "./chart.ts"
+import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readNoun } from "./nouns.ts"
@@ -216,7 +216,7 @@ function readItem(cursor: Cursor, end: number): StatedItem | null {
 }
 
 function totalClause(cursor: Cursor, read: TotalRead, cost: number): Clause {
-  const remarks = read.stray.map((k) => {
+  const remarks = read.stray.map((k): Remark => {
     const word = cursor.lexemes[k]!
     return { code: "word-in-total", start: word.start, end: word.end }
   })
