@@ -1,5 +1,5 @@
-export * from "./readings/read-pattern.ts"
 export { type ProblemCode, problemCodes } from "./base/problem-codes.ts"
 export * from "./base/reading.ts"
 export { listed, ordinal } from "./base/wording.ts"
+export * from "./readings/read-pattern.ts"
 export { sameRound, type WriteOptions, writePattern } from "./write/write-pattern.ts"

@@ -78,6 +78,8 @@ const reached: Readonly<Record<ProblemCode, string>> = {
     "Terms: US\nRnd 1: 5 sc in magic ring.\nRnd 2: *sc in next sc, ch 4; rep from * around.\nRnd 3: (sc, 3 dc, sc) in each ch-4 sp.\nRnd 4: *sc over next sc, ch 6; rep from * around.",
   "uneven-at-join":
     "Terms: US\nRnd 1: 15 dc in magic ring; join.\nRnd 2: ch 3, popcorn in same st, ch 3, *sk next st, popcorn in next st, ch 3; rep from * 6 more times; join.",
+  "bracket-opens-repeat":
+    "Rnd 1: 6 sc in magic ring.\nRnd 2: (sc in next st, ch 1; rep from * around.",
   aside: "Rnd 1: 6 sc in magic ring. (dearest grandmother wibble)",
   "begins-in-space":
     "Rnd 1: ch 4 (counts as dc, ch 1), (dc, ch 1) 7 times in magic ring; join with sl st to 3rd ch of ch-4.\nRnd 2: ch 3, 2 dc in same sp, 3 dc in each sp around; join. (24 dc)",

@@ -8,7 +8,19 @@
 
 import type { BasicStitch, Terms } from "./kinds.ts"
 
-const slipStitch = ["slst", "slipst", "slipstitch", "slstitch", "ss", "slps", "slpst", "sl", "slip", "slt", "slips"]
+const slipStitch = [
+  "slst",
+  "slipst",
+  "slipstitch",
+  "slstitch",
+  "ss",
+  "slps",
+  "slpst",
+  "sl",
+  "slip",
+  "slt",
+  "slips",
+]
 
 const usWords: Readonly<Record<BasicStitch, readonly string[]>> = {
   "sl st": slipStitch,

@@ -66,6 +66,7 @@ export const problemCodes = {
   "two-readings": doubt,
   "uneven-at-join": doubt,
   // A choice is told, or what was passed over knowingly.
+  "bracket-opens-repeat": note,
   aside: note,
   "begins-in-space": note,
   "first-size-read": note,

@@ -117,7 +117,10 @@ export function findGroup(
     if (!spot) continue
     if (spot.stop + shift > limit) return null
     const index = ((spot.chosen % size) + size) % size
-    const inner = (pick === null || (pick === "centre" && pickNoun === null)) && noun.middle ? middleRun(edge, spot.group) : null
+    const inner =
+      (pick === null || (pick === "centre" && pickNoun === null)) && noun.middle
+        ? middleRun(edge, spot.group)
+        : null
     if (inner !== null) {
       const cell = ((inner % size) + size) % size
       return {

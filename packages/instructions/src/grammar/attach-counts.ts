@@ -11,7 +11,14 @@ export function attachCounts(steps: readonly Step[]): Step[] {
     const step = inside(raw)
     const last = result[result.length - 1]
     // "Chain 2. Remember that the (chain 2) counts": the same chain, told twice.
-    if (step.do === "chain" && last?.do === "chain" && step.countsAs && !last.countsAs && step.chains === last.chains && !step.place) {
+    if (
+      step.do === "chain" &&
+      last?.do === "chain" &&
+      step.countsAs &&
+      !last.countsAs &&
+      step.chains === last.chains &&
+      !step.place
+    ) {
       result[result.length - 1] = { ...last, countsAs: step.countsAs }
       continue
     }
@@ -54,7 +61,11 @@ function takeUp(result: Step[], note: Note): boolean {
         (last.place?.at === "next" ? last.place.count === legs : last.count === legs)
       ) {
         const kind = { ...last.stitch.kind, gathered: { how: "together" as const, legs } }
-        result[result.length - 1] = { ...last, count: last.place?.at === "next" ? last.count : 1, stitch: { kind, tog: true } }
+        result[result.length - 1] = {
+          ...last,
+          count: last.place?.at === "next" ? last.count : 1,
+          stitch: { kind, tog: true },
+        }
       }
       // "ch 3, dc2tog in ring (counts as dc3tog)": both together are the first cluster.
       result[result.length - 2] = { ...before, countsAs: note.countsAs }

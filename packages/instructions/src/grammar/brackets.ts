@@ -3,19 +3,19 @@
 
 import { table } from "../base/table.ts"
 import type { Place, Step, Times } from "../base/tree.ts"
+import type { Lexeme } from "../words/lexemes.ts"
 import type { Chart, Clause, Reading, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import { readCountsNote, readSumNote } from "./counts-as.ts"
 import type { Cursor } from "./cursor.ts"
+import { acceptWork } from "./handling.ts"
 import { gathered } from "./make.ts"
-import type { Lexeme } from "../words/lexemes.ts"
+import { readNoun } from "./nouns.ts"
 import { asPasses } from "./passes.ts"
 import { atPlace, readPlace, readTarget } from "./places.ts"
 import { readEnding } from "./repeat-endings.ts"
-import { acceptWork } from "./handling.ts"
-import { readBracketTotal } from "./totals.ts"
-import { readNoun } from "./nouns.ts"
 import { readCounted, readStitch } from "./stitch-names.ts"
+import { readBracketTotal } from "./totals.ts"
 import { readTimes, readUntil } from "./until.ts"
 
 export const closers: Readonly<Record<string, string>> = table({ "(": ")", "[": "]", "{": "}" })
@@ -35,14 +35,20 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const note = readNote(chart, at + 1, end, opening.start)
   if (note && typeof note.steps !== "function") return [note]
   // "2-dc cluster in next loop (2-dc cluster: keeping last loop of each ...)": how it is made, no work.
-  if (end < chart.lexemes.length && defines(chart.lexemes.slice(at + 1, end)) && namesMade(chart, at)) return [aside(chart, at, end, false)]
+  if (
+    end < chart.lexemes.length &&
+    defines(chart.lexemes.slice(at + 1, end)) &&
+    namesMade(chart, at)
+  )
+    return [aside(chart, at, end, false)]
   const found: Clause[] = note ? [note] : []
   const each = eachTells(chart, at, end)
   if (each) found.push(each)
   const total = readBracketTotal(chart, at, end)
   if (total) found.push(total)
   // "3 dc, ch 3, 3 dc (shell) in next dc": a name for the list just told, and no further shell.
-  const names = chart.lexemes[at - 1]?.type === "word" && namesOnly(chart.lexemes.slice(at + 1, end))
+  const names =
+    chart.lexemes[at - 1]?.type === "word" && namesOnly(chart.lexemes.slice(at + 1, end))
   for (const inner of names ? [] : chart.readInner(at + 1, end)) {
     if (inner.steps.length === 0) continue
     found.push(...afterGroup(chart, inner, at, end, total !== null))
@@ -64,7 +70,13 @@ function eachTells(chart: Chart, at: number, end: number): Clause | null {
   const noun = readNoun(cursor)
   cursor.attempt(() => (cursor.take("around") ? true : null))
   if (!noun || cursor.at !== end) return null
-  const place: Place = { start, end: cursor.lastEnd(), at: "each", nouns: [noun], until: { kind: "around" } }
+  const place: Place = {
+    start,
+    end: cursor.lastEnd(),
+    at: "each",
+    nouns: [noun],
+    until: { kind: "around" },
+  }
   cursor.at = end + 1
   return clause(cursor, (before) => {
     const last = before[before.length - 1]
@@ -91,7 +103,12 @@ function closingOf(chart: Chart, at: number): number {
 function aside(chart: Chart, at: number, end: number, isTotal: boolean): Clause {
   if (end >= chart.lexemes.length) {
     const { start, end: stop, text } = chart.lexemes[at]!
-    return { end: at + 1, cost: 0.6, steps: [], remarks: [{ code: "bracket-not-closed", start, end: stop, said: text }] }
+    return {
+      end: at + 1,
+      cost: 0.6,
+      steps: [],
+      remarks: [{ code: "bracket-not-closed", start, end: stop, said: text }],
+    }
   }
   let cost = asideCost
   const skipped: number[] = []
@@ -101,7 +118,14 @@ function aside(chart: Chart, at: number, end: number, isTotal: boolean): Clause 
     if (word.skipCost > 0) skipped.push(k)
   }
   const inner = chart.lexemes.slice(at + 1, end)
-  const told = !isTotal && (tellsMade(inner) || tellsOther(inner) || namesOnly(inner) || defines(inner) || tellsWhere(inner) || tellsChange(inner))
+  const told =
+    !isTotal &&
+    (tellsMade(inner) ||
+      tellsOther(inner) ||
+      namesOnly(inner) ||
+      defines(inner) ||
+      tellsWhere(inner) ||
+      tellsChange(inner))
   if (told) cost = 0.05
   const name = told ? nameOf(inner) : null
   const opening = chart.lexemes[at]!
@@ -115,7 +139,12 @@ function aside(chart: Chart, at: number, end: number, isTotal: boolean): Clause 
   const base = {
     end: end + 1,
     cost: Math.min(mostAsideCost, cost),
-    remarks: (told && over.length === 0) || cost < 0.5 ? (tellsOther(inner) ? [remark, ...over] : []) : [remark, ...over],
+    remarks:
+      (told && over.length === 0) || cost < 0.5
+        ? tellsOther(inner)
+          ? [remark, ...over]
+          : []
+        : [remark, ...over],
   }
   if (name === null) return { ...base, steps: [] }
   return {
@@ -133,36 +162,78 @@ function tellsMade(inner: readonly { text: string }[]): boolean {
 /** "(cluster st: 3 tr in same space ...)": how a stitch just named is made. */
 function defines(inner: readonly Lexeme[]): boolean {
   const at = inner.findIndex(({ text }) => text === ":" || text === "=")
-  return at > 0 && at < 5 && inner.length > at + 3 && (inner[0]!.type === "word" || inner[0]!.type === "number")
+  return (
+    at > 0 &&
+    at < 5 &&
+    inner.length > at + 3 &&
+    (inner[0]!.type === "word" || inner[0]!.type === "number")
+  )
 }
 
 /** The bracket begins with a name that stands before it as well. */
 function namesMade(chart: Chart, at: number): boolean {
-  const name = chart.lexemes.slice(at + 1, at + 4).find(({ classes, text }) => classes.has("group") || classes.has("picot") || /^(?:cluster|cl|popcorn|pc|puff|bobble)$/.test(text))?.text
+  const name = chart.lexemes
+    .slice(at + 1, at + 4)
+    .find(
+      ({ classes, text }) =>
+        classes.has("group") ||
+        classes.has("picot") ||
+        /^(?:cluster|cl|popcorn|pc|puff|bobble)$/.test(text),
+    )?.text
   return name !== undefined && chart.lexemes.slice(0, at).some(({ text }) => text === name)
 }
 
 /** "(between the 2 picots)", "(in the back loop)": where that is, told once more. */
 function tellsWhere(inner: readonly Lexeme[]): boolean {
   const first = inner[0]?.classes
-  return first !== undefined && (first.has("between") || first.has("in") || first.has("behind") || (first.has("of") && inner.length < 4))
+  return (
+    first !== undefined &&
+    (first.has("between") ||
+      first.has("in") ||
+      first.has("behind") ||
+      (first.has("of") && inner.length < 4))
+  )
 }
 
 /** "(1 sc increased)", "(6 increases)". */
 function tellsChange(inner: readonly Lexeme[]): boolean {
-  return inner.length < 5 && inner.some(({ text }) => /^(?:increased?|decreased?|increases|decreases|inc made|worked|left|remain|remaining|skipped)$/.test(text))
+  return (
+    inner.length < 5 &&
+    inner.some(({ text }) =>
+      /^(?:increased?|decreased?|increases|decreases|inc made|worked|left|remain|remaining|skipped)$/.test(
+        text,
+      ),
+    )
+  )
 }
 
 /** "(petal)", "(corner)", "(first shell)": a name for what has just been told. */
 function namesOnly(inner: readonly Lexeme[]): boolean {
-  return inner.length > 0 && inner.length <= 3 && inner.every(({ type, classes, text }) => type === "word" && (classes.has("group") || classes.has("corner") || classes.has("first") || classes.has("last") || classes.has("size") || classes.has("colour") || classes.has("yarn") || classes.has("ring") || /^(?:cluster|cl|popcorn|puff|bobble)$/.test(text)))
+  return (
+    inner.length > 0 &&
+    inner.length <= 3 &&
+    inner.every(
+      ({ type, classes, text }) =>
+        type === "word" &&
+        (classes.has("group") ||
+          classes.has("corner") ||
+          classes.has("first") ||
+          classes.has("last") ||
+          classes.has("size") ||
+          classes.has("colour") ||
+          classes.has("yarn") ||
+          classes.has("ring") ||
+          /^(?:cluster|cl|popcorn|puff|bobble)$/.test(text)),
+    )
+  )
 }
 
 /** "(or ch 2 ...)": another way of doing the same; "(not the ch 2)". */
 function tellsOther(inner: readonly { text: string }[]): boolean {
   return (
     (inner[0]?.text === "or" && inner.length > 2) ||
-    (inner[0]?.text === "counts" && inner.some(({ text }) => /^(?:corner|side|point|petal|shell|group)s?$/.test(text))) ||
+    (inner[0]?.text === "counts" &&
+      inner.some(({ text }) => /^(?:corner|side|point|petal|shell|group)s?$/.test(text))) ||
     /^(?:note|see|photo|pic|picture)$/.test(inner[0]?.text ?? "") ||
     (inner[0]?.text === "not" && !inner.some(({ text }) => /^count/.test(text)))
   )
@@ -172,8 +243,12 @@ function nameOf(inner: readonly Lexeme[]): string | null {
   const made = tellsMade(inner)
   if (!made && !inner.some(({ classes }) => classes.has("group"))) return null
   const named = made ? inner.slice(0, -1) : inner
-  if (named.length === 0 || named.length > 3 || named.some(({ type }) => type === "number")) return null
-  const name = named.map(({ text }) => text).join("").replace(/[^a-z]/g, "")
+  if (named.length === 0 || named.length > 3 || named.some(({ type }) => type === "number"))
+    return null
+  const name = named
+    .map(({ text }) => text)
+    .join("")
+    .replace(/[^a-z]/g, "")
   return /^[a-z]{2,20}$/.test(name) ? name : null
 }
 
@@ -215,30 +290,75 @@ function afterGroup(
   const closed = end < chart.lexemes.length
   const cursor = chart.from(Math.min(end + 1, chart.lexemes.length))
   const body = asPasses(inner.steps)
-  const extra = { totals: inner.totals, remarks: [...inner.remarks, ...skippedRemarks(chart, inner), ...(closed ? [] : [{ code: "bracket-not-closed" as const, start, end: start + 1 }])], names: inner.names }
-  const cost = inner.cost + (closed ? 0 : 1)
+  const extra = {
+    totals: inner.totals,
+    remarks: [
+      ...inner.remarks,
+      ...skippedRemarks(chart, inner),
+      ...(closed
+        ? []
+        : [
+            {
+              code: opensRepeat(inner, closed)
+                ? ("bracket-opens-repeat" as const)
+                : ("bracket-not-closed" as const),
+              start,
+              end: start + 1,
+            },
+          ]),
+    ],
+    names: inner.names,
+  }
+  const cost = inner.cost + (closed ? 0 : opensRepeat(inner, closed) ? 0.1 : 1)
   // "(...)* repeat to end", "[...]* 2 more times": the asterisk names the bracket.
-  if (/^\*+$/.test(cursor.text()) && (cursor.is("repeat", 1) || (cursor.isNumber(1) && cursor.is("times", cursor.is("more", 2) ? 3 : 2)))) cursor.at += 1
+  if (
+    /^\*+$/.test(cursor.text()) &&
+    (cursor.is("repeat", 1) ||
+      (cursor.isNumber(1) && cursor.is("times", cursor.is("more", 2) ? 3 : 2)))
+  )
+    cursor.at += 1
   const after = cursor.at
   const times = readBracketTimes(cursor) ?? readTimes(cursor, false)
   // "(3 dc in each sp) around": each goes round by itself.
-  if (times?.kind === "until" && times.until.kind === "around" && goesRound(body)) return [clause(cursor, body, cost, extra)]
+  if (times?.kind === "until" && times.until.kind === "around" && goesRound(body))
+    return [clause(cursor, body, cost, extra)]
   const bare = { end: after, cost: cost + bareBracketCost + 0.1, steps: body, ...extra }
-  if (times && times.kind !== "until") return [repeatedBracket(chart, body, times, start, cost, extra), bare]
+  if (times && times.kind !== "until")
+    return [repeatedBracket(chart, body, times, start, cost, extra), bare]
   const said = cursor.at
   if (times && !atPlaceOf(chart, after)) {
     const ending = readEnding(chart, { steps: body, markAt: inner.markAt })
     const last = ending?.last ?? null
-    const repeat: Step = { ...cursor.since(start), do: "repeat", body, last, ending: ending?.how ?? null, times, ...(ending?.tail ? { tail: ending.tail } : {}) }
+    const repeat: Step = {
+      ...cursor.since(start),
+      do: "repeat",
+      body,
+      last,
+      ending: ending?.how ?? null,
+      times,
+      ...(ending?.tail ? { tail: ending.tail } : {}),
+    }
     return [clause(cursor, [repeat], cost, extra), bare]
   }
   cursor.at = after
   acceptWork(cursor)
-  const place = atPlace(cursor) && cursor.text() !== "to" ? readPlace(cursor) : (cursor.is("next") || cursor.is("each") || cursor.is("same") ? readBarePlace(cursor) : null)
+  const place =
+    atPlace(cursor) && cursor.text() !== "to"
+      ? readPlace(cursor)
+      : cursor.is("next") || cursor.is("each") || cursor.is("same")
+        ? readBarePlace(cursor)
+        : null
   if (place) return [...placedBracket(cursor, body, place, start, cost, extra), bare]
   if (times) {
     cursor.at = said
-    return [clause(cursor, [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times }], cost, extra)]
+    return [
+      clause(
+        cursor,
+        [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times }],
+        cost,
+        extra,
+      ),
+    ]
   }
   cursor.at = after
   if (cursor.is("corner") && !atPlace(cursor)) {
@@ -250,25 +370,58 @@ function afterGroup(
       nouns: [{ what: "corner", corner: true }],
       until: { kind: "around" },
     }
-    return [clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: corners }], cost, extra)]
+    return [
+      clause(
+        cursor,
+        [{ ...cursor.since(start), do: "group", steps: body, place: corners }],
+        cost,
+        extra,
+      ),
+    ]
   }
-  const list = clause(cursor, body, cost + bareBracketCost + (isTotal ? 1 : 0), extra)
+  const listCost = cost + (opensRepeat(inner, closed) ? 0 : bareBracketCost) + (isTotal ? 1 : 0)
+  const list = clause(cursor, body, listCost, extra)
   if (!isCorner(body)) return [list]
   // "*ch 1, (3 dc, ch 2, 3 dc); rep from *": a corner goes into one space though none is named.
-  const next: Place = { ...cursor.since(start), at: "next", noun: { what: "space" }, count: 1, bare: true }
-  return [list, clause(cursor, [{ ...cursor.since(start), do: "group", steps: body, place: next }], cost + bareBracketCost + 0.05 + (isTotal ? 1 : 0), extra)]
+  const next: Place = {
+    ...cursor.since(start),
+    at: "next",
+    noun: { what: "space" },
+    count: 1,
+    bare: true,
+  }
+  return [
+    list,
+    clause(
+      cursor,
+      [{ ...cursor.since(start), do: "group", steps: body, place: next }],
+      listCost + 0.05,
+      extra,
+    ),
+  ]
 }
 
 /** "3 dc, ch 2, 3 dc": stitches on both sides of chains, none with a place of its own. */
 function isCorner(body: readonly Step[]): boolean {
   const [first, last] = [body[0], body[body.length - 1]]
   if (first?.do !== "work" || last?.do !== "work" || first.count + last.count < 3) return false
-  return body.length > 2 && body.every((step) => (step.do === "work" || step.do === "chain") && step.place === null)
+  return (
+    body.length > 2 &&
+    body.every((step) => (step.do === "work" || step.do === "chain") && step.place === null)
+  )
+}
+
+/** "(ch 3, sc in next loop; repeat rnd": never closed, it only marks where the repeat begins. */
+function opensRepeat(inner: Reading, closed: boolean): boolean {
+  const first = inner.steps[0]
+  return !closed && first?.do === "repeat" && first.times.kind === "until"
 }
 
 function goesRound(body: readonly Step[]): boolean {
   const only = body[0]
-  return body.length === 1 && (only?.do === "work" || only?.do === "group") && only.place?.at === "each"
+  return (
+    body.length === 1 && (only?.do === "work" || only?.do === "group") && only.place?.at === "each"
+  )
 }
 
 function readBarePlace(cursor: Cursor): Place | null {
@@ -303,7 +456,14 @@ function repeatedBracket(
   extra: Pick<Clause, "totals" | "remarks" | "names">,
 ): Clause {
   const cursor = chart.cursor
-  const repeat: Step = { ...cursor.since(start), do: "repeat", body, last: null, ending: null, times }
+  const repeat: Step = {
+    ...cursor.since(start),
+    do: "repeat",
+    body,
+    last: null,
+    ending: null,
+    times,
+  }
   const shared = cursor.attempt(() => readSharedPlace(cursor, repeat))
   if (shared) return clause(cursor, shared, cost, extra)
   const at = cursor.at
@@ -311,7 +471,10 @@ function repeatedBracket(
   if (place)
     return clause(
       cursor,
-      [{ ...cursor.since(start), do: "group", steps: [repeat], place }, ...furtherGroups(cursor, [repeat])],
+      [
+        { ...cursor.since(start), do: "group", steps: [repeat], place },
+        ...furtherGroups(cursor, [repeat]),
+      ],
       cost,
       extra,
     )
@@ -350,14 +513,53 @@ function placedBracket(
     // So many times in all: one place each time.
     const next: Place = { ...cursor.since(start), at: "next", noun: place.nouns[0], count: 1 }
     const one: Step[] = [{ ...group, place: next }]
-    return [clause(cursor, [{ ...cursor.since(start), do: "repeat", body: one, last: null, ending: null, times: later }], cost, extra)]
+    return [
+      clause(
+        cursor,
+        [
+          {
+            ...cursor.since(start),
+            do: "repeat",
+            body: one,
+            last: null,
+            ending: null,
+            times: later,
+          },
+        ],
+        cost,
+        extra,
+      ),
+    ]
   }
   if (later && place.at === "ring" && later.kind !== "until") {
-    const inner: Step = { ...cursor.since(start), do: "repeat", body, last: null, ending: null, times: later }
+    const inner: Step = {
+      ...cursor.since(start),
+      do: "repeat",
+      body,
+      last: null,
+      ending: null,
+      times: later,
+    }
     return [clause(cursor, [{ ...group, steps: [inner] }], cost, extra)]
   }
   if (later)
-    return [clause(cursor, [{ ...cursor.since(start), do: "repeat", body: [group], last: null, ending: null, times: later }], cost, extra)]
+    return [
+      clause(
+        cursor,
+        [
+          {
+            ...cursor.since(start),
+            do: "repeat",
+            body: [group],
+            last: null,
+            ending: null,
+            times: later,
+          },
+        ],
+        cost,
+        extra,
+      ),
+    ]
   const further = furtherGroups(cursor, body)
   const plain = clause(cursor, [group, ...further], cost, extra)
   // "2 dc, (ch 2, 2 dc) in next sp": what stands before the bracket may belong to it.
@@ -366,7 +568,9 @@ function placedBracket(
 }
 
 function saysNoWork(word: Lexeme): boolean {
-  return word.type === "mark" || (word.type === "word" && (word.classes.size > 0 || word.skipCost < 1.5))
+  return (
+    word.type === "mark" || (word.type === "word" && (word.classes.size > 0 || word.skipCost < 1.5))
+  )
 }
 
 /** "(2 sc, inc) repeat 6 times", "(2 sc, inc) * 6": said of the bracket just closed. */
@@ -378,11 +582,24 @@ function readBracketTimes(cursor: Cursor): Times | null {
       cursor.attempt(() => {
         // "repeat from * to *", "repeat between brackets".
         if (!cursor.accept("from", "between")) return null
-        while (/^\*+$/.test(cursor.text()) || cursor.accept("to", "and", "-", "brackets", "parentheses", "(", ")", "[", "]")) if (/^\*+$/.test(cursor.text())) cursor.at += 1
+        while (
+          /^\*+$/.test(cursor.text()) ||
+          cursor.accept("to", "and", "-", "brackets", "parentheses", "(", ")", "[", "]")
+        )
+          if (/^\*+$/.test(cursor.text())) cursor.at += 1
         return true
       })
       cursor.accept("this", "these", "that")
-      cursor.accept("sequence", "pattern", "steps", "step", "brackets", "bracket", "parentheses", "instructions")
+      cursor.accept(
+        "sequence",
+        "pattern",
+        "steps",
+        "step",
+        "brackets",
+        "bracket",
+        "parentheses",
+        "instructions",
+      )
       const times = readTimes(cursor, true)
       if (times?.kind !== "more") return times
       return times.plain ? { ...times, ofBracket: true } : times
@@ -398,7 +615,11 @@ function readBracketTimes(cursor: Cursor): Times | null {
 export function endsTimes(cursor: Cursor): boolean {
   // "(sc, inc) * 6 -> 18"
   if (cursor.text(2) === "-" && cursor.text(3) === ">") return true
-  return /^$|^[.,;=([]$/.test(cursor.text(2)) || cursor.is("join", 2) || /^(?:sl|slst|ss)$/.test(cursor.text(2))
+  return (
+    /^$|^[.,;=([]$/.test(cursor.text(2)) ||
+    cursor.is("join", 2) ||
+    /^(?:sl|slst|ss)$/.test(cursor.text(2))
+  )
 }
 
 /** "(...) in same sp and in each ch-3 sp around": the same group again in other places. */
@@ -427,6 +648,12 @@ function readSharedPlace(cursor: Cursor, repeat: Step): Step[] | null {
   const last = readCounted(cursor)
   const place = last ? readPlace(cursor) : null
   if (!last || !place || place.at === "each") return null
-  const step: Step = { ...cursor.since(start), do: "work", stitch: last.stitch, count: last.count, place: null }
+  const step: Step = {
+    ...cursor.since(start),
+    do: "work",
+    stitch: last.stitch,
+    count: last.count,
+    place: null,
+  }
   return [{ ...cursor.since(repeat.start), do: "group", steps: [repeat, step], place }]
 }

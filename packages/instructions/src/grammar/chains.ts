@@ -21,10 +21,19 @@ export function makeChains(chart: Chart, at: number): readonly Clause[] {
   cursor.accept("loosely")
   const found: Clause[] = []
   const made = cursor.at
-  if (chart.lexemes[at - 1]?.classes.has("forms") && (cursor.take("in") || cursor.take("to")) && cursor.take("ring")) {
+  if (
+    chart.lexemes[at - 1]?.classes.has("forms") &&
+    (cursor.take("in") || cursor.take("to")) &&
+    cursor.take("ring")
+  ) {
     // "form 6 ch into a ring".
     const span = cursor.since(start)
-    return [clause(cursor, [{ ...span, do: "chain", chains, place: null }, { ...span, do: "join", place: null, ring: true }])]
+    return [
+      clause(cursor, [
+        { ...span, do: "chain", chains, place: null },
+        { ...span, do: "join", place: null, ring: true },
+      ]),
+    ]
   }
   cursor.at = made
   const plain = (): Clause => {
@@ -87,7 +96,11 @@ export function makeChains(chart: Chart, at: number): readonly Clause[] {
   if (cursor.take("between")) {
     cursor.take("each", "that")
     if (cursor.take("group") || cursor.accept("clusters", "cluster", "them")) {
-      found.push(clause(cursor, [{ ...cursor.since(start), do: "chain", chains, place: null, between: true }]))
+      found.push(
+        clause(cursor, [
+          { ...cursor.since(start), do: "chain", chains, place: null, between: true },
+        ]),
+      )
       return found
     }
   }
@@ -115,12 +128,14 @@ function readChains(cursor: Cursor): number | null {
       }
       cursor.take("stitch")
     }
-    cursor.attempt(() => (cursor.accept("-") && (cursor.is("space") || cursor.is("picot")) ? true : null))
+    cursor.attempt(() =>
+      cursor.accept("-") && (cursor.is("space") || cursor.is("picot")) ? true : null,
+    )
     if (cursor.is("picot")) return null
     if (cursor.is("space")) {
       // "make a ch 3 loop" is work, "ch-3 sp" a place.
-      const before = cursor.text()
-      return /^(?:loop|lp|space|sp|arch)$/.test(before) && makesLoop(cursor) ? (cursor.at++, chains) : null
+      if (!makesLoop(cursor)) return null
+      return cursor.accept("loop", "lp", "space", "sp", "arch") ? chains : null
     }
     return chains
   })
@@ -150,7 +165,8 @@ function readLaterLoop(cursor: Cursor, chains: number): number | null {
 /** "3 ch, sl st into the 3rd of the 6 ch": a chain longer than the one just made is the one the round began with. */
 function namesStart(cursor: Cursor, chains: number): boolean {
   for (let k = 0; k < 12 && !/^[.;*)\]]?$/.test(cursor.text(k)); k++)
-    if (cursor.is("of", k) && cursor.isNumber(k + 1) && cursor.is("chain", k + 2)) return cursor.value(k + 1) > chains
+    if (cursor.is("of", k) && cursor.isNumber(k + 1) && cursor.is("chain", k + 2))
+      return cursor.value(k + 1) > chains
   return false
 }
 
@@ -166,7 +182,8 @@ export function closesPicot(cursor: Cursor, chains: number): boolean {
       if (!cursor.take("in", "to")) return null
       cursor.take("top", "base")
       cursor.accept("of")
-      if (cursor.isOrdinal() || cursor.is("first")) return closesOnChain(cursor, chains, kind.basic === "sl st")
+      if (cursor.isOrdinal() || cursor.is("first"))
+        return closesOnChain(cursor, chains, kind.basic === "sl st")
       return closesOnStitch(cursor)
     }) !== null
   )
@@ -177,7 +194,8 @@ function closesOnChain(cursor: Cursor, chains: number, slip: boolean): true | nu
   cursor.at += 1
   const isChain = cursor.take("chain") || (nth === 1 && isBoundary(cursor.text()))
   if (!isChain) return null
-  const fromHook = cursor.attempt(() => (cursor.accept("from") && cursor.take("hook") ? true : null)) !== null
+  const fromHook =
+    cursor.attempt(() => (cursor.accept("from") && cursor.take("hook") ? true : null)) !== null
   if (fromHook && nth < Math.min(3, chains)) return null
   cursor.attempt(() => {
     if (!cursor.accept("of")) return null
@@ -213,7 +231,11 @@ export function makePicot(cursor: Cursor): Step[] | null {
     let count = 1
     let chains: number | null = null
     if (cursor.isNumber() && cursor.is("picot", 1)) count = cursor.takeCount(1) ?? 1
-    else if (cursor.isNumber() && /^-?$/.test(cursor.text(1) === "-" ? "-" : "") && cursor.is("picot", 2)) {
+    else if (
+      cursor.isNumber() &&
+      /^-?$/.test(cursor.text(1) === "-" ? "-" : "") &&
+      cursor.is("picot", 2)
+    ) {
       chains = cursor.takeCount(1)
       cursor.accept("-")
     } else if (cursor.isNumber()) {

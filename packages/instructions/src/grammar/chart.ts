@@ -5,12 +5,12 @@
 // Readings come cheapest first (a uniform-cost search over positions), one after the other as they are asked
 // for: a round in plain words costs one walk along it, and only what stays in doubt is looked at further.
 
+import type { Terms } from "@roundwright/stitches"
 import { deepestNesting } from "../base/limits.ts"
 import type { ProblemCode } from "../base/problem-codes.ts"
 import type { StatedTotal, Step } from "../base/tree.ts"
 import type { Lexeme } from "../words/lexemes.ts"
 import { Cursor, type Locals } from "./cursor.ts"
-import type { Terms } from "@roundwright/stitches"
 
 /** What one clause says. */
 export interface Clause {
@@ -139,7 +139,9 @@ export class Chart {
       const word = this.lexemes[k]!
       if (!word.unknown) continue
       told ??= new Set(
-        (clause.remarks ?? []).filter(({ code }) => /^(?:skipped|read-over)$/.test(code)).map(({ said }) => said),
+        (clause.remarks ?? [])
+          .filter(({ code }) => /^(?:skipped|read-over)$/.test(code))
+          .map(({ said }) => said),
       )
       if (told.has(String(k))) continue
       const { start, end } = word
@@ -148,7 +150,11 @@ export class Chart {
     }
     if (remarks.length === 0) return clause
     if (readsOver === "talk" && !clause.remarks?.length)
-      remarks.push({ code: "not-of-the-work", start: this.lexemes[at]!.start, end: this.lexemes[clause.end - 1]!.end })
+      remarks.push({
+        code: "not-of-the-work",
+        start: this.lexemes[at]!.start,
+        end: this.lexemes[clause.end - 1]!.end,
+      })
     return { ...clause, cost, remarks: [...(clause.remarks ?? []), ...remarks] }
   }
 
@@ -244,7 +250,9 @@ function extended(reading: Reading, clause: Clause): Reading | null {
     remarks: clause.remarks ? [...reading.remarks, ...clause.remarks] : reading.remarks,
     skipped: reading.skipped,
     markAt: reading.markAt,
-    names: clause.names ? [...reading.names, ...clause.names.map((name) => resolved(name, steps))] : reading.names,
+    names: clause.names
+      ? [...reading.names, ...clause.names.map((name) => resolved(name, steps))]
+      : reading.names,
   }
 }
 

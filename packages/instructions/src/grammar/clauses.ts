@@ -44,6 +44,10 @@ export function isUnplaced(step: Step | undefined): boolean {
   if (step?.do === "chain") return !step.place && !step.between
   return (
     step?.do === "picot" ||
-    (step?.do === "work" && step.place === null && !step.even && !step.legs && step.between === undefined)
+    (step?.do === "work" &&
+      step.place === null &&
+      !step.even &&
+      !step.legs &&
+      step.between === undefined)
   )
 }

@@ -11,7 +11,25 @@ import { readKind } from "./stitch-names.ts"
 /** Words that may stand in such a note and change nothing in it. */
 function acceptTalk(cursor: Cursor): void {
   while (
-    cursor.accept("here", "now", "always", "also", "throughout", "will", "beg", "beginning", "at", "of", "rnd", "round", "in", "first", "now and throughout", "being", "stitch count") ||
+    cursor.accept(
+      "here",
+      "now",
+      "always",
+      "also",
+      "throughout",
+      "will",
+      "beg",
+      "beginning",
+      "at",
+      "of",
+      "rnd",
+      "round",
+      "in",
+      "first",
+      "now and throughout",
+      "being",
+      "stitch count",
+    ) ||
     cursor.is("round")
   )
     if (cursor.is("round")) cursor.at += 1
@@ -33,8 +51,28 @@ export function readCountsNote(cursor: Cursor): { countsAs: CountsAs; chains?: n
       cursor.at += 1
       cursor.take("chain")
     } else cursor.take("chain")
-    while (cursor.accept("at", "beg", "beginning", "will", "now", "here", "throughout", "of", "also", "always", "in", "this", "on", "it"));
-    const withChains = (countsAs: CountsAs) => ({ countsAs, ...(chains === undefined ? {} : { chains }) })
+    while (
+      cursor.accept(
+        "at",
+        "beg",
+        "beginning",
+        "will",
+        "now",
+        "here",
+        "throughout",
+        "of",
+        "also",
+        "always",
+        "in",
+        "this",
+        "on",
+        "it",
+      )
+    );
+    const withChains = (countsAs: CountsAs) => ({
+      countsAs,
+      ...(chains === undefined ? {} : { chains }),
+    })
     if (cursor.is("not")) {
       cursor.at += 1
       if (!cursor.take("counts") && !cursor.accept("included", "stitch", "st")) return null
@@ -56,7 +94,8 @@ export function readCountsNote(cursor: Cursor): { countsAs: CountsAs; chains?: n
     }
     cursor.take("counts")
     cursor.accept("as", "for", "=", "of")
-    while (cursor.take("first", "start", "last") || cursor.isOrdinal()) if (cursor.isOrdinal()) cursor.at += 1
+    while (cursor.take("first", "start", "last") || cursor.isOrdinal())
+      if (cursor.isOrdinal()) cursor.at += 1
     return readWhat(cursor, withChains)
   })
 }
@@ -112,7 +151,8 @@ function readPlusChains(cursor: Cursor): number | null {
     if (!cursor.accept(",", "with", "-") && !cursor.take("and")) return null
     cursor.take("and")
     cursor.take("first")
-    if (cursor.isNumber() && cursor.value() === 1 && cursor.is("chain", 1) && cursor.isNumber(2)) cursor.at += 1
+    if (cursor.isNumber() && cursor.value() === 1 && cursor.is("chain", 1) && cursor.isNumber(2))
+      cursor.at += 1
     const count = readChainCount(cursor) ?? (cursor.take("chain") ? 1 : null)
     if (count === null) return null
     cursor.accept("-")
@@ -123,7 +163,11 @@ function readPlusChains(cursor: Cursor): number | null {
 
 /** "(first dc and ch-1)", "(= dc, ch 2)", "for first dc": what the chain stands for, without a verb. */
 function readShortCount(cursor: Cursor): { countsAs: CountsAs } | null {
-  if (!cursor.take("first") && !cursor.accept("=", "for", "equals", "instead", "making", "in place", "serves", "as") && !cursor.take("counts"))
+  if (
+    !cursor.take("first") &&
+    !cursor.accept("=", "for", "equals", "instead", "making", "in place", "serves", "as") &&
+    !cursor.take("counts")
+  )
     return null
   cursor.accept("for", "as", "of")
   while (cursor.take("first", "start") || cursor.isOrdinal()) if (cursor.isOrdinal()) cursor.at += 1
@@ -134,7 +178,9 @@ function readShortCount(cursor: Cursor): { countsAs: CountsAs } | null {
   const chains = readPlusChains(cursor)
   acceptTalk(cursor)
   if (!/^[)\],;.-]?$/.test(cursor.text()) && !cursor.is("and")) return null
-  return { countsAs: { counts: true, kind, ...(chains === null || chains === 0 ? {} : { chains }) } }
+  return {
+    countsAs: { counts: true, kind, ...(chains === null || chains === 0 ? {} : { chains }) },
+  }
 }
 
 /** "ch 4 (dc plus ch 1)", "ch 4 (dc, ch 1)": a stitch and chains that add up, in a bracket behind a chain. */
@@ -179,7 +225,11 @@ export function countsWithoutBracket(chart: Chart, at: number): readonly Clause[
       cursor,
       (before) => {
         const last = before[before.length - 1]
-        if (last?.do !== "chain" && !(last?.do === "work" && before[before.length - 2]?.do === "chain")) return null
+        if (
+          last?.do !== "chain" &&
+          !(last?.do === "work" && before[before.length - 2]?.do === "chain")
+        )
+          return null
         const step: Step = { ...span, ...note, do: "note-counts" }
         return [...before, step]
       },

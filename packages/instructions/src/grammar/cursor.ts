@@ -3,8 +3,8 @@
 import type { StitchKind, Terms } from "@roundwright/stitches"
 import { readStitchName } from "@roundwright/stitches"
 import type { Span, Step } from "../base/tree.ts"
-import type { LexicalClass } from "../words/lexicon.ts"
 import type { Lexeme } from "../words/lexemes.ts"
+import type { LexicalClass } from "../words/lexicon.ts"
 
 /** A stitch or group the pattern itself defines: "Shell: 5 dc in same st". */
 export interface LocalStitch {
@@ -127,10 +127,16 @@ export function stitchNamed(word: string, terms: Terms): StitchKind | null {
 
 /** Words that are part of the longer names of stitches. */
 const nameParts = new Set(
-  "single double half treble triple slip extended ext foundation quadruple quintuple front back fp bp cluster clusters cl cls clst clus popcorn popcorns pop pc pcs ps puff puffs bobble bobbles tuft tufts crochet".split(" "),
+  "single double half treble triple slip extended ext foundation quadruple quintuple front back fp bp cluster clusters cl cls clst clus popcorn popcorns pop pc pcs ps puff puffs bobble bobbles tuft tufts crochet".split(
+    " ",
+  ),
 )
 
 /** A word that names a stitch, or part of a longer name. */
 export function isStitchWord(text: string, terms: Terms): boolean {
-  return nameParts.has(text) || stitchNamed(text, terms) !== null || /^(?:sc|hdc|dc|tr|trb|dtr|htr)(?:cl|cls|clus|cluster|pop|pc|puff)$/.test(text)
+  return (
+    nameParts.has(text) ||
+    stitchNamed(text, terms) !== null ||
+    /^(?:sc|hdc|dc|tr|trb|dtr|htr)(?:cl|cls|clus|cluster|pop|pc|puff)$/.test(text)
+  )
 }

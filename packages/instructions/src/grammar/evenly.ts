@@ -29,7 +29,15 @@ export function readWholeRound(cursor: Cursor): Step[] | null {
     if (growth === null) return null
     readUntil(cursor)
     return [
-      { ...cursor.since(start), do: "work", stitch: sameStitch, count: 0, place: null, even: true, extra: growth },
+      {
+        ...cursor.since(start),
+        do: "work",
+        stitch: sameStitch,
+        count: 0,
+        place: null,
+        even: true,
+        extra: growth,
+      },
     ]
   })
 }

@@ -9,8 +9,7 @@ import { readCounted, readKind } from "./stitch-names.ts"
 export function readFan(cursor: Cursor): Step[] | null {
   return cursor.attempt((): Step[] | null => {
     cursor.accept("a", "one", "1")
-    if (!cursor.take("group") || !cursor.accept("of"))
-      return null
+    if (!cursor.take("group") || !cursor.accept("of")) return null
     if (!cursor.isNumber()) return null
     const wanted = cursor.value()
     cursor.at += 1

@@ -69,7 +69,15 @@ export function spelledCluster(chart: Chart, at: number): readonly Clause[] {
   const each = inner?.at === "next" && inner.count === 1 && inner.noun.what === "stitch"
   const over: Place | null = each && together ? { ...inner, count: legs, over: true } : inner
   return [
-    clause(cursor, [{ ...cursor.since(start), do: "work", stitch: { kind, tog: draws > 0 }, count: 1, place: over }]),
+    clause(cursor, [
+      {
+        ...cursor.since(start),
+        do: "work",
+        stitch: { kind, tog: draws > 0 },
+        count: 1,
+        place: over,
+      },
+    ]),
   ]
 }
 
@@ -89,8 +97,19 @@ function acceptDrawThroughAll(cursor: Cursor): boolean {
     const text = cursor.text()
     if (cursor.done() || /^[;.()[\]*]$/.test(text) || (text === "," && through)) break
     if (cursor.is("chain") && cursor.isNumber(1)) break
-    if (through && text !== "all" && (cursor.is("in") || cursor.isNumber(1)) && !cursor.is("hook") && !cursor.is("hook", 1)) break
-    if ((throughWords.test(text) && /through|thru/.test(text)) || (text === "off" && cursor.is("work", -1))) through = true
+    if (
+      through &&
+      text !== "all" &&
+      (cursor.is("in") || cursor.isNumber(1)) &&
+      !cursor.is("hook") &&
+      !cursor.is("hook", 1)
+    )
+      break
+    if (
+      (throughWords.test(text) && /through|thru/.test(text)) ||
+      (text === "off" && cursor.is("work", -1))
+    )
+      through = true
     cursor.at += 1
   }
   return through
@@ -112,7 +131,10 @@ export function droppedLoop(chart: Chart, at: number): readonly Clause[] {
     cursor.at += 1
   }
   if (!through) return []
-  while (cursor.accept("it", "loop", "this", "to", "dropped", "tighten", "close", "on hook") || cursor.take("stitch", "that"));
+  while (
+    cursor.accept("it", "loop", "this", "to", "dropped", "tighten", "close", "on hook") ||
+    cursor.take("stitch", "that")
+  );
   const end = cursor.lastEnd()
   return [clause(cursor, (before) => asPopcorn(before, end))]
 }
@@ -167,7 +189,15 @@ export function heldBack(chart: Chart, at: number): readonly Clause[] {
   const spread = after?.at === "next" && after.count === legs
   const gathered: StitchKind = { ...kind, gathered: { how: "cluster", legs } }
   return [
-    clause(cursor, [{ ...cursor.since(start), do: "work", stitch: { kind: gathered, tog: spread }, count: 1, place: after }]),
+    clause(cursor, [
+      {
+        ...cursor.since(start),
+        do: "work",
+        stitch: { kind: gathered, tog: spread },
+        count: 1,
+        place: after,
+      },
+    ]),
   ]
 }
 
@@ -188,7 +218,11 @@ function acceptHoldingBack(cursor: Cursor): boolean {
       for (let k = 0; k < longestHolding && !/^[,;.()]?$/.test(cursor.text()); k++) {
         if (cursor.accept("on hook") || cursor.take("hook")) break
         if (cursor.isNumber() || cursor.is("chain")) break
-        if (cursor.is("in") && (cursor.is("next", 1) || cursor.is("same", 1) || cursor.is("each", 1))) break
+        if (
+          cursor.is("in") &&
+          (cursor.is("next", 1) || cursor.is("same", 1) || cursor.is("each", 1))
+        )
+          break
         if (!readKind(cursor)) cursor.at += 1
       }
       return true

@@ -3,6 +3,7 @@
 import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
+import { readPlace } from "./places.ts"
 
 /** Words passed over in one clause, at most. */
 const longestClause = 40
@@ -28,6 +29,8 @@ export function handlingClause(chart: Chart, at: number): readonly Clause[] {
   for (let k = 0; k < longestClause && !cursor.done(); k++) {
     const text = cursor.text()
     if (/^[,;.!()[\]{}]$/.test(text) || /^\*+$/.test(text)) break
+    // "using the cream, join yarn between 2 dc": the join tells where the round begins.
+    if (cursor.at > at && /^(?:join|attach|rejoin)$/.test(text) && cursor.is("yarn", 1)) break
     if (isWork(cursor)) {
       // "fasten off B ch 3 ...": handling ends where work begins.
       break
@@ -50,21 +53,30 @@ function isHandling(cursor: Cursor): boolean {
 
 /** Words that begin or carry work, so that a clause with them is not only handling. */
 function isWork(cursor: Cursor): boolean {
-  if (cursor.is("handling") || cursor.is("yarn") || cursor.is("fasten") || cursor.is("colour")) return false
+  if (cursor.is("handling") || cursor.is("yarn") || cursor.is("fasten") || cursor.is("colour"))
+    return false
   if (cursor.is("chain") && (cursor.isNumber(1) || cursor.is("of", 1))) return true
-  if (cursor.is("repeat") || cursor.is("skip") || /^(?:sl|ss|slst|slip)$/.test(cursor.text())) return true
+  if (cursor.is("repeat") || cursor.is("skip") || /^(?:sl|ss|slst|slip)$/.test(cursor.text()))
+    return true
   const word = cursor.peek()!
   if (word.type === "number" && !isMeasure(cursor)) return true
   if (word.type !== "word") return false
   // A stitch that is worked somewhere, not one that is only named.
-  return word.classes.size === 0 && word.skipCost > 1.5 && (cursor.is("in", 1) || cursor.isNumber(-1))
+  return (
+    word.classes.size === 0 && word.skipCost > 1.5 && (cursor.is("in", 1) || cursor.isNumber(-1))
+  )
 }
 
 function isMeasure(cursor: Cursor): boolean {
-  return /^(?:mm|cm|in|inch|inches|"|yds|yards|minutes|g|grams|m)$/.test(cursor.text(1)) || cursor.text(1) === "/" || cursor.text(-1) === "/"
+  return (
+    /^(?:mm|cm|in|inch|inches|"|yds|yards|minutes|g|grams|m)$/.test(cursor.text(1)) ||
+    cursor.text(1) === "/" ||
+    cursor.text(-1) === "/"
+  )
 }
 
-const purposes = /^(?:complete|close|finish|join|end|form|secure|make|begin|start|give|create|get|keep|hide|fasten|tighten|reach|prepare)$/
+const purposes =
+  /^(?:complete|close|finish|join|end|form|secure|make|begin|start|give|create|get|keep|hide|fasten|tighten|reach|prepare)$/
 
 /** "to complete the round", "to close", "to begin next round": what something is done for. */
 export function purposeClause(chart: Chart, at: number): readonly Clause[] {
@@ -79,7 +91,13 @@ export function purposeClause(chart: Chart, at: number): readonly Clause[] {
   cursor.at += 1
   for (let k = 0; k < 5; k++) {
     if (cursor.done() || /^[,;.!()[\]{}*]$/.test(cursor.text())) break
-    if ((cursor.isNumber() && !cursor.is("round", -1)) || cursor.is("chain") || cursor.is("in") || cursor.is("each")) return []
+    if (
+      (cursor.isNumber() && !cursor.is("round", -1)) ||
+      cursor.is("chain") ||
+      cursor.is("in") ||
+      cursor.is("each")
+    )
+      return []
     cursor.at += 1
   }
   if (!cursor.done() && !/^[,;.!()[\]{}*]+$/.test(cursor.text())) return []
@@ -98,7 +116,9 @@ export function otherWay(chart: Chart, at: number): readonly Clause[] {
     cursor.at += 1
   }
   const remarks: Remark[] = [{ code: "other-way", start, end: cursor.lastEnd() }]
-  return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), sentence ? 0.3 : 0.6, { remarks })]
+  return [
+    clause(cursor, (steps) => (steps.length > 0 ? steps : null), sentence ? 0.3 : 0.6, { remarks }),
+  ]
 }
 
 /** "Continue in this manner until piece measures 6 inches", "repeat last 2 rnds until ...": rounds that have no number. */
@@ -110,7 +130,11 @@ export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
   let tells = false
   for (let k = 0; k < longestClause && !cursor.done(); k++) {
     if (cursor.text() === "." && !cursor.isNumber(1)) break
-    if (/^(?:measures?|desired|required|diameter|large|wide)$/.test(cursor.text()) || (cursor.is("each") && cursor.is("round", 1))) tells = true
+    if (
+      /^(?:measures?|desired|required|diameter|large|wide)$/.test(cursor.text()) ||
+      (cursor.is("each") && cursor.is("round", 1))
+    )
+      tells = true
     cursor.at += 1
   }
   if (!tells) return []
@@ -118,9 +142,27 @@ export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
   return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.15, { remarks })]
 }
 
+/** "beginning in same st as ch 1", "starting in the joining st": where the first of what follows goes, as it would anyway. */
+export function beginsWhere(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  cursor.at += 1
+  const place = readPlace(cursor)
+  if (place?.at !== "same") return []
+  return [
+    clause(
+      cursor,
+      (before) =>
+        before.some((step) => step.do === "work" || step.do === "group") ? null : before,
+      clauseCost,
+    ),
+  ]
+}
+
 /** True for words that begin advice: what follows them is no step of its own. */
 export function startsAdvice(text: string): boolean {
-  return /^(?:remember|reminder|note|nb|tip|tips|tip:|hint|hints|ensure|ensuring|careful|important|please note|make sure|making sure)$/.test(text)
+  return /^(?:remember|reminder|note|nb|tip|tips|tip:|hint|hints|ensure|ensuring|careful|important|please note|make sure|making sure)$/.test(
+    text,
+  )
 }
 
 /** "- remember to include the first ch 3", "Tip: work over the tail ...": to the end of the sentence; dear, as work may hide in it. */
@@ -163,7 +205,8 @@ export function talkSentence(chart: Chart, at: number): readonly Clause[] {
 function tellsWork(cursor: Cursor): boolean {
   const word = cursor.peek()!
   if (word.classes.size === 0) return word.skipCost > 1.5
-  for (const name of workClasses) if (word.classes.has(name)) return !word.classes.has("handling") && !word.classes.has("chat")
+  for (const name of workClasses)
+    if (word.classes.has(name)) return !word.classes.has("handling") && !word.classes.has("chat")
   return false
 }
 
@@ -207,8 +250,19 @@ export function yarnClause(chart: Chart, at: number): readonly Clause[] {
   if (!cursor.take("with") && !cursor.accept("in")) return []
   let named = 0
   for (;;) {
-    if (cursor.is("yarn") || cursor.is("colour") || (/^[a-h]$/.test(cursor.text()) && cursor.peek()!.type === "word")) named += 1
-    else if (!(named > 0 && cursor.is("and")) && !cursor.isOrdinal() && cursor.text() !== "new" && cursor.text() !== "#") break
+    if (
+      cursor.is("yarn") ||
+      cursor.is("colour") ||
+      (/^[a-h]$/.test(cursor.text()) && cursor.peek()!.type === "word")
+    )
+      named += 1
+    else if (
+      !(named > 0 && cursor.is("and")) &&
+      !cursor.isOrdinal() &&
+      cursor.text() !== "new" &&
+      cursor.text() !== "#"
+    )
+      break
     cursor.at += 1
   }
   if (named === 0) return []
@@ -222,7 +276,11 @@ export function measureSentence(chart: Chart, at: number): readonly Clause[] {
   let measures = false
   for (let k = 0; k < longestClause && !cursor.done(); k++) {
     const text = cursor.text()
-    if (/^(?:measures?|measuring|cm|mm|inch|inches|diameter)$/.test(text) || (text === '"' && cursor.isNumber(-1))) measures = true
+    if (
+      /^(?:measures?|measuring|cm|mm|inch|inches|diameter)$/.test(text) ||
+      (text === '"' && cursor.isNumber(-1))
+    )
+      measures = true
     if (text === "." && !cursor.isNumber(1)) break
     if (/^[;([]$/.test(text)) break
     if (cursor.is("next") || cursor.is("each") || cursor.is("skip")) return []

@@ -84,7 +84,11 @@ export function eachOf(chart: Chart, at: number): readonly Clause[] {
   const body = asPasses(inner.steps)
   const times = { kind: "total" as const, count }
   return [
-    clause(cursor, [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times }], inner.cost),
+    clause(
+      cursor,
+      [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times }],
+      inner.cost,
+    ),
   ]
 }
 
@@ -106,7 +110,14 @@ export function groupsEach(chart: Chart, at: number): readonly Clause[] {
   if (one?.at === "ring" || (one?.at === "next" && one.count === 1) || one?.at === "same") {
     // "6 lots of (3 dc, ch 1) in the ring": all of them in one place.
     const span = cursor.since(start)
-    const all: Step = { ...span, do: "repeat", body: asPasses(inner.steps), last: null, ending: null, times }
+    const all: Step = {
+      ...span,
+      do: "repeat",
+      body: asPasses(inner.steps),
+      last: null,
+      ending: null,
+      times,
+    }
     return [clause(cursor, [{ ...span, do: "group", steps: [all], place: one }], inner.cost)]
   }
   cursor.at = end + 1
@@ -117,7 +128,9 @@ export function groupsEach(chart: Chart, at: number): readonly Clause[] {
   if (place?.at !== "next") return []
   const span = cursor.since(start)
   const body: Step[] = [{ ...span, do: "group", steps: asPasses(inner.steps), place }]
-  return [clause(cursor, [{ ...span, do: "repeat", body, last: null, ending: null, times }], inner.cost)]
+  return [
+    clause(cursor, [{ ...span, do: "repeat", body, last: null, ending: null, times }], inner.cost),
+  ]
 }
 
 /** "skip the last", "skip 1 ch", "miss first ch". */

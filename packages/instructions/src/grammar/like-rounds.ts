@@ -18,9 +18,19 @@ export function asRound(chart: Chart, at: number): readonly Clause[] {
   acceptLinks(cursor)
   const growth = cursor.attempt(() => readBetweenIncreases(cursor))
   if (growth)
-    return [clause(cursor, [{ ...cursor.since(start), do: "as-round", ...(named.from === null ? {} : { round: named.from }), growth }])]
+    return [
+      clause(cursor, [
+        {
+          ...cursor.since(start),
+          do: "as-round",
+          ...(named.from === null ? {} : { round: named.from }),
+          growth,
+        },
+      ]),
+    ]
   cursor.at = afterName
-  if (named.from === named.to && (cursor.text() === "once" || cursor.text() === "once more")) cursor.at += 1
+  if (named.from === named.to && (cursor.text() === "once" || cursor.text() === "once more"))
+    cursor.at += 1
   if (named.to !== null && named.from !== null && named.to > named.from) acceptHowOften(cursor)
   else if (/^(?:once|one time|once more|one more time)$/.test(cursor.text())) cursor.at += 1
   const instead = readInstead(cursor)
@@ -32,7 +42,9 @@ export function asRound(chart: Chart, at: number): readonly Clause[] {
         {
           ...cursor.since(start),
           do: "as-round",
-          ...(named.from === null ? {} : { round: named.from, to: Math.max(named.from, named.to ?? named.from) }),
+          ...(named.from === null
+            ? {}
+            : { round: named.from, to: Math.max(named.from, named.to ?? named.from) }),
           ...(ending ? { ending } : {}),
           ...(instead.length > 0 ? { instead } : {}),
         },
@@ -49,13 +61,18 @@ function readInstead(cursor: Cursor): Instead[] {
     const one = cursor.attempt((): Instead | null => {
       cursor.accept(",", "(")
       const at = cursor.at
-      while (cursor.take("work", "and", "with") || cursor.accept("having", "but", "making", "working", "using"));
+      while (
+        cursor.take("work", "and", "with") ||
+        cursor.accept("having", "but", "making", "working", "using")
+      );
       const to = readFigure(cursor)
       if (!to) return null
       cursor.accept("(", ",")
       while (cursor.take("in", "each", "space", "group") || cursor.accept("every"));
       if (!cursor.accept("instead", "in place", "rather than") && !(cursor.accept("place") && true))
-        return to.chains && (inEach(cursor, at) || acceptBetween(cursor)) ? { to: to.count, chains: true } : null
+        return to.chains && (inEach(cursor, at) || acceptBetween(cursor))
+          ? { to: to.count, chains: true }
+          : null
       cursor.accept("of")
       const from = readFigure(cursor)
       cursor.accept(")")
@@ -69,7 +86,9 @@ function readInstead(cursor: Cursor): Instead[] {
 
 /** "... in each loop", just stepped over. */
 function inEach(cursor: Cursor, from: number): boolean {
-  return cursor.lexemes.slice(from, cursor.at).some(({ classes }) => classes.has("each") || classes.has("space") || classes.has("group"))
+  return cursor.lexemes
+    .slice(from, cursor.at)
+    .some(({ classes }) => classes.has("each") || classes.has("space") || classes.has("group"))
 }
 
 /** "having ch 4 between cluster sts and tr c's". */
@@ -102,12 +121,43 @@ function readNamedRounds(cursor: Cursor): { from: number | null; to: number | nu
   return cursor.attempt(() => {
     let lead = false
     for (let k = 0; k < 5; k++) {
-      if (cursor.is("repeat") || cursor.accept("as", "like", "as for", "same as", "as per", "same way as", "same manner as", "as before")) {
+      if (
+        cursor.is("repeat") ||
+        cursor.accept(
+          "as",
+          "like",
+          "as for",
+          "same as",
+          "as per",
+          "same way as",
+          "same manner as",
+          "as before",
+        )
+      ) {
         if (cursor.is("repeat")) cursor.at += 1
         lead = true
         continue
       }
-      if (cursor.is("same") || cursor.is("work") || cursor.accept("for", "in", "of", "exactly", "way", "follow", "is", "are", "instructions", "instructions for", "directions for", "pattern", "same way", "same manner")) {
+      if (
+        cursor.is("same") ||
+        cursor.is("work") ||
+        cursor.accept(
+          "for",
+          "in",
+          "of",
+          "exactly",
+          "way",
+          "follow",
+          "is",
+          "are",
+          "instructions",
+          "instructions for",
+          "directions for",
+          "pattern",
+          "same way",
+          "same manner",
+        )
+      ) {
         if (cursor.is("same")) lead = true
         if (cursor.is("same") || cursor.is("work")) cursor.at += 1
         continue
@@ -119,7 +169,12 @@ function readNamedRounds(cursor: Cursor): { from: number | null; to: number | nu
       cursor.at += 1
       return cursor.take("round") ? { from: null, to: null } : null
     }
-    if ((cursor.isOrdinal() || cursor.is("first")) && (cursor.is("round", 1) || /^(?:[,.;]|but|)$/.test(cursor.text(1)) || (cursor.is("and", 1) && cursor.isOrdinal(2)))) {
+    if (
+      (cursor.isOrdinal() || cursor.is("first")) &&
+      (cursor.is("round", 1) ||
+        /^(?:[,.;]|but|)$/.test(cursor.text(1)) ||
+        (cursor.is("and", 1) && cursor.isOrdinal(2)))
+    ) {
       const from = cursor.is("first") ? 1 : cursor.value()
       cursor.at += 1
       let to = from
@@ -185,13 +240,21 @@ export function growthRule(chart: Chart, at: number): readonly Clause[] {
   ]
 }
 
-const wayWords = /^(?:in this way|this way|in this manner|same way|same manner|way|manner|fashion|pattern|patt|sequence|in pattern|as established|as before|pattern as established)$/
+const wayWords =
+  /^(?:in this way|this way|in this manner|same way|same manner|way|manner|fashion|pattern|patt|sequence|in pattern|as established|as before|pattern as established)$/
 
 /** "continue in this way", "as established", "in the same manner". */
 function acceptLead(cursor: Cursor): boolean {
   return (
     cursor.attempt(() => {
-      const goesOn = cursor.accept("continue", "cont", "continuing", "continues", "proceed", "carry")
+      const goesOn = cursor.accept(
+        "continue",
+        "cont",
+        "continuing",
+        "continues",
+        "proceed",
+        "carry",
+      )
       let how = false
       if (goesOn) {
         cursor.accept("on", "to", "working", "increasing")
@@ -199,7 +262,11 @@ function acceptLead(cursor: Cursor): boolean {
       }
       for (let k = 0; k < 4; k++) {
         if (wayWords.test(cursor.text())) how = true
-        else if (!cursor.is("same") && !/^(?:in|as|with|this|that|established|above|set)$/.test(cursor.text())) break
+        else if (
+          !cursor.is("same") &&
+          !/^(?:in|as|with|this|that|established|above|set)$/.test(cursor.text())
+        )
+          break
         cursor.at += 1
       }
       return how ? true : null
@@ -209,7 +276,20 @@ function acceptLead(cursor: Cursor): boolean {
 
 function acceptLinks(cursor: Cursor): void {
   while (
-    cursor.accept(",", "but", "having", "time", "this", "with", "add", "adding", "placing", "making", "working", "except") ||
+    cursor.accept(
+      ",",
+      "but",
+      "having",
+      "time",
+      "this",
+      "with",
+      "add",
+      "adding",
+      "placing",
+      "making",
+      "working",
+      "except",
+    ) ||
     cursor.take("and", "with")
   );
 }

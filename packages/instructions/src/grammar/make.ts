@@ -6,7 +6,14 @@ import type { Chart, Clause } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readEven, readGrowth } from "./evenly.ts"
-import { readBetweenChains, readChainCount, readDoubled, readFirstAndLast, readLegs, readSpread } from "./make-extras.ts"
+import {
+  readBetweenChains,
+  readChainCount,
+  readDoubled,
+  readFirstAndLast,
+  readLegs,
+  readSpread,
+} from "./make-extras.ts"
 import { readNoun } from "./nouns.ts"
 import { atPlace, readPlace, readTarget } from "./places.ts"
 import { type CountedStitch, readCounted } from "./stitch-names.ts"
@@ -26,9 +33,11 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   const begins = chart.lexemes[at]!.classes.has("start")
   const sentence = chart.lexemes[at - 1]?.text === "."
   const counted = readCounted(cursor)
-  if (!counted || (counted.stitch.kind.basic === "sl st" && !counted.stitch.kind.gathered)) return []
+  if (!counted || (counted.stitch.kind.basic === "sl st" && !counted.stitch.kind.gathered))
+    return []
   // "beg cl (ch 2, 2-dc cl) in same sp": the bracket says how it is made.
-  if (begins && counted.stitch.kind.gathered && /^[([]$/.test(cursor.text())) return [clause(cursor, [], 0.02)]
+  if (begins && counted.stitch.kind.gathered && /^[([]$/.test(cursor.text()))
+    return [clause(cursor, [], 0.02)]
   return afterName(cursor, counted, start, sentence)
 }
 
@@ -43,7 +52,9 @@ function afterName(
   if (ends) return [clause(cursor, ends)]
   const legs = stitch.kind.gathered ? readLegs(cursor) : null
   if (legs)
-    return [clause(cursor, [{ ...cursor.since(start), do: "work", stitch, count, place: null, legs }])]
+    return [
+      clause(cursor, [{ ...cursor.since(start), do: "work", stitch, count, place: null, legs }]),
+    ]
   const even = readEven(cursor)
   if (even !== null) {
     const step: Step = {
@@ -60,7 +71,8 @@ function afterName(
   const until = aroundThing(cursor) ? null : readUntil(cursor)
   // "one hdc round" names a round rather than a stitch worked around.
   const roundNamed = counted && count === 1 && cursor.lexemes[cursor.at - 1]!.text === "round"
-  if (until) return [clause(cursor, untilSteps(cursor, stitch, count, until, start), roundNamed ? 0.5 : 0)]
+  if (until)
+    return [clause(cursor, untilSteps(cursor, stitch, count, until, start), roundNamed ? 0.5 : 0)]
   const named = cursor.at
   const twice = readTwice(cursor)
   const all = cursor.text() === "all"
@@ -73,17 +85,26 @@ function afterName(
   }
   const doubled = place || count < 2 ? null : readDoubled(cursor)
   if (doubled !== null)
-    return [clause(cursor, [{ ...cursor.since(start), do: "work", stitch, count, place: null, doubled }])]
+    return [
+      clause(cursor, [{ ...cursor.since(start), do: "work", stitch, count, place: null, doubled }]),
+    ]
   const between = readBetweenChains(cursor)
-  if (between !== null) return [clause(cursor, withBetween(cursor, stitch, count, place, between, start))]
+  if (between !== null)
+    return [clause(cursor, withBetween(cursor, stitch, count, place, between, start))]
   if (place && cursor.is("to")) acceptToJoin(cursor)
   const steps = placed(cursor, stitch, count, place, start)
-  const plain = clause(cursor, place ? steps : (before) => (wentRound(before, sentence) ? null : [...before, ...steps]), all ? allCost : place || counted ? 0 : 0.02)
+  const plain = clause(
+    cursor,
+    place ? steps : (before) => (wentRound(before, sentence) ? null : [...before, ...steps]),
+    all ? allCost : place || counted ? 0 : 0.02,
+  )
   const alternatives = [plain]
   const gathers = place && isOneOrEach(place) && steps.length === 1 && !stitch.tog
   if (gathers) {
     const inner: Step = { ...cursor.since(start), do: "work", stitch, count, place: null }
-    alternatives.push(clause(cursor, (before) => gathered(before, [inner], place), all ? 0 : looseListCost))
+    alternatives.push(
+      clause(cursor, (before) => gathered(before, [inner], place), all ? 0 : looseListCost),
+    )
   }
   const times = place ? readTimesAfter(cursor) : null
   if (times !== null && place?.at === "ring") {
@@ -95,7 +116,17 @@ function afterName(
         const chained = last?.do === "chain" && before.length > 1 && !last.countsAs
         const body = chained ? [last, steps[0]!] : [steps[0]!]
         const kept = chained ? before.slice(0, -1) : before
-        return [...kept, { ...span, do: "repeat", body, last: null, ending: null, times: { kind: "total", count: times } }]
+        return [
+          ...kept,
+          {
+            ...span,
+            do: "repeat",
+            body,
+            last: null,
+            ending: null,
+            times: { kind: "total", count: times },
+          },
+        ]
       }),
     )
   }
@@ -110,10 +141,13 @@ export function wentRound(before: readonly Step[], sentence = false): boolean {
   if (!last) return false
   if (last.do === "join") return !last.ring
   // "8 sc in ring; ss. 9 sc": a slip stitch at the end of a sentence joins.
-  if (last.do === "slip") return last.place?.at === "made" || (sentence && last.place === null && before.length > 1)
+  if (last.do === "slip")
+    return last.place?.at === "made" || (sentence && last.place === null && before.length > 1)
   if (last.do === "repeat") return last.times.kind === "until" && last.times.until.kind === "around"
   if (last.do !== "work" && last.do !== "group") return false
-  return last.place?.at === "each" && last.place.until.kind === "around" && !last.place.until.implied
+  return (
+    last.place?.at === "each" && last.place.until.kind === "around" && !last.place.until.implied
+  )
 }
 
 /** "2 dc in next st 6 times", "dc in next st x 6". */
@@ -127,7 +161,14 @@ function readTimesAfter(cursor: Cursor): number | null {
 }
 
 function repeated(span: Span, step: Step, count: number): Step {
-  return { ...span, do: "repeat", body: [step], last: null, ending: null, times: { kind: "total", count } }
+  return {
+    ...span,
+    do: "repeat",
+    body: [step],
+    last: null,
+    ending: null,
+    times: { kind: "total", count },
+  }
 }
 
 /** "dc twice in next st", "sc in same st twice" is told elsewhere. */
@@ -148,7 +189,16 @@ function untilSteps(
   if (stitch.tog && stitch.kind.gathered?.how === "together") {
     // "sc2tog around": one after the other until the round is used up.
     const body: Step[] = [{ ...cursor.since(start), do: "work", stitch, count, place: null }]
-    return [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times: { kind: "until", until } }]
+    return [
+      {
+        ...cursor.since(start),
+        do: "repeat",
+        body,
+        last: null,
+        ending: null,
+        times: { kind: "until", until },
+      },
+    ]
   }
   const growth = readGrowth(cursor)
   if (growth !== null) return [growing(cursor.since(start), stitch, growth)]
@@ -189,7 +239,12 @@ function placed(
   const stitch = formed(given, place)
   const step = { ...cursor.since(start), do: "work" as const, stitch, count }
   if (!place) return [{ ...step, place }]
-  return placesOf(cursor, place).map((each) => ({ ...step, start: each === place ? start : each.start, end: each.end, place: each }))
+  return placesOf(cursor, place).map((each) => ({
+    ...step,
+    start: each === place ? start : each.start,
+    end: each.end,
+    place: each,
+  }))
 }
 
 /** The unplaced stitches and chains just told, and these, all into one place. */
@@ -248,7 +303,15 @@ function aroundThing(cursor: Cursor): boolean {
   if (!cursor.is("around") || cursor.is("until")) return false
   if (/^(?:over|through|thru|under)$/.test(cursor.text())) return true
   const one = (name: Parameters<Cursor["is"]>[0]) => cursor.is(name, 1)
-  if (one("next") || one("each") || one("same") || one("post") || one("ring") || one("bought-ring") || one("that")) {
+  if (
+    one("next") ||
+    one("each") ||
+    one("same") ||
+    one("post") ||
+    one("ring") ||
+    one("bought-ring") ||
+    one("that")
+  ) {
     return !(cursor.text() === "along each side")
   }
   if (/^(?:front|back|cord)$/.test(cursor.text(1))) return true
@@ -279,10 +342,18 @@ export function readWorkPlace(cursor: Cursor): Place | null {
   if (place?.over && cursor.is("in")) {
     // "over ch-3 in 2nd tr of ...": what is worked over, then the place.
     const real = readPlace(cursor)
-    if (real) return { ...real, passes: "front", ...(place.at === "next" ? { covers: place.noun } : {}) }
+    if (real)
+      return { ...real, passes: "front", ...(place.at === "next" ? { covers: place.noun } : {}) }
   }
   if (place) return place
-  if (cursor.is("next") || cursor.is("each") || cursor.is("same") || cursor.is("back-loop") || cursor.is("front-loop") || (cursor.is("last") && cursor.is("stitch", 1)))
+  if (
+    cursor.is("next") ||
+    cursor.is("each") ||
+    cursor.is("same") ||
+    cursor.is("back-loop") ||
+    cursor.is("front-loop") ||
+    (cursor.is("last") && cursor.is("stitch", 1))
+  )
     return cursor.attempt(() => readTarget(cursor, cursor.start(), "in"))
   return null
 }
@@ -295,7 +366,8 @@ function placesOf(cursor: Cursor, first: Place): Place[] {
       const comma = cursor.accept(",")
       if (!cursor.take("and") && !comma) return null
       if (comma && !cursor.is("in")) return null
-      if (!cursor.is("in") && !cursor.is("next") && !cursor.is("each") && cursor.text() !== "over") return null
+      if (!cursor.is("in") && !cursor.is("next") && !cursor.is("each") && cursor.text() !== "over")
+        return null
       const found = readPlace(cursor) ?? readTarget(cursor, cursor.start(), "in")
       // ", in the back loop": how it is worked, and no place more.
       if (found?.at === "next" && found.bare && found.loops) return null
@@ -312,13 +384,22 @@ function placesOf(cursor: Cursor, first: Place): Place[] {
 
 /** "in each dc and in each ch sp until the corner": one walk over both. */
 function goRound(first: Place, second: Place): Place | null {
-  if (first.at !== "each" || second.at !== "each" || !first.until || first.until.kind !== "around" || !first.until.implied) return null
+  if (
+    first.at !== "each" ||
+    second.at !== "each" ||
+    !first.until ||
+    first.until.kind !== "around" ||
+    !first.until.implied
+  )
+    return null
   if (first.every || second.every || first.pick || second.pick) return null
   return { ...second, nouns: [...first.nouns, ...second.nouns], start: first.start }
 }
 
 function startsWork(cursor: Cursor): boolean {
-  return cursor.is("work") || /^[([]$/.test(cursor.text()) || cursor.isNumber() || cursor.text() === ":"
+  return (
+    cursor.is("work") || /^[([]$/.test(cursor.text()) || cursor.isNumber() || cursor.text() === ":"
+  )
 }
 
 /** "1 dark sc and 1 light sc in next sc", "3 dc and 1 ch in next sp": stitches of one place. */
@@ -330,7 +411,14 @@ function readShared(cursor: Cursor, start: number): Step[] | null {
       const chains = parts.length > 0 ? readChainCount(cursor) : null
       const part = chains === null ? readCounted(cursor) : null
       if (chains !== null) parts.push({ ...cursor.since(from), do: "chain", chains, place: null })
-      else if (part) parts.push({ ...cursor.since(from), do: "work", stitch: part.stitch, count: part.count, place: null })
+      else if (part)
+        parts.push({
+          ...cursor.since(from),
+          do: "work",
+          stitch: part.stitch,
+          count: part.count,
+          place: null,
+        })
       else return null
       if (!cursor.is("and")) break
       cursor.at += 1

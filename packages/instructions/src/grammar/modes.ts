@@ -40,7 +40,13 @@ function loopsHere(cursor: Cursor): "front" | "back" | "third" | "both" | null {
     cursor.at += 2
     return "both"
   }
-  const loops = cursor.is("back-loop") ? "back" : cursor.is("front-loop") ? "front" : cursor.is("third-loop") ? "third" : null
+  const loops = cursor.is("back-loop")
+    ? "back"
+    : cursor.is("front-loop")
+      ? "front"
+      : cursor.is("third-loop")
+        ? "third"
+        : null
   if (loops) cursor.at += 1
   return loops
 }
@@ -51,7 +57,8 @@ export function passesMode(cursor: Cursor): Step[] | null {
   const working = cursor.is("work")
   if (working) cursor.at += 1
   const behind = cursor.is("behind") || cursor.text() === "behind"
-  const front = !behind && (cursor.is("front") || (working && /^(?:over|around|between)$/.test(cursor.text())))
+  const front =
+    !behind && (cursor.is("front") || (working && /^(?:over|around|between)$/.test(cursor.text())))
   if (!behind && !front) {
     if (!cursor.take("in") || !cursor.take("behind", "front")) return null
   } else cursor.at += 1
@@ -113,7 +120,9 @@ export function otherSide(chart: Chart, at: number): readonly Clause[] {
 }
 
 function isSide(cursor: Cursor): boolean {
-  return cursor.is("side", 1) || cursor.is("loop-part", 1) || cursor.is("of", 1) || cursor.text(1) === ""
+  return (
+    cursor.is("side", 1) || cursor.is("loop-part", 1) || cursor.is("of", 1) || cursor.text(1) === ""
+  )
 }
 
 /** "Make a magic ring", "start with an adjustable loop", "into a magic ring," at the head of a round. */
@@ -128,11 +137,29 @@ export function ringStart(chart: Chart, at: number): readonly Clause[] {
   if (!cursor.take("ring")) return []
   const text = cursor.text()
   // "mc" is also the main colour: it is a ring where nothing is said of yarn.
-  if (text !== "" && !/^[,;.:)(-]$/.test(text) && !cursor.isNumber() && !cursor.is("and") && !cursor.is("chain") && !cursor.is("with") && cursor.peek()!.classes.size > 0 && !cursor.is("work"))
+  if (
+    text !== "" &&
+    !/^[,;.:)(-]$/.test(text) &&
+    !cursor.isNumber() &&
+    !cursor.is("and") &&
+    !cursor.is("chain") &&
+    !cursor.is("with") &&
+    cursor.peek()!.classes.size > 0 &&
+    !cursor.is("work")
+  )
     return []
   return [
     clause(cursor, (before) =>
-      before.length === 0 ? [{ start, end: chart.lexemes[at]!.end, do: "ring", centre: solid ? "solid" : "adjustable" }] : null,
+      before.length === 0
+        ? [
+            {
+              start,
+              end: chart.lexemes[at]!.end,
+              do: "ring",
+              centre: solid ? "solid" : "adjustable",
+            },
+          ]
+        : null,
     ),
   ]
 }
@@ -140,11 +167,21 @@ export function ringStart(chart: Chart, at: number): readonly Clause[] {
 /** "do not turn", "without joining", "do not join": what is not done. */
 export function notDone(cursor: Cursor): Step[] | null {
   cursor.at += 1
-  if (!cursor.take("turn", "join", "increase", "fasten") && !cursor.accept("turning", "close", "slip", "finish")) return null
+  if (
+    !cursor.take("turn", "join", "increase", "fasten") &&
+    !cursor.accept("turning", "close", "slip", "finish")
+  )
+    return null
   // "do not join into the 4 ch but ss into 1st tr": as far as what is done instead.
   for (let k = 0; k < 9; k++) {
     if (cursor.accept("but", "instead")) break
-    if (cursor.done() || /^[,;.!()[\]*]/.test(cursor.text()) || cursor.is("repeat") || cursor.is("skip")) break
+    if (
+      cursor.done() ||
+      /^[,;.!()[\]*]/.test(cursor.text()) ||
+      cursor.is("repeat") ||
+      cursor.is("skip")
+    )
+      break
     if (cursor.is("and") && k > 0) break
     cursor.at += 1
   }

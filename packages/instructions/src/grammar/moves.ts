@@ -34,7 +34,12 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
     const target = joinTarget(cursor, start)
     // "in 2ch-sp": a space, and no chain to join to.
     if (cursor.text() === "-" || cursor.is("space")) return null
-    if (target.place?.at === "made" && target.place.which === "first" && target.place.noun.what === "chain") return target
+    if (
+      target.place?.at === "made" &&
+      target.place.which === "first" &&
+      target.place.noun.what === "chain"
+    )
+      return target
     return target.chain === undefined || cursor.text() === "from" ? null : target
   })
   if (nth && nth.chain === undefined) {
@@ -45,24 +50,43 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
     const joins = acceptJoining(cursor)
     const joined = joinClause(cursor, start, nth)
     const span = cursor.since(start)
-    const inside: Place = { ...span, at: "next", noun: { what: "space" }, count: 1, pick: nth.chain!, pickNoun: { what: "chain" } }
+    const inside: Place = {
+      ...span,
+      at: "next",
+      noun: { what: "space" },
+      count: 1,
+      pick: nth.chain!,
+      pickNoun: { what: "chain" },
+    }
     const moved: Step = { ...span, do: "slip", count: 1, place: inside, to: true }
     const steps = joined.steps as readonly Step[]
     // Before any work it leads into a loop: "sl st to 8th ch".
-    return [{ ...joined, steps: (before) => (joins || hasWork(before) ? [...before, ...steps] : [...before, moved]) }]
+    return [
+      {
+        ...joined,
+        steps: (before) => (joins || hasWork(before) ? [...before, ...steps] : [...before, moved]),
+      },
+    ]
   }
-  const place = cursor.attempt(() => readPlace(cursor)) ?? (cursor.is("next") ? readTarget(cursor, cursor.start(), "in") : null)
-  if (acceptRing(cursor)) return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
-  if (acceptJoining(cursor)) return [clause(cursor, [{ ...cursor.since(start), do: "join", place }])]
+  const place =
+    cursor.attempt(() => readPlace(cursor)) ??
+    (cursor.is("next") ? readTarget(cursor, cursor.start(), "in") : null)
+  if (acceptRing(cursor))
+    return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
+  if (acceptJoining(cursor))
+    return [clause(cursor, [{ ...cursor.since(start), do: "join", place }])]
   const loops = kind.loops ? { kind } : {}
   const places = place?.at === "list" ? place.places : [place]
-  const steps = places.map((one): Step => ({ ...cursor.since(start), do: "slip", count, place: one, to, ...loops }))
+  const steps = places.map(
+    (one): Step => ({ ...cursor.since(start), do: "slip", count, place: one, to, ...loops }),
+  )
   for (;;) {
     const from = cursor.start()
     const more = cursor.attempt(() => {
       cursor.accept(",")
       if (!cursor.take("and")) return null
-      const found = readPlace(cursor) ?? (cursor.is("next") ? readTarget(cursor, cursor.start(), "in") : null)
+      const found =
+        readPlace(cursor) ?? (cursor.is("next") ? readTarget(cursor, cursor.start(), "in") : null)
       return found && !cursor.is("work") ? found : null
     })
     if (!more) break
@@ -92,12 +116,23 @@ function closedOnStart(cursor: Cursor, start: number): readonly Clause[] {
   if (!cursor.take("of")) return []
   while (cursor.take("first", "start", "that"));
   const chains = cursor.takeCount(2)
-  if (chains === null || nth > chains || !cursor.take("chain") || !/^[.;]?$/.test(cursor.text()) || !cursor.done() && cursor.peek(1)) return []
+  if (
+    chains === null ||
+    nth > chains ||
+    !cursor.take("chain") ||
+    !/^[.;]?$/.test(cursor.text()) ||
+    (!cursor.done() && cursor.peek(1))
+  )
+    return []
   const span = cursor.since(start)
   return [
     clause(cursor, (before) => {
-      const first = before.find((step) => step.do === "chain" || step.do === "work" || step.do === "group")
-      return first?.do === "chain" && first.chains === chains ? [...before, { ...span, do: "join", place: null, chain: nth }] : null
+      const first = before.find(
+        (step) => step.do === "chain" || step.do === "work" || step.do === "group",
+      )
+      return first?.do === "chain" && first.chains === chains
+        ? [...before, { ...span, do: "join", place: null, chain: nth }]
+        : null
     }),
   ]
 }
@@ -168,13 +203,26 @@ export function skipStitches(chart: Chart, at: number): readonly Clause[] {
     const inner = chart.readInner(from, end)[0]
     if (!inner) return []
     cursor.at = end + 1
-    return [clause(cursor, [{ ...cursor.since(start), do: "skip", place: null, steps: inner.steps }], inner.cost)]
+    return [
+      clause(
+        cursor,
+        [{ ...cursor.since(start), do: "skip", place: null, steps: inner.steps }],
+        inner.cost,
+      ),
+    ]
   }
   cursor.accept("over", "in")
   if (cursor.isNumber() && (skipStops.test(cursor.text(1)) || cursor.is("and", 1))) {
     const count = cursor.takeCount(0) ?? 1
     if (count === 0) return [clause(cursor, [])]
-    return [skipClause(cursor, start, { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count })]
+    return [
+      skipClause(cursor, start, {
+        ...cursor.since(start),
+        at: "next",
+        noun: { what: "stitch" },
+        count,
+      }),
+    ]
   }
   if (skipStops.test(cursor.text())) return []
   const target = readTarget(cursor, start, "skip")
@@ -191,7 +239,8 @@ export function skipStitches(chart: Chart, at: number): readonly Clause[] {
     if (!more) break
     places.push(more)
   }
-  const place: Place = places.length === 1 ? places[0]! : { ...cursor.since(start), at: "list", places }
+  const place: Place =
+    places.length === 1 ? places[0]! : { ...cursor.since(start), at: "list", places }
   return [skipClause(cursor, start, place)]
 }
 
@@ -214,13 +263,25 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
     return count
   })
   for (;;) {
-    if (cursor.is("yarn") || cursor.is("colour") || /^[abcd]$/.test(cursor.text()) || cursor.text() === "new") {
+    if (
+      cursor.is("yarn") ||
+      cursor.is("colour") ||
+      /^[abcd]$/.test(cursor.text()) ||
+      cursor.text() === "new"
+    ) {
       yarn = true
       cursor.at += 1
     } else if (yarn && cursor.isNumber() && cursor.text(1) === ",") cursor.at += 1
-    else if (cursor.is("round") || cursor.accept("it", "last", "petal", "leaf", "together", "neatly", "evenly", "off")) {
+    else if (
+      cursor.is("round") ||
+      cursor.accept("it", "last", "petal", "leaf", "together", "neatly", "evenly", "off")
+    ) {
       if (cursor.is("round")) cursor.at += 1
-    } else if ((cursor.isOrdinal() || cursor.is("and")) && (cursor.is("colour", 1) || cursor.is("yarn", 1))) cursor.at += 1
+    } else if (
+      (cursor.isOrdinal() || cursor.is("and")) &&
+      (cursor.is("colour", 1) || cursor.is("yarn", 1))
+    )
+      cursor.at += 1
     else break
   }
   if (yarn)
@@ -237,7 +298,9 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
   if (acceptRing(cursor) || cursor.attempt(() => ringNamed(cursor)))
     return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
   const target = cursor.attempt((): JoinTarget | null => {
-    const withFirst = cursor.is("with") && (cursor.is("first", 1) || cursor.is("start", 1) || cursor.is("top", 1) || cursor.isOrdinal(1))
+    const withFirst =
+      cursor.is("with") &&
+      (cursor.is("first", 1) || cursor.is("start", 1) || cursor.is("top", 1) || cursor.isOrdinal(1))
     if (!withFirst && !cursor.is("to") && !cursor.is("in")) return null
     cursor.at += 1
     cursor.take("in")
@@ -259,7 +322,8 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
     clause(cursor, (told) => {
       const before = closing === null ? told : endingOnChain(told, closing)
       const starts = yarn || !hasWork(before)
-      if (starts && place && (yarn || place.at === "next" || later)) return [...before, { ...span, do: "attach", place }]
+      if (starts && place && (yarn || place.at === "next" || later))
+        return [...before, { ...span, do: "attach", place }]
       if (yarn && !target) return before
       return [...before, { ...span, do: "join", place, ...(chain === undefined ? {} : { chain }) }]
     }),
@@ -270,7 +334,9 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
 function endingOnChain(steps: readonly Step[], chains: number): readonly Step[] {
   const last = steps[steps.length - 1]
   if (last?.do !== "repeat" || last.last) return steps
-  const at = last.body.findLastIndex((step) => step.do === "chain" && (chains === 0 || step.chains === chains))
+  const at = last.body.findLastIndex(
+    (step) => step.do === "chain" && (chains === 0 || step.chains === chains),
+  )
   if (at < 0 || at === last.body.length - 1) return steps
   return [...steps.slice(0, -1), { ...last, last: last.body.slice(0, at + 1), ending: "replaces" }]
 }
@@ -289,7 +355,9 @@ function readStandingStitch(cursor: Cursor): StitchName | null {
   if (cursor.isNumber()) cursor.at += 1
   const stitch = readStitch(cursor)
   if (!stitch || stitch.kind.basic === "sl st" || stitch.kind.gathered) return null
-  return cursor.is("in") || cursor.is("to") || cursor.is("around") || cursor.is("between") ? stitch : null
+  return cursor.is("in") || cursor.is("to") || cursor.is("around") || cursor.is("between")
+    ? stitch
+    : null
 }
 
 function standing(cursor: Cursor, stitch: StitchName, start: number): Clause {
@@ -299,7 +367,11 @@ function standing(cursor: Cursor, stitch: StitchName, start: number): Clause {
   return clause(cursor, (before) => {
     if (hasWork(before)) return [...before, { ...work, place }]
     const same: Place = { ...span, at: "same", noun: { what: "any" } }
-    return [...before, { ...span, do: "attach", place }, { ...work, place: place?.at === "next" ? same : place }]
+    return [
+      ...before,
+      { ...span, do: "attach", place },
+      { ...work, place: place?.at === "next" ? same : place },
+    ]
   })
 }
 
@@ -344,7 +416,8 @@ function acceptMeansYarn(cursor: Cursor): boolean {
     cursor.attempt(() => {
       if (!cursor.take("with")) return null
       if (!cursor.is("yarn") && !cursor.is("colour") && !/^[abcd]$/.test(cursor.text())) return null
-      while (cursor.take("yarn", "colour") || /^[abcd]$/.test(cursor.text())) if (/^[abcd]$/.test(cursor.text())) cursor.at += 1
+      while (cursor.take("yarn", "colour") || /^[abcd]$/.test(cursor.text()))
+        if (/^[abcd]$/.test(cursor.text())) cursor.at += 1
       return true
     }) !== null
   )
@@ -434,7 +507,10 @@ function acceptWithWhich(cursor: Cursor): void {
     if (!cursor.take("with") || !cursor.accept("which")) return null
     cursor.take("that")
     if (!cursor.take("round")) return null
-    return cursor.take("start") || cursor.accept("commenced", "began", "begun", "started", "commences") ? true : null
+    return cursor.take("start") ||
+      cursor.accept("commenced", "began", "begun", "started", "commences")
+      ? true
+      : null
   })
 }
 

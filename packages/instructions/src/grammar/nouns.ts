@@ -56,7 +56,16 @@ function readPlainNoun(cursor: Cursor): Noun | null {
     cursor.at += 1
     return { what: "group" }
   }
+  if (cursor.attempt(() => acceptBetweenPetals(cursor))) return { what: "gap", betweenGroups: true }
   return { what: "stitch", kind }
+}
+
+/** "dc between the petals": the low point where one meets the next. */
+function acceptBetweenPetals(cursor: Cursor): true | null {
+  if (!cursor.take("between")) return null
+  while (cursor.take("each", "next"));
+  if (cursor.isNumber()) cursor.at += 1
+  return cursor.accept("petals", "scallops", "shells", "leaves") ? true : null
 }
 
 /** "tip of petal", "tip": the middle of what was worked in one place. */
@@ -87,7 +96,9 @@ function isAdjective(cursor: Cursor, ahead: number): boolean {
     cursor.is("size", ahead) ||
     cursor.is("adjective", ahead) ||
     cursor.is("start", ahead) ||
-    (cursor.is("group", ahead) && cursor.is("stitch", ahead + 1) && !/^v/.test(cursor.text(ahead))) ||
+    (cursor.is("group", ahead) &&
+      cursor.is("stitch", ahead + 1) &&
+      !/^v/.test(cursor.text(ahead))) ||
     (cursor.text(ahead) === "-" && ahead > 0)
   )
 }
@@ -252,7 +263,8 @@ function readGroupNoun(cursor: Cursor): Noun | null {
   }
   if (!cursor.is("group")) return null
   const word = cursor.text()
-  if (word === "v" && cursor.text(1) !== "-" && !cursor.is("stitch", 1) && size === undefined) return null
+  if (word === "v" && cursor.text(1) !== "-" && !cursor.is("stitch", 1) && size === undefined)
+    return null
   cursor.at += 1
   if (/^v/.test(word)) {
     cursor.accept("-")

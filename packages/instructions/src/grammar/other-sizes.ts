@@ -11,12 +11,21 @@ export function withoutOtherSizes(tokens: readonly Token[]): {
   const remarks: Remark[] = []
   for (let i = 0; i < tokens.length; i++) {
     kept.push(tokens[i]!)
-    if (tokens[i]?.type !== "number" || tokens[i + 1]?.text !== "(" || tokens[i + 2]?.type !== "number")
+    if (
+      tokens[i]?.type !== "number" ||
+      tokens[i + 1]?.text !== "(" ||
+      tokens[i + 2]?.type !== "number"
+    )
       continue
     let end = i + 2
     while (tokens[end]?.type === "number" || /^[,:-]$/.test(tokens[end]?.text ?? "")) end += 1
     const after = tokens[end + 1]
-    if (tokens[end]?.text !== ")" || after?.type !== "word" || /^(?:times|x|more|in)$/.test(after.text)) continue
+    if (
+      tokens[end]?.text !== ")" ||
+      after?.type !== "word" ||
+      /^(?:times|x|more|in)$/.test(after.text)
+    )
+      continue
     remarks.push({ code: "first-size-read", start: tokens[i + 1]!.start, end: tokens[end]!.end })
     i = end
   }

@@ -196,8 +196,13 @@ export function mirroredInSpace(steps: readonly Step[]): readonly Step[] {
   const [first, ...rest] = steps
   const last = rest[rest.length - 1]
   if (first?.do !== "work" || first.place?.at !== "next" || first.place.count !== 1) return steps
-  if (first.place.noun.what !== "space" || last?.do !== "work" || !rest.every(isUnplaced)) return steps
-  if (last.stitch.kind.basic !== first.stitch.kind.basic || rest.filter((step) => step.do === "work").length < 2) return steps
+  if (first.place.noun.what !== "space" || last?.do !== "work" || !rest.every(isUnplaced))
+    return steps
+  if (
+    last.stitch.kind.basic !== first.stitch.kind.basic ||
+    rest.filter((step) => step.do === "work").length < 2
+  )
+    return steps
   const inner = [{ ...first, place: null }, ...rest]
   return [{ start: first.start, end: last.end, do: "group", steps: inner, place: first.place }]
 }

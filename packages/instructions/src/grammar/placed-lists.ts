@@ -25,7 +25,8 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   const before = chart.lexemes[at - 1]
   // A place stands first where a clause begins.
-  if (before && before.type !== "mark" && !before.classes.has("and") && !before.classes.has("work")) return []
+  if (before && before.type !== "mark" && !before.classes.has("and") && !before.classes.has("work"))
+    return []
   const place = readPlace(cursor)
   if (!place || place.at === "made" || !isPlaceOfWork(place)) return []
   const begins = attached(chart, at, place, start)
@@ -39,25 +40,46 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   if (cursor.done()) return begins
   const opening = cursor.text()
   if (opening === "(" || opening === "[") {
-    const bracket = chart
-      .clausesAt(from)
-      .filter(
-        (inner) =>
-          typeof inner.steps !== "function" &&
-          inner.steps.length > 0 &&
-          // A bracket with a place of its own does not go into this one as well.
-          (place.at === "ring" || !inner.steps.some((step) => step.do === "group" && step.place.at === "next")),
-      )
+    const bracket = chart.clausesAt(from).filter(
+      (inner) =>
+        typeof inner.steps !== "function" &&
+        inner.steps.length > 0 &&
+        // A bracket with a place of its own does not go into this one as well.
+        (place.at === "ring" ||
+          !inner.steps.some((step) => step.do === "group" && step.place.at === "next")),
+    )
     if (bracket.length > 0)
-      return [...begins, ...bracket.slice(0, 2).map((inner): Clause => ({
-        ...inner,
-        cost: Math.max(0, inner.cost - 0.25),
-        steps: [{ start, end: chart.lexemes[inner.end - 1]!.end, do: "group", steps: inner.steps as readonly Step[], place }],
-      }))]
+      return [
+        ...begins,
+        ...bracket.slice(0, 2).map(
+          (inner): Clause => ({
+            ...inner,
+            cost: Math.max(0, inner.cost - 0.25),
+            steps: [
+              {
+                start,
+                end: chart.lexemes[inner.end - 1]!.end,
+                do: "group",
+                steps: inner.steps as readonly Step[],
+                place,
+              },
+            ],
+          }),
+        ),
+      ]
   }
   // "(tr, ch 9, tr) in next sp, 3 dtr": the place is the bracket's.
   const ofBracket = before && /^[)\]}]$/.test(before.text) ? ofBracketCost : 0
-  return [...begins, ...ends(chart, from, place, start, ofBracket + (worked ? 0 : noVerbCost) + (begins.length > 0 ? 0.15 : 0))]
+  return [
+    ...begins,
+    ...ends(
+      chart,
+      from,
+      place,
+      start,
+      ofBracket + (worked ? 0 : noVerbCost) + (begins.length > 0 ? 0.15 : 0),
+    ),
+  ]
 }
 
 /** "In any ch-2 sp, ch 3, ...": where the round begins. */
@@ -70,7 +92,11 @@ function attached(chart: Chart, at: number, place: Place, start: number): Clause
   if (place.bare && (place.loops || place.post)) return []
   const end = cursor.lastEnd()
   return [
-    clause(cursor, (before) => (hasWork(before) ? null : [...before, { start, end, do: "attach", place }]), 0.02),
+    clause(
+      cursor,
+      (before) => (hasWork(before) ? null : [...before, { start, end, do: "attach", place }]),
+      0.02,
+    ),
   ]
 }
 
@@ -84,7 +110,8 @@ function ends(chart: Chart, from: number, place: Place, start: number, cost: num
   const cuts: number[] = [stop]
   for (let k = stop - 1; k > from && cuts.length < mostEnds; k--) {
     const word = chart.lexemes[k]!
-    if (word.text === "," || (word.classes.has("and") && chart.lexemes[k - 1]?.text !== ",")) cuts.push(k)
+    if (word.text === "," || (word.classes.has("and") && chart.lexemes[k - 1]?.text !== ","))
+      cuts.push(k)
   }
   const found: Clause[] = []
   for (const [i, to] of cuts.entries()) {
@@ -93,11 +120,24 @@ function ends(chart: Chart, from: number, place: Place, start: number, cost: num
     let steps = asPasses(reading.steps)
     let inside = steps.length
     while (inside > 0 && closesRound(steps[inside - 1]!)) inside -= 1
-    if (inside === 0 || !steps.slice(0, inside).some((step) => step.do === "work" || step.do === "repeat" || step.do === "chain")) continue
+    if (
+      inside === 0 ||
+      !steps
+        .slice(0, inside)
+        .some((step) => step.do === "work" || step.do === "repeat" || step.do === "chain")
+    )
+      continue
     const rest = steps.slice(inside)
     steps = steps.slice(0, inside)
     // What names another place of its own goes there and not into this one.
-    const elsewhere = steps.some((step) => (step.do === "work" || step.do === "group") && step.place !== null && step.place.at !== "same" && step.place.at !== "own-chain" && place.at !== "ring")
+    const elsewhere = steps.some(
+      (step) =>
+        (step.do === "work" || step.do === "group") &&
+        step.place !== null &&
+        step.place.at !== "same" &&
+        step.place.at !== "own-chain" &&
+        place.at !== "ring",
+    )
     const extra = elsewhere ? 1.2 : 0
     const group: Step = { start, end: chart.lexemes[to - 1]!.end, do: "group", steps, place }
     found.push({
@@ -120,7 +160,12 @@ function stopOf(chart: Chart, from: number): number {
     const word = chart.lexemes[k]!
     if (/^[([{]$/.test(word.text)) {
       // A total ends it as well.
-      if (depth === 0 && chart.lexemes[k + 1]?.type === "number" && /^[)\]]$/.test(chart.lexemes[k + 3]?.text ?? "")) break
+      if (
+        depth === 0 &&
+        chart.lexemes[k + 1]?.type === "number" &&
+        /^[)\]]$/.test(chart.lexemes[k + 3]?.text ?? "")
+      )
+        break
       depth += 1
     }
     if (/^[)\]}]$/.test(word.text)) {
@@ -128,7 +173,13 @@ function stopOf(chart: Chart, from: number): number {
       if (depth < 0) break
     }
     if (depth > 0) continue
-    if (word.text === ";" || word.text === "." || /^\*+$/.test(word.text) || /^[\u2020\u2021]+$/.test(word.text)) break
+    if (
+      word.text === ";" ||
+      word.text === "." ||
+      /^\*+$/.test(word.text) ||
+      /^[\u2020\u2021]+$/.test(word.text)
+    )
+      break
     if (word.classes.has("repeat")) break
   }
   return k
@@ -156,7 +207,10 @@ export function allInOne(chart: Chart, at: number): readonly Clause[] {
       if (!ring && from === 0 && before[0]?.do === "chain") from = 1
       const inner = before.slice(from)
       if (inner.length === 0) return null
-      return [...before.slice(0, from), { start: inner[0]!.start, end, do: "group", steps: inner, place }]
+      return [
+        ...before.slice(0, from),
+        { start: inner[0]!.start, end, do: "group", steps: inner, place },
+      ]
     }),
   ]
 }
@@ -180,7 +234,11 @@ export function groupOf(chart: Chart, at: number): readonly Clause[] {
 /** ", in next st", alone after a list, or "to next sp": where the list just told goes. */
 export function listPlace(chart: Chart, at: number): readonly Clause[] {
   const before = chart.lexemes[at - 1]
-  if (!before || (!/^[,)\]]$/.test(before.text) && !before.classes.has("chain") && before.type !== "number")) return []
+  if (
+    !before ||
+    (!/^[,)\]]$/.test(before.text) && !before.classes.has("chain") && before.type !== "number")
+  )
+    return []
   const cursor = chart.from(at)
   const place = readPlace(cursor)
   if (!place || !isOneOrEach(place) || cursor.is("work")) return []
@@ -195,7 +253,10 @@ export function listPlace(chart: Chart, at: number): readonly Clause[] {
         if (from === 0 && steps[0]?.do === "chain") from = 1
         const inner = steps.slice(from)
         if (!inner.some((step) => step.do === "work")) return null
-        return [...steps.slice(0, from), { start: inner[0]!.start, end, do: "group", steps: inner, place }]
+        return [
+          ...steps.slice(0, from),
+          { start: inner[0]!.start, end, do: "group", steps: inner, place },
+        ]
       },
       leads ? 0.6 : 0.3,
     ),

@@ -40,7 +40,9 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
     if (next.at === "next" && every !== undefined && every > 1)
       // "every other of next 6 sts": told as a pass that stops.
       return { ...next, each: true, every }
-    return last && next.at === "next" && next.count === 1 ? { ...next, order: "last", each: true } : { ...next, each: true }
+    return last && next.at === "next" && next.count === 1
+      ? { ...next, order: "last", each: true }
+      : { ...next, each: true }
   }
   cursor.attempt(() => {
     // "in each of the previous row's stitches".
@@ -55,28 +57,53 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
     rest = true
     cursor.at += 1
   }
-  if (nouns.length === 0 && every === undefined && (/^[,;.(]?$/.test(cursor.text()) || cursor.is("around") || cursor.is("place")))
+  if (
+    nouns.length === 0 &&
+    every === undefined &&
+    (/^[,;.(]?$/.test(cursor.text()) || cursor.is("around") || cursor.is("place"))
+  )
     // "2 sc in each.", "2 sc in each around": in each stitch there is.
     nouns.push({ what: "stitch" })
-  if (nouns.length === 0 && every !== undefined && /^[,;.()]?$/.test(cursor.text())) nouns.push({ what: "stitch" })
+  if (nouns.length === 0 && every !== undefined && /^[,;.()]?$/.test(cursor.text()))
+    nouns.push({ what: "stitch" })
   cursor.take("place")
   if (nouns.length === 0) return null
-  const chains = nouns.length === 1 && (nouns[0]!.what === "stitch" || nouns[0]!.what === "chain") ? cursor.attempt(() => readChainsOf(cursor)) : null
+  const chains =
+    nouns.length === 1 && (nouns[0]!.what === "stitch" || nouns[0]!.what === "chain")
+      ? cursor.attempt(() => readChainsOf(cursor))
+      : null
   if (chains !== null)
-    return { ...cursor.since(start), at: "next", noun: { what: "chain" }, count: chains, each: true }
+    return {
+      ...cursor.since(start),
+      at: "next",
+      noun: { what: "chain" },
+      count: chains,
+      each: true,
+    }
   if (cursor.text() === "of") {
     const at = cursor.at
     cursor.at += 1
     while (cursor.take("next", "each", "same", "that"));
     const owner = readNoun(cursor)
     if (owner?.what === "group")
-      return { ...cursor.since(start), at: "each", nouns, until: { kind: "to", noun: { what: "space" } } }
+      return {
+        ...cursor.since(start),
+        at: "each",
+        nouns,
+        until: { kind: "to", noun: { what: "space" } },
+      }
     if (!owner || owner.what === "ring") cursor.at = at
   }
   const until =
     readUntil(cursor) ??
     (rest ? { kind: "around" as const, rest: true } : { kind: "around" as const, implied: true })
-  return { ...cursor.since(start), at: "each", nouns, until, ...(every === undefined ? {} : { every }) }
+  return {
+    ...cursor.since(start),
+    at: "each",
+    nouns,
+    until,
+    ...(every === undefined ? {} : { every }),
+  }
 }
 
 /** "each st of ch 5": so many chains. */
@@ -144,22 +171,45 @@ function readCountOfPlaces(cursor: Cursor, start: number, between: boolean): Pla
   const first = cursor.take("next")
   const noun = readNoun(cursor)
   if (!noun) return null
-  if (first) return { ...cursor.since(start), at: "next", noun: gapIf(noun, between), count: total, each: true }
+  if (first)
+    return {
+      ...cursor.since(start),
+      at: "next",
+      noun: gapIf(noun, between),
+      count: total,
+      each: true,
+    }
   if (cursor.accept("of", "in", "on")) {
     while (cursor.take("that", "same", "next", "each", "first"));
     readNoun(cursor)
     return { ...cursor.since(start), at: "next", noun, count: total, each: true }
   }
   const startAt = cursor.attempt(() => readStartingAt(cursor))
-  if (startAt !== null) return { ...cursor.since(start), at: "next", noun, count: total, startAt, each: true }
+  if (startAt !== null)
+    return { ...cursor.since(start), at: "next", noun, count: total, startAt, each: true }
   if (noun.corner)
-    return { ...cursor.since(start), at: "each", nouns: [noun], until: readUntil(cursor) ?? { kind: "around" }, total }
-  return { ...cursor.since(start), at: "next", noun: gapIf(noun, between), count: total, each: true }
+    return {
+      ...cursor.since(start),
+      at: "each",
+      nouns: [noun],
+      until: readUntil(cursor) ?? { kind: "around" },
+      total,
+    }
+  return {
+    ...cursor.since(start),
+    at: "next",
+    noun: gapIf(noun, between),
+    count: total,
+    each: true,
+  }
 }
 
 /** "each 2ch sp": the size of the spaces, not how many. */
 function isSizedSpace(cursor: Cursor): boolean {
-  return cursor.is("chain", 1) && (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
+  return (
+    cursor.is("chain", 1) &&
+    (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
+  )
 }
 
 /** "starting at the 5th of a group". */

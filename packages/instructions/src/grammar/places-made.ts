@@ -36,7 +36,8 @@ function readBaseOf(cursor: Cursor, start: number): Place | null {
   while (cursor.take("first", "start", "that", "same"));
   const counted = readCountedChain(cursor)
   if (!counted && !readNoun(cursor)) return null
-  if (!counted && cursor.isNumber() && cursor.lexemes[cursor.at - 1]?.classes.has("chain")) cursor.at += 1
+  if (!counted && cursor.isNumber() && cursor.lexemes[cursor.at - 1]?.classes.has("chain"))
+    cursor.at += 1
   return { ...cursor.since(start), at: "same", noun: anyPlace }
 }
 
@@ -45,7 +46,13 @@ function readJoiningPlace(cursor: Cursor, start: number): Place | null {
   cursor.take("same")
   if (!cursor.take("joining")) return null
   cursor.accept("sl", "sl st", "slst", "slip")
-  if (!cursor.take("stitch", "space", "place", "chain") && !readNoun(cursor) && !/^[,;.()]?$/.test(cursor.text()) && !cursor.peek()?.newLine) return null
+  if (
+    !cursor.take("stitch", "space", "place", "chain") &&
+    !readNoun(cursor) &&
+    !/^[,;.()]?$/.test(cursor.text()) &&
+    !cursor.peek()?.newLine
+  )
+    return null
   return { ...cursor.since(start), at: "same", noun: anyPlace, begins: true }
 }
 
@@ -60,7 +67,12 @@ function readSamePlace(cursor: Cursor, start: number): Place | null {
   const where = acceptAsWhich(cursor)
   const next = withNext(cursor, start)
   if (next) return next
-  return { ...cursor.since(start), at: "same", noun: noun ?? anyPlace, ...(where ? { begins: true } : {}) }
+  return {
+    ...cursor.since(start),
+    at: "same",
+    noun: noun ?? anyPlace,
+    ...(where ? { begins: true } : {}),
+  }
 }
 
 /** "... as sl st", "where you joined", "as beg ch-3", "you made the sl st in". */
@@ -70,7 +82,11 @@ function acceptAsWhich(cursor: Cursor): boolean {
     if (!cursor.accept("as", "with", "where", "that", "of", "from", "in")) return null
     const link = cursor.lexemes[cursor.at - 1]?.text
     // "ch-3 loop from previous round" is no place already touched.
-    if (/^(?:of|from|in)$/.test(link ?? "") && (cursor.is("round", 1) || (cursor.is("previous") && cursor.is("round", 2)))) return null
+    if (
+      /^(?:of|from|in)$/.test(link ?? "") &&
+      (cursor.is("round", 1) || (cursor.is("previous") && cursor.is("round", 2)))
+    )
+      return null
     let known = false
     for (let words = 0; words < 9; words++) {
       if (cursor.is("joining") || cursor.is("start") || cursor.is("first")) begins = true
@@ -78,8 +94,27 @@ function acceptAsWhich(cursor: Cursor): boolean {
         known = true
         continue
       }
-      if (cursor.accept("you", "you've", "was", "is", "were", "sl", "slip", "it", "came from", "with", "into", "in", "your")) continue
-      const noun = readCountedChain(cursor) ?? (known || link === "as" || link === "where" ? readNoun(cursor) : null)
+      if (
+        cursor.accept(
+          "you",
+          "you've",
+          "was",
+          "is",
+          "were",
+          "sl",
+          "slip",
+          "it",
+          "came from",
+          "with",
+          "into",
+          "in",
+          "your",
+        )
+      )
+        continue
+      const noun =
+        readCountedChain(cursor) ??
+        (known || link === "as" || link === "where" ? readNoun(cursor) : null)
       if (noun) {
         known = true
         if (cursor.isNumber() && noun.what === "chain") cursor.at += 1
@@ -141,8 +176,10 @@ export function readMade(cursor: Cursor, start: number): Place | null {
       const begins = cursor.is("start") && cursor.is("group", 1)
       const noun = readNoun(cursor)
       // "over this starting shell": that of the round below.
-      if (begins && noun && !cursor.is("made")) return { ...cursor.since(start), at: "next", noun, count: 1, bare: true }
-      if (noun?.what === "space" && !cursor.is("made")) return { ...cursor.since(start), at: "same", noun }
+      if (begins && noun && !cursor.is("made"))
+        return { ...cursor.since(start), at: "next", noun, count: 1, bare: true }
+      if (noun?.what === "space" && !cursor.is("made"))
+        return { ...cursor.since(start), at: "same", noun }
       cursor.take("made")
       return noun && { ...cursor.since(start), at: "made", which: "last", noun }
     }) ??
@@ -151,13 +188,22 @@ export function readMade(cursor: Cursor, start: number): Place | null {
       if (!cursor.is("last")) return null
       cursor.at += 1
       const noun = readNoun(cursor)
-      return noun && cursor.take("made") ? { ...cursor.since(start), at: "made", which: "last", noun } : null
+      return noun && cursor.take("made")
+        ? { ...cursor.since(start), at: "made", which: "last", noun }
+        : null
     }) ??
     cursor.attempt(() => {
       // "into first of 16 ch": where the round began.
       if (!cursor.take("first") || !cursor.accept("of")) return null
       cursor.take("start", "first", "that")
-      return readCountedChain(cursor) && { ...cursor.since(start), at: "made", which: "first", noun: { what: "chain" } }
+      return (
+        readCountedChain(cursor) && {
+          ...cursor.since(start),
+          at: "made",
+          which: "first",
+          noun: { what: "chain" },
+        }
+      )
     }) ??
     cursor.attempt(() => {
       if (!cursor.take("start")) return null
@@ -177,20 +223,27 @@ function readTopOf(cursor: Cursor, start: number): Place | null {
   // "top st of starting chain"
   if (cursor.text(1) === "of") cursor.take("stitch", "chain")
   cursor.accept("of")
+  const atEnd = cursor.lexemes
+    .slice(cursor.at, cursor.at + 9)
+    .some(({ classes, text }) => classes.has("join") || /^(?:ss|slst|sl)$/.test(text))
   const last = cursor.attempt(() => {
     if (!cursor.take("that") && !cursor.is("last") && !cursor.is("previous")) return null
+    const said = cursor.is("last") && !cursor.lexemes[cursor.at - 1]?.classes.has("that")
     if (cursor.is("last") || cursor.is("previous")) cursor.at += 1
     const noun = readNoun(cursor)
-    cursor.take("made")
-    return noun
+    // "into top of last dc" is the last one of the round below, "of last dc made" of this one.
+    const made = cursor.take("made")
+    return said && !made && noun?.kind && atEnd ? null : noun
   })
-  if (last && last.what !== "chain") return { ...cursor.since(start), at: "made", which: "last", noun: last }
+  if (last && last.what !== "chain")
+    return { ...cursor.since(start), at: "made", which: "last", noun: last }
   while (cursor.take("first", "start", "that"));
   const counted = readCountedChain(cursor)
   const noun = counted ?? readNoun(cursor) ?? last
   if (!noun) return null
   if (!counted && noun.what === "chain" && cursor.isNumber()) cursor.at += 1
-  if (noun.what !== "chain" && cursor.take("made")) return { ...cursor.since(start), at: "made", which: "last", noun }
+  if (noun.what !== "chain" && cursor.take("made"))
+    return { ...cursor.since(start), at: "made", which: "last", noun }
   acceptAtBeginning(cursor)
   return { ...cursor.since(start), at: "made", which: "first", noun }
 }

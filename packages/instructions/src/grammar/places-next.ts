@@ -7,7 +7,12 @@ import { chainOfSize, readNoun } from "./nouns.ts"
 import { readBeside } from "./places-beside.ts"
 import { readPicked } from "./places-picked.ts"
 
-export function readNext(cursor: Cursor, start: number, between: boolean, preposition: string): Place | null {
+export function readNext(
+  cursor: Cursor,
+  start: number,
+  between: boolean,
+  preposition: string,
+): Place | null {
   let order: "first" | "last" | "any" | undefined
   const said = cursor.is("next")
   if (said) {
@@ -63,7 +68,9 @@ export function readNext(cursor: Cursor, start: number, between: boolean, prepos
 
 export function countedNext(cursor: Cursor, start: number, between: boolean): Place | null {
   let count = 1
-  const size = cursor.is("chain", 1) && (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
+  const size =
+    cursor.is("chain", 1) &&
+    (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
   if (cursor.isNumber() && cursor.text(1) !== "-" && !size) {
     const value = cursor.takeCount(1)
     if (value === null) return null
@@ -72,7 +79,11 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
   cursor.take("more")
   if (cursor.is("adjective") && cursor.is("stitch", 1)) cursor.at += 1
   // "in next (corner) sc": an aside that says which it is.
-  if (/^[([]$/.test(cursor.text()) && (cursor.is("corner", 1) || cursor.is("centre", 1) || cursor.is("same", 1)) && /^[)\]]$/.test(cursor.text(2)))
+  if (
+    /^[([]$/.test(cursor.text()) &&
+    (cursor.is("corner", 1) || cursor.is("centre", 1) || cursor.is("same", 1)) &&
+    /^[)\]]$/.test(cursor.text(2))
+  )
     cursor.at += 3
   const named = readNoun(cursor)
   if (named?.what === "ring" && count > 1) return null
@@ -84,7 +95,11 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
     const alone =
       previous &&
       ["next", "last", "first"].some((name) => previous.classes.has(name as "next")) &&
-      (cursor.done() || cursor.peek()!.type === "mark" || cursor.is("and") || cursor.is("place") || cursor.is("until"))
+      (cursor.done() ||
+        cursor.peek()!.type === "mark" ||
+        cursor.is("and") ||
+        cursor.is("place") ||
+        cursor.is("until"))
     if (!alone) return null
     cursor.take("place")
     return { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count: 1 }
@@ -101,7 +116,12 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
   const nouns = cursor.attempt(() => readNounList(cursor, noun))
   if (nouns) {
     // "in next 2 dc and next ch-2 sp": the figure is of the first.
-    const places = nouns.map((each, i) => ({ ...cursor.since(start), at: "next" as const, noun: each, count: i === 0 ? count : 1 }))
+    const places = nouns.map((each, i) => ({
+      ...cursor.since(start),
+      at: "next" as const,
+      noun: each,
+      count: i === 0 ? count : 1,
+    }))
     return { ...cursor.since(start), at: "list", places }
   }
   if ((noun.what === "chain" || noun.what === "space") && count === 1)
@@ -121,7 +141,10 @@ function readNounList(cursor: Cursor, first: Noun): Noun[] | null {
   // "and 2ch sp": a figure that is the size of a space.
   const sized = () => {
     const chain = cursor.text(2) === "-" ? 3 : 2
-    return cursor.is("chain", chain) && cursor.is("space", cursor.text(chain + 1) === "-" ? chain + 2 : chain + 1)
+    return (
+      cursor.is("chain", chain) &&
+      cursor.is("space", cursor.text(chain + 1) === "-" ? chain + 2 : chain + 1)
+    )
   }
   while (cursor.is("and") && !cursor.is("in", 1) && (!cursor.isNumber(1) || sized())) {
     const more = cursor.attempt(() => {
@@ -152,7 +175,8 @@ function betweenPlace(cursor: Cursor, start: number, noun: Noun, count: number):
     if (!cursor.take("each")) return null
     return cursor.take("side") ? true : null
   })
-  if (everywhere) return { ...cursor.since(start), at: "each", nouns: [what], until: { kind: "around" } }
+  if (everywhere)
+    return { ...cursor.since(start), at: "each", nouns: [what], until: { kind: "around" } }
   // "between next 2 groups" names one gap.
   const gaps = other || count === 2 ? 1 : count
   return { ...cursor.since(start), at: "next", noun: what, count: gaps }

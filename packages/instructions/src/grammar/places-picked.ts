@@ -23,7 +23,14 @@ export function readMiddleRun(cursor: Cursor, start: number): Place | null {
     while (cursor.take("next", "each", "same"));
     return readNoun(cursor)
   })
-  return { ...cursor.since(start), at: "next", noun, count, middle: true, ...(each ? { each: true } : {}) }
+  return {
+    ...cursor.since(start),
+    at: "next",
+    noun,
+    count,
+    middle: true,
+    ...(each ? { each: true } : {}),
+  }
 }
 
 /** "dip between two petals", "next dip", "valley": half-way between one group and the next. */
@@ -34,13 +41,18 @@ export function readDip(cursor: Cursor, start: number): Place | null {
   const stitch = cursor.take("stitch")
   if (!cursor.take("dip")) {
     // "st between petals"
-    const dip = stitch && !each && cursor.attempt(() => {
-      if (!cursor.take("between")) return null
-      if (cursor.isNumber()) cursor.at += 1
-      while (cursor.take("each", "next"));
-      return readNoun(cursor)?.what === "group" ? true : null
-    })
-    return dip ? { ...cursor.since(start), at: "next", noun: { what: "group" }, count, pick: "dip" } : null
+    const dip =
+      stitch &&
+      !each &&
+      cursor.attempt(() => {
+        if (!cursor.take("between")) return null
+        if (cursor.isNumber()) cursor.at += 1
+        while (cursor.take("each", "next"));
+        return readNoun(cursor)?.what === "group" ? true : null
+      })
+    return dip
+      ? { ...cursor.since(start), at: "next", noun: { what: "group" }, count, pick: "dip" }
+      : null
   }
   cursor.attempt(() => {
     if (!cursor.take("between")) return null
@@ -49,7 +61,13 @@ export function readDip(cursor: Cursor, start: number): Place | null {
     return readNoun(cursor)
   })
   if (each && count === 1)
-    return { ...cursor.since(start), at: "each", nouns: [{ what: "group" }], until: readUntil(cursor) ?? { kind: "around" }, pick: "dip" }
+    return {
+      ...cursor.since(start),
+      at: "each",
+      nouns: [{ what: "group" }],
+      until: readUntil(cursor) ?? { kind: "around" },
+      pick: "dip",
+    }
   return { ...cursor.since(start), at: "next", noun: { what: "group" }, count, pick: "dip" }
 }
 
@@ -61,21 +79,40 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
   if (pick === null) return null
   const pickNoun = cursor.attempt(() => {
     const noun = readNoun(cursor)
-    return noun && (cursor.is("of") || cursor.is("in") || (pick !== "last" && pick !== 1)) ? noun : null
+    return noun && (cursor.is("of") || cursor.is("in") || (pick !== "last" && pick !== 1))
+      ? noun
+      : null
   })
-  if (!cursor.take("of") && !cursor.accept("in", "on")) return withoutOwner(cursor, start, pick, pickNoun, every)
+  if (!cursor.take("of") && !cursor.accept("in", "on"))
+    return withoutOwner(cursor, start, pick, pickNoun, every)
   const each = cursor.take("each") || every
-  const begins = typeof pick === "number" && pickNoun?.what === "chain" ? cursor.attempt(() => readStartChain(cursor)) : null
+  const begins =
+    typeof pick === "number" && pickNoun?.what === "chain"
+      ? cursor.attempt(() => readStartChain(cursor))
+      : null
   if (begins) return { ...cursor.since(start), at: "made", which: "first", noun: begins }
   cursor.accept("of")
   if (cursor.take("any")) {
     const noun = readNoun(cursor)
-    return noun && { ...cursor.since(start), at: "next", noun, count: 1, pick, order: "any", ...(pickNoun ? { pickNoun } : {}) }
+    return (
+      noun && {
+        ...cursor.since(start),
+        at: "next",
+        noun,
+        count: 1,
+        pick,
+        order: "any",
+        ...(pickNoun ? { pickNoun } : {}),
+      }
+    )
   }
   const said = !each && (cursor.take("next", "same", "that", "first") || cursor.take("last"))
   let count = 1
-  const sized = cursor.is("chain", 1) && (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
-  if (cursor.isNumber() && cursor.text(1) !== "-" && !sized && cursor.peek(1)?.spaced !== false) count = cursor.takeCount(1) ?? 1
+  const sized =
+    cursor.is("chain", 1) &&
+    (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
+  if (cursor.isNumber() && cursor.text(1) !== "-" && !sized && cursor.peek(1)?.spaced !== false)
+    count = cursor.takeCount(1) ?? 1
   const noun = readNoun(cursor)
   if (!noun) {
     if (count <= 1) return null
@@ -84,13 +121,41 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
   const pickIt = pickNoun ? { pickNoun } : {}
   if (each) {
     const until = readUntil(cursor)
-    return { ...cursor.since(start), at: "each", nouns: [asGroup(noun)], until: until ?? { kind: "around" }, pick, ...pickIt }
+    return {
+      ...cursor.since(start),
+      at: "each",
+      nouns: [asGroup(noun)],
+      until: until ?? { kind: "around" },
+      pick,
+      ...pickIt,
+    }
   }
   // "the 2nd of the 2 sc" speaks of a group of two, "of next 2 sc" of the next two.
-  if (noun.what === "stitch" && noun.kind && count === 1 && !said && cursor.lexemes[cursor.at - 2]?.type === "number" && pick === "centre")
-    return { ...cursor.since(start), at: "next", noun: { what: "group", size: cursor.lexemes[cursor.at - 2]!.value }, count: 1, pick, ...pickIt }
+  if (
+    noun.what === "stitch" &&
+    noun.kind &&
+    count === 1 &&
+    !said &&
+    cursor.lexemes[cursor.at - 2]?.type === "number" &&
+    pick === "centre"
+  )
+    return {
+      ...cursor.since(start),
+      at: "next",
+      noun: { what: "group", size: cursor.lexemes[cursor.at - 2]!.value },
+      count: 1,
+      pick,
+      ...pickIt,
+    }
   if (count > 1 && !said && noun.what === "stitch")
-    return { ...cursor.since(start), at: "next", noun: { what: "group", size: count }, count: 1, pick, ...pickIt }
+    return {
+      ...cursor.since(start),
+      at: "next",
+      noun: { what: "group", size: count },
+      count: 1,
+      pick,
+      ...pickIt,
+    }
   if (count > 1) return { ...cursor.since(start), at: "next", noun, count, pick, ...pickIt }
   return { ...cursor.since(start), at: "next", noun: asGroup(noun), count: 1, pick, ...pickIt }
 }
@@ -118,28 +183,61 @@ function withoutOwner(
   if (every) {
     // "in each centre sc", "in each corner's middle st".
     if (pick !== "centre" || pickNoun?.what !== "stitch") return null
-    return { ...cursor.since(start), at: "each", nouns: [{ what: "group" }], until: readUntil(cursor) ?? { kind: "around" }, pick, pickNoun }
+    return {
+      ...cursor.since(start),
+      at: "each",
+      nouns: [{ what: "group" }],
+      until: readUntil(cursor) ?? { kind: "around" },
+      pick,
+      pickNoun,
+    }
   }
   const beside = pickNoun && typeof pick === "number" ? readBeside(cursor, pick) : null
   if (beside && pickNoun)
     return { ...cursor.since(start), at: "next", noun: pickNoun, count: 1, order: "any", beside }
-  if (pickNoun && typeof pick === "number" && cursor.attempt(() => (acceptFromLast(cursor) ? readNoun(cursor) : null)))
+  if (
+    pickNoun &&
+    typeof pick === "number" &&
+    cursor.attempt(() => (acceptFromLast(cursor) ? readNoun(cursor) : null))
+  )
     return { ...cursor.since(start), at: "next", noun: pickNoun, count: pick, pick }
   if (!pickNoun) {
     // "in 3rd", after two were skipped: the next.
     if (typeof pick !== "number" || pick < 2) return null
-    return { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count: pick, pick, afterSkip: true }
+    return {
+      ...cursor.since(start),
+      at: "next",
+      noun: { what: "stitch" },
+      count: pick,
+      pick,
+      afterSkip: true,
+    }
   }
   if (pickNoun.what === "space" || pickNoun.what === "corner") {
-    if (pick === "centre") return { ...cursor.since(start), at: "next", noun: { ...pickNoun, middle: true } as Noun, count: 1 }
-    return typeof pick === "number" ? { ...cursor.since(start), at: "next", noun: pickNoun, count: pick, pick } : null
+    if (pick === "centre")
+      return {
+        ...cursor.since(start),
+        at: "next",
+        noun: { ...pickNoun, middle: true } as Noun,
+        count: 1,
+      }
+    return typeof pick === "number"
+      ? { ...cursor.since(start), at: "next", noun: pickNoun, count: pick, pick }
+      : null
   }
   if (pickNoun.what === "chain")
     return { ...cursor.since(start), at: "next", noun: { what: "space" }, count: 1, pick, pickNoun }
   if (pickNoun.what === "stitch" && pick === "centre")
     return { ...cursor.since(start), at: "next", noun: { what: "group" }, count: 1, pick, pickNoun }
   if (pickNoun.what === "stitch" && typeof pick === "number")
-    return { ...cursor.since(start), at: "next", noun: pickNoun, count: pick, pick, ...(pick > 1 ? { afterSkip: true } : {}) }
+    return {
+      ...cursor.since(start),
+      at: "next",
+      noun: pickNoun,
+      count: pick,
+      pick,
+      ...(pick > 1 ? { afterSkip: true } : {}),
+    }
   return null
 }
 

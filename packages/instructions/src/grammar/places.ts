@@ -6,11 +6,11 @@
 
 import type { Place } from "../base/tree.ts"
 import type { Cursor } from "./cursor.ts"
+import { readNoun } from "./nouns.ts"
 import { readEach } from "./places-each.ts"
 import { readMade, readSame } from "./places-made.ts"
 import { readNext } from "./places-next.ts"
 import { readDip, readMiddleRun, readPicked } from "./places-picked.ts"
-import { readNoun } from "./nouns.ts"
 import { readUntil } from "./until.ts"
 
 /** True when a place with its preposition may start here. */
@@ -39,22 +39,35 @@ export function readPlace(cursor: Cursor): Place | null {
     const preposition = cursor.text()
     let between = cursor.is("between")
     cursor.at += 1
-    if (behind || front) cursor.attempt(() => (acceptPiece(cursor) && (cursor.is("in") || cursor.is("between")) ? true : null))
+    if (behind || front)
+      cursor.attempt(() =>
+        acceptPiece(cursor) && (cursor.is("in") || cursor.is("between")) ? true : null,
+      )
     if ((behind || front) && cursor.take("between")) between = true
     // "into back of next tr": behind what has been worked since.
     cursor.take("behind")
-    while (cursor.is("in") || (cursor.is("around") && !cursor.is("until")) || cursor.text() === "of") cursor.at += 1
+    while (
+      cursor.is("in") ||
+      (cursor.is("around") && !cursor.is("until")) ||
+      cursor.text() === "of"
+    )
+      cursor.at += 1
     const place = readTarget(cursor, start, between ? "between" : preposition)
     if (!place) return null
-    const over = preposition === "over" ? { over: true } : {}
-    const passes = behind ? { passes: "behind" as const } : front ? { passes: "front" as const } : {}
+    const over = preposition === "over" || preposition === "across" ? { over: true } : {}
+    const passes = behind
+      ? { passes: "behind" as const }
+      : front
+        ? { passes: "front" as const }
+        : {}
     return withEarlierRound(cursor, { ...place, ...over, ...passes }, start)
   })
 }
 
 /** "in back of work, between next 2 petals": the piece itself. */
 function acceptPiece(cursor: Cursor): boolean {
-  if (!cursor.take("work") && !cursor.accept("piece", "motif", "flower", "petals", "petal")) return false
+  if (!cursor.take("work") && !cursor.accept("piece", "motif", "flower", "petals", "petal"))
+    return false
   cursor.accept(",")
   return true
 }
@@ -73,21 +86,35 @@ export function readTarget(cursor: Cursor, start: number, preposition: string): 
     cursor.attempt(() => readLoopWords(cursor, details))
     cursor.attempt(() => readPostWords(cursor, details))
     const bare = readBare(cursor, start, preposition)
-    if (bare?.at === "next" && (bare.noun.what === "stitch" || bare.noun.what === "chain")) cursor.attempt(() => acceptOwner(cursor))
+    if (bare?.at === "next" && (bare.noun.what === "stitch" || bare.noun.what === "chain"))
+      cursor.attempt(() => acceptOwner(cursor))
     if (bare) return { ...bare, ...details }
     if (!details.loops && !details.post) return null
-    return { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count: 1, bare: true, ...details }
+    return {
+      ...cursor.since(start),
+      at: "next",
+      noun: { what: "stitch" },
+      count: 1,
+      bare: true,
+      ...details,
+    }
   })
 }
 
 /** "2 sts on next petal", "next dc of same shell": whose they are says nothing new. */
 function acceptOwner(cursor: Cursor): true | null {
   // "next sc between petals".
-  if (cursor.take("between")) return cursor.is("group") && cursor.text().endsWith("s") && readNoun(cursor) ? true : null
+  if (cursor.take("between"))
+    return cursor.is("group") && cursor.text().endsWith("s") && readNoun(cursor) ? true : null
   if (!cursor.accept("of", "on", "in", "from")) return null
   while (cursor.take("next", "same", "that", "first", "last", "each", "any"));
   if (cursor.take("top") && cursor.accept("of")) return readNoun(cursor) ? true : null
-  if (!cursor.is("group") && !cursor.is("space") && !(cursor.is("chain") && cursor.isNumber(cursor.text(1) === "-" ? 2 : 1))) return null
+  if (
+    !cursor.is("group") &&
+    !cursor.is("space") &&
+    !(cursor.is("chain") && cursor.isNumber(cursor.text(1) === "-" ? 2 : 1))
+  )
+    return null
   const noun = readNoun(cursor)
   return noun?.what === "group" || noun?.what === "space" ? true : null
 }
@@ -95,7 +122,13 @@ function acceptOwner(cursor: Cursor): true | null {
 /** "in top of next puff": every stitch is worked into its top. */
 function acceptTopOf(cursor: Cursor): true | null {
   if (!cursor.take("top") || !cursor.accept("of")) return null
-  return cursor.is("next") || cursor.is("each") || cursor.is("any") || cursor.is("same") ? true : null
+  return cursor.is("next") ||
+    cursor.is("each") ||
+    cursor.is("any") ||
+    cursor.is("same") ||
+    cursor.is("last")
+    ? true
+    : null
 }
 
 function readLoopWords(cursor: Cursor, details: Details): true | null {
@@ -106,7 +139,11 @@ function readLoopWords(cursor: Cursor, details: Details): true | null {
       : cursor.is("third-loop")
         ? "third"
         : null
-  if ((cursor.is("rest") || cursor.is("unworked")) && cursor.is("loop-part", 1) && cursor.is("of", 2)) {
+  if (
+    (cursor.is("rest") || cursor.is("unworked")) &&
+    cursor.is("loop-part", 1) &&
+    cursor.is("of", 2)
+  ) {
     // "in remaining loop of each ch": along the other side.
     cursor.at += 3
     return true
@@ -160,7 +197,8 @@ function readRing(cursor: Cursor, start: number): Place | null {
   const solid = cursor.take("bought-ring")
   const drawn = cursor.is("drawn-ring")
   if (!cursor.take("ring")) return null
-  if (/^(?:center|centre)$/.test(cursor.text()) && !cursor.is("stitch", 1) && !cursor.is("of", 1)) cursor.at += 1
+  if (/^(?:center|centre)$/.test(cursor.text()) && !cursor.is("stitch", 1) && !cursor.is("of", 1))
+    cursor.at += 1
   const made = solid ? "solid" : drawn ? "adjustable" : undefined
   return { ...cursor.since(start), at: "ring", ...(made === undefined ? {} : { made }) }
 }

@@ -1,16 +1,35 @@
 // The productions of the grammar, each with wordings it reads. None knows the others: what a bracket or a
 // repeat holds is asked of the chart. The examples are tests.
 
+import { readBracket } from "./brackets.ts"
 import { makeChains, makePicot } from "./chains.ts"
 import type { Production } from "./chart.ts"
 import { reads } from "./clauses.ts"
 import { countsWithoutBracket } from "./counts-as.ts"
-import { readBracket } from "./brackets.ts"
 import { isStitchWord } from "./cursor.ts"
 import { readWholeRound } from "./evenly.ts"
 import { readFan, readLinked } from "./fans.ts"
-import { completedPopcorn, droppedLoop, heldBack, spelledCluster, startsHolding, startsWrap } from "./gathered.ts"
-import { adviceClause, furtherRounds, handlingClause, otherWay, measureSentence, purposeClause, startsAdvice, talkSentence, toolClause, yarnClause } from "./handling.ts"
+import {
+  completedPopcorn,
+  droppedLoop,
+  heldBack,
+  spelledCluster,
+  startsHolding,
+  startsWrap,
+} from "./gathered.ts"
+import {
+  adviceClause,
+  beginsWhere,
+  furtherRounds,
+  handlingClause,
+  measureSentence,
+  otherWay,
+  purposeClause,
+  startsAdvice,
+  talkSentence,
+  toolClause,
+  yarnClause,
+} from "./handling.ts"
 import { eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { makeStitches } from "./make.ts"
@@ -21,14 +40,17 @@ import { atPlace } from "./places.ts"
 import { isRepeatMark, listTimes, readPassage, readStarred, repeatAll } from "./repeats.ts"
 import { localGroup, namesLocal } from "./shells.ts"
 import { totalWithoutBracket } from "./totals.ts"
-import { saysWhichRound } from "./which-round.ts"
 import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vague.ts"
+import { saysWhichRound } from "./which-round.ts"
 
 export const productions: readonly Production[] = [
   {
     name: "slip stitch",
     starts: (word) =>
-      /^s/.test(word.text) || word.type === "number" || word.classes.has("work") || word.classes.has("colour"),
+      /^s/.test(word.text) ||
+      word.type === "number" ||
+      word.classes.has("work") ||
+      word.classes.has("colour"),
     rule: slipStitch,
     examples: ["sl st in next 2 dc", "slip stitch to first sc", "ss into top of 3 ch"],
   },
@@ -110,7 +132,8 @@ export const productions: readonly Production[] = [
   },
   {
     name: "list times",
-    starts: (word, cursor) => word.text === "x" || (word.type === "number" && cursor.is("times", 1)) || word.text === "for",
+    starts: (word, cursor) =>
+      word.text === "x" || (word.type === "number" && cursor.is("times", 1)) || word.text === "for",
     rule: listTimes,
     examples: ["1 sc in next st, 2 sc in next st, x 6"],
   },
@@ -128,7 +151,8 @@ export const productions: readonly Production[] = [
   },
   {
     name: "standing stitch",
-    starts: (word) => word.text === "standing" || word.classes.has("start") || word.classes.has("with"),
+    starts: (word) =>
+      word.text === "standing" || word.classes.has("start") || word.classes.has("with"),
     rule: standingStitch,
     examples: ["standing dc in any ch-2 sp"],
   },
@@ -164,9 +188,18 @@ export const productions: readonly Production[] = [
   {
     name: "total",
     starts: (word) =>
-      word.type === "number" || word.classes.has("says-total") || word.text === "=" || word.text === "-" || word.text === ":" || word.text === ">",
+      word.type === "number" ||
+      word.classes.has("says-total") ||
+      word.text === "=" ||
+      word.text === "-" ||
+      word.text === ":" ||
+      word.text === ">",
     rule: totalWithoutBracket,
-    examples: ["2 sc in each st around. 24 sc.", "sc in each st - 24 sts", "dc in each st, you should have 24 dc"],
+    examples: [
+      "2 sc in each st around. 24 sc.",
+      "sc in each st - 24 sts",
+      "dc in each st, you should have 24 dc",
+    ],
   },
   {
     name: "place first",
@@ -202,7 +235,10 @@ export const productions: readonly Production[] = [
   {
     name: "in front or behind",
     starts: (word) =>
-      word.classes.has("work") || word.classes.has("behind") || word.classes.has("front") || word.text === "behind",
+      word.classes.has("work") ||
+      word.classes.has("behind") ||
+      word.classes.has("front") ||
+      word.text === "behind",
     rule: reads(passesMode),
     examples: ["working behind the petals", "in front of ch-3 loops of rnd 2"],
   },
@@ -224,7 +260,12 @@ export const productions: readonly Production[] = [
   {
     name: "like another round",
     starts: (word) =>
-      word.classes.has("repeat") || word.classes.has("work") || word.classes.has("same") || /^(?:as|like|same way|same manner|follow|as for|same as|as per|exactly|as before)$/.test(word.text),
+      word.classes.has("repeat") ||
+      word.classes.has("work") ||
+      word.classes.has("same") ||
+      /^(?:as|like|same way|same manner|follow|as for|same as|as per|exactly|as before)$/.test(
+        word.text,
+      ),
     rule: asRound,
     examples: ["as rnd 2", "rep rnds 4-5", "work same as round 3"],
   },
@@ -232,7 +273,9 @@ export const productions: readonly Production[] = [
     name: "growth",
     starts: (word) =>
       word.type === "number" ||
-      /^(?:continue|cont|continuing|continues|proceed|carry|in|with|as|having|an|in this way|this way|as established|and)$/.test(word.text) ||
+      /^(?:continue|cont|continuing|continues|proceed|carry|in|with|as|having|an|in this way|this way|as established|and)$/.test(
+        word.text,
+      ) ||
       word.classes.has("more") ||
       word.classes.has("and"),
     rule: growthRule,
@@ -241,7 +284,10 @@ export const productions: readonly Production[] = [
   {
     name: "whole round",
     starts: (word) =>
-      word.classes.has("even") || word.classes.has("increase") || word.classes.has("decrease") || word.classes.has("work"),
+      word.classes.has("even") ||
+      word.classes.has("increase") ||
+      word.classes.has("decrease") ||
+      word.classes.has("work"),
     rule: reads(readWholeRound),
     examples: ["work even", "inc 6 evenly around"],
   },
@@ -256,7 +302,8 @@ export const productions: readonly Production[] = [
     readsOver: "names",
     starts: (word, cursor) =>
       /^(?:v|v-st|vst|v-stitch|v-stitches|shells?|fans?)$/.test(word.text) ||
-      (word.type === "number" && (cursor.is("group", 1) || cursor.text(1) === "-" || cursor.is("start", 1))) ||
+      (word.type === "number" &&
+        (cursor.is("group", 1) || cursor.text(1) === "-" || cursor.is("start", 1))) ||
       (word.classes.has("start") && (cursor.is("group", 1) || cursor.is("corner", 1))) ||
       (word.classes.has("work") && cursor.is("group", 1)) ||
       namesLocal(cursor),
@@ -277,7 +324,8 @@ export const productions: readonly Production[] = [
   },
   {
     name: "point of a chain",
-    starts: (word) => word.classes.has("group") || word.text === "1" || /^(?:leaf|spike|tooth)$/.test(word.text),
+    starts: (word) =>
+      word.classes.has("group") || word.text === "1" || /^(?:leaf|spike|tooth)$/.test(word.text),
     rule: reads(readPointOf),
     examples: ["point of ch 3 with (1 sc, 2 dc) back on it"],
   },
@@ -296,9 +344,12 @@ export const productions: readonly Production[] = [
   {
     name: "cluster spelled out",
     readsOver: "names",
-    starts: (word, cursor) => (/^[([*]$/.test(word.text) && startsWrap(cursor, 1)) || startsWrap(cursor, 0),
+    starts: (word, cursor) =>
+      (/^[([*]$/.test(word.text) && startsWrap(cursor, 1)) || startsWrap(cursor, 0),
     rule: spelledCluster,
-    examples: ["(yo, insert hook in next st, draw up a loop, yo, draw through 2 loops) 3 times, yo, draw through all loops"],
+    examples: [
+      "(yo, insert hook in next st, draw up a loop, yo, draw through 2 loops) 3 times, yo, draw through all loops",
+    ],
   },
   {
     name: "popcorn closed",
@@ -317,9 +368,12 @@ export const productions: readonly Production[] = [
   {
     name: "loops held back",
     readsOver: "names",
-    starts: (word) => word.type === "number" || startsHolding(word.text) || word.classes.has("work"),
+    starts: (word) =>
+      word.type === "number" || startsHolding(word.text) || word.classes.has("work"),
     rule: heldBack,
-    examples: ["holding back last loop of each on hook, 3 tr in next sp, yo and draw through all loops"],
+    examples: [
+      "holding back last loop of each on hook, 3 tr in next sp, yo and draw through all loops",
+    ],
   },
   {
     name: "left to the maker",
@@ -330,13 +384,19 @@ export const productions: readonly Production[] = [
   },
   {
     name: "round in passing",
-    starts: (word, cursor) => word.type === "number" && (cursor.is("round", 2) || cursor.is("round", 3) || cursor.is("round", 4)),
+    starts: (word, cursor) =>
+      word.type === "number" &&
+      (cursor.is("round", 2) || cursor.is("round", 3) || cursor.is("round", 4)),
     rule: unlabelledRound,
     examples: ["2 sc in each st; then one hdc round"],
   },
   {
     name: "which round",
-    starts: (word) => word.classes.has("of") || word.classes.has("in") || word.classes.has("made") || word.classes.has("first"),
+    starts: (word) =>
+      word.classes.has("of") ||
+      word.classes.has("in") ||
+      word.classes.has("made") ||
+      word.classes.has("first"),
     rule: saysWhichRound,
     examples: ["ch 3 at beg of rnd"],
   },
@@ -350,7 +410,8 @@ export const productions: readonly Production[] = [
   {
     name: "further rounds",
     readsOver: "talk",
-    starts: (word) => word.classes.has("repeat") || /^(?:continue|cont|continuing|work)$/.test(word.text),
+    starts: (word) =>
+      word.classes.has("repeat") || /^(?:continue|cont|continuing|work)$/.test(word.text),
     rule: furtherRounds,
     examples: ["sc in each st. Continue in this manner until piece measures 6 inches"],
   },
@@ -363,7 +424,9 @@ export const productions: readonly Production[] = [
   },
   {
     name: "group of",
-    starts: (word, cursor) => (word.classes.has("group") || word.classes.has("work")) && (/^[([]$/.test(cursor.text(2)) || /^[([]$/.test(cursor.text(3))),
+    starts: (word, cursor) =>
+      (word.classes.has("group") || word.classes.has("work")) &&
+      (/^[([]$/.test(cursor.text(2)) || /^[([]$/.test(cursor.text(3))),
     rule: groupOf,
     examples: ["work a petal of (sc, 3 dc, sc) in next sp"],
   },
@@ -394,6 +457,12 @@ export const productions: readonly Production[] = [
     starts: (word) => word.type === "word",
     rule: measureSentence,
     examples: ["piece should measure 8 cm"],
+  },
+  {
+    name: "where it begins",
+    starts: (word, cursor) => word.classes.has("start") && cursor.is("in", 1),
+    rule: beginsWhere,
+    examples: ["beginning in same st as ch 1"],
   },
   {
     name: "advice",

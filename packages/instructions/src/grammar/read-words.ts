@@ -8,7 +8,7 @@ import { type Lexeme, lexemesOf } from "../words/lexemes.ts"
 import { type Token, tokenise } from "../words/tokens.ts"
 import { attachCounts } from "./attach-counts.ts"
 import { Chart, type Reading, type Remark } from "./chart.ts"
-import { isStitchWord, type Locals, type LocalStitch } from "./cursor.ts"
+import { isStitchWord, type LocalStitch, type Locals } from "./cursor.ts"
 import { withoutOtherSizes } from "./other-sizes.ts"
 import { asPasses } from "./passes.ts"
 import { productions } from "./productions.ts"
@@ -51,7 +51,9 @@ export function readWords(
   const isName = (word: string) => isStitchWord(word, terms) || locals.has(word)
   const lexemes = lexemesOf(tokens, isName).map((lexeme, i, all) => {
     const before = all[i - 1]
-    return before && text.slice(before.end, lexeme.start).includes("\n") ? { ...lexeme, newLine: true as const } : lexeme
+    return before && text.slice(before.end, lexeme.start).includes("\n")
+      ? { ...lexeme, newLine: true as const }
+      : lexeme
   })
   return {
     tokens,
@@ -95,7 +97,11 @@ function namesOf(reading: Reading, locals: Locals): Map<string, LocalStitch> {
   return found
 }
 
-function finished(chart: Chart, reading: Reading, names: ReadonlyMap<string, LocalStitch>): TreeReading {
+function finished(
+  chart: Chart,
+  reading: Reading,
+  names: ReadonlyMap<string, LocalStitch>,
+): TreeReading {
   const steps = attachCounts(intoSameSpace(ledByGroup(asPasses(reading.steps))))
   const skipped = new Set(reading.skipped)
   const remarks: Remark[] = []
@@ -108,7 +114,9 @@ function finished(chart: Chart, reading: Reading, names: ReadonlyMap<string, Loc
   }
   return {
     steps,
-    totals: reading.totals.map((total) => (hasWorkAfter(steps, total.end) ? { ...total, firm: false } : total)),
+    totals: reading.totals.map((total) =>
+      hasWorkAfter(steps, total.end) ? { ...total, firm: false } : total,
+    ),
     cost: reading.cost,
     gaps: gapsOf(chart.lexemes, skipped),
     remarks,
@@ -118,7 +126,10 @@ function finished(chart: Chart, reading: Reading, names: ReadonlyMap<string, Loc
 
 /** What is worked after a total is not in it: it was said of a part of the round. */
 function hasWorkAfter(steps: readonly Step[], end: number): boolean {
-  return steps.some((step) => step.start > end && (step.do === "work" || step.do === "group" || step.do === "repeat"))
+  return steps.some(
+    (step) =>
+      step.start > end && (step.do === "work" || step.do === "group" || step.do === "repeat"),
+  )
 }
 
 /** A mark cheaper than this says nothing by itself, and does not begin a gap. */
@@ -135,7 +146,8 @@ function gapsOf(lexemes: readonly Lexeme[], skipped: ReadonlySet<number>): Gap[]
       open.cost += word.skipCost
       open.words.push(word)
       open.last = k
-    } else if (word.type !== "mark" || word.skipCost >= leastMarkTold) gaps.push({ start: word.start, end: word.end, cost: word.skipCost, words: [word], last: k })
+    } else if (word.type !== "mark" || word.skipCost >= leastMarkTold)
+      gaps.push({ start: word.start, end: word.end, cost: word.skipCost, words: [word], last: k })
   }
   return gaps
 }
@@ -148,6 +160,8 @@ export function readStepsOf(
   terms: Terms,
   locals: Locals,
 ): { steps: readonly Step[]; cost: number } {
-  const first = readWords(text, start, end, terms, locals).trees().next().value as TreeReading | undefined
+  const first = readWords(text, start, end, terms, locals).trees().next().value as
+    | TreeReading
+    | undefined
   return first ? { steps: first.steps, cost: first.cost } : { steps: [], cost: 0 }
 }

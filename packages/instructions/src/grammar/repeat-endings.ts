@@ -29,14 +29,16 @@ export function readEnding(chart: Chart, run: Run): Ending | null {
     cursor.take("and")
     cursor.accept("but")
     if (cursor.is("omit") && !cursor.is("skip", 0)) return readOmission(chart, run)
-    if (cursor.is("omit") && (cursor.is("last", 1) || cursor.text(1) === "(")) return readOmission(chart, run)
+    if (cursor.is("omit") && (cursor.is("last", 1) || cursor.text(1) === "("))
+      return readOmission(chart, run)
     if (cursor.accept("stopping")) {
       // "stopping 1 sc short": that one is held over to the next round.
       if (cursor.takeCount(1) === null) return null
       readKind(cursor)
       return cursor.accept("short") ? { last: [], how: "follows" } : null
     }
-    if (!cursor.is("end") && !(cursor.text() === "ending at" && isEndMark(cursor.text(1)))) return null
+    if (!cursor.is("end") && !(cursor.text() === "ending at" && isEndMark(cursor.text(1))))
+      return null
     return readEndingWith(chart, run, marked)
   })
   if (found && found.last?.length === 0) return { last: null, how: null }
@@ -122,7 +124,10 @@ function readListHere(chart: Chart, toComma: boolean): readonly Step[] | null {
     if (toComma && isAtLastRepeat(cursor)) break
     if (isTotalBracket(chart, to)) break
   }
-  const inner = bracket && toComma ? chart.readInner(from + 1, Math.max(from + 1, to - 1)) : chart.readInner(from, to)
+  const inner =
+    bracket && toComma
+      ? chart.readInner(from + 1, Math.max(from + 1, to - 1))
+      : chart.readInner(from, to)
   cursor.at = to
   const best = inner[0]
   return best && best.cost < 1.5 ? asPasses(best.steps) : null
@@ -131,7 +136,9 @@ function readListHere(chart: Chart, toComma: boolean): readonly Step[] | null {
 /** "(48 dc)" after the ending. */
 function isTotalBracket(chart: Chart, at: number): boolean {
   if (!/^[([]$/.test(chart.lexemes[at]?.text ?? "")) return false
-  return chart.lexemes[at + 1]?.type === "number" && /^[)\]]$/.test(chart.lexemes[at + 3]?.text ?? "")
+  return (
+    chart.lexemes[at + 1]?.type === "number" && /^[)\]]$/.test(chart.lexemes[at + 3]?.text ?? "")
+  )
 }
 
 /** The steps of a round, its last repeat ending in another way; null where it has no repeat. */

@@ -30,13 +30,15 @@ const openRepeatCost = 1
 
 export function readStarred(chart: Chart, at: number): readonly Clause[] {
   const mark = chart.lexemes[at]!.text
-  if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0 && !isNamed(chart, at, mark)) return []
+  if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0 && !isNamed(chart, at, mark))
+    return []
   const found: Clause[] = []
   for (const close of closesOf(chart, at, mark)) {
     chart.openMarks.push(mark)
     const bodies = chart.readInner(at + 1, close.bodyEnd)
     chart.openMarks.pop()
-    for (const body of bodies) if (body.steps.length > 0) found.push(...afterBody(chart, body, at, mark, close))
+    for (const body of bodies)
+      if (body.steps.length > 0) found.push(...afterBody(chart, body, at, mark, close))
     if (found.length > 0) break
   }
   return found
@@ -70,7 +72,10 @@ function closesOf(chart: Chart, at: number, mark: string): Close[] {
     }
     const goesOn =
       /^(?:continue|cont|continues|continuing|working|work)$/.test(text) &&
-      (cursor.is("of", 1) || (cursor.is("around", 1) && cursor.is("of", 2)) || cursor.is("in", 1) || /^(?:in this way|this way|in pattern)$/.test(cursor.text(1)))
+      (cursor.is("of", 1) ||
+        (cursor.is("around", 1) && cursor.is("of", 2)) ||
+        cursor.is("in", 1) ||
+        /^(?:in this way|this way|in pattern)$/.test(cursor.text(1)))
     if (depth === 0 && text !== mark && isEndMark(text) && lexemes[k + 1]?.classes.has("in")) {
       // "*dc, ch 2** in next sp; rep from * to **": where the stretch goes is told behind it.
       closes.push({ bodyEnd: k, after: k + 1, by: "mark" })
@@ -87,14 +92,19 @@ function closesOf(chart: Chart, at: number, mark: string): Close[] {
     if (reference !== null) {
       const named = lexemes[reference - 1]!.text
       // "rep from **" ends the repeat that "**" began inside this one.
-      if (named !== mark && lexemes.slice(at + 1, k).some((lexeme) => lexeme.text === named)) continue
+      if (named !== mark && lexemes.slice(at + 1, k).some((lexeme) => lexeme.text === named))
+        continue
       closes.push({ bodyEnd: k, after: reference, by: "reference" })
       break
     }
-    if (!word && depth === 0 && namesNoOther(cursor)) word = { bodyEnd: k, after: k + 1, by: "word" }
+    if (!word && depth === 0 && namesNoOther(cursor))
+      word = { bodyEnd: k, after: k + 1, by: "word" }
   }
   // A word alone ends it before a mark that comes later can.
-  if (word && (closes.length === 0 || (closes[0]!.by === "mark" && closes[0]!.bodyEnd > word.bodyEnd)))
+  if (
+    word &&
+    (closes.length === 0 || (closes[0]!.by === "mark" && closes[0]!.bodyEnd > word.bodyEnd))
+  )
     closes.unshift(word)
   if (closes.length === 0) {
     const end = endOfRound(lexemes, at)
@@ -109,12 +119,17 @@ function endOfRound(lexemes: Chart["lexemes"], at: number): number {
   let end = lexemes.length
   for (let k = at + 1; k < lexemes.length; k++) {
     const lexeme = lexemes[k]!
-    const total = /^[([]$/.test(lexeme.text) && lexemes[k + 1]?.type === "number" && lexemes.slice(k, k + 7).some(({ text }) => /^[)\]]$/.test(text)) && /^[.)\]]?$/.test(lexemes[k - 1]?.text ?? "") 
+    const total =
+      /^[([]$/.test(lexeme.text) &&
+      lexemes[k + 1]?.type === "number" &&
+      lexemes.slice(k, k + 7).some(({ text }) => /^[)\]]$/.test(text)) &&
+      /^[.)\]]?$/.test(lexemes[k - 1]?.text ?? "")
     if (lexeme.text === "." || lexeme.classes.has("join") || total) {
       end = k
       // "... work a sl st in next st to join": the slip stitch is the join's.
       for (let back = k - 1; lexeme.classes.has("join") && back > Math.max(at, k - 9); back--)
-        if (/^(?:sl|ss|slst|slip)$/.test(lexemes[back]!.text)) end = lexemes[back - 1]?.classes.has("work") ? back - 1 : back
+        if (/^(?:sl|ss|slst|slip)$/.test(lexemes[back]!.text))
+          end = lexemes[back - 1]?.classes.has("work") ? back - 1 : back
       break
     }
   }
@@ -130,14 +145,19 @@ function referenceAt(cursor: Cursor, mark: string): number | null {
       let after = first + k + 1
       const { lexemes } = cursor
       // "from * to *", "between * and *": the marks named again; "to **" is an end mark.
-      while (/^['"]$/.test(lexemes[after]?.text ?? "") && lexemes[after + 1]?.text !== "s") after += 1
+      while (/^['"]$/.test(lexemes[after]?.text ?? "") && lexemes[after + 1]?.text !== "s")
+        after += 1
       for (;;) {
         const link = lexemes[after]
         const again = lexemes[after + 1]
         if (link?.text === mark && lexemes[after - 2]?.classes.has("between")) after += 1
         else if (link?.text === "'" && again?.text === "s") after += 2
         else if (link?.text === "s") after += 1
-        else if (link && again?.text === mark && (link.classes.has("to") || link.classes.has("and") || link.text === "-"))
+        else if (
+          link &&
+          again?.text === mark &&
+          (link.classes.has("to") || link.classes.has("and") || link.text === "-")
+        )
           after += 2
         else break
       }
@@ -152,27 +172,31 @@ function referenceAt(cursor: Cursor, mark: string): number | null {
 /** "rep around", "repeat 5 times", "rep to last 2 sts": how often, though no mark is named. */
 function namesNoOther(cursor: Cursor): boolean {
   // "repeat from [-] twice" is said of a bracket.
-  if (cursor.is("of", 1) && /^[([]$/.test(cursor.text(2)) && /^[-)\]]$/.test(cursor.text(3))) return false
+  if (cursor.is("of", 1) && /^[([]$/.test(cursor.text(2)) && /^[-)\]]$/.test(cursor.text(3)))
+    return false
   if (cursor.is("round", 1) && /^[,;.)\]]?$/.test(cursor.text(2))) return true
   for (let k = 1; k <= 6; k++) {
     const text = cursor.text(k)
     if (isRepeatMark(text) || cursor.is("round", k)) return cursor.is("around", k)
     if (text === "" || /^[,;.)\]]$/.test(text)) break
   }
-  return cursor.is("around", 1) || cursor.isNumber(1) || cursor.is("once", 1) || cursor.is("until", 1) || cursor.is("of", 1) || /^[,;.)]?$/.test(cursor.text(1)) || cursor.text(1) === "this" || cursor.is("in", 1)
+  return (
+    cursor.is("around", 1) ||
+    cursor.isNumber(1) ||
+    cursor.is("once", 1) ||
+    cursor.is("until", 1) ||
+    cursor.is("of", 1) ||
+    /^[,;.)]?$/.test(cursor.text(1)) ||
+    cursor.text(1) === "this" ||
+    cursor.is("in", 1)
+  )
 }
 
-function afterBody(
-  chart: Chart,
-  body: Reading,
-  at: number,
-  mark: string,
-  close: Close,
-): Clause[] {
+function afterBody(chart: Chart, body: Reading, at: number, mark: string, close: Close): Clause[] {
   const cursor = chart.from(close.after)
   const opening = chart.lexemes[at]!
   const start = opening.start
-  const steps = mirroredInSpace(asPasses(body.steps))
+  const steps = mirroredInSpace(inTurn(asPasses(body.steps)))
   // What is told inside a repeat is no total of the round.
   const totals = body.totals.map((total) => ({ ...total, firm: false }))
   const extra = { totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
@@ -180,9 +204,26 @@ function afterBody(
   let by = close.by
   if (by === "end") {
     const around: Times = { kind: "until", until: { kind: "around" } }
-    const remarks: Remark[] = [...extra.remarks, { code: "repeat-end-missing", start: opening.start, end: opening.end }]
+    const remarks: Remark[] = [
+      ...extra.remarks,
+      { code: "repeat-end-missing", start: opening.start, end: opening.end },
+    ]
     return [
-      clause(cursor, [{ ...cursor.since(start), do: "repeat", body: steps, last: null, ending: null, times: around }], cost + openRepeatCost, { ...extra, remarks }),
+      clause(
+        cursor,
+        [
+          {
+            ...cursor.since(start),
+            do: "repeat",
+            body: steps,
+            last: null,
+            ending: null,
+            times: around,
+          },
+        ],
+        cost + openRepeatCost,
+        { ...extra, remarks },
+      ),
     ]
   }
   if (by === "mark") {
@@ -212,13 +253,15 @@ function afterBody(
   // "rep 7 from * around": of two figures that say how often, one is not used.
   if (behind && before) extra.remarks.push(...figuresBefore(chart, close))
   if (!stated && closedByMark && by === "mark") {
-    if (namedAgain(chart, cursor.at, mark))
-      return [clause(cursor, steps, cost, extra)]
+    if (namedAgain(chart, cursor.at, mark)) return [clause(cursor, steps, cost, extra)]
     // "*...*" with nothing said of how often: around, or worked once as it stands.
     const around: Times = { kind: "until", until: { kind: "around" } }
     const once = clause(cursor, steps, cost + 0.6, extra)
     const ending = readEnding(chart, { steps, markAt: body.markAt })
-    return [clause(cursor, withEnding(cursor, steps, ending, around, start), cost + 0.5, extra), once]
+    return [
+      clause(cursor, withEnding(cursor, steps, ending, around, start), cost + 0.5, extra),
+      once,
+    ]
   }
   const times: Times = stated ?? { kind: "until", until: { kind: "around" } }
   const unsaid = stated || by === "reference" ? 0 : openRepeatCost / 2
@@ -228,7 +271,8 @@ function afterBody(
     const repeat: Step = { ...span, do: "repeat", body: steps, last: null, ending: null, times }
     return [clause(cursor, [{ ...span, do: "group", steps: [repeat], place: inOne }], cost, extra)]
   }
-  if (upToMark && body.markAt !== null) return [clause(cursor, upTo(span, steps, body.markAt, times), cost, extra)]
+  if (upToMark && body.markAt !== null)
+    return [clause(cursor, upTo(span, steps, body.markAt, times), cost, extra)]
   const marked = { steps, markAt: body.markAt }
   const ending = readOnceMore(cursor, marked) ?? readEnding(chart, marked)
   return [clause(cursor, withEnding(cursor, steps, ending, times, start), cost + unsaid, extra)]
@@ -239,9 +283,33 @@ function figuresBefore(chart: Chart, close: Close): Remark[] {
   const found: Remark[] = []
   for (let k = close.bodyEnd; k < close.after; k++) {
     const word = chart.lexemes[k]!
-    if (word.type === "number") found.push({ code: "skipped", start: word.start, end: word.end, said: String(k) })
+    if (word.type === "number")
+      found.push({ code: "skipped", start: word.start, end: word.end, said: String(k) })
   }
   return found
+}
+
+/** "*1 dc in first st, 2 dc in second st; rep from *": inside a repeat the first, second, third are the next in turn. */
+function inTurn(steps: readonly Step[]): readonly Step[] {
+  let turn = 0
+  const changed = steps.map((step): Step => {
+    if (step.do !== "work" || step.place?.at !== "next" || step.place.noun.what !== "stitch")
+      return step
+    const { place } = step
+    const plain: Place = {
+      start: place.start,
+      end: place.end,
+      at: "next",
+      noun: place.noun,
+      count: 1,
+    }
+    const first = place.order === "first" && place.count === 1 && place.pick === undefined
+    if (first ? turn !== 0 : turn === 0 || place.pick !== turn + 1 || place.count !== turn + 1)
+      return step
+    turn += 1
+    return { ...step, place: plain }
+  })
+  return turn >= 2 ? changed : steps
 }
 
 /** "repeat 7x from * to *": how often, told before the mark is named. */
@@ -283,8 +351,13 @@ function placeOfPassage(
     if (isRepeatMark(cursor.text())) cursor.at += 1
     const further = cursor.is("in") ? readPlace(cursor) : null
     if (further) return [group, { ...cursor.since(from), do: "group", steps: body, place: further }]
-    const times = readTimes(cursor, true) ?? { kind: "until" as const, until: { kind: "around" as const } }
-    return [{ ...cursor.since(start), do: "repeat", body: [group], last: null, ending: null, times }]
+    const times = readTimes(cursor, true) ?? {
+      kind: "until" as const,
+      until: { kind: "around" as const },
+    }
+    return [
+      { ...cursor.since(start), do: "repeat", body: [group], last: null, ending: null, times },
+    ]
   })
 }
 
@@ -298,7 +371,8 @@ export function skippedIn(chart: Chart, body: Reading): Remark[] {
 /** "*...* (Note: ...). Repeat from *": a remark between a stretch and what is said of it. */
 function skipNote(chart: Chart, cursor: Cursor): void {
   cursor.attempt(() => {
-    if (cursor.text() !== "(" || !/^(?:note|see|this|you|counts|made|there)$/.test(cursor.text(1))) return null
+    if (cursor.text() !== "(" || !/^(?:note|see|this|you|counts|made|there)$/.test(cursor.text(1)))
+      return null
     while (!cursor.done() && cursor.text() !== ")") cursor.at += 1
     cursor.at += 1
     cursor.accept(",", ";", ".")
@@ -310,7 +384,8 @@ function skipNote(chart: Chart, cursor: Cursor): void {
 function marksAgain(cursor: Cursor, mark: string): true | null {
   cursor.accept(",", ";", ".")
   while (cursor.take("work") || cursor.accept("go", "from", "continue", "do", "again"));
-  if (!cursor.accept(mark) || !(cursor.take("to") || cursor.accept("-")) || !cursor.accept(mark)) return null
+  if (!cursor.accept(mark) || !(cursor.take("to") || cursor.accept("-")) || !cursor.accept(mark))
+    return null
   return cursor.isNumber() || cursor.is("around") || cursor.is("once") ? true : null
 }
 
@@ -324,7 +399,13 @@ function withEnding(
   const last = ending?.last ?? null
   const closing = last ? last[last.length - 1] : undefined
   const base = { ...cursor.since(start), do: "repeat" as const, body, times }
-  if (ending?.how === "follows" && last?.length === 1 && closing && (closing.do === "slip" || closing.do === "join") && !body.some((step) => step.do === "slip"))
+  if (
+    ending?.how === "follows" &&
+    last?.length === 1 &&
+    closing &&
+    (closing.do === "slip" || closing.do === "join") &&
+    !body.some((step) => step.do === "slip")
+  )
     // "and finish with a sl st in first st": nothing but the join.
     return [{ ...base, last: null, ending: null }, closing]
   if (
@@ -345,7 +426,9 @@ function withEnding(
       },
       closing,
     ]
-  return [{ ...base, last, ending: ending?.how ?? null, ...(ending?.tail ? { tail: ending.tail } : {}) }]
+  return [
+    { ...base, last, ending: ending?.how ?? null, ...(ending?.tail ? { tail: ending.tail } : {}) },
+  ]
 }
 
 /** "*1 dc, ch 1*, rep between *s 11 times in ring": where all of it goes. */
@@ -365,7 +448,9 @@ function readRepeatTimes(
   if (by === "reference") {
     const times = readTimes(cursor, true)
     // "*...*; repeat * to * 8 times": nine of anything is rare, so eight in all are likelier.
-    return times?.kind === "more" && times.plain && times.count % 2 === 0 && times.count > 2 ? { ...times, ofBracket: true } : times
+    return times?.kind === "more" && times.plain && times.count % 2 === 0 && times.count > 2
+      ? { ...times, ofBracket: true }
+      : times
   }
   if (by === "mark") return readTimes(cursor, false)
   const times = readTimes(cursor, true)
@@ -373,8 +458,21 @@ function readRepeatTimes(
 }
 
 /** "rep from * to ** twice more": what stands before the second mark, so often again. */
-function upTo(span: { start: number; end: number }, steps: readonly Step[], markAt: number, times: Times): Step[] {
+function upTo(
+  span: { start: number; end: number },
+  steps: readonly Step[],
+  markAt: number,
+  times: Times,
+): Step[] {
   const marked = steps.slice(0, markAt)
+  if (
+    times.kind === "until" &&
+    times.until.kind === "around" &&
+    marked.length > 0 &&
+    marked.length < steps.length
+  )
+    // "*...**, 1 tr in next, rep from * to **": the last time stops at the second mark.
+    return [{ ...span, do: "repeat", body: steps, last: marked, ending: "replaces", times }]
   if (marked.length === steps.length || times.kind === "until")
     return [{ ...span, do: "repeat", body: steps, last: null, ending: null, times }]
   const again: Times = { kind: "total", count: times.count }
@@ -388,7 +486,10 @@ function acceptUpToMark(cursor: Cursor): true | null {
 }
 
 /** "rep from * twice more, then from * to ** once": the last time goes only so far. */
-function readOnceMore(cursor: Cursor, run: { steps: readonly Step[]; markAt: number | null }): Ending | null {
+function readOnceMore(
+  cursor: Cursor,
+  run: { steps: readonly Step[]; markAt: number | null },
+): Ending | null {
   if (run.markAt === null) return null
   return cursor.attempt((): Ending | null => {
     cursor.accept(",", ";", ".")
@@ -410,7 +511,8 @@ function readOnceMore(cursor: Cursor, run: { steps: readonly Step[]; markAt: num
 function namedAgain(chart: Chart, from: number, mark: string): boolean {
   for (let k = from + 1; k < chart.lexemes.length - 2; k++) {
     const link = chart.lexemes[k + 1]!
-    if (chart.lexemes[k]!.text !== mark || !(link.classes.has("to") || link.classes.has("and"))) continue
+    if (chart.lexemes[k]!.text !== mark || !(link.classes.has("to") || link.classes.has("and")))
+      continue
     if (chart.lexemes[k + 2]!.text !== mark) continue
     const lead = chart.lexemes[k - 1]!
     if (lead.classes.has("of") || lead.classes.has("between")) return true
@@ -440,7 +542,11 @@ export function readPassage(chart: Chart, at: number): readonly Clause[] {
   const steps = asPasses(body.steps)
   if (!times || times.kind === "until") return [clause(cursor, steps)]
   const again: Times = { kind: "total", count: times.count }
-  return [clause(cursor, [{ ...span, do: "repeat", body: steps, last: null, ending: null, times: again }])]
+  return [
+    clause(cursor, [
+      { ...span, do: "repeat", body: steps, last: null, ending: null, times: again },
+    ]),
+  ]
 }
 
 /** "sc 1, inc 1; repeat around", "rep from *" without a mark: all that was said, the start of the round left out. */
@@ -453,7 +559,11 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const unmarked = cursor.attempt(() => {
     if (!cursor.accept("from", "between")) return null
     const mark = cursor.text()
-    if (!isRepeatMark(mark)) return cursor.accept("beginning", "start", "beg") || (cursor.is("around") && !chart.lexemes.slice(0, at).some(({ text }) => isRepeatMark(text))) ? true : null
+    if (!isRepeatMark(mark))
+      return cursor.accept("beginning", "start", "beg") ||
+        (cursor.is("around") && !chart.lexemes.slice(0, at).some(({ text }) => isRepeatMark(text)))
+        ? true
+        : null
     if (chart.lexemes.slice(0, at).some(({ text }) => text === mark)) return null
     cursor.at += 1
     return true
@@ -462,7 +572,9 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const times = readTimes(cursor, true)
   if (!times || (times.kind === "until" && times.until.kind !== "around")) return []
   const end = cursor.lastEnd()
-  const remarks: Remark[] = unmarked ? [{ code: "repeat-start-missing", start: opening.start, end }] : []
+  const remarks: Remark[] = unmarked
+    ? [{ code: "repeat-start-missing", start: opening.start, end }]
+    : []
   const ending = readEnding(chart, { steps: [], markAt: null })
   const tail = ending?.last && ending.how === "follows" ? ending.last : null
   return [
@@ -474,7 +586,15 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
         const first = before.length - body.length
         return [
           ...before.slice(0, first),
-          { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+          {
+            start: body[0]!.start,
+            end,
+            do: "repeat",
+            body,
+            last: tail,
+            ending: tail ? "follows" : null,
+            times,
+          },
         ]
       },
       0.15,
@@ -486,11 +606,20 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
       (before) => {
         const first = before.findIndex((step) => step.do === "chain")
         const from = before.findIndex((step) => step.do === "work" || step.do === "group")
-        if (first < 0 || from < first || (before[first]?.do === "chain" && before[first].countsAs)) return null
+        if (first < 0 || from < first || (before[first]?.do === "chain" && before[first].countsAs))
+          return null
         const body = shortestPeriod(before.slice(first))
         return [
           ...before.slice(0, first),
-          { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+          {
+            start: body[0]!.start,
+            end,
+            do: "repeat",
+            body,
+            last: tail,
+            ending: tail ? "follows" : null,
+            times,
+          },
         ]
       },
       unmarked ? 0.16 : 0.3,
@@ -505,7 +634,15 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
           if (!body || body.length === 0) return null
           return [
             ...before.slice(0, before.length - body.length),
-            { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+            {
+              start: body[0]!.start,
+              end,
+              do: "repeat",
+              body,
+              last: tail,
+              ending: tail ? "follows" : null,
+              times,
+            },
           ]
         },
         0.18 + 0.02 * skip,
@@ -520,11 +657,25 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
         const list = before.slice(first)
         if (first < 0 || list.length < 4 || list.length % 2 > 0) return null
         const inTurn = list.every((step, i) => step.do === (i % 2 === 0 ? "chain" : "work"))
-        if (!inTurn || list[0]?.do !== "chain" || list[0].countsAs || !list.every((step) => step.do !== "chain" || step.chains >= 3)) return null
+        if (
+          !inTurn ||
+          list[0]?.do !== "chain" ||
+          list[0].countsAs ||
+          !list.every((step) => step.do !== "chain" || step.chains >= 3)
+        )
+          return null
         const body = shortestPeriod(list)
         return [
           ...before.slice(0, first),
-          { start: body[0]!.start, end, do: "repeat", body, last: tail, ending: tail ? "follows" : null, times },
+          {
+            start: body[0]!.start,
+            end,
+            do: "repeat",
+            body,
+            last: tail,
+            ending: tail ? "follows" : null,
+            times,
+          },
         ]
       },
       0.1,
@@ -557,14 +708,21 @@ function shortestPeriod(steps: readonly Step[]): readonly Step[] {
 
 function isAlike(a: Step, b: Step): boolean {
   if (a.do === "chain") return b.do === "chain" && a.chains === b.chains
-  if (a.do !== "work" || b.do !== "work" || a.count !== b.count || a.stitch.kind.basic !== b.stitch.kind.basic) return false
+  if (
+    a.do !== "work" ||
+    b.do !== "work" ||
+    a.count !== b.count ||
+    a.stitch.kind.basic !== b.stitch.kind.basic
+  )
+    return false
   return a.place?.at !== "next" || b.place?.at !== "next" || a.place.noun.what === b.place.noun.what
 }
 
 /** The steps that a repeat without a mark is of: those after the start of the round. */
 function repeated(before: readonly Step[]): readonly Step[] | null {
   const first = before.findIndex(
-    (step) => step.do === "work" || step.do === "group" || step.do === "repeat" || step.do === "skip",
+    (step) =>
+      step.do === "work" || step.do === "group" || step.do === "repeat" || step.do === "skip",
   )
   if (first < 0) return null
   return before.slice(first)
@@ -574,7 +732,10 @@ function repeated(before: readonly Step[]): readonly Step[] | null {
 export function listTimes(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   cursor.accept("for")
-  const crossed = cursor.accept("x") || cursor.attempt(() => (cursor.accept("repeat", "rep") && cursor.accept("of") ? true : null)) !== null
+  const crossed =
+    cursor.accept("x") ||
+    cursor.attempt(() => (cursor.accept("repeat", "rep") && cursor.accept("of") ? true : null)) !==
+      null
   const count = cursor.takeCount(2)
   if (count === null || (!cursor.take("times") && !crossed) || cursor.is("more")) return []
   if (!/^[.;([={,]?$/.test(cursor.text()) && !cursor.is("join") && !cursor.is("and")) return []
@@ -583,13 +744,24 @@ export function listTimes(chart: Chart, at: number): readonly Clause[] {
     clause(
       cursor,
       (before) => {
-        const from = before.findLastIndex((step) => !isUnplaced(step) && !(step.do === "work" && step.place?.at === "next")) + 1
+        const from =
+          before.findLastIndex(
+            (step) => !isUnplaced(step) && !(step.do === "work" && step.place?.at === "next"),
+          ) + 1
         const body = before.slice(before[from]?.do === "chain" ? from + 1 : from)
         const first = before.length - body.length
         if (body.length < 2 || !body.some((step) => step.do === "work")) return null
         return [
           ...before.slice(0, first),
-          { start: body[0]!.start, end, do: "repeat", body, last: null, ending: null, times: { kind: "total", count } },
+          {
+            start: body[0]!.start,
+            end,
+            do: "repeat",
+            body,
+            last: null,
+            ending: null,
+            times: { kind: "total", count },
+          },
         ]
       },
       crossed ? 0 : 0.3,

@@ -3,7 +3,7 @@
 import type { Place, Step, StitchName } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
-import { type Cursor, type LocalStitch } from "./cursor.ts"
+import type { Cursor, LocalStitch } from "./cursor.ts"
 import { readWorkPlace } from "./make.ts"
 import { readChainCount } from "./make-extras.ts"
 import { asPasses } from "./passes.ts"
@@ -30,7 +30,12 @@ export function localGroup(chart: Chart, at: number): readonly Clause[] {
     ? ({ ...cursor.since(start), at: "each", nouns: [{ what: "stitch" }], until } as Place)
     : readWorkPlace(cursor)
   if (!said) cursor.at = afterName
-  const place: Place = said ?? { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count: 1 }
+  const place: Place = said ?? {
+    ...cursor.since(start),
+    at: "next",
+    noun: { what: "stitch" },
+    count: 1,
+  }
   const span = cursor.since(start)
   const groups = Array.from({ length: Math.min(count, mostInRow) }, () => ({
     ...span,
@@ -39,16 +44,28 @@ export function localGroup(chart: Chart, at: number): readonly Clause[] {
     place,
   }))
   const cost = said ? named.cost : named.cost + 0.1
-  const plain = clause(cursor, groups, begins || count !== 1 || said?.at !== "same" ? cost : cost + 0.2, { names: named.names })
+  const plain = clause(
+    cursor,
+    groups,
+    begins || count !== 1 || said?.at !== "same" ? cost : cost + 0.2,
+    { names: named.names },
+  )
   if (count !== 1 || (!begins && said?.at !== "same")) return [plain]
   return [
     clause(
       cursor,
       (before) => {
         // "ch 3 and make a starting shell": the chain is its first stitch.
-        const chained = before.some((step) => step.do === "chain" && step.chains > 1) && !before.some((step) => step.do === "work" || step.do === "group")
+        const chained =
+          before.some((step) => step.do === "chain" && step.chains > 1) &&
+          !before.some((step) => step.do === "work" || step.do === "group")
         if (!chained && !begins) return null
-        return [...before, ...(chained ? groups.map((group) => ({ ...group, steps: withoutFirst(group.steps) })) : groups)]
+        return [
+          ...before,
+          ...(chained
+            ? groups.map((group) => ({ ...group, steps: withoutFirst(group.steps) }))
+            : groups),
+        ]
       },
       cost,
       { names: named.names },
@@ -95,7 +112,19 @@ function readShell(chart: Chart, cursor: Cursor, start: number, begins: boolean)
     return { count, stitch }
   })
   if (sized)
-    return { steps: [{ ...cursor.since(start), do: "work", stitch: sized.stitch, count: sized.count, place: null }], cost: 0, names: [] }
+    return {
+      steps: [
+        {
+          ...cursor.since(start),
+          do: "work",
+          stitch: sized.stitch,
+          count: sized.count,
+          place: null,
+        },
+      ],
+      cost: 0,
+      names: [],
+    }
   if (/^(?:shells?|fans?)$/.test(cursor.text())) {
     const name = cursor.text().replace(/s$/, "")
     cursor.at += 1
@@ -106,10 +135,17 @@ function readShell(chart: Chart, cursor: Cursor, start: number, begins: boolean)
     }
     return bracketed(chart, cursor, name)
   }
-  if (/^(?:v-st|vst|v-stitch|v-stitches)$/.test(cursor.text()) || (cursor.text() === "v" && (cursor.is("stitch", 1) || (cursor.text(1) === "-" && cursor.is("stitch", 2))))) {
-    while (!cursor.is("stitch") && !/^(?:v-st|vst|v-stitch|v-stitches)$/.test(cursor.text())) cursor.at += 1
+  if (
+    /^(?:v-st|vst|v-stitch|v-stitches)$/.test(cursor.text()) ||
+    (cursor.text() === "v" &&
+      (cursor.is("stitch", 1) || (cursor.text(1) === "-" && cursor.is("stitch", 2))))
+  ) {
+    while (!cursor.is("stitch") && !/^(?:v-st|vst|v-stitch|v-stitches)$/.test(cursor.text()))
+      cursor.at += 1
     cursor.at += 1
-    return bracketed(chart, cursor, "v") ?? { steps: usualV(cursor.since(start)), cost: 0, names: [] }
+    return (
+      bracketed(chart, cursor, "v") ?? { steps: usualV(cursor.since(start)), cost: 0, names: [] }
+    )
   }
   if (begins && cursor.is("corner")) {
     cursor.at += 1
@@ -130,7 +166,7 @@ function bracketed(chart: Chart, cursor: Cursor, name: string): Shell | null {
   }
   const inner = chart.readInner(from, end - 1)[0]
   cursor.at = end
-  if (!inner || !inner.steps.some((step) => step.do === "work" || step.do === "group")) return null
+  if (!inner?.steps.some((step) => step.do === "work" || step.do === "group")) return null
   const steps = asPasses(inner.steps)
   return { steps, cost: inner.cost, names: [[name, steps]] }
 }
@@ -166,7 +202,13 @@ function readPart(cursor: Cursor): Step | null {
   if (chains !== null) return { ...cursor.since(start), do: "chain", chains, place: null }
   const counted = readCounted(cursor)
   return (
-    counted && { ...cursor.since(start), do: "work", stitch: counted.stitch, count: counted.count, place: null }
+    counted && {
+      ...cursor.since(start),
+      do: "work",
+      stitch: counted.stitch,
+      count: counted.count,
+      place: null,
+    }
   )
 }
 
@@ -176,7 +218,12 @@ function localHere(cursor: Cursor): LocalStitch | null {
     if (cursor.at + length > cursor.lexemes.length) continue
     const words = cursor.lexemes.slice(cursor.at, cursor.at + length)
     if (words.some(({ type, text }) => type !== "word" && text !== "-")) continue
-    const local = cursor.locals.get(words.map(({ text }) => text).join("").replace(/[^a-z]/g, ""))
+    const local = cursor.locals.get(
+      words
+        .map(({ text }) => text)
+        .join("")
+        .replace(/[^a-z]/g, ""),
+    )
     if (!local?.steps) continue
     cursor.at += length
     cursor.accept("-")

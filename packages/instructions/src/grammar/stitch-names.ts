@@ -184,7 +184,12 @@ function endsName(cursor: Cursor, ahead: number): boolean {
   const text = cursor.text(ahead)
   if (text === "group" || text === "groups" || text === "cluster") return true
   return (
-    (cursor.is("in", ahead) || cursor.is("of", ahead) || cursor.is("and", ahead) || cursor.is("next", ahead) || cursor.is("each", ahead) || cursor.is("to", ahead)) &&
+    (cursor.is("in", ahead) ||
+      cursor.is("of", ahead) ||
+      cursor.is("and", ahead) ||
+      cursor.is("next", ahead) ||
+      cursor.is("each", ahead) ||
+      cursor.is("to", ahead)) &&
     !cursor.is("post", ahead)
   )
 }
@@ -220,12 +225,20 @@ function readGathered(cursor: Cursor): StitchKind | null {
     cursor.accept("-")
   }
   const written = /^(.{2,4})(?:cl|cls|clus|cluster|pop|pc|puff)$/.exec(cursor.text())
-  const joinedName = written ? stitchNamed(written[1] === "trb" ? "tr" : written[1]!, cursor.terms) : null
+  const joinedName = written
+    ? stitchNamed(written[1] === "trb" ? "tr" : written[1]!, cursor.terms)
+    : null
   if (joinedName && !joinedName.gathered) {
     // "5trcl", "dccl"
     cursor.at += 1
     cursor.take("stitch")
-    return { ...joinedName, gathered: { how: /pop|pc$/.test(cursor.lexemes[cursor.at - 1]!.text) ? "popcorn" : "cluster", legs: legs ?? 3 } }
+    return {
+      ...joinedName,
+      gathered: {
+        how: /pop|pc$/.test(cursor.lexemes[cursor.at - 1]!.text) ? "popcorn" : "cluster",
+        legs: legs ?? 3,
+      },
+    }
   }
   const basic = stitchNamed(cursor.text(), cursor.terms)
   if (!basic || basic.gathered || cursor.peek()?.type !== "word") return null
@@ -260,10 +273,16 @@ export function readCounted(cursor: Cursor): CountedStitch | null {
         const joined = cursor.text(1) === "-"
         const stitch = readStitch(cursor)
         if (!stitch) return null
-        const words = cursor.lexemes.slice(Math.max(0, cursor.at - 2), cursor.at).map(({ text }) => text)
+        const words = cursor.lexemes
+          .slice(Math.max(0, cursor.at - 2), cursor.at)
+          .map(({ text }) => text)
         const last = words.find((text) => usualGathered[text] !== undefined) ?? ""
         // "3 dc cluster" is one, "3 dc clusters" are three.
-        const one = stitch.kind.gathered !== undefined && stitch.kind.gathered.legs > 1 && usualGathered[last] !== undefined && !last.endsWith("s")
+        const one =
+          stitch.kind.gathered !== undefined &&
+          stitch.kind.gathered.legs > 1 &&
+          usualGathered[last] !== undefined &&
+          !last.endsWith("s")
         return joined || one || stitch.kind.gathered?.how === "together" ? stitch : null
       })
       if (named) return { count: 1, stitch: named, counted: false }
@@ -298,7 +317,8 @@ function readStitchTimes(cursor: Cursor): number | null {
 
 function isEndOfCount(cursor: Cursor): boolean {
   const text = cursor.text()
-  if (text === "" || /^[,;.)\]([]$/.test(text) || /^\*+$/.test(text) || cursor.is("and")) return true
+  if (text === "" || /^[,;.)\]([]$/.test(text) || /^\*+$/.test(text) || cursor.is("and"))
+    return true
   // "dc 1 in next st", "BPdc 2 in next": the figure counts the stitch, not the places.
   return cursor.is("in") || cursor.is("next") || cursor.is("same")
 }

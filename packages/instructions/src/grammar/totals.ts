@@ -8,7 +8,22 @@ import type { Cursor } from "./cursor.ts"
 import { readNoun } from "./nouns.ts"
 import { readKind } from "./stitch-names.ts"
 
-const separators = new Set(["+", ",", ";", "and", "&", "-", "/", "=", ".", "with", "plus", "--", ":", "*"])
+const separators = new Set([
+  "+",
+  ",",
+  ";",
+  "and",
+  "&",
+  "-",
+  "/",
+  "=",
+  ".",
+  "with",
+  "plus",
+  "--",
+  ":",
+  "*",
+])
 
 /** A total whose words are not all understood is dearer by each of them. */
 const strayWordCost = 0.3
@@ -40,7 +55,8 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       cursor.at += 1
       continue
     }
-    const ofRound = cursor.lexemes[cursor.at - 1]?.classes.has("round") === true && cursor.isNumber()
+    const ofRound =
+      cursor.lexemes[cursor.at - 1]?.classes.has("round") === true && cursor.isNumber()
     const item = ofRound ? null : cursor.attempt(() => readItem(cursor, end))
     if (item) {
       items.push(item)
@@ -65,7 +81,8 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       }
       break
     }
-    const inGroups = cursor.is("in") && cursor.is("group", 1) && cursor.text(2) === "of" && cursor.isNumber(3)
+    const inGroups =
+      cursor.is("in") && cursor.is("group", 1) && cursor.text(2) === "of" && cursor.isNumber(3)
     if (!closed && items.length > 0 && inGroups) {
       // "12 dc in groups of 2 separated by ch 1".
       cursor.at += 4
@@ -106,18 +123,34 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
 function isPart(cursor: Cursor): boolean {
   if (cursor.text() === "per" || cursor.text() === "along each side") return true
   return (
-    ((cursor.is("each") || cursor.text() === "a") && (cursor.is("side", 1) || cursor.is("corner", 1))) ||
+    ((cursor.is("each") || cursor.text() === "a") &&
+      (cursor.is("side", 1) || cursor.is("corner", 1))) ||
     (cursor.is("between") && (cursor.is("corner", 1) || cursor.is("corner", 2)))
   )
 }
 
 function leads(cursor: Cursor): boolean {
-  return cursor.is("says-total") || cursor.is("chat") || cursor.is("made") || cursor.is("stitch") || cursor.is("counts") || cursor.is("more") || cursor.is("round")
+  return (
+    cursor.is("says-total") ||
+    cursor.is("chat") ||
+    cursor.is("made") ||
+    cursor.is("stitch") ||
+    cursor.is("counts") ||
+    cursor.is("more") ||
+    cursor.is("round")
+  )
 }
 
 /** Words that may stand in a total without a bracket after its first figure. */
 function belongs(cursor: Cursor): boolean {
-  if (cursor.is("repeat") || cursor.is("join") || cursor.is("turn") || cursor.is("skip") || cursor.is("fasten")) return false
+  if (
+    cursor.is("repeat") ||
+    cursor.is("join") ||
+    cursor.is("turn") ||
+    cursor.is("skip") ||
+    cursor.is("fasten")
+  )
+    return false
   return (
     cursor.is("says-total") ||
     cursor.is("made") ||
@@ -131,7 +164,12 @@ function belongs(cursor: Cursor): boolean {
     cursor.is("size") ||
     cursor.is("each") ||
     cursor.is("between") ||
-    (cursor.is("in") && (cursor.is("end", 1) || cursor.is("round", 1) || cursor.is("each", 1) || cursor.text(1) === "total" || cursor.is("that", 1)))
+    (cursor.is("in") &&
+      (cursor.is("end", 1) ||
+        cursor.is("round", 1) ||
+        cursor.is("each", 1) ||
+        cursor.text(1) === "total" ||
+        cursor.is("that", 1)))
   )
 }
 
@@ -147,15 +185,22 @@ function readItem(cursor: Cursor, end: number): StatedItem | null {
   const span = () => cursor.since(start)
   cursor.attempt(() => (cursor.accept("x") && cursor.isNumber() ? true : null))
   const first = cursor.at
-  const word = () => cursor.lexemes.slice(first, cursor.at).map(({ text }) => text).join(" ")
-  while (cursor.at < end && (cursor.is("size") || cursor.accept("total"))) if (cursor.is("size")) cursor.at += 1
+  const word = () =>
+    cursor.lexemes
+      .slice(first, cursor.at)
+      .map(({ text }) => text)
+      .join(" ")
+  while (cursor.at < end && (cursor.is("size") || cursor.accept("total")))
+    if (cursor.is("size")) cursor.at += 1
   if (cursor.is("side") && (cursor.is("space", 1) || cursor.is("chain", 1))) cursor.at += 1
-  if (cursor.is("corner") && (cursor.is("space", 1) || cursor.is("chain", 1) || cursor.isNumber(1))) cursor.at += 1
+  if (cursor.is("corner") && (cursor.is("space", 1) || cursor.is("chain", 1) || cursor.isNumber(1)))
+    cursor.at += 1
   if (cursor.is("stitch")) {
     cursor.at += 1
     const chains =
       cursor.attempt(() => {
-        if (!cursor.accept("with", "incl", "including", "counting", "inclusive", "include")) return null
+        if (!cursor.accept("with", "incl", "including", "counting", "inclusive", "include"))
+          return null
         cursor.take("each")
         return cursor.take("chain") ? true : null
       }) !== null
@@ -174,7 +219,8 @@ function readItem(cursor: Cursor, end: number): StatedItem | null {
     cursor.at += 1
     return { ...span(), count, unit: "picots", word: word() }
   }
-  if (cursor.accept("repeats", "reps", "repeat")) return { ...span(), count, unit: "repeats", word: word() }
+  if (cursor.accept("repeats", "reps", "repeat"))
+    return { ...span(), count, unit: "repeats", word: word() }
   if (cursor.is("group") || cursor.is("tip") || cursor.is("dip")) {
     const group = cursor.attempt(() => {
       const noun = readNoun(cursor)
@@ -192,7 +238,13 @@ function readItem(cursor: Cursor, end: number): StatedItem | null {
   }
   const noun = readNoun(cursor)
   if (noun?.what === "space" && cursor.take("picot"))
-    return { ...span(), count, unit: "picots", ...(noun.size === undefined ? {} : { size: noun.size }), word: word() }
+    return {
+      ...span(),
+      count,
+      unit: "picots",
+      ...(noun.size === undefined ? {} : { size: noun.size }),
+      word: word(),
+    }
   if (noun?.what === "space" || noun?.what === "gap" || noun?.what === "corner") {
     cursor.take("corner", "side")
     if (noun.size === undefined && noun.what === "corner")
@@ -231,8 +283,20 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
   if (tellsWork(chart, at + 1, end)) return null
   const first = chart.lexemes[at + 1]!
   const range = first.text === "between" && chart.lexemes[at + 2]?.type === "number"
-  if ((first.classes.has("between") && !range) || first.classes.has("in") || first.classes.has("of")) return null
-  if (chart.lexemes.slice(at + 1, end).some(({ text }) => /^(?:increased?|decreased?|instead|increases|decreases|inc|dec|incs|decs)$/.test(text))) return null
+  if (
+    (first.classes.has("between") && !range) ||
+    first.classes.has("in") ||
+    first.classes.has("of")
+  )
+    return null
+  if (
+    chart.lexemes
+      .slice(at + 1, end)
+      .some(({ text }) =>
+        /^(?:increased?|decreased?|instead|increases|decreases|inc|dec|incs|decs)$/.test(text),
+      )
+  )
+    return null
   const read = cursor.attempt(() => readTotal(cursor, end, true))
   if (!read) return null
   cursor.at = end + 1
@@ -246,7 +310,16 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
     (cursor.isNumber() && (cursor.is("times", 1) || cursor.is("more", 1)))
   if (work) return null
   // A total ends a sentence; in the middle of one it is something else said in passing.
-  const ends = cursor.done() || /^[.,;:!?)\]]$/.test(cursor.text()) || cursor.is("join") || cursor.is("fasten") || cursor.is("turn") || cursor.is("handling") || cursor.is("not") || cursor.is("with") || /^[([*]/.test(cursor.text())
+  const ends =
+    cursor.done() ||
+    /^[.,;:!?)\]]$/.test(cursor.text()) ||
+    cursor.is("join") ||
+    cursor.is("fasten") ||
+    cursor.is("turn") ||
+    cursor.is("handling") ||
+    cursor.is("not") ||
+    cursor.is("with") ||
+    /^[([*]/.test(cursor.text())
   return totalClause(cursor, read, ends ? 0.02 : 0.5)
 }
 
@@ -256,7 +329,11 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
   let found = false
   for (let k = from; k < to && !found; k++) {
     cursor.at = k
-    const names = cursor.is("space", 2) || cursor.is("group", 2) || cursor.is("corner", 2) || /^clusters?$/.test(cursor.text(2))
+    const names =
+      cursor.is("space", 2) ||
+      cursor.is("group", 2) ||
+      cursor.is("corner", 2) ||
+      /^clusters?$/.test(cursor.text(2))
     const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.peek(1)!.spaced && !names
     found =
       chains ||
@@ -269,7 +346,13 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
 }
 
 function opensPlace(cursor: Cursor): boolean {
-  return (["next", "same", "each", "ring", "first", "any", "chain", "space", "top", "corner"] as const).some((name) => cursor.is(name, 1)) || cursor.isOrdinal(1) || cursor.isNumber(1)
+  return (
+    (
+      ["next", "same", "each", "ring", "first", "any", "chain", "space", "top", "corner"] as const
+    ).some((name) => cursor.is(name, 1)) ||
+    cursor.isOrdinal(1) ||
+    cursor.isNumber(1)
+  )
 }
 
 /** "= 24 dc", "- 24 sts", "24 dc.", "you should have 24 sts", "Total: 24": a total without a bracket. */
@@ -279,7 +362,13 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   while (/^(?:=|-|:|>)$/.test(cursor.text())) cursor.at += 1
   const told = cursor.is("says-total")
   // "... creating 12 spokes in total, 3 ch": said of what stands before it.
-  if (told && /^in (?:total|all)$/.test(cursor.text()) && !cursor.isNumber(1) && cursor.text(1) !== ":") return []
+  if (
+    told &&
+    /^in (?:total|all)$/.test(cursor.text()) &&
+    !cursor.isNumber(1) &&
+    cursor.text(1) !== ":"
+  )
+    return []
   if (!cursor.isNumber() && !told) return []
   const from = cursor.at
   let end = from
@@ -292,7 +381,13 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   if (!read) return []
   const before = chart.lexemes[at - 1]
   // "(12) 7": a bare figure behind a total is no second one.
-  if (!told && !marked && /^[)\]]$/.test(before?.text ?? "") && read.total.items.every(({ word }) => word === "")) return []
+  if (
+    !told &&
+    !marked &&
+    /^[)\]]$/.test(before?.text ?? "") &&
+    read.total.items.every(({ word }) => word === "")
+  )
+    return []
   const sentence = !before || /^[.;!)\]]$/.test(before.text)
   const last = cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
   if (!last && !told && !marked) return []
@@ -300,7 +395,16 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   if (bare && !told && !marked && !sentence && before?.text !== ",") return []
   const after = closesRound(chart, at)
   const dash = marked && last && before?.type === "word" && !before.classes.has("chain")
-  const cost = told || dash ? 0.02 : marked ? 0.15 : sentence || after ? 0.1 : before?.text === "," && last ? 0.3 : 0.8
+  const cost =
+    told || dash
+      ? 0.02
+      : marked
+        ? 0.15
+        : sentence || after
+          ? 0.1
+          : before?.text === "," && last
+            ? 0.3
+            : 0.8
   return [
     {
       ...totalClause(cursor, read, cost),

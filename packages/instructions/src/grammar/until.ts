@@ -7,7 +7,9 @@ import { readNoun } from "./nouns.ts"
 /** "around", "to corner sp", "to last 2 sts", "to within last sc of group"; null when nothing is said. */
 export function readUntil(cursor: Cursor): Until | null {
   return cursor.attempt(() => {
-    const evenly = cursor.attempt(() => (cursor.take("evenly") && cursor.is("around") ? true : null))
+    const evenly = cursor.attempt(() =>
+      cursor.take("evenly") && cursor.is("around") ? true : null,
+    )
     if (!evenly && !cursor.is("around") && !cursor.is("until") && !cursor.is("to")) return null
     return readAround(cursor) ?? readUpTo(cursor)
   })
@@ -31,7 +33,10 @@ function readAround(cursor: Cursor): Until | null {
       // "around circle", "around entire piece", "around edge of round".
       cursor.take("in")
       if (cursor.is("ring") && !cursor.is("drawn-ring")) cursor.at += 1
-      else if (!cursor.take("round", "side") && !cursor.accept("piece", "motif", "square", "hexagon", "flower", "circle", "row"))
+      else if (
+        !cursor.take("round", "side") &&
+        !cursor.accept("piece", "motif", "square", "hexagon", "flower", "circle", "row")
+      )
         return null
       return startsThing(cursor) ? null : true
     })
@@ -75,12 +80,16 @@ function readUpTo(cursor: Cursor): Until | null {
       return { kind: "around", rest: true }
     }
     if (cursor.text() === "join" && /^[,;.)]?$/.test(cursor.text(1))) return null
-    if (cursor.take("start")) return cursor.take("chain", "round", "of") ? { kind: "around", rest: true } : null
+    if (cursor.take("start"))
+      return readNoun(cursor) || cursor.take("chain", "round", "of")
+        ? { kind: "around", rest: true }
+        : null
     if (cursor.accept("within", "before")) {
       cursor.take("last")
       const count = cursor.takeCount(1) ?? 1
       if (!readNoun(cursor)) return null
-      const ofGroup = cursor.attempt(() => (cursor.take("of") && cursor.take("group") ? true : null)) !== null
+      const ofGroup =
+        cursor.attempt(() => (cursor.take("of") && cursor.take("group") ? true : null)) !== null
       return { kind: "leaving", count, ofGroup }
     }
     if (cursor.take("last")) {
@@ -88,7 +97,10 @@ function readUpTo(cursor: Cursor): Until | null {
       const sized = cursor.is("chain", 1) && cursor.is("space", 2)
       const count = (sized ? null : cursor.takeCount(1)) ?? 1
       const noun = readNoun(cursor)
-      if (!noun) return count > 1 || /^[,;.)]?$/.test(cursor.text()) ? { kind: "leaving", count, ofGroup: false } : null
+      if (!noun)
+        return count > 1 || /^[,;.)]?$/.test(cursor.text())
+          ? { kind: "leaving", count, ofGroup: false }
+          : null
       cursor.attempt(() => (cursor.take("of") && cursor.take("round") ? true : null))
       return noun.what === "space" || noun.what === "corner"
         ? { kind: "leaving", count, ofGroup: false, noun }
@@ -120,7 +132,9 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
       const count = cursor.takeCount(1)
       if (count === null) return null
       cursor.take("times")
-      return afterOnce ? { kind: "more", count, plain: true, ofBracket: true } : { kind: "total", count }
+      return afterOnce
+        ? { kind: "more", count, plain: true, ofBracket: true }
+        : { kind: "total", count }
     }
     if (inAll || (cursor.is("more") && cursor.isNumber(1))) {
       // "a total of 6 times", "a further 10 times".
@@ -131,7 +145,12 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     }
     const said = cursor.attempt(() => readCountOfTimes(cursor, afterOnce))
     if (said) return said
-    if (afterOnce && cursor.is("round") && !cursor.is("around") && /^[,;.)\]]?$/.test(cursor.text(1))) {
+    if (
+      afterOnce &&
+      cursor.is("round") &&
+      !cursor.is("around") &&
+      /^[,;.)\]]?$/.test(cursor.text(1))
+    ) {
       // "repeat rnd".
       cursor.at += 1
       return { kind: "until", until: { kind: "around" } }
@@ -148,7 +167,9 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
 function readCountedTimes(cursor: Cursor): Times | null {
   cursor.accept("x")
   const count = cursor.takeCount(2)
-  return count !== null && cursor.take("times") && !cursor.is("more") ? { kind: "total", count } : null
+  return count !== null && cursor.take("times") && !cursor.is("more")
+    ? { kind: "total", count }
+    : null
 }
 
 function readOnce(cursor: Cursor, afterOnce: boolean): Times {
@@ -165,12 +186,16 @@ function readCountOfTimes(cursor: Cursor, afterOnce: boolean): Times | null {
   if (count === null) return null
   const more = cursor.take("more")
   if (cursor.accept("x") && !cursor.isNumber())
-    return more || cursor.take("more") ? { kind: "more", count, plain: false } : { kind: "total", count }
-  if (!cursor.take("times")) return more && endsHere(cursor) ? { kind: "more", count, plain: false } : null
+    return more || cursor.take("more")
+      ? { kind: "more", count, plain: false }
+      : { kind: "total", count }
+  if (!cursor.take("times"))
+    return more && endsHere(cursor) ? { kind: "more", count, plain: false } : null
   const moreAfter = cursor.take("more")
   const total =
     cursor.accept("in total", "in all", "total", "altogether") ||
-    cursor.attempt(() => (cursor.accept("in") && cursor.accept("all", "total") ? true : null)) !== null ||
+    cursor.attempt(() => (cursor.accept("in") && cursor.accept("all", "total") ? true : null)) !==
+      null ||
     cursor.attempt(() => (cursor.accept("for") && cursor.accept("total") ? true : null)) !== null
   if (total) return { kind: "total", count }
   if (more || moreAfter) return { kind: "more", count, plain: false }

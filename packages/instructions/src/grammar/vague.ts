@@ -11,7 +11,9 @@ import { readKind } from "./stitch-names.ts"
 const longestClause = 24
 
 const firstWords = new Set(
-  "now and then|here|from|occasionally|fewer|more|increasing|increase|inc|decreasing|decrease|as|where|when|if".split("|"),
+  "now and then|here|from|occasionally|fewer|more|increasing|increase|inc|decreasing|decrease|as|where|when|if".split(
+    "|",
+  ),
 )
 
 export function startsVague(text: string): boolean {
@@ -32,8 +34,18 @@ export function leftToMaker(chart: Chart, at: number): readonly Clause[] {
 
 function begins(cursor: Cursor): boolean {
   if (cursor.accept("now and then", "occasionally")) return true
-  if (cursor.attempt(() => (cursor.accept("here") && cursor.take("and") && cursor.accept("there") ? true : null))) return true
-  if (cursor.attempt(() => (cursor.accept("from") && cursor.accept("time") && cursor.take("to") ? true : null))) return true
+  if (
+    cursor.attempt(() =>
+      cursor.accept("here") && cursor.take("and") && cursor.accept("there") ? true : null,
+    )
+  )
+    return true
+  if (
+    cursor.attempt(() =>
+      cursor.accept("from") && cursor.accept("time") && cursor.take("to") ? true : null,
+    )
+  )
+    return true
   if (cursor.accept("fewer", "more")) return cursor.accept("if", "when", "where")
   if (cursor.take("increase", "decrease")) {
     while (cursor.accept("as", "where", "when", "wherever", "often", "enough", "so", "to"));
@@ -65,7 +77,12 @@ export function cornerIncrease(cursor: Cursor): Step[] | null {
       stitch: { kind: { basic: "sc" }, tog: false, shape: "same" },
       count: usualCorner,
       corner: true,
-      place: { ...span, at: "each", nouns: [{ what: "corner", corner: true }], until: { kind: "around" } },
+      place: {
+        ...span,
+        at: "each",
+        nouns: [{ what: "corner", corner: true }],
+        until: { kind: "around" },
+      },
     },
   ]
 }

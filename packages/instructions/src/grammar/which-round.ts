@@ -11,14 +11,24 @@ const saidAgainCost = 0.12
 export function saysWhichRound(chart: Chart, at: number): readonly Clause[] {
   if (at === 0 || isBoundary(chart.lexemes[at - 1]!.text)) return []
   const cursor = chart.from(at)
-  const firstMade = cursor.attempt(() => (cursor.take("first") && cursor.take("made") ? true : null))
+  const firstMade = cursor.attempt(() =>
+    cursor.take("first") && cursor.take("made") ? true : null,
+  )
   if (!firstMade) {
     cursor.take("made")
     if (!cursor.take("of", "in")) return []
     while (cursor.take("that", "previous", "same"));
-    if (cursor.take("start")) cursor.attempt(() => (cursor.take("of") && (cursor.take("that") || true) && cursor.take("round") ? true : null))
+    if (cursor.take("start"))
+      cursor.attempt(() =>
+        cursor.take("of") && (cursor.take("that") || true) && cursor.take("round") ? true : null,
+      )
     else if (!cursor.take("round") || cursor.isNumber()) return []
   }
-  const ends = cursor.done() || isBoundary(cursor.text()) || cursor.is("and") || cursor.is("join") || cursor.is("fasten")
+  const ends =
+    cursor.done() ||
+    isBoundary(cursor.text()) ||
+    cursor.is("and") ||
+    cursor.is("join") ||
+    cursor.is("fasten")
   return ends ? [clause(cursor, [], saidAgainCost)] : []
 }

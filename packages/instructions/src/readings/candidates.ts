@@ -166,15 +166,15 @@ function differs(a: Candidate, b: Candidate): boolean {
 
 /** What is told once, worked around: where else most of the round below is left, and then nothing is. */
 function workedAround(best: Candidate): Candidate[] {
-  if (best.request.index === 0 || !best.result.findings.some(({ code }) => leavesMuch.has(code)))
-    return []
+  const leaves = best.result.findings.some(({ code }) => leavesMuch.has(code))
+  if (best.request.index === 0 || (!leaves && !isScant(best))) return []
   const found: Candidate[] = []
   for (const steps of impliedRepeats(best.request.tree.steps)) {
     const request = { ...best.request, tree: { ...best.request.tree, steps } }
     const result = workRound(request)
     if (
       !result.round ||
-      result.score >= best.result.score ||
+      (leaves ? result.score >= best.result.score : result.score > best.result.score) ||
       result.findings.some(({ code }) => leavesMuch.has(code) || code === "repeat-does-not-divide")
     )
       continue
@@ -190,10 +190,22 @@ function workedAround(best: Candidate): Candidate[] {
       request,
       result: { ...result, findings: [...result.findings, told] },
       round: result.round,
-      score: best.score - best.result.score + result.score + impliedRepeat,
+      score:
+        best.score - best.result.score + result.score + (leaves ? impliedRepeat : -impliedRepeat),
     })
   }
   return found
+}
+
+/** A stitch or two on a round of many. */
+function isScant({ request, result }: Candidate): boolean {
+  const below = request.shared.rounds[request.index - 1]
+  return (
+    result.round !== null &&
+    below !== undefined &&
+    result.round.elements.length <= 4 &&
+    below.elements.length >= 12
+  )
 }
 
 const leavesMuch: ReadonlySet<string> = new Set(["stitches-left-over", "spaces-left-over"])

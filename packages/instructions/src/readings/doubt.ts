@@ -4,6 +4,7 @@
 import type { Round } from "@roundwright/motif"
 import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
+import type { Step } from "../base/tree.ts"
 import { assumedRound } from "./assumed.ts"
 import { workRoundAs } from "./read-round.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
@@ -45,13 +46,51 @@ export function doubtAfter(
     return { doubt: { number: request.number, other }, finding: null }
   }
   if (!before || !round) return { doubt: before, finding: null }
-  if (!before.other) return { doubt: before, finding: standsOn(before, request) }
+  if (!before.other) {
+    // A long repeat that goes into the ground without a remainder would hardly do so were it wrong.
+    if (
+      before.firm &&
+      before.number === request.number - 1 &&
+      result.score === 0 &&
+      dividesGround(request)
+    )
+      return { doubt: null, finding: null }
+    return { doubt: before, finding: standsOn(before, request) }
+  }
   const other = onGround(request, before.other)
   // This round fits what was read, and not the other: it bears the reading out.
   if (!other.round || other.score > result.score) return { doubt: null, finding: null }
   const doubt = { number: before.number, other: other.round }
   if (sameCounts(round, other.round)) return { doubt, finding: null }
   return { doubt, finding: standsOn(before, request) }
+}
+
+/** Fewest stitches a repeat must take for its going in evenly to say much. */
+const longRepeat = 4
+
+function dividesGround({ tree }: RoundRequest): boolean {
+  return tree.steps.some(
+    (step) =>
+      step.do === "repeat" &&
+      step.times.kind === "until" &&
+      step.times.until.kind === "around" &&
+      placesTaken(step.body) >= longRepeat,
+  )
+}
+
+function placesTaken(steps: readonly Step[]): number {
+  let taken = 0
+  for (const step of steps) {
+    if (step.do === "repeat" && step.times.kind === "total")
+      taken += placesTaken(step.body) * step.times.count
+    else if (
+      (step.do === "work" || step.do === "group" || step.do === "skip") &&
+      step.place?.at === "next" &&
+      step.place.noun.what === "stitch"
+    )
+      taken += step.place.count
+  }
+  return taken
 }
 
 function standsOn(doubt: Doubt, request: RoundRequest): Finding {

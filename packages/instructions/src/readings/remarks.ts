@@ -95,6 +95,11 @@ const sentences: Readonly<Partial<Record<Remark["code"], (said: string) => Told>
     message: `The bracket "${said}" is not closed.`,
     hint: `Put a "${said === "(" ? ")" : said === "[" ? "]" : "}"}" where it ends.`,
   }),
+  "bracket-opens-repeat": (said) => ({
+    severity: "note",
+    message: `The bracket "${said}" is not closed; the repeat named behind it is taken to begin at it.`,
+    hint: 'Put a "*" there.',
+  }),
   "repeat-start-missing": () => ({
     severity: "warning",
     message:

@@ -104,7 +104,8 @@ function chosen(found: readonly Found[]): RoundLabel[] {
     const goesOn = next === null ? here.from <= 2 : here.from === next
     // What comes later goes on from it.
     const leads = found.slice(i + 1, i + 4).some((later) => later.label.from === here.to + 1)
-    if (score >= sure || (goesOn && score >= likely) || (leads && score >= likely + 1)) kept.push(here)
+    if (score >= sure || (goesOn && score >= likely) || (leads && score >= likely + 1))
+      kept.push(here)
   })
   return kept
 }
@@ -114,7 +115,9 @@ function bareLabels(text: string): BareLabel[] {
   let best: BareLabel[] = []
   for (const lines of [true, false]) {
     const kept: BareLabel[] = []
-    const mark = lines ? /(?:^|\n)[ \t>•*-]*(?=\(?\d{1,2}[ \t]?[.):-]|[\u2460-\u2473])/g : /(?:^|[\s.;)=])(?=\d{1,2}[-.):] ?\S)/g
+    const mark = lines
+      ? /(?:^|\n)[ \t>•*-]*(?=\(?\d{1,2}[ \t]?[.):-]|[\u2460-\u2473])/g
+      : /(?:^|[\s.;)=])(?=\d{1,2}[-.):] ?\S)/g
     for (let match = mark.exec(text); match; match = mark.exec(text)) {
       const at = match.index + match[0].length
       if (match[0] === "") mark.lastIndex += 1
@@ -123,7 +126,14 @@ function bareLabels(text: string): BareLabel[] {
       if (!label || !(last ? label.from === last.to + 1 : label.from === 1)) continue
       kept.push(label)
     }
-    if (kept.length > best.length && worksAfter(text, kept) && best.every((label) => kept.some(({ start }) => start === label.start || start === label.start + 1))) best = kept
+    if (
+      kept.length > best.length &&
+      worksAfter(text, kept) &&
+      best.every((label) =>
+        kept.some(({ start }) => start === label.start || start === label.start + 1),
+      )
+    )
+      best = kept
   }
   return best
 }
@@ -132,7 +142,9 @@ function bareLabels(text: string): BareLabel[] {
 function worksAfter(text: string, labels: readonly BareLabel[]): boolean {
   const work = labels.filter((label, i) => {
     const body = text.slice(label.end, labels[i + 1]?.start ?? label.end + 120)
-    return /\b(?:\d* ?(?:sc|dc|hdc|htr|tr|dtr|single|double|treble|inc)|ch ?-?\d|\d+ ?ch|chain|stitch(?:es)?|sts?)\b/i.test(body)
+    return /\b(?:\d* ?(?:sc|dc|hdc|htr|tr|dtr|single|double|treble|inc)|ch ?-?\d|\d+ ?ch|chain|stitch(?:es)?|sts?)\b/i.test(
+      body,
+    )
   })
   return work.length * 2 > labels.length
 }

@@ -28,7 +28,8 @@ export function takeFirstRound(
   // Before a round 1 only what is plainly worked into a ring is a round of its own.
   if (second.label.from === 1 && !intoRing(clean, first, prose[at - 1])) return
   // A round 1 that is worked into a ring itself has none before it.
-  if (second.label.from === 1 && intoRing(clean, { ...second, start: second.bodyStart }, undefined)) return
+  if (second.label.from === 1 && intoRing(clean, { ...second, start: second.bodyStart }, undefined))
+    return
   prose.splice(at, 1)
   const lead = clean.slice(first.start, first.end).search(/\S|$/)
   const start = first.start + lead
@@ -46,6 +47,12 @@ const ring = /\b(?:ring|circle|magic loop)\b/i
 
 function intoRing(clean: string, line: Span, before: Span | undefined): boolean {
   const text = clean.slice(line.start, line.end)
-  if (!/\b\d+ ?(?:sc|dc|tr|hdc|htr|single|double|treble)/i.test(text) || text.length > 300) return false
-  return ring.test(text) || (before !== undefined && ring.test(clean.slice(before.start, before.end)) && /^\s*(?:ch|chain|\d+ ?ch)/i.test(text))
+  if (!/\b\d+ ?(?:sc|dc|tr|hdc|htr|single|double|treble)/i.test(text) || text.length > 300)
+    return false
+  return (
+    ring.test(text) ||
+    (before !== undefined &&
+      ring.test(clean.slice(before.start, before.end)) &&
+      /^\s*(?:ch|chain|\d+ ?ch)/i.test(text))
+  )
 }

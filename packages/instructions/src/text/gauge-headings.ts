@@ -11,8 +11,8 @@ import {
   type Swatch,
   type Terms,
 } from "@roundwright/stitches"
-import type { PatternText } from "./layout.ts"
 import type { Finding } from "../base/problem-list.ts"
+import type { PatternText } from "./layout.ts"
 
 export interface GaugeFound {
   readonly input: GaugeInput

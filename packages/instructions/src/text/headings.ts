@@ -18,7 +18,8 @@ const wholeLine =
   /^(gauge|tension|skew|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|terms?|terminology|abbreviations?|notes?|pattern notes?|sizes?|finished size|measurements?|level|skill( level)?|difficulty|colou?rs?)$/
 
 /** Headings whose text says how the piece begins. */
-export const ringHeadings = /^(?:.*\s)?(?:ring|chain|loop|base|foundation|centre|center|start|begin)$/
+export const ringHeadings =
+  /^(?:.*\s)?(?:ring|chain|loop|base|foundation|centre|center|start|begin)$/
 
 const blockHeadings =
   /^(notes?|pattern notes?|materials?|supplies|abbreviations?|special stitch(es)?|stitch(es)? used|assembly|finishing)$/
@@ -30,7 +31,14 @@ export function headingAt(clean: string, start: number, end: number, line: numbe
   const found = headingPattern.exec(clean.slice(start, Math.min(end, start + longestName)))
   if (!found) return null
   const name = (found[1] ?? "").toLowerCase()
-  return { name, line, start, end, valueStart: start + found[0].length, wholeLine: wholeLine.test(name) }
+  return {
+    name,
+    line,
+    start,
+    end,
+    valueStart: start + found[0].length,
+    wholeLine: wholeLine.test(name),
+  }
 }
 
 /** True for headings whose following lines belong to them. */

@@ -28,7 +28,20 @@ const ordinals =
 const wordList = words.split("|")
 const ordinalList = ordinals.split("|")
 const roman = "viii|vii|iii|iv|vi|ix|ii|xii|xi|x|v|i".split("|")
-const romanValue: Readonly<Record<string, number>> = { i: 1, ii: 2, iii: 3, iv: 4, v: 5, vi: 6, vii: 7, viii: 8, ix: 9, x: 10, xi: 11, xii: 12 }
+const romanValue: Readonly<Record<string, number>> = {
+  i: 1,
+  ii: 2,
+  iii: 3,
+  iv: 4,
+  v: 5,
+  vi: 6,
+  vii: 7,
+  viii: 8,
+  ix: 9,
+  x: 10,
+  xi: 11,
+  xii: 12,
+}
 
 const numbered = new RegExp(
   `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?(?:[ \\t]{0,4}|[ \\t]?\\n[ \\t]?(?=\\d{1,2}:))(?:no\\.?)?#?[ \\t]{0,4}(\\d{1,9}|(?:${words})(?![a-z])|(?:${roman.join("|")})(?![a-z]))(?:[ \\t]{0,3}(?:-|to|through|thru|and|&|,)[ \\t]{0,3}(?:r(?:ounds?|nds?|ows?)?\\.?[ \\t]{0,3})?(\\d{1,9}))?((?:[ \\t]{0,3}[,&][ \\t]{0,3}\\d{1,9}){0,9})`,
@@ -57,18 +70,31 @@ export function bareLabelAt(text: string, at: number, line: boolean): BareLabel 
     const circled = unit - firstCircled + 1
     return { from: circled, to: circled, row: false, start: at, end: at + 1, markAt: at + 1 }
   }
-  const found = (line ? /^\(?(\d{1,3})[ \t]?[.):-][ \t]{0,4}(?=\S)/ : /^(\d{1,3})[.):-][ \t]{0,4}(?=[A-Za-z([*])/).exec(text.slice(at, at + 14))
+  const found = (
+    line ? /^\(?(\d{1,3})[ \t]?[.):-][ \t]{0,4}(?=\S)/ : /^(\d{1,3})[.):-][ \t]{0,4}(?=[A-Za-z([*])/
+  ).exec(text.slice(at, at + 14))
   if (!found) return null
   // "1-2 sts", "3.5 mm" are no labels.
   if (/\d/.test(text.charAt(at + found[0].length)) && !/[ \t]$/.test(found[0])) return null
   const from = Number(found[1])
-  return { from, to: from, row: false, start: at, end: at + found[0].length, markAt: at + found[1]!.length }
+  return {
+    from,
+    to: from,
+    row: false,
+    start: at,
+    end: at + found[0].length,
+    markAt: at + found[1]!.length,
+  }
 }
 
 /** The label that starts at `at`, or null. `lineStart` tells that nothing stands before it on its line. */
 export function labelAt(text: string, at: number, lineStart: boolean): RoundLabel | null {
   const found =
-    numberedLabel(text, at) ?? ordinalLabel(text, at) ?? (lineStart ? colourLabel(text, at) : null) ?? (lineStart ? everyLabel(text, at) : null) ?? spoiledLabel(text, at)
+    numberedLabel(text, at) ??
+    ordinalLabel(text, at) ??
+    (lineStart ? colourLabel(text, at) : null) ??
+    (lineStart ? everyLabel(text, at) : null) ??
+    spoiledLabel(text, at)
   if (!found) return null
   remark.lastIndex = found.end
   const aside = remark.exec(text)
@@ -85,7 +111,9 @@ export function labelAt(text: string, at: number, lineStart: boolean): RoundLabe
 
 function looksLikeTotalOrWork(remarkText: string): boolean {
   if (/\d/.test(remarkText) && remarkText.startsWith("(")) return true
-  return /\b(?:sc|dc|hdc|htr|tr|dtr|ch|sps?|sts?|inc|dec|sl|each|next|loops?|ring)\b/i.test(remarkText)
+  return /\b(?:sc|dc|hdc|htr|tr|dtr|ch|sps?|sts?|inc|dec|sl|each|next|loops?|ring)\b/i.test(
+    remarkText,
+  )
 }
 
 interface Numbered extends Span {
@@ -110,7 +138,10 @@ function numberedLabel(text: string, at: number): Numbered | null {
   const several = unit.endsWith("s") || found[3] === undefined
   if (!several && !/^[ \t]{0,4}(?:[:.)\](-]|$|\n)/.test(text.slice(end, end + 5))) {
     // "Rnd 1 - 8 sc": a dash after the label, not a range.
-    const alone = found[0].search(/\d|[a-z]+$/i) >= 0 ? found[0].indexOf(found[2]!) + found[2]!.length : found[0].length
+    const alone =
+      found[0].search(/\d|[a-z]+$/i) >= 0
+        ? found[0].indexOf(found[2]!) + found[2]!.length
+        : found[0].length
     return { from, to: from, row, start: at, end: at + alone }
   }
   const rest = /(\d{1,9})$/.exec(found[4] ?? "")
@@ -144,8 +175,22 @@ function spoiledLabel(text: string, at: number): Numbered | null {
   spoiled.lastIndex = at
   const found = spoiled.exec(text)
   if (!found || /^(?:with|both|four|six|fif|ten|nin)th/i.test(found[0])) return null
-  if (/^[il]st/i.test(found[0])) return { from: 1, to: 1, row: /row/i.test(found[1] ?? ""), start: at, end: at + found[0].length }
-  return { from: 0, to: 0, row: /row/i.test(found[1] ?? ""), inferred: true, start: at, end: at + found[0].length }
+  if (/^[il]st/i.test(found[0]))
+    return {
+      from: 1,
+      to: 1,
+      row: /row/i.test(found[1] ?? ""),
+      start: at,
+      end: at + found[0].length,
+    }
+  return {
+    from: 0,
+    to: 0,
+    row: /row/i.test(found[1] ?? ""),
+    inferred: true,
+    start: at,
+    end: at + found[0].length,
+  }
 }
 
 function everyLabel(text: string, at: number): Numbered | null {

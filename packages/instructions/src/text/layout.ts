@@ -10,8 +10,8 @@ import type { RoundLabel } from "./labels.ts"
 import { blankMarkup } from "./markup.ts"
 import { roundsByParagraph } from "./round-by-paragraph.ts"
 import { endOfLine, lineAt, type SourceText } from "./source-text.ts"
-import { paragraphRounds } from "./unlabelled.ts"
 import { endsPattern, isTalkLine, looksLikeWork } from "./talk.ts"
+import { paragraphRounds } from "./unlabelled.ts"
 
 export type { Heading } from "./headings.ts"
 export { opensBlock } from "./headings.ts"
@@ -81,24 +81,36 @@ function shareOut(source: SourceText, clean: string): PatternText {
     const lead = clean.slice(start, before).replace(/^[\s#]+/, "")
     if (lead.trim() !== "" && !(first && isColourLead(lead))) {
       const heading = headingAt(clean, start, before, line)
-      if (heading && !(open && !blankSince && /^(?:ring|circle|square|pattern)$/.test(heading.name))) {
+      if (
+        heading &&
+        !(open && !blankSince && /^(?:ring|circle|square|pattern)$/.test(heading.name))
+      ) {
         headings.push(heading)
         if (/^(?:title|pattern|name)$/.test(heading.name) && title === null) {
           const value = clean.slice(heading.valueStart, before).trim()
           if (value !== "" && value.length < longestTitle) title = value
         }
-        if (ringHeadings.test(heading.name)) prose.push({ line, start: heading.valueStart, end: before })
+        if (ringHeadings.test(heading.name))
+          prose.push({ line, start: heading.valueStart, end: before })
         open = null
       } else if (open && goesOn(clean, open, text, blankSince, first !== undefined)) {
         open.end = before
-      } else if (!(open && !blankSince && isTalkLine(text, clean.slice(open.bodyStart, open.end)))) {
+      } else if (
+        !(open && !blankSince && isTalkLine(text, clean.slice(open.bodyStart, open.end)))
+      ) {
         prose.push({ line, start, end: before })
         open = null
       }
     }
     for (const [i, label] of own.entries()) {
       const stop = own[i + 1]?.start ?? end
-      open = { label, line: lineAt(source, label.start), start: label.start, bodyStart: label.end, end: Math.max(stop, label.end) }
+      open = {
+        label,
+        line: lineAt(source, label.start),
+        start: label.start,
+        bodyStart: label.end,
+        end: Math.max(stop, label.end),
+      }
       rounds.push(open)
     }
     blankSince = false
@@ -115,7 +127,13 @@ function shareOut(source: SourceText, clean: string): PatternText {
         prose: prose.filter((part) => !found.taken.has(part)),
       }
   }
-  return { clean, title: title ?? plainTitle(clean, headings, rounds, prose), headings, rounds, prose }
+  return {
+    clean,
+    title: title ?? plainTitle(clean, headings, rounds, prose),
+    headings,
+    rounds,
+    prose,
+  }
 }
 
 /** "Blue, Rnd 3:": a colour before the label. */
@@ -124,7 +142,11 @@ function isColourLead(lead: string): boolean {
 }
 
 /** Labels that only stand in a heading's line are left out; behind one that has work behind it they are labels. */
-function withoutSpokenOf(source: SourceText, clean: string, labels: readonly RoundLabel[]): RoundLabel[] {
+function withoutSpokenOf(
+  source: SourceText,
+  clean: string,
+  labels: readonly RoundLabel[],
+): RoundLabel[] {
   const working = new Set<number>()
   return labels.filter((label) => {
     const line = lineAt(source, label.start)
@@ -137,18 +159,33 @@ function withoutSpokenOf(source: SourceText, clean: string, labels: readonly Rou
 /** A label inside a heading's line ("Gauge: Rnds 1-3 = 7 cm", "Yarn for rounds 1 and 2") is none. */
 function inHeading(source: SourceText, clean: string, label: RoundLabel): boolean {
   // "Materials: ... Ch 8, join. Rnd 1: Ch 3, ...": all of it set in one paragraph.
-  if (clean.slice(label.markAt, label.end).includes(":") && worksAtOnce.test(clean.slice(label.end, label.end + 40))) return false
+  if (
+    clean.slice(label.markAt, label.end).includes(":") &&
+    worksAtOnce.test(clean.slice(label.end, label.end + 40))
+  )
+    return false
   const line = lineAt(source, label.start)
   const start = source.lineStarts[line - 1] ?? 0
   const heading = headingAt(clean, start, endOfLine(source, line), line)
-  return heading?.wholeLine === true && heading.start <= label.start && clean.slice(start, label.start).trim() !== ""
+  return (
+    heading?.wholeLine === true &&
+    heading.start <= label.start &&
+    clean.slice(start, label.start).trim() !== ""
+  )
 }
 
 /** Work right behind a label. */
-const worksAtOnce = /^\s*(?:[*([]|ch\b|chain\b|\d+ ?(?:ch|sc|dc|hdc|tr|htr)\b|s[li1|]\b|s[li]ip\b|ss\b|(?:work|working|make|starting|start|with|into?|join|attach)\b|(?:sc|dc|hdc|tr|htr)\b)/i
+const worksAtOnce =
+  /^\s*(?:[*([]|ch\b|chain\b|\d+ ?(?:ch|sc|dc|hdc|tr|htr)\b|s[li1|]\b|s[li]ip\b|ss\b|(?:work|working|make|starting|start|with|into?|join|attach)\b|(?:sc|dc|hdc|tr|htr)\b)/i
 
 /** A line without a label goes on with the round before it. */
-function goesOn(clean: string, open: Open, text: string, blankSince: boolean, leads: boolean): boolean {
+function goesOn(
+  clean: string,
+  open: Open,
+  text: string,
+  blankSince: boolean,
+  leads: boolean,
+): boolean {
   const body = clean.slice(open.bodyStart, open.end)
   if (body.trim() === "") return true
   if (endsPattern(text)) return false
@@ -170,9 +207,14 @@ function plainTitle(
   prose: readonly (Span & { line: number })[],
 ): string | null {
   const first = prose[0]
-  if (!first || headings.some((heading) => heading.start < first.start && !/^terms?$/.test(heading.name))) return null
+  if (
+    !first ||
+    headings.some((heading) => heading.start < first.start && !/^terms?$/.test(heading.name))
+  )
+    return null
   if (rounds.length === 0 || (rounds[0]?.start ?? 0) < first.start) return null
   const text = clean.slice(first.start, first.end).trim()
-  if (text.length > longestTitle || /[.:;,=*]|\b(?:terms|terminology|ring|join|ch)\b/i.test(text)) return null
+  if (text.length > longestTitle || /[.:;,=*]|\b(?:terms|terminology|ring|join|ch)\b/i.test(text))
+    return null
   return text
 }

@@ -23,7 +23,10 @@ export function blankMarkup(source: SourceText): string {
   text = text.replace(/^[ \t]*\(?[a-h]\)[ \t]+/gm, blank)
   if (text.includes("*"))
     text = text
-      .replace(/^[ \t]*\*[ \t]+(?=(?:\*\*)?(?:rounds?|rnds?|rds?|rows?|r|yarn|hook|gauge|terms)\b)/gim, blank)
+      .replace(
+        /^[ \t]*\*[ \t]+(?=(?:\*\*)?(?:rounds?|rnds?|rds?|rows?|r|yarn|hook|gauge|terms)\b)/gim,
+        blank,
+      )
       .replace(
         /^([ \t]*)\*\*([^*\n\r]{1,60})\*\*/gm,
         (_, space: string, inside: string) => `${space}  ${inside}  `,

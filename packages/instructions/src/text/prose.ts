@@ -2,13 +2,13 @@
 // the whole pattern, stitches the pattern defines, and a foundation before round 1.
 
 import type { Terms } from "@roundwright/stitches"
-import { readCountsNote } from "../grammar/counts-as.ts"
-import { readStepsOf } from "../grammar/read-words.ts"
-import type { PatternText } from "./layout.ts"
-import { tokenise } from "../words/tokens.ts"
 import type { CountsAs, Span, Step } from "../base/tree.ts"
+import { readCountsNote } from "../grammar/counts-as.ts"
 import { Cursor, isStitchWord, type LocalStitch, stitchNamed } from "../grammar/cursor.ts"
+import { readStepsOf } from "../grammar/read-words.ts"
 import { lexemesOf } from "../words/lexemes.ts"
+import { tokenise } from "../words/tokens.ts"
+import type { PatternText } from "./layout.ts"
 
 export interface ProseFound {
   /** By number of chains; 0 stands for any. */
@@ -32,7 +32,8 @@ const closedChains =
   /^\s*(?:make\s+|work\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)\b\.?[^.\n]{0,60}\b(?:join|unite|sl\s*st|s\.?\s?s|slip)\b/i
 
 /** "Form 6 ch into a ring", "6 ch joined in a ring". */
-const chainsToRing = /^\s*(?:form|make|join|work)?\s*\d+\s*ch(?:ain)?s?\b[^.\n]{0,20}\b(?:ring|circle|loop)\b/i
+const chainsToRing =
+  /^\s*(?:form|make|join|work)?\s*\d+\s*ch(?:ain)?s?\b[^.\n]{0,20}\b(?:ring|circle|loop)\b/i
 /** A line of nothing but chains: what the first round is worked on. */
 const onlyChains =
   /^\s*(?:(?:with|using|in)\s+[\w ]{1,24}[,:]\s*)?(?:make\s+|work\s+|begin\s+with\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)(?:\s+(?:loosely|sts?|stitches))*\s*\.?\s*$/i
@@ -55,14 +56,25 @@ export function readProse(layout: PatternText, terms: Terms): ProseFound {
     if (readStartCounts(text, line.start, layout.clean, terms, startCounts)) continue
     if (
       line.start < firstRound &&
-      (ringSentence.test(text) || closedChains.test(text) || chainsToRing.test(text) || onlyChains.test(text))
+      (ringSentence.test(text) ||
+        closedChains.test(text) ||
+        chainsToRing.test(text) ||
+        onlyChains.test(text))
     ) {
       const steps = stepsOf(layout.clean, line, terms, locals)
-      if (steps.some((step) => step.do === "ring" || step.do === "join" || step.do === "chain" || step.do === "picot")) {
+      if (
+        steps.some(
+          (step) =>
+            step.do === "ring" || step.do === "join" || step.do === "chain" || step.do === "picot",
+        )
+      ) {
         // A later line that begins with chains makes another ring: the last one before round 1 is meant.
         if (/\byo\b|yarn over|insert hook/i.test(text)) continue
-        const begins = steps[0]?.do === "chain" || steps[0]?.do === "ring" || steps[0]?.do === "picot"
-        const making = steps.filter((step) => /^(?:chain|ring|join|picot|slip|mode|note-counts)$/.test(step.do))
+        const begins =
+          steps[0]?.do === "chain" || steps[0]?.do === "ring" || steps[0]?.do === "picot"
+        const making = steps.filter((step) =>
+          /^(?:chain|ring|join|picot|slip|mode|note-counts)$/.test(step.do),
+        )
         foundation = begins ? making : [...foundation, ...making]
         continue
       }

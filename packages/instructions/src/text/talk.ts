@@ -14,12 +14,16 @@ export function isTalkLine(line: string, before: string): boolean {
 
 const makes =
   /\b(?:\d+ ?(?:sc|dc|hdc|htr|tr|dtr|single|double|treble)s?|ch ?-?\d+|\d+ ?ch|chain \w+|(?:sc|dc|hdc|htr|tr|dtr) (?:in|into|around|twice)|sl ?st|slip stitch|slip st)\b/i
-const places = /\b(?:in|into|next|each|same|corner|repeat|rep|around|sps?|space|loop|join|ring|stitch|skip|miss)\b|\*/i
-const aboutOther = /^[ \t>•*-]*(?:abbreviations?|materials?|you will need|notes?|finishing|border|edging|joining|assembly|to join|to finish|gauge|copyright|©)/i
+const places =
+  /\b(?:in|into|next|each|same|corner|repeat|rep|around|sps?|space|loop|join|ring|stitch|skip|miss)\b|\*/i
+const aboutOther =
+  /^[ \t>•*-]*(?:abbreviations?|materials?|you will need|notes?|finishing|border|edging|joining|assembly|to join|to finish|gauge|copyright|©)/i
 
 /** "Copyright 2011 ...", "Abbreviations": what stands behind the last round. */
 export function endsPattern(line: string): boolean {
-  return /^[ \t>•*-]*(?:copyright|©|\(c\) ?\d|all rights|abbreviations\b|please do not|filed under|posted by|share this|labels:|tags:|comments?\b|related posts?|you may also|this pattern (?:is|was|may)|pattern by|designed by)/i.test(line)
+  return /^[ \t>•*-]*(?:copyright|©|\(c\) ?\d|all rights|abbreviations\b|please do not|filed under|posted by|share this|labels:|tags:|comments?\b|related posts?|you may also|this pattern (?:is|was|may)|pattern by|designed by)/i.test(
+    line,
+  )
 }
 
 /** A paragraph that goes on with the work: stitches made, and where. */

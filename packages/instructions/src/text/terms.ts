@@ -20,7 +20,8 @@ const statement =
 const statementAfter =
   /\b(us|uk|u\.s\.?|u\.k\.?|american|british|usa|english(?=\s+(?:crochet\s+)?term))\s+(?:english\s+)?(?:crochet\s+)?(?:terms?|terminology|abbreviations|names|stitch(?:es)?|pattern)\b/gi
 
-const givenBesides = /^(?: terms?| names| stitches)?\s?(?:are |is |given |shown ){0,2}(?:with)?in (?:square |round )?(?:brackets|parentheses|braces|italics)/
+const givenBesides =
+  /^(?: terms?| names| stitches)?\s?(?:are |is |given |shown ){0,2}(?:with)?in (?:square |round )?(?:brackets|parentheses|braces|italics)/
 
 interface Statement extends Span {
   readonly terms: Terms
@@ -31,7 +32,12 @@ function statementsIn(text: string): Statement[] {
   for (const pattern of [statement, statementAfter])
     for (const match of text.matchAll(pattern)) {
       // "(US terms in brackets)": the other names, given besides.
-      if (givenBesides.test(text.slice(match.index + match[0].length, match.index + match[0].length + 40))) continue
+      if (
+        givenBesides.test(
+          text.slice(match.index + match[0].length, match.index + match[0].length + 40),
+        )
+      )
+        continue
       const word = match[1]!.toLowerCase().replaceAll(".", "")
       const terms: Terms = /^(?:uk|british|english)$/.test(word) ? "UK" : "US"
       found.push({ terms, start: match.index, end: match.index + match[0].length })

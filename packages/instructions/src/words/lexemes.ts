@@ -64,10 +64,7 @@ export function classesOfWord(text: string): ReadonlySet<LexicalClass> {
 }
 
 /** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
-export function lexemesOf(
-  scanned: readonly Token[],
-  isName: (text: string) => boolean,
-): Lexeme[] {
+export function lexemesOf(scanned: readonly Token[], isName: (text: string) => boolean): Lexeme[] {
   const tokens = withoutSlips(scanned, isName).map((token) => {
     const meant = token.type === "word" && !isName(token.text) ? misscanned[token.text] : undefined
     return meant === undefined ? token : { ...token, text: meant }
@@ -77,45 +74,86 @@ export function lexemesOf(
     const token = tokens[i]!
     const half = halfDouble(tokens, i)
     if (half !== null) {
-      lexemes.push({ ...token, type: "word", text: "hdc", value: Number.NaN, end: tokens[half]!.end, classes: none, skipCost: meaningfulWordCost })
+      lexemes.push({
+        ...token,
+        type: "word",
+        text: "hdc",
+        value: Number.NaN,
+        end: tokens[half]!.end,
+        classes: none,
+        skipCost: meaningfulWordCost,
+      })
       i = half + 1
       continue
     }
-    const named = token.type === "word" || (token.type === "ordinal" && phraseAt(tokens, i) !== null)
+    const named =
+      token.type === "word" || (token.type === "ordinal" && phraseAt(tokens, i) !== null)
     if (!named && token.text !== "=" && token.text !== "&" && token.text !== "+") {
-      lexemes.push({ ...token, classes: none, skipCost: markCosts[token.text] ?? numberCost(token) })
+      lexemes.push({
+        ...token,
+        classes: none,
+        skipCost: markCosts[token.text] ?? numberCost(token),
+      })
       i += 1
       continue
     }
     const parted = partedName(tokens, i, isName)
     if (parted) {
-      lexemes.push({ ...token, text: parted.text, end: tokens[parted.last]!.end, classes: none, skipCost: meaningfulWordCost })
+      lexemes.push({
+        ...token,
+        text: parted.text,
+        end: tokens[parted.last]!.end,
+        classes: none,
+        skipCost: meaningfulWordCost,
+      })
       i = parted.last + 1
       continue
     }
     // "TR-3": three of them, as "CH-3".
     const dash = tokens[i + 1]
-    if (dash?.text === "-" && !dash.spaced && tokens[i + 2]?.type === "number" && !tokens[i + 2]!.spaced && tokens[i + 3]?.text !== "-" && isBasicName(token.text)) {
+    if (
+      dash?.text === "-" &&
+      !dash.spaced &&
+      tokens[i + 2]?.type === "number" &&
+      !tokens[i + 2]!.spaced &&
+      tokens[i + 3]?.text !== "-" &&
+      isBasicName(token.text)
+    ) {
       lexemes.push(single(token, isName))
       i += 2
       continue
     }
     // "SCx6": six of them.
     const stem = token.text.slice(0, -1)
-    if (token.text.endsWith("x") && tokens[i + 1]?.type === "number" && !tokens[i + 1]!.spaced && isName(stem)) {
+    if (
+      token.text.endsWith("x") &&
+      tokens[i + 1]?.type === "number" &&
+      !tokens[i + 1]!.spaced &&
+      isName(stem)
+    ) {
       lexemes.push(single({ ...token, text: stem }, isName))
       i += 1
       continue
     }
     // "Join C3 in any sp", "finish off C1": a colour by its number.
     const colour = tokens[i + 1]
-    if (token.text === "c" && colour?.type === "number" && !colour.spaced && /^(?:join|attach|off|with|using|to|in|drop|cut|change|add)$/.test(tokens[i - 1]?.text ?? "")) {
+    if (
+      token.text === "c" &&
+      colour?.type === "number" &&
+      !colour.spaced &&
+      /^(?:join|attach|off|with|using|to|in|drop|cut|change|add)$/.test(tokens[i - 1]?.text ?? "")
+    ) {
       lexemes.push(known({ ...token, text: "color", end: colour.end }, "color"))
       i += 2
       continue
     }
     // "to to first sc": a word set twice.
-    if (token.type === "word" && tokens[i + 1]?.text === token.text && token.text.length > 1 && !isName(token.text)) {
+    if (
+      token.type === "word" &&
+      tokens[i + 1]?.text === token.text &&
+      token.text.length > 1 &&
+      !isName(token.text)
+    ) {
       i += 1
       continue
     }
@@ -148,16 +186,37 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       i += 2
     } else if (a.text === "tch" || (a.text === "t" && b?.text === "-" && c?.text === "ch")) {
       const end = a.text === "tch" ? a.end : c!.end
-      kept.push({ ...a, type: "word", text: "turning", end }, { ...a, type: "word", text: "ch", start: end, end })
+      kept.push(
+        { ...a, type: "word", text: "turning", end },
+        { ...a, type: "word", text: "ch", start: end, end },
+      )
       if (a.text === "t") i += 2
     } else if (a.type === "number" && b && /^(?:[shd]|hd)?[ct]r?tog$/.test(b.text)) {
       // "2trtog": so many legs closed together.
-      kept.push({ ...b, text: b.text.replace("tog", `${a.value}tog`), start: a.start, spaced: a.spaced })
+      kept.push({
+        ...b,
+        text: b.text.replace("tog", `${a.value}tog`),
+        start: a.start,
+        spaced: a.spaced,
+      })
       i += 1
-    } else if (isParted(kept[kept.length - 1], a, b, c, isName)) {
-      kept.push({ ...a, text: `${a.value}${b!.value}`, value: 10 * a.value + b!.value, end: b!.end })
+    } else if (
+      !/^(?:cluster|group|shell|petal|popcorn|puff|picot)s?$/.test(tokens[i + 3]?.text ?? "") &&
+      isParted(kept[kept.length - 1], a, b, c, isName)
+    ) {
+      kept.push({
+        ...a,
+        text: `${a.value}${b!.value}`,
+        value: 10 * a.value + b!.value,
+        end: b!.end,
+      })
       i += 1
-    } else if (a.text === "t" && a.type === "word" && kept[kept.length - 1]?.type === "number" && b?.text === "in")
+    } else if (
+      a.text === "t" &&
+      a.type === "word" &&
+      kept[kept.length - 1]?.type === "number" &&
+      b?.text === "in"
+    )
       kept.push({ ...a, text: "tr" })
     else kept.push(...(gluedWords(a, isName) ?? [a]))
   }
@@ -167,16 +226,29 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
 /** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
 function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
   if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
-  const front = /^(?:next|each|same|first|last|into|skip|miss|every|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(token.text)?.[0]
+  const front =
+    /^(?:next|each|same|first|last|into|skip|miss|every|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(
+      token.text,
+    )?.[0]
   const back = front === undefined ? "" : token.text.slice(front.length)
   if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
   const middle = token.start + front.length
-  return [{ ...token, text: front, end: middle }, { ...token, text: back, start: middle, spaced: false }]
+  return [
+    { ...token, text: front, end: middle },
+    { ...token, text: back, start: middle, spaced: false },
+  ]
 }
 
 /** Two single figures with a blank between them before a stitch, after words that no count belongs to. */
-function isParted(before: Token | undefined, a: Token, b: Token | undefined, c: Token | undefined, isName: (text: string) => boolean): boolean {
-  if (a.type !== "number" || b?.type !== "number" || c?.type !== "word" || !isName(c.text)) return false
+function isParted(
+  before: Token | undefined,
+  a: Token,
+  b: Token | undefined,
+  c: Token | undefined,
+  isName: (text: string) => boolean,
+): boolean {
+  if (a.type !== "number" || b?.type !== "number" || c?.type !== "word" || !isName(c.text))
+    return false
   if (!/^\d$/.test(a.text) || !/^\d$/.test(b.text) || b.spaced === false) return false
   return !before || /^(?:[,;.*([]|work|make|crochet|and|ring|then)$/.test(before.text)
 }
@@ -199,7 +271,11 @@ function withoutNames(lexemes: readonly Lexeme[], isName: (text: string) => bool
       (close?.text === ")" || close?.text === "]") &&
       name.text !== before.text &&
       name.text.length < before.text.length &&
-      [...name.classes].some((one) => before.classes.has(one) && /^(?:stitch|chain|space|group|skip|repeat|round|start)$/.test(one))
+      [...name.classes].some(
+        (one) =>
+          before.classes.has(one) &&
+          /^(?:stitch|chain|space|group|skip|repeat|round|start)$/.test(one),
+      )
     if (abbreviates) i += 2
     else kept.push(open)
   }
@@ -214,7 +290,8 @@ function bracketedName(
   isName: (text: string) => boolean,
 ): number | null {
   if (!/^[([{]$/.test(lexemes[from]!.text) || before?.type !== "word") return null
-  if (!isName(before.text) && !before.classes.has("stitch") && !/crochet$/.test(before.text)) return null
+  if (!isName(before.text) && !before.classes.has("stitch") && !/crochet$/.test(before.text))
+    return null
   let name = ""
   for (let at = from + 1; at < from + 5; at++) {
     const word = lexemes[at]
@@ -230,7 +307,8 @@ function bracketedName(
 function halfDouble(tokens: readonly Token[], from: number): number | null {
   let at = from
   if (tokens[at]!.value === 0.5) at += 1
-  else if (tokens[at]!.value === 1 && tokens[at + 1]?.text === "/" && tokens[at + 2]?.value === 2) at += 3
+  else if (tokens[at]!.value === 1 && tokens[at + 1]?.text === "/" && tokens[at + 2]?.value === 2)
+    at += 3
   else return null
   if (tokens[at]?.text === "dc" || tokens[at]?.text === "double") return at
   return tokens[at]?.text === "d" && tokens[at + 1]?.text === "c" ? at + 1 : null
@@ -257,7 +335,8 @@ function partedName(
     at += 1
     if (tokens[at]?.text === ".") at += 1
     const token = tokens[at]
-    if (token?.type !== "word" || (!nameParts.test(token.text) && !lastParts.test(token.text))) break
+    if (token?.type !== "word" || (!nameParts.test(token.text) && !lastParts.test(token.text)))
+      break
     text += token.text
     if (isName(text)) best = { text, last: at }
   }
@@ -289,6 +368,10 @@ const misscanned: Readonly<Record<string, string>> = table({
   clstr: "cluster",
   ckuster: "cluster",
   chsps: "chsps",
+  wit: "with",
+  whit: "with",
+  firs: "first",
+  fist: "first",
 })
 
 /** Marks that may be passed over freely; others say something. */
@@ -310,7 +393,7 @@ const markCosts: Readonly<Record<string, number>> = table({
   "<": 0.1,
   "\\": 0,
   "@": 0.3,
-  "_": 0,
+  _: 0,
   "^": 0.2,
 })
 
@@ -375,7 +458,8 @@ export function nearestWord(text: string): string | null {
   if (before !== undefined) return before
   let found: string | null = null
   for (const word of singleWords) {
-    if (Math.abs(word.length - text.length) > 1 || word.charCodeAt(0) !== text.charCodeAt(0)) continue
+    if (Math.abs(word.length - text.length) > 1 || word.charCodeAt(0) !== text.charCodeAt(0))
+      continue
     if (text.length > 4 ? isOneSlip(text, word) : isSwap(text, word)) {
       found = word
       break
@@ -388,7 +472,9 @@ export function nearestWord(text: string): string | null {
 
 /** Equal but for two neighbours swapped. */
 function isSwap(a: string, b: string): boolean {
-  return a.length === b.length && isOneSlip(a, b) && [...a].sort().join("") === [...b].sort().join("")
+  return (
+    a.length === b.length && isOneSlip(a, b) && [...a].sort().join("") === [...b].sort().join("")
+  )
 }
 
 /** Equal but for one letter changed, left out, put in, or two neighbours swapped. */

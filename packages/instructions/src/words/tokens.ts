@@ -268,7 +268,12 @@ function stopBelongs(text: string, at: number, word: string): boolean {
   if (endsSentences.has(word) && totalFollows.test(text.slice(at, at + 40))) return false
   if (/[,;]/.test(next)) return true
   // "1 dc. into next sp.": a place never begins a sentence in small letters.
-  if (/^\.[ \t]*(?:in|into|of|from|on|to|over|round|around|through|tr)\b/.test(text.slice(at, at + 12))) return true
+  if (
+    /^\.[ \t]*(?:in|into|of|from|on|to|over|round|around|through|tr)\b/.test(
+      text.slice(at, at + 12),
+    )
+  )
+    return true
   // In a text of capitals only, a capital after it says nothing.
   const capitals = word.length > 1 && /^[A-Z]+$/.test(text.slice(at - word.length, at))
   const goesOn = capitals ? /[a-z]/i.test(next) : /[a-z]/.test(next)

@@ -33,8 +33,10 @@ export function isLegWithNext(work: RoundWork, step: ChainStep, next: Step | und
   if (step.chains < 2) return false
   if (isLegInSame(work, step, next)) return true
   if (next.place?.at !== "next" || next.place.count !== 1) return false
+  const { what } = next.place.noun
   return (
-    next.place.noun.what === "stitch" && namesGathered(work.allSteps, next.stitch.kind.basic, 2)
+    (what === "stitch" || what === "space") &&
+    namesGathered(work.allSteps, next.stitch.kind.basic, 2)
   )
 }
 
@@ -49,6 +51,26 @@ export function isLegInSame(work: RoundWork, step: ChainStep, next: Step | undef
     return false
   return (
     step.chains >= 2 && !step.countsAs && namesGathered(work.allSteps, next.stitch.kind.basic, 2)
+  )
+}
+
+/** "Ch 4, tr in next loop, *ch 7, 2-tr cluster over next 2 loops": the chain and the tr are the first of them. */
+export function isLegAcross(work: RoundWork, step: ChainStep, next: Step | undefined): boolean {
+  if (next?.do !== "work" || next.place?.at !== "next" || next.place.noun.what !== "space")
+    return false
+  return (
+    isLegWithNext(work, step, next) &&
+    work.allSteps.some(
+      (one) =>
+        one.do === "repeat" &&
+        one.body.some(
+          (part) =>
+            part.do === "work" &&
+            part.stitch.kind.gathered?.legs === 2 &&
+            part.place?.at === "next" &&
+            part.place.count === 2,
+        ),
+    )
   )
 }
 

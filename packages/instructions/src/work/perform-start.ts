@@ -8,7 +8,7 @@ import {
   turningChains,
 } from "@roundwright/stitches"
 import type { CountsAs, Step } from "../base/tree.ts"
-import { firstLeg, isLegInSame, isLegWithNext, workFirstLeg } from "./first-leg.ts"
+import { firstLeg, isLegAcross, isLegInSame, isLegWithNext, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
 import { move } from "./move-start.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -41,7 +41,7 @@ export function workStartChain(
     return
   }
   const even = startsEvenRound(steps.slice(i + 1))
-  const inSame = isLegInSame(work, step, following)
+  const inSame = isLegInSame(work, step, following) || isLegAcross(work, step, following)
   const known =
     step.countsAs ??
     statedForAll(work, step) ??

@@ -4,7 +4,7 @@
 import type { Noun, Place, Span, Step } from "../base/tree.ts"
 import { cellUnder } from "../edge/cell-under.ts"
 import { dipSites, middleRun } from "../edge/dips.ts"
-import { groupsInOnePlace } from "../edge/edge.ts"
+import { type Edge, groupsInOnePlace } from "../edge/edge.ts"
 import { meaningOf } from "../edge/meanings.ts"
 import { kindFits, type Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
@@ -132,6 +132,17 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
   )
     work.main.at = Math.min(work.main.at, work.startSite?.from ?? 0)
   if (place.pick !== undefined) work.picked = true
+  const turning =
+    place.count === 1 && place.pick === undefined ? atEndOfChain(work, position, place) : null
+  if (turning) return { sites: [turning], position }
+  if (place.pick === "dip" && place.count === 1 && petalsTouch(position.edge)) {
+    // "sl st between petals" where no stitch stands between them: the gap.
+    const { pick: _pick, pickNoun: _noun, ...plain } = place
+    return {
+      sites: [nextSite(work, position, { ...plain, noun: { what: "gap", betweenGroups: true } })],
+      position,
+    }
+  }
   if (place.pick === "dip") {
     const sites = dipSites(position.edge, position.at, work.limitOf(position), place.count)
     if (!sites) throw overrun(work, position, place.noun, place)
@@ -314,6 +325,24 @@ function runUnderHook(work: RoundWork, noun: Noun): Site | null {
   main.base = from
   main.at = found.to
   return found
+}
+
+/** Along a chain and back: "3 sc in last ch" when the side is used up, "2 sc in first ch" when all of it is. */
+function atEndOfChain(work: RoundWork, position: Position, place: Next): Site | null {
+  if (position.edge.round >= 0 || position !== work.main || place.noun.what !== "chain") return null
+  if (place.order === "last" && work.firstSide !== null && position.at === work.firstSide)
+    return work.current
+  if (place.order !== "first" || position.at < position.edge.size) return null
+  return { from: 0, to: 1, anchor: position.edge.anchorAt(0, false) }
+}
+
+/** Every stitch is one of a petal: three or more in one place. */
+function petalsTouch(edge: Edge): boolean {
+  return edge.keep("petals-touch", () => {
+    const petals = groupsInOnePlace(edge, true).filter(({ cells }) => cells.length > 2)
+    const inside = petals.reduce((sum, { cells }) => sum + cells.length, 0)
+    return petals.length > 1 && inside === edge.cells.filter(({ type }) => type === "stitch").length
+  })
 }
 
 /** "Sl st in next sp, *shell over shell": slip stitches have led into the middle of a group, and nothing stands there yet. */

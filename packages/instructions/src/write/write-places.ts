@@ -2,9 +2,9 @@
 // "same" and what is skipped come out as a reader will take them.
 
 import { type Anchor, anchorKey, type Round } from "@roundwright/motif"
+import { ordinal } from "../base/wording.ts"
 import { cellUnder } from "../edge/cell-under.ts"
 import { type Edge, roundEdge } from "../edge/edge.ts"
-import { ordinal } from "../base/wording.ts"
 
 /** The hook's place on one edge while a round is written. */
 export interface Hook {
