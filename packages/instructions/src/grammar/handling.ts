@@ -176,7 +176,7 @@ export function adviceClause(chart: Chart, at: number): readonly Clause[] {
     cursor.at += 1
   }
   const remarks: Remark[] = [{ code: "not-of-the-work", start, end: cursor.lastEnd() }]
-  return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.8, { remarks })]
+  return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.45, { remarks })]
 }
 
 /** A whole sentence of talk: no stitch, no place, no figure in it. Told, and passed over. */

@@ -19,7 +19,7 @@ interface Round {
 const stitches =
   /\b(?:\d+ ?)?(?:s\.? ?c|d\.? ?c|h\.? ?d\.? ?c|htr|tr|dtr|ttr|singles?|doubles?|half|trebles?|clusters?|popcorns?|puffs?|shells?)\b/i
 const closes =
-  /\b(?:join(?:ed|ing)?|close|closing|sl\.? ?st|slip ?st(?:itch)?|ss|slst|around|all round|to end)\b[^*]{0,90}$|[([]\s*\d+[^()[\]]{0,30}[)\]]\W*$|\d+ (?:sts?|stitches|petals|clusters|groups)\W*$/i
+  /\b(?:join(?:ed|ing)?|close|closing|sl\.? ?st|slip ?st(?:itch)?|ss|slst|around|all round|to end)\b[^*]{0,90}$|[([]\s*\d+[^()[\]]{0,30}[)\]]\W*$|\d (?:sts?|stitches|petals|clusters|groups)\W*$/i
 const again = /^\W*(?:repeat|rep)\s(?:the\s)?(?:last|previous)\s(?:round|rnd|row)\b/i
 const nextRound =
   /^\W*(?:next|final|last|second|third)\s(?:(?:colou?r)\s)?(?:round|rnd|row)\b[ \t]*[:,.-]?/i
