@@ -128,7 +128,13 @@ export type Place = Span & {
   )
 
 export type Until =
-  | { readonly kind: "around"; readonly implied?: boolean; readonly rest?: boolean }
+  | {
+      readonly kind: "around"
+      readonly implied?: boolean
+      readonly rest?: boolean
+      /** "across": as far as a space of another size, where there is one. */
+      readonly side?: true
+    }
   /** Up to the next of a kind, not using it. */
   | { readonly kind: "to"; readonly noun: Noun; readonly ofRound?: number }
   /** Up to the last `count` of what is left. */

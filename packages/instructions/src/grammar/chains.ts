@@ -110,6 +110,7 @@ export function makeChains(chart: Chart, at: number): readonly Clause[] {
 
 /** "ch 3", "3 ch", "ch", "chain of 3", "3 chain stitches"; null where it is the name of a space. */
 function readChains(cursor: Cursor): number | null {
+  const first = cursor.at
   return cursor.attempt(() => {
     let chains: number | null
     if (cursor.isNumber()) {
@@ -134,7 +135,9 @@ function readChains(cursor: Cursor): number | null {
     if (cursor.is("picot")) return null
     if (cursor.is("space")) {
       // "make a ch 3 loop" is work, "ch-3 sp" a place.
-      if (!makesLoop(cursor)) return null
+      // "join to ch-1 sp,": a place, though a list goes on after it.
+      const led = cursor.lexemes[first - 1]?.classes
+      if (!makesLoop(cursor) || led?.has("to") || led?.has("in")) return null
       return cursor.accept("loop", "lp", "space", "sp", "arch") ? chains : null
     }
     return chains

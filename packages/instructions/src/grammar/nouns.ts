@@ -227,7 +227,8 @@ function readBetween(cursor: Cursor): Noun | null {
   if (!cursor.take("between")) return null
   while (cursor.take("any", "each", "next", "last", "first", "same", "of"));
   if (cursor.isNumber() && cursor.text(1) !== "-") cursor.at += 1
-  const first = readPlainNoun(cursor)
+  const chained = readCountedChain(cursor)
+  const first = chained ? { what: "chain" as const } : readPlainNoun(cursor)
   if (!first) return null
   let second: Noun | null = null
   if (cursor.take("and")) {

@@ -1,6 +1,6 @@
 // "In each": "in each st around", "in each of next 3 sps", "in every 2nd sc", "in each dc and ch-1 sp".
 
-import type { Noun, Place } from "../base/tree.ts"
+import type { Noun, Place, Until } from "../base/tree.ts"
 import { gapIf } from "../edge/gap-sides.ts"
 import type { Cursor } from "./cursor.ts"
 import { chainOfSize, readNoun } from "./nouns.ts"
@@ -26,7 +26,7 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
     every = 2
     cursor.at += 1
   } else return null
-  cursor.accept("of")
+  if (cursor.accept("of")) cursor.take("that")
   if (cursor.is("rest")) {
     rest = true
     cursor.at += 1
@@ -94,8 +94,15 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
       }
     if (!owner || owner.what === "ring") cursor.at = at
   }
+  // "each ch sp from the previous row".
+  cursor.attempt(() =>
+    cursor.take("of", "in") && cursor.take("previous", "last") && cursor.take("round")
+      ? true
+      : null,
+  )
+  const across = cursor.text() === "across"
   const until =
-    readUntil(cursor) ??
+    acrossSide(readUntil(cursor), across) ??
     (rest ? { kind: "around" as const, rest: true } : { kind: "around" as const, implied: true })
   return {
     ...cursor.since(start),
@@ -137,6 +144,11 @@ function readOthers(cursor: Cursor, start: number): Place | null {
     until: { kind: "around", implied: true },
     others: true,
   }
+}
+
+/** "in each ch-1 sp across": as far as what is worked next, which is the end of a side or of the round. */
+function acrossSide(until: Until | null, across: boolean): Until | null {
+  return across && until?.kind === "around" ? { kind: "around", implied: true, side: true } : until
 }
 
 function readNouns(cursor: Cursor, between: boolean): Noun[] {

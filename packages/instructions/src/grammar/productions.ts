@@ -41,7 +41,7 @@ import { isRepeatMark, listTimes, readPassage, readStarred, repeatAll } from "./
 import { localGroup, namesLocal } from "./shells.ts"
 import { totalWithoutBracket } from "./totals.ts"
 import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vague.ts"
-import { saysWhichRound } from "./which-round.ts"
+import { saysWhatComes, saysWhichRound } from "./which-round.ts"
 
 export const productions: readonly Production[] = [
   {
@@ -399,6 +399,12 @@ export const productions: readonly Production[] = [
       word.classes.has("first"),
     rule: saysWhichRound,
     examples: ["ch 3 at beg of rnd"],
+  },
+  {
+    name: "what comes of it",
+    starts: (word) => word.classes.has("forms") || word.text === "giving",
+    rule: saysWhatComes,
+    examples: ["3 dc in next sp, creating 4 corners"],
   },
   {
     name: "handling",

@@ -566,6 +566,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
         : null
     if (chart.lexemes.slice(0, at).some(({ text }) => text === mark)) return null
     cursor.at += 1
+    if (cursor.text(1) === mark && (cursor.is("to") || cursor.is("and"))) cursor.at += 2
     return true
   })
   if (cursor.accept("[", "(", "{")) cursor.accept("]", ")", "}")

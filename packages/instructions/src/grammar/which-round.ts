@@ -32,3 +32,17 @@ export function saysWhichRound(chart: Chart, at: number): readonly Clause[] {
     cursor.is("fasten")
   return ends ? [clause(cursor, [], saidAgainCost)] : []
 }
+
+/** "creating 12 spokes in total", "forming 4 corners": what comes of it, told in passing and not compared. */
+export function saysWhatComes(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  if (!/^(?:creating|forming|giving|creates|forms)$/.test(cursor.text())) return []
+  cursor.at += 1
+  if (cursor.takeCount(1) === null) return []
+  if (!cursor.is("group") && !cursor.is("corner") && !cursor.is("tip")) return []
+  cursor.at += 1
+  cursor.take("says-total")
+  return cursor.done() || isBoundary(cursor.text()) || cursor.is("join")
+    ? [clause(cursor, [], saidAgainCost)]
+    : []
+}

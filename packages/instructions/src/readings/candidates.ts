@@ -7,6 +7,7 @@ import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import { assumedRound } from "./assumed.ts"
+import { closingChainFinding, missingClosingChain, withClosingChain } from "./closing-chain.ts"
 import type { Foundation } from "./foundation.ts"
 import { impliedRepeats } from "./implied-repeat.ts"
 import type { Located } from "./list-rounds.ts"
@@ -122,6 +123,7 @@ export function candidatesOf(
       .slice(0, mostOthers),
   ]
   if (best.result.comparison.agrees !== true) list.push(...otherWays(best))
+  list.push(...closedByChain(best))
   if (best.result.comparison.agrees !== true) list.push(...workedAround(best))
   // Where nothing can be worked, any total that the words state is better than none.
   const assumed = assume(best.result.round ? best : (found.find(statesFirm) ?? best))
@@ -236,10 +238,29 @@ function otherWays(best: Candidate): Candidate[] {
   return found
 }
 
+/** The same round with the chain before its join that the words leave out. */
+function closedByChain(best: Candidate): Candidate[] {
+  const { round, result, request } = best
+  const chains = round && missingClosingChain(round)
+  if (!round || !chains) return []
+  const closed = withClosingChain(round, chains)
+  const findings = [...result.findings, closingChainFinding(chains, request.span)]
+  const spans = [...result.spans, request.span]
+  return [
+    {
+      ...best,
+      result: { ...result, round: closed, findings, spans },
+      round: closed,
+      score: best.score + chainLeftOut,
+    },
+  ]
+}
+
 /** What speaks against a way: a round joined to its starting chain counts it. */
 function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundRequest): number {
   const [way] = forced.keys()
-  if (way === "last-repeat") return rareWay
+  // "*ch 3, sc in next sp; rep around; join": the last chains to the first stitch are often left unsaid.
+  if (way === "last-repeat") return forced.get(way) === "closed" ? unusualWay : rareWay
   if (way !== "start-chain") return unusualWay
   return tree.steps.some(
     (step) =>
@@ -250,6 +271,8 @@ function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundReque
     : unusualWay
 }
 
+/** A chain that no word tells: only rounds that cannot be worked without it speak for it. */
+const chainLeftOut = 30
 const unusualWay = 2
 /** A last repeat worked in part: rare, and told by a total where it is meant. */
 const rareWay = 15

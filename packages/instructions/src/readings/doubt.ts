@@ -4,8 +4,8 @@
 import type { Round } from "@roundwright/motif"
 import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
-import type { Step } from "../base/tree.ts"
 import { assumedRound } from "./assumed.ts"
+import { placesTaken } from "./places-taken.ts"
 import { workRoundAs } from "./read-round.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
 
@@ -76,21 +76,6 @@ function dividesGround({ tree }: RoundRequest): boolean {
       step.times.until.kind === "around" &&
       placesTaken(step.body) >= longRepeat,
   )
-}
-
-function placesTaken(steps: readonly Step[]): number {
-  let taken = 0
-  for (const step of steps) {
-    if (step.do === "repeat" && step.times.kind === "total")
-      taken += placesTaken(step.body) * step.times.count
-    else if (
-      (step.do === "work" || step.do === "group" || step.do === "skip") &&
-      step.place?.at === "next" &&
-      step.place.noun.what === "stitch"
-    )
-      taken += step.place.count
-  }
-  return taken
 }
 
 function standsOn(doubt: Doubt, request: RoundRequest): Finding {

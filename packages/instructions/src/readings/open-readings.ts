@@ -16,11 +16,13 @@ const openChoices: ReadonlySet<ChoiceName> = new Set(["over-earlier", "chains-ar
  * A reading that fits, with a warning where another fits as well and no total decides.
  * @param readAs the round read with some choices forced
  * @param span where the warning points
+ * @param groupsMeet every repeat takes whole groups between two spaces below, which speaks against working into chains
  */
 export function withDoubt(
   usual: RoundResult & { readonly choices: Choices },
   readAs: (forced: ReadonlyMap<ChoiceName, ChoiceValue>) => RoundResult,
   span: Span,
+  groupsMeet: boolean,
 ): RoundResult {
   const { comparison, round } = usual
   if (!round || comparison.agrees === true || comparison.inRange === true) return usual
@@ -28,7 +30,8 @@ export function withDoubt(
     // Where chains are named in the text ("in each st and ch"), they are meant.
     if (!openChoices.has(name)) continue
     // So they are told apart where spaces are worked into as such.
-    if (name === "chains-are-stitches" && (taken === "yes" || usual.worksSpaces)) continue
+    if (name === "chains-are-stitches" && (taken === "yes" || usual.worksSpaces || groupsMeet))
+      continue
     for (const value of others) {
       const other = readAs(new Map([[name, value]]))
       if (other.score > 0 || !other.round || sameCounts(round, other.round)) continue

@@ -16,6 +16,7 @@ import { perform, performers } from "../work/perform.ts"
 import { CannotWork, RoundWork } from "../work/round-work.ts"
 import type { Foundation } from "./foundation.ts"
 import { withDoubt } from "./open-readings.ts"
+import { takesWholeGroups } from "./places-taken.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
 import { toldChoices } from "./told-choices.ts"
 
@@ -27,7 +28,12 @@ const weights = { cannot: 1000, total: 100, left: 10, warning: 3 } as const
 export function workRound(request: RoundRequest): RoundResult {
   const usual = tryReading(request, new Map())
   if (usual.score === 0)
-    return withDoubt(usual, (forced) => tryReading(request, forced), request.span)
+    return withDoubt(
+      usual,
+      (forced) => tryReading(request, forced),
+      request.span,
+      takesWholeGroups(request.tree.steps, request.shared.rounds[request.index - 1]),
+    )
   let best = usual
   let bestForced: ReadonlyMap<ChoiceName, ChoiceValue> | null = null
   for (const forced of otherReadings(
@@ -37,7 +43,9 @@ export function workRound(request: RoundRequest): RoundResult {
     const other = tryReading(request, forced)
     const supported = other.comparison.agrees === true || other.comparison.inRange === true
     // An unusual reading needs a total that speaks for it and not for the usual one.
-    if (needsTotal(forced) && (!supported || usual.comparison.agrees === true)) continue
+    const onlyWay =
+      usual.round === null && other.score === 0 && forced.get("several-unplaced") === "in-space"
+    if (needsTotal(forced) && !onlyWay && (!supported || usual.comparison.agrees === true)) continue
     if (other.score < best.score) {
       best = other
       bestForced = forced

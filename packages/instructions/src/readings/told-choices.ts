@@ -25,6 +25,7 @@ const wordsOf: Readonly<Record<string, string>> = {
   "bare-list:apart": "the stitches before the last go one into each",
   "bare-list:together": "the whole list goes into one place",
   "several-in-several:one-each": "one stitch goes into each of the places",
+  "several-unplaced:in-space": "several stitches told without a place go into the next space",
   "several-unplaced:in-one": "several stitches told without a place go into one",
   "same-space:place": '"same space" means the place of the join',
   "same-space:space": '"same space" means the next space',

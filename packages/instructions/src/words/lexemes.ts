@@ -214,8 +214,7 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
     } else if (
       a.text === "t" &&
       a.type === "word" &&
-      kept[kept.length - 1]?.type === "number" &&
-      b?.text === "in"
+      (b?.text === "into" || (kept[kept.length - 1]?.type === "number" && b?.text === "in"))
     )
       kept.push({ ...a, text: "tr" })
     else kept.push(...(gluedWords(a, isName) ?? [a]))
@@ -363,6 +362,12 @@ const misscanned: Readonly<Record<string, string>> = table({
   treb: "tr",
   tp: "tr",
   ssj: "join",
+  fro: "from",
+  frm: "from",
+  teh: "the",
+  thd: "the",
+  hte: "the",
+  adn: "and",
   stst: "slst",
   sls: "slst",
   clstr: "cluster",

@@ -1,9 +1,23 @@
 // Where an "each" or a repeat stops on the edge below.
 
 import type { Noun, Span, Until } from "../base/tree.ts"
+import type { Edge } from "../edge/edge.ts"
 import { findSite } from "../edge/sites.ts"
 import type { Position } from "./round-parts.ts"
 import type { RoundWork } from "./round-work.ts"
+
+/** The first space that has another number of chains than the first one from here; the limit where all are alike. */
+export function endOfSide(edge: Edge, at: number, limit: number): number {
+  let size: number | null = null
+  for (let k = at; k < limit; k++) {
+    const index = ((k % edge.size) + edge.size) % edge.size
+    const element = edge.elements[edge.cells[index]!.element]
+    if (element?.type !== "chain" || !edge.startsRun(index)) continue
+    if (size === null) size = element.chains
+    else if (element.chains !== size) return k
+  }
+  return limit
+}
 
 /** Where an "each" stops: a position no place of it may reach. */
 export function boundaryOf(work: RoundWork, position: Position, until: Until, span: Span): number {

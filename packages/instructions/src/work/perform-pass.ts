@@ -7,7 +7,7 @@ import { groupsFor } from "../edge/groups.ts"
 import { fits } from "../edge/meanings.ts"
 import type { Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
-import { boundaryOf } from "./boundaries.ts"
+import { boundaryOf, endOfSide } from "./boundaries.ts"
 import { makeAt } from "./make-stitches.ts"
 import type { Position } from "./round-parts.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
@@ -38,7 +38,10 @@ export function passEach(work: RoundWork, step: Filling): void {
       throw noPlace(place, "The number of chains in the ring is not known.")
     throw noPlace(place, "There is nothing below to work into.")
   }
-  const boundary = boundaryOf(work, position, place.until, place)
+  const boundary =
+    place.until.kind === "around" && place.until.side && noun?.what === "space"
+      ? endOfSide(position.edge, position.at, work.limitOf(position))
+      : boundaryOf(work, position, place.until, place)
   const sites = sitesOf(work, position, place, boundary, place)
   const needed = place.until.kind === "around" && place.until.rest !== true
   if (sites.length === 0 && needed) throw nothingLeft(place)

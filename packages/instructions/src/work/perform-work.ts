@@ -226,10 +226,33 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
     return
   }
   const { stitch } = step
+  // "Join in any sp, ch 3, 3 dc, ch 1, *4 dc, ch 1; rep": the space the round is begun in, then each of the next.
+  const opening =
+    work.repeatDepth === 0 &&
+    work.startTaken &&
+    work.elements.length === 1 &&
+    work.startSite?.anchor.at === "space"
+  if (
+    opening &&
+    step.count > 1 &&
+    step.count < 6 &&
+    !stitch.tog &&
+    work.choices.take("several-unplaced", ["one-each", "in-space"] as const) === "in-space"
+  ) {
+    makeAt(work, step, [[work.startSite!.anchor]], null)
+    return
+  }
   if (step.count > 1 && step.count < 6 && work.repeatDepth > 0 && !stitch.tog) {
     // "*work 1 sc, work 2 sc": several in one place, if the total says so.
-    if (work.choices.take("several-unplaced", ["one-each", "in-one"]) === "in-one") {
-      const one: Place = { start: step.start, end: step.end, at: "next", noun: anyStitch, count: 1 }
+    // A round begun in a space may mean the next space.
+    const fromSpace = work.startSite?.anchor.at === "space"
+    const how = work.choices.take(
+      "several-unplaced",
+      fromSpace ? (["one-each", "in-one", "in-space"] as const) : (["one-each", "in-one"] as const),
+    )
+    if (how !== "one-each") {
+      const noun: Noun = how === "in-space" ? { what: "space" } : anyStitch
+      const one: Place = { start: step.start, end: step.end, at: "next", noun, count: 1 }
       performWork(work, { ...step, place: one })
       return
     }
