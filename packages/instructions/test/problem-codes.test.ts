@@ -44,6 +44,8 @@ const reached: Readonly<Record<ProblemCode, string>> = {
   "stands-on-doubt":
     "Terms: US\nRnd 1: 8 sc in magic ring.\nRnd 2: 2 sc in each sc. (17 sc)\nRnd 3: sc in each sc.",
   "bracket-not-closed": "Rnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each st (and then",
+  "closing-chain-assumed":
+    "Rnd 1: *3 dc in magic ring, ch 2; rep from * 2 more times; 3 dc in ring; join.\nRnd 2: *(3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 3 more times; join.",
   "corner-not-said":
     "Rnd 1: *3 dc in magic ring, ch 2; rep from * 3 more times.\nRnd 2: dc in each dc around, increasing in each corner.",
   "first-place-short":

@@ -45,6 +45,7 @@ export const problemCodes = {
   "stands-on-doubt": warning,
   // Something in a round does not agree, or is open.
   "bracket-not-closed": doubt,
+  "closing-chain-assumed": warning,
   "corner-not-said": doubt,
   "first-place-short": doubt,
   "growth-implied": doubt,
