@@ -69,6 +69,8 @@ const reached: Readonly<Record<ProblemCode, string>> = {
     "Rnd 1: 6 sc in magic ring. (6)\nRnd 2: sc in next st, 2 sc in next st; rep from * around. (9)",
   "round-without-label":
     "Rnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each st; then one hdc round. (12)",
+  "skip-runs-out":
+    "Rnd 1: 15 sc in magic ring; join.\nRnd 2: ch 1, sc in next 2 sts, *sc in next st, sk next st; rep from * around; join.",
   "spaces-left-over":
     "Rnd 1: ch 1, (sc, ch 3) 8 times in ring, join.\nRnd 2: sl st in loop, ch 1, sc in same loop, (ch 5, sc in next loop) 5 times, ch 5, join.",
   "stated-total-differs": "Rnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each st. (13 sc)",

@@ -299,6 +299,7 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
     return null
   const read = cursor.attempt(() => readTotal(cursor, end, true))
   if (!read) return null
+  if (isList(read.total.items)) return null
   cursor.at = end + 1
   // "(3 dc) in next st", "(12) times": what follows speaks for work.
   const work =
@@ -334,7 +335,7 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
       cursor.is("group", 2) ||
       cursor.is("corner", 2) ||
       /^clusters?$/.test(cursor.text(2))
-    const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.peek(1)!.spaced && !names
+    const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.text(2) !== "-" && !names
     found =
       chains ||
       (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2)) ||
@@ -424,4 +425,15 @@ function closesRound(chart: Chart, at: number): boolean {
     if (/^[.;]$/.test(word.text)) return false
   }
   return false
+}
+
+/** "2 dc, 2 ch, 2 dc": the same stitch before and after chains is worked, and no total. */
+function isList(items: readonly StatedItem[]): boolean {
+  return items.some(
+    ({ unit }, i) =>
+      unit === "chains" &&
+      items[i - 1]?.unit === "kind" &&
+      items[i + 1]?.unit === "kind" &&
+      items[i - 1]!.word === items[i + 1]!.word,
+  )
 }
