@@ -42,14 +42,14 @@ function readMillimetres(text: string): number[] {
 /** "steel 7", "steel hook size 7", "No. 7 steel hook". */
 function readSteel(text: string): (number | undefined)[] {
   const after =
-    /\bsteel\b(?:\s+(?:crochet\s+)?hook)?\s*,?\s*(?:size|no\.?|number)?\s*[#:]?\s*(00|\d{1,2})\b/gi
+    /\bsteel\b(?:\s+(?:crochet\s+)?hook)?\s{0,9},?\s{0,9}(?:size|no\.?|number)?\s{0,9}[#:]?\s{0,9}(00|\d{1,2})\b/gi
   const before = /(?<![\d.,/])(00|\d{1,2})\s+steel\b/gi
   return [...text.matchAll(before), ...text.matchAll(after)].map((match) => steelHooksMm[match[1]!])
 }
 
 function readOldUk(text: string): (number | undefined)[] {
   const pattern =
-    /\b(?:(?:old\s+)?(?:uk|british|english)|imperial)(?:\s+(?:size|no\.?|number))?\s*[#:]?\s*(0{1,3}|\d{1,2})\b/gi
+    /\b(?:(?:old\s+)?(?:uk|british|english)|imperial)(?:\s+(?:size|no\.?|number))?\s{0,9}[#:]?\s{0,9}(0{1,3}|\d{1,2})\b/gi
   return [...text.matchAll(pattern)].map(
     (match) => hooks.find((hook) => hook.oldUk === match[1])?.mm,
   )
@@ -77,7 +77,7 @@ function readLetters(text: string): (number | undefined)[] {
 
 function readUsNumber(text: string): (number | undefined)[] {
   const pattern =
-    /\bU\.?S\.?A?\.?(?:\s+(?:size|no\.?|number))?\s*[#:]?\s*(\d{1,2}(?:\.5|\s?1\/2|½)?)(?![\d.])/g
+    /\bU\.?S\.?A?\.?(?:\s+(?:size|no\.?|number))?\s{0,9}[#:]?\s{0,9}(\d{1,2}(?:\.5|\s?1\/2|½)?)(?![\d.])/g
   return [...text.matchAll(pattern)].map((match) => {
     const number = match[1]!.replace(/\s?1\/2|½/, ".5")
     return hooks.find((hook) => hook.usNumber === number)?.mm

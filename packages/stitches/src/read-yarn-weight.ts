@@ -37,7 +37,7 @@ const always =
 
 const numbers: readonly Pattern[] = [
   [
-    /\b(?:cyca?|craft yarn council|yarn weight|weight|category|wt\.?)\s*[:#-]?\s*\(?([0-7])\b(?![.,]\d|\s*(?:g|oz|mm|cm|ply)\b)/gi,
+    /\b(?:cyca?|craft yarn council|yarn weight|weight|category|wt\.?)\s{0,9}[:#-]?\s{0,9}\(?([0-7])\b(?![.,]\d|\s*(?:g|oz|mm|cm|ply)\b)/gi,
     asNumber,
   ],
   [
@@ -46,7 +46,7 @@ const numbers: readonly Pattern[] = [
   ],
   [/[([]\s*#?([0-7])\s*[)\]]/g, asNumber],
   [
-    /\b([0-7])\s*[-:(]?\s*(?=(?:lace|super[ -]?fine|fine|light|medium|bulky|super[ -]?bulky|jumbo)\b)/gi,
+    /\b([0-7])\s{0,9}[-:(]?\s{0,9}(?=(?:lace|super[ -]?fine|fine|light|medium|bulky|super[ -]?bulky|jumbo)\b)/gi,
     asNumber,
   ],
 ]
