@@ -62,7 +62,7 @@ export function checkPattern(text: string, options: CheckOptions = {}): CheckRes
 /** The same with the reading, gauge and ledger it rests on. */
 export function examinePattern(text: string, options: CheckOptions = {}): Check {
   const reading = readPattern(text)
-  const problems = [...reading.problems]
+  const problems: Problem[] = [...reading.problems]
   const motif = reading.motif.rounds.length > 0 ? reading.motif : null
   const stated = usableGauge(reading, problems)
   const { gauge, notes, odd } =

@@ -1,3 +1,4 @@
+export { type ProblemCode, problemCodes } from "./base/problem-codes.ts"
 export * from "./base/reading.ts"
 export { listed, ordinal } from "./base/wording.ts"
 export * from "./readings/read-pattern.ts"

@@ -108,7 +108,7 @@ describe("reading on", () => {
       "2 sc in each st. (25 sc)",
     )
     expect(only(reading, "empty-round")).toMatchObject({ severity: "error", round: 2 })
-    expect(only(reading, "not-worked")).toMatchObject({ severity: "note", round: 3 })
+    expect(only(reading, "read-with-gap")).toMatchObject({ severity: "note", round: 3 })
     expect(reading.motif.rounds).toHaveLength(1)
     expect(reading.rounds.map((round) => round.counted?.stitches ?? null)).toEqual([
       6,

@@ -64,7 +64,7 @@ Rnd 4. Standing sc in any st, ch 2, skip 1 st, ...`,
 Rnd 2: 2 sc in each st. (12)
 Rnd 3: Sc in next st, 2 sc in next st; rep from * around. (18)
 Rnd 4: *Sc in next 2 sts, 2 sc in next st* repeat around. (24)`,
-    rounds: ["6", "12", "!18", "24"],
+    rounds: ["6", "12", "18", "24"],
   },
   {
     name: "wrong totals",
@@ -351,6 +351,6 @@ Rnd 3: ch 3, 2 dc in next dc, *dc in next dc, 2 dc in next dc; rep from * around
     name: "lost word",
     text: `Rnd 1: 12 dc in ring; join.
 Rnd 2: ch 3, dc in same st, 2 dc each around; join to top, 24`,
-    rounds: ["12", "!?"],
+    rounds: ["12", "24"],
   },
 ]

@@ -12,9 +12,8 @@ import {
   rhythmBreaks,
   severityOf,
   summarisePiece,
-  type Verdict,
 } from "@roundwright/flatness"
-import { countRound, kindKey, type Motif } from "@roundwright/motif"
+import { kindKey, type Motif } from "@roundwright/motif"
 import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
 import { type Gauge, hookFactor, type Terms } from "@roundwright/stitches"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
@@ -26,6 +25,7 @@ import { faultOf, misfitOf } from "./mend-fault.ts"
 import { applyToMotif } from "./mend-motif.ts"
 import type { Mend } from "./mend-result.ts"
 import { applyToSummary, factsOf, type RoundFacts } from "./mend-summary.ts"
+import { type Bounded, byRank, type Outcome, type Ranked, varied } from "./mend-varied.ts"
 import { describeChange, leftOutWords } from "./mend-words.ts"
 
 export interface MendOptions {
@@ -48,11 +48,15 @@ export interface Mends {
 
 /** Given up on reading further by a maker. */
 const mostMends = 6
+
 /** Made to the piece itself and judged whole: enough to fill the list after what cannot be made falls away. */
 const mostMade = 24
+
 /** Laid out as a net: the best few, within a budget of nodes in all (a second or two). */
 const mostLaidOut = 4
+
 const mostNodes = 3_000
+
 /** A change must take away this share of the fault to be worth naming. */
 const leastGain = 0.1
 
@@ -151,24 +155,6 @@ function oneWay(mends: readonly Mend[], { fullness }: Ledger): Mend[] {
   const way = (mend: Mend): number => Math.sign(mend.fullnessAfter - fullness)
   const first = mends.find((mend) => way(mend) !== 0)
   return mends.filter((mend) => way(mend) === 0 || way(mend) === way(first!))
-}
-
-interface Bounded extends Candidate {
-  readonly rank: number
-  readonly severity: number
-  /** Set where the bound is all there is: the change is none of stitches. */
-  readonly outcome: Outcome
-}
-
-interface Outcome {
-  readonly verdict: Verdict
-  readonly rows: readonly LedgerRow[]
-}
-
-interface Ranked {
-  readonly mend: Mend
-  readonly rank: number
-  readonly severity: number
 }
 
 /** A piece on which changes are tried. */
@@ -369,39 +355,4 @@ function byTheNet(ranked: readonly Ranked[], gauge: Gauge, before: number): Rank
     return [{ mend, rank: one.rank, severity }]
   })
   return judged.sort(byRank)
-}
-
-function byRank(a: Bounded | Ranked, b: Bounded | Ranked): number {
-  return a.severity - b.severity || a.rank - b.rank
-}
-
-/**
- * No piece twice, and another stitch, another hook, a round more or fewer in its best place first: a second place or
- * number is the same idea and comes last, and a third is left out.
- */
-function varied(ranked: readonly Ranked[]): Ranked[] {
-  const seen = new Set<string>()
-  const ideas = new Map<string, number>()
-  const first: Ranked[] = []
-  const later: Ranked[] = []
-  for (const one of ranked) {
-    const { kind, motif, change } = one.mend
-    const key = motif ? countsKey(motif) : change
-    if (seen.has(key)) continue
-    seen.add(key)
-    const alike = kind === "count" || kind === "chains" ? 0 : (ideas.get(kind) ?? 0)
-    if (alike === 0) first.push(one)
-    else if (alike === 1) later.push(one)
-    ideas.set(kind, alike + 1)
-  }
-  return [...first, ...later]
-}
-
-function countsKey(motif: Motif): string {
-  return JSON.stringify(
-    motif.rounds.map((round) => {
-      const { byKind, spacesBySize } = countRound(round)
-      return [byKind.map(({ kind, count }) => [kindKey(kind), count]), spacesBySize]
-    }),
-  )
 }

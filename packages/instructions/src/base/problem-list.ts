@@ -2,12 +2,14 @@
 
 import { placeOf, type SourceText } from "../text/source-text.ts"
 import { mostProblems } from "./limits.ts"
-import type { Problem, Severity } from "./reading.ts"
+import type { ProblemCode } from "./problem-codes.ts"
+import type { Problem } from "./reading.ts"
+import type { Severity } from "./severity.ts"
 
 /** A problem before its place is turned into line and column. */
 export interface Finding {
   readonly severity: Severity
-  readonly code: string
+  readonly code: ProblemCode
   readonly start: number
   readonly end: number
   readonly message: string
@@ -20,12 +22,12 @@ const ranks: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 
 export function listProblems(
   source: SourceText,
   findings: readonly (Finding & { readonly round: number | null })[],
-): Problem[] {
+): Problem<ProblemCode>[] {
   const seen = new Set<string>()
   const sorted = [...findings].sort(
     (a, b) => a.start - b.start || ranks[a.severity] - ranks[b.severity] || a.end - b.end,
   )
-  const problems: Problem[] = []
+  const problems: Problem<ProblemCode>[] = []
   let leftOut = 0
   for (const finding of sorted) {
     const key = `${finding.code}:${finding.start}:${finding.message}`

@@ -3,14 +3,16 @@
 
 import type { Motif } from "@roundwright/motif"
 import type { GaugeInput, Terms } from "@roundwright/stitches"
+import type { ProblemCode } from "./problem-codes.ts"
+import type { Severity } from "./severity.ts"
 
-export type Severity = "error" | "warning" | "note"
+export type { Severity } from "./severity.ts"
 
 /** `error` stops the geometry at its round, `warning` makes it doubtful, `note` is only told. */
-export interface Problem {
+/** One problem; those of a reading have codes of the catalogue, those of other steps may have codes of their own. */
+export interface Problem<Code extends string = string> {
   readonly severity: Severity
-  /** Stable, hyphenated: `stated-total-differs`, `repeat-does-not-divide`, `unknown-word` ... */
-  readonly code: string
+  readonly code: Code
   /** The round's printed number, null for headings and the whole text. */
   readonly round: number | null
   /** From 1; `column` and `length` in UTF-16 units of that line. */
@@ -56,5 +58,5 @@ export interface PatternReading {
   /** Rounds up to the first that could not be worked; empty when none could. */
   readonly motif: Motif
   readonly rounds: readonly RoundReading[]
-  readonly problems: readonly Problem[]
+  readonly problems: readonly Problem<ProblemCode>[]
 }

@@ -1,7 +1,7 @@
 // Brackets that are no work: remarks, definitions, what a stitch just made is called, where it stands.
 
 import type { Lexeme } from "../words/lexemes.ts"
-import type { Chart, Clause } from "./chart.ts"
+import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import { readCountsNote, readSumNote } from "./counts-as.ts"
 
@@ -42,12 +42,12 @@ export function aside(chart: Chart, at: number, end: number, isTotal: boolean): 
   const name = told ? nameOf(inner) : null
   const opening = chart.lexemes[at]!
   const last = chart.lexemes[Math.min(end, chart.lexemes.length - 1)]!
-  const remark = { code: "aside", start: opening.start, end: last.end }
+  const remark: Remark = { code: "aside", start: opening.start, end: last.end }
   // A remark told whole: the words in it are not told one by one.
-  const over = skipped
-    .filter((k) => chart.lexemes[k]!.unknown)
-    .map((k) => ({ ...chart.lexemes[k]!, code: "read-over", said: String(k) }))
-    .map(({ code, start, end: stop, said }) => ({ code, start, end: stop, said }))
+  const over = skipped.flatMap((k): Remark[] => {
+    const { start, end: stop, unknown } = chart.lexemes[k]!
+    return unknown ? [{ code: "read-over", start, end: stop, said: String(k) }] : []
+  })
   const base = {
     end: end + 1,
     cost: Math.min(mostAsideCost, cost),

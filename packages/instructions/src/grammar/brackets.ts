@@ -5,7 +5,7 @@ import { table } from "../base/table.ts"
 import type { Place, Step } from "../base/tree.ts"
 import { aside, defines, namesMade, namesOnly, readNote } from "./asides.ts"
 import { placedBracket, readBracketTimes, repeatedBracket } from "./bracket-repeats.ts"
-import type { Chart, Clause, Reading } from "./chart.ts"
+import type { Chart, Clause, Reading, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { acceptWork } from "./handling.ts"
@@ -115,7 +115,9 @@ function afterGroup(
         ? []
         : [
             {
-              code: opensRepeat(inner, closed) ? "bracket-opens-repeat" : "bracket-not-closed",
+              code: opensRepeat(inner, closed)
+                ? ("bracket-opens-repeat" as const)
+                : ("bracket-not-closed" as const),
               start,
               end: start + 1,
             },
@@ -254,10 +256,7 @@ function atPlaceOf(chart: Chart, at: number): boolean {
 }
 
 /** Words passed over inside a bracket are told where the bracket is. */
-function skippedRemarks(
-  chart: Chart,
-  inner: Reading,
-): { code: string; start: number; end: number }[] {
+function skippedRemarks(chart: Chart, inner: Reading): Remark[] {
   return inner.skipped.map((k) => {
     const word = chart.lexemes[k]!
     return { code: "skipped", start: word.start, end: word.end, said: String(k) }

@@ -7,6 +7,7 @@
 
 import type { Terms } from "@roundwright/stitches"
 import { deepestNesting } from "../base/limits.ts"
+import type { ProblemCode } from "../base/problem-codes.ts"
 import type { StatedTotal, Step } from "../base/tree.ts"
 import type { Lexeme } from "../words/lexemes.ts"
 import { Cursor, type Locals } from "./cursor.ts"
@@ -27,7 +28,8 @@ export interface Clause {
 
 /** Something a reading wants told, by the code of its sentence. */
 export interface Remark {
-  readonly code: string
+  /** Of words passed over and read over only the places are kept; what is told of them is told by the reading. */
+  readonly code: ProblemCode | "skipped" | "read-over"
   readonly start: number
   readonly end: number
   readonly said?: string

@@ -1,6 +1,6 @@
 // Words about yarn, colour, markers and the piece in the hands: whole clauses that say nothing of stitches.
 
-import type { Chart, Clause } from "./chart.ts"
+import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readPlace } from "./places.ts"
@@ -115,7 +115,7 @@ export function otherWay(chart: Chart, at: number): readonly Clause[] {
     if (cursor.text() === "." || (!sentence && /^[,;()[\]*]$/.test(cursor.text()))) break
     cursor.at += 1
   }
-  const remarks = [{ code: "other-way", start, end: cursor.lastEnd() }]
+  const remarks: Remark[] = [{ code: "other-way", start, end: cursor.lastEnd() }]
   return [
     clause(cursor, (steps) => (steps.length > 0 ? steps : null), sentence ? 0.3 : 0.6, { remarks }),
   ]
@@ -138,7 +138,7 @@ export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
     cursor.at += 1
   }
   if (!tells) return []
-  const remarks = [{ code: "further-rounds", start, end: cursor.lastEnd() }]
+  const remarks: Remark[] = [{ code: "further-rounds", start, end: cursor.lastEnd() }]
   return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.15, { remarks })]
 }
 
@@ -175,8 +175,8 @@ export function adviceClause(chart: Chart, at: number): readonly Clause[] {
     if (/^[.!?)\]}*]$/.test(cursor.text())) break
     cursor.at += 1
   }
-  const remarks = [{ code: "not-of-the-work", start, end: cursor.lastEnd() }]
-  return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.8, { remarks })]
+  const remarks: Remark[] = [{ code: "not-of-the-work", start, end: cursor.lastEnd() }]
+  return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.45, { remarks })]
 }
 
 /** A whole sentence of talk: no stitch, no place, no figure in it. Told, and passed over. */
@@ -203,7 +203,7 @@ export function talkSentence(chart: Chart, at: number): readonly Clause[] {
   if (others < 2) return []
   const ends = cursor.done() || /^[.!?)\]}]$/.test(cursor.text())
   if (!ends) return []
-  const remarks = [{ code: "not-of-the-work", start, end: cursor.lastEnd() }]
+  const remarks: Remark[] = [{ code: "not-of-the-work", start, end: cursor.lastEnd() }]
   return [clause(cursor, [], sentenceCost, { remarks })]
 }
 

@@ -289,7 +289,7 @@ export const productionsOfRounds: readonly Production[] = [
     name: "advice",
     starts: (word) => startsAdvice(word.text),
     rule: adviceClause,
-    examples: ["remember to include the first chain 3"],
+    examples: ["12 dc in ring, remember to include the first chain 3"],
   },
   {
     name: "talk",

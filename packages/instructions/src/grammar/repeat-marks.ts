@@ -1,6 +1,6 @@
 // Where the body of a repeat marked by an asterisk or dagger ends, and by what it is told.
 
-import { type Chart, type Clause, isEndMark } from "./chart.ts"
+import { type Chart, type Clause, isEndMark, type Remark } from "./chart.ts"
 import type { Cursor } from "./cursor.ts"
 
 /** True for "*", "**", daggers: the marks a repeat begins or ends at. */
@@ -27,7 +27,9 @@ export function otherStart({ lexemes, openMarks }: Chart, at: number, mark: stri
   if (lexemes.slice(at + 1, end).some(({ text }) => text === mark)) return null
   if (!/^[.)\]]$/.test(lexemes[at - 1]?.text ?? "")) return null
   if (!lexemes.slice(0, at).some(({ classes }) => classes.has("join"))) return null
-  const remarks = [{ code: "other-way", start: lexemes[at]!.start, end: lexemes[end]!.end }]
+  const remarks: Remark[] = [
+    { code: "other-way", start: lexemes[at]!.start, end: lexemes[end]!.end },
+  ]
   return {
     end: end + 1,
     cost: 0.3,

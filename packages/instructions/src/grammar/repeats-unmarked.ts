@@ -1,7 +1,7 @@
 // Lists repeated without a mark: "sc 1, inc 1; repeat around", "1 sc, inc x6".
 
 import type { Place, Step } from "../base/tree.ts"
-import type { Chart, Clause } from "./chart.ts"
+import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
 import { readEnding } from "./repeat-endings.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
@@ -54,7 +54,9 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const times = readTimes(cursor, true)
   if (!times || (times.kind === "until" && times.until.kind !== "around")) return []
   const end = cursor.lastEnd()
-  const remarks = unmarked ? [{ code: "repeat-start-missing", start: opening.start, end }] : []
+  const remarks: Remark[] = unmarked
+    ? [{ code: "repeat-start-missing", start: opening.start, end }]
+    : []
   const ending = readEnding(chart, { steps: [], markAt: null })
   const tail = ending?.last && ending.how === "follows" ? ending.last : null
   return [

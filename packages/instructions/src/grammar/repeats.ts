@@ -53,7 +53,7 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
   let by = close.by
   if (by === "end") {
     const around: Times = { kind: "until", until: { kind: "around" } }
-    const remarks = [
+    const remarks: Remark[] = [
       ...extra.remarks,
       { code: "repeat-end-missing", start: opening.start, end: opening.end },
     ]
@@ -187,8 +187,8 @@ function placeOfPassage(
   })
 }
 
-export function skippedIn(chart: Chart, body: Reading) {
-  return body.skipped.map((k) => {
+export function skippedIn(chart: Chart, body: Reading): Remark[] {
+  return body.skipped.map((k): Remark => {
     const word = chart.lexemes[k]!
     return { code: "skipped", start: word.start, end: word.end, said: String(k) }
   })

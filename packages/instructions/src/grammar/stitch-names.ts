@@ -240,9 +240,8 @@ function readGathered(cursor: Cursor): StitchKind | null {
       },
     }
   }
-  const basic = stitchNamed(cursor.text(), cursor.terms)
-  if (!basic || basic.gathered || cursor.peek()?.type !== "word") return null
-  cursor.at += 1
+  const basic = basicName(cursor)
+  if (!basic) return null
   cursor.accept("-")
   if (cursor.is("together")) {
     if (legs === null) return null
@@ -321,4 +320,20 @@ function isEndOfCount(cursor: Cursor): boolean {
     return true
   // "dc 1 in next st", "BPdc 2 in next": the figure counts the stitch, not the places.
   return cursor.is("in") || cursor.is("next") || cursor.is("same")
+}
+
+/** Most words of a plain stitch's name: "half double crochet". */
+const mostNameWords = 3
+
+/** The longest name of a plain stitch here, stepped over. */
+function basicName(cursor: Cursor): StitchKind | null {
+  for (let words = mostNameWords; words >= 1; words--) {
+    const name = cursor.lexemes.slice(cursor.at, cursor.at + words)
+    if (name.length < words || name.some(({ type }) => type !== "word")) continue
+    const kind = stitchNamed(name.map(({ text }) => text).join(" "), cursor.terms)
+    if (!kind || kind.gathered) continue
+    cursor.at += words
+    return kind
+  }
+  return null
 }

@@ -2,7 +2,7 @@
 // at the end of the round", "(6 petals)"; and what makes one not firm ("if", "about", "or").
 
 import type { StatedItem, StatedTotal } from "../base/tree.ts"
-import type { Chart, Clause } from "./chart.ts"
+import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readKind } from "./stitch-names.ts"
@@ -103,7 +103,7 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
 }
 
 function totalClause(cursor: Cursor, read: TotalRead, cost: number): Clause {
-  const remarks = read.stray.map((k) => {
+  const remarks = read.stray.map((k): Remark => {
     const word = cursor.lexemes[k]!
     return { code: "word-in-total", start: word.start, end: word.end }
   })
@@ -134,6 +134,7 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
     return null
   const read = cursor.attempt(() => readTotal(cursor, end, true))
   if (!read) return null
+  if (isList(read.total.items)) return null
   cursor.at = end + 1
   // "(3 dc) in next st", "(12) times": what follows speaks for work.
   const work =
@@ -169,7 +170,7 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
       cursor.is("group", 2) ||
       cursor.is("corner", 2) ||
       /^clusters?$/.test(cursor.text(2))
-    const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.peek(1)!.spaced && !names
+    const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.text(2) !== "-" && !names
     found =
       chains ||
       (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2)) ||
@@ -259,4 +260,15 @@ function closesRound(chart: Chart, at: number): boolean {
     if (/^[.;]$/.test(word.text)) return false
   }
   return false
+}
+
+/** "2 dc, 2 ch, 2 dc": the same stitch before and after chains is worked, and no total. */
+function isList(items: readonly StatedItem[]): boolean {
+  return items.some(
+    ({ unit }, i) =>
+      unit === "chains" &&
+      items[i - 1]?.unit === "kind" &&
+      items[i + 1]?.unit === "kind" &&
+      items[i - 1]!.word === items[i + 1]!.word,
+  )
 }

@@ -2,7 +2,7 @@
 // strip is thick". No count follows from it, so it is told and not worked.
 
 import type { Step } from "../base/tree.ts"
-import type { Chart, Clause } from "./chart.ts"
+import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readKind } from "./stitch-names.ts"
@@ -28,7 +28,7 @@ export function leftToMaker(chart: Chart, at: number): readonly Clause[] {
     if (/^[;.)(]$/.test(cursor.text())) break
     cursor.at += 1
   }
-  const remarks = [{ code: "left-to-maker", start, end: cursor.lastEnd() }]
+  const remarks: Remark[] = [{ code: "left-to-maker", start, end: cursor.lastEnd() }]
   return [clause(cursor, [], 0.05, { remarks })]
 }
 
@@ -96,6 +96,6 @@ export function unlabelledRound(chart: Chart, at: number): readonly Clause[] {
   const kind = readKind(cursor)
   if (!kind || !cursor.is("round") || cursor.text() === "around") return []
   cursor.at += 1
-  const remarks = [{ code: "round-without-label", start, end: cursor.lastEnd() }]
+  const remarks: Remark[] = [{ code: "round-without-label", start, end: cursor.lastEnd() }]
   return [clause(cursor, (before) => (before.length > 0 ? before : null), 0.25, { remarks })]
 }

@@ -57,7 +57,13 @@ export function advance(
     row: text.label.row,
     span: { start: text.start, end: text.label.end },
   })
-  if (candidates.length === 0) return [unread(reader, state, one, [emptyRound(one, span)], false)]
+  if (candidates.length === 0) {
+    // What its words name and is not there, or nest too deeply, is told beside that nothing is made of them.
+    const first = words.trees().next().value as TreeReading | undefined
+    const remarks = remarkFindings(reader.layout.clean, first?.remarks ?? [], false)
+    const missing = first ? resolve(first).findings : []
+    return [unread(reader, state, one, [emptyRound(one, span), ...remarks, ...missing], false)]
+  }
   return candidates.map((candidate) => after(reader, state, one, words, candidate))
 }
 

@@ -181,7 +181,8 @@ function workedAround(best: Candidate): Candidate[] {
     )
       continue
     const told: Finding = {
-      severity: "note",
+      // No word of the text says so, and unless its total does it may as well be cut short.
+      severity: result.comparison.agrees === true ? "note" : "warning",
       code: "repeat-implied",
       ...best.request.span,
       message: "This is told once and worked around: then it fits the round before.",

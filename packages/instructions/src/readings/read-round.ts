@@ -74,6 +74,7 @@ export function workRound(request: RoundRequest): RoundResult {
 const settledByTotal: ReadonlySet<string> = new Set([
   "first-place-short",
   "last-time-in-part",
+  "skip-runs-out",
   "open-at-join",
   "corner-not-said",
 ])

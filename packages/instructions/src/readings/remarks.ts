@@ -69,7 +69,7 @@ export function slipFindings(text: string, words: WordsOfRound): Finding[] {
 
 type Told = Pick<Finding, "severity" | "message" | "hint">
 
-const sentences: Readonly<Record<string, (said: string) => Told>> = {
+const sentences: Readonly<Partial<Record<Remark["code"], (said: string) => Told>>> = {
   aside: (said) => ({
     severity: "note",
     message: `What stands in brackets here, "${said}", is taken for a remark and not worked.`,
@@ -147,6 +147,7 @@ export function remarkFindings(
   const found: Finding[] = []
   for (const { code, start, end } of remarks) {
     const said = text.slice(start, end).replace(/\s+/g, " ").slice(0, longestQuote)
+    if (code === "skipped" || code === "read-over") continue
     const told = sentences[code]?.(said)
     const harmless =
       settled && /^(?:bracket-not-closed|repeat-start-missing|repeat-end-missing)$/.test(code)

@@ -62,8 +62,8 @@ function lineStartOf(text: string, at: number): number {
 function scoreOf(text: string, label: RoundLabel, lead: string, glued: boolean): number {
   const first = lead.trim() === "" || /^[\W_]*$/.test(lead)
   // "Round 1 (white)", "Blue, Rnd 3:", "Motif 1st row": a few words before it on its line.
-  const opening = /^[ \t"'*>#•-]*[\p{L} ]{1,24}[-:,.–]?[ \t]*$/u.test(lead) && lead.length < 30
-  const sentence = /[.;:!?)\]}"]\s*$/.test(lead) || /=\s*\d+[\p{L} ]*\s+$/u.test(lead)
+  const opening = /^[ \t"'*>#•-]*[\p{L} ]{1,24}[-:,.–]?[ \t]{0,40}$/u.test(lead) && lead.length < 30
+  const sentence = /[.;:!?)\]}"]\s*$/.test(lead) || /=\s*\d+[\p{L} ]{0,60}\s$/u.test(lead)
   const mark = text.slice(label.markAt, label.end)
   const colon = mark.includes(":")
   const marked = /[.\-–)]/.test(mark)

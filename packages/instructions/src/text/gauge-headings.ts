@@ -111,7 +111,7 @@ function readDegrees(value: string): number | undefined {
 /** "-6.5 degrees in the direction of work." and room to spare. */
 const longestSkew = 60
 const skewTold =
-  /^([-+\u2212])?\s?(\d{1,3}(?:[.,]\d{1,3})?)\s*(?:°|deg(?:rees?)?\b)\s*((?:in|against) the direction of work)?\s*\.?$/i
+  /^([-+\u2212])?\s?(\d{1,3}(?:[.,]\d{1,3})?)\s{0,9}(?:°|deg(?:rees?)?\b)\s{0,9}((?:in|against) the direction of work)?\s{0,9}\.?$/i
 
 function notRead(
   start: number,

@@ -11,7 +11,7 @@ export interface Heading extends Span {
 }
 
 const headingPattern =
-  /^[ \t>•*-]*(title|pattern|name|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|gauge|tension|skew|terms?|terminology|abbreviations?|notes?|pattern notes?|special stitch(?:es)?|stitch(?:es)? used|sizes?|finished size|measurements?|level|skill(?: level)?|difficulty|design(?:ed|er)?(?: by)?|by|source|colou?rs?|instructions|pattern|motif|square|granny|hexagon|circle|(?:(?:base|foundation|centre|center|starting|beginning)\s+)?(?:ring|chain|loop)|base|foundation|centre|center|(?:to\s+)?(?:start|begin)|assembly|finishing|edging|border|tips?|hints?|helpful hints?|important|designer'?s? notes?|(?:photos?|pics?|pictures?|images?|fig(?:ure)?|videos?|links?)\s*\d*)\s*:/i
+  /^[ \t>•*-]*(title|pattern|name|yarns?|threads?|wool|materials?|supplies|hooks?|hook size|needles?|gauge|tension|skew|terms?|terminology|abbreviations?|notes?|pattern notes?|special stitch(?:es)?|stitch(?:es)? used|sizes?|finished size|measurements?|level|skill(?: level)?|difficulty|design(?:ed|er)?(?: by)?|by|source|colou?rs?|instructions|pattern|motif|square|granny|hexagon|circle|(?:(?:base|foundation|centre|center|starting|beginning)\s+)?(?:ring|chain|loop)|base|foundation|centre|center|(?:to\s+)?(?:start|begin)|assembly|finishing|edging|border|tips?|hints?|helpful hints?|important|designer'?s? notes?|(?:photos?|pics?|pictures?|images?|fig(?:ure)?|videos?|links?)\s{0,9}\d{0,9})\s{0,9}:/i
 
 /** Headings that take the whole line. */
 const wholeLine =

@@ -138,10 +138,9 @@ function numberedLabel(text: string, at: number): Numbered | null {
   const several = unit.endsWith("s") || found[3] === undefined
   if (!several && !/^[ \t]{0,4}(?:[:.)\](-]|$|\n)/.test(text.slice(end, end + 5))) {
     // "Rnd 1 - 8 sc": a dash after the label, not a range.
-    const alone =
-      found[0].search(/\d|[a-z]+$/i) >= 0
-        ? found[0].indexOf(found[2]!) + found[2]!.length
-        : found[0].length
+    const alone = /\d|[a-z]$/i.test(found[0])
+      ? found[0].indexOf(found[2]!) + found[2]!.length
+      : found[0].length
     return { from, to: from, row, start: at, end: at + alone }
   }
   const rest = /(\d{1,9})$/.exec(found[4] ?? "")

@@ -71,7 +71,7 @@ function shareOut(source: SourceText, clean: string): PatternText {
     while (next < labels.length && labels[next]!.start < end) own.push(labels[next++]!)
     const marked = /^\s{0,3}#{1,6}\s/.test(text)
     if (marked && own.length === 0) {
-      if (title === null && rounds.length === 0) title = text.replace(/^[\s#]+|[\s#]+$/g, "")
+      if (title === null && rounds.length === 0) title = withoutMarks(text)
       open = null
       continue
     }
@@ -126,7 +126,7 @@ function shareOut(source: SourceText, clean: string): PatternText {
 
 /** "Blue, Rnd 3:": a colour before the label. */
 function isColourLead(lead: string): boolean {
-  return /^[ \t"'*>•-]*[\p{L} ]{0,24}[-:,.]?[ \t"']*$/u.test(lead) && lead.length < 30
+  return /^[ \t"'*>•-]*[\p{L} ]{0,24}[-:,.]?[ \t"']{0,40}$/u.test(lead) && lead.length < 30
 }
 
 /** Labels that only stand in a heading's line are left out; behind one that has work behind it they are labels. */
@@ -205,4 +205,11 @@ function plainTitle(
   if (text.length > longestTitle || /[.:;,=*]|\b(?:terms|terminology|ring|join|ch)\b/i.test(text))
     return null
   return text
+}
+
+/** A title without the number signs and blanks around it. */
+function withoutMarks(text: string): string {
+  let end = text.length
+  while (end > 0 && /[\s#]/.test(text[end - 1]!)) end -= 1
+  return text.slice(0, end).replace(/^[\s#]+/, "")
 }

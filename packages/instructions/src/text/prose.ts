@@ -21,7 +21,7 @@ export interface ProseFound {
 }
 
 const definition =
-  /^\s*(?:special(?:\s+st(?:itch)?(?:es)?)?\s*:\s*|special\s+)?([a-z][a-z -]{0,28}?)\s*(?:\(([a-z -]{1,16})\))?\s*(?:=|:|-\s)\s*(?=\S)/i
+  /^\s*(?:special(?:\s+st(?:itch)?(?:es)?)?\s*:\s*|special\s+)?([a-z][a-z -]{0,28}?)\s{0,9}(?:\(([a-z -]{1,16})\))?\s{0,9}(?:=|:|-\s)\s*(?=\S)/i
 const looksLikeWork = /\b(?:\d+\s*(?:sc|dc|hdc|tr|ch|htr|sts?)|ch\s*-?\d+|(?:sc|dc|hdc|tr)\s+in)\b/i
 const countSentence =
   /\b(?:chs?|chains?)\b[^.;\n]{0,60}\bcounts?\b|\bcounts?\b[^.;\n]{0,40}\b(?:as|not)\b/i
@@ -33,10 +33,10 @@ const closedChains =
 
 /** "Form 6 ch into a ring", "6 ch joined in a ring". */
 const chainsToRing =
-  /^\s*(?:form|make|join|work)?\s*\d+\s*ch(?:ain)?s?\b[^.\n]{0,20}\b(?:ring|circle|loop)\b/i
+  /^\s*(?:form|make|join|work)?\s{0,9}\d+\s{0,9}ch(?:ain)?s?\b[^.\n]{0,20}\b(?:ring|circle|loop)\b/i
 /** A line of nothing but chains: what the first round is worked on. */
 const onlyChains =
-  /^\s*(?:(?:with|using|in)\s+[\w ]{1,24}[,:]\s*)?(?:make\s+|work\s+|begin\s+with\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)(?:\s+(?:loosely|sts?|stitches))*\s*\.?\s*$/i
+  /^\s*(?:(?:with|using|in)\s+[\w ]{1,24}[,:]\s*)?(?:make\s+|work\s+|begin\s+with\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)(?:\s+(?:loosely|sts?|stitches)){0,9}\s{0,40}\.?\s{0,40}$/i
 
 export function readProse(layout: PatternText, terms: Terms): ProseFound {
   const startCounts = new Map<number, CountsAs>()

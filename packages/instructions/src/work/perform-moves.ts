@@ -52,6 +52,16 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
         work.main.at >= work.end - 1 &&
         nothingLeft(work))
     const found = lenient ? shortOrNull(() => nextSites(work, place)) : nextSites(work, place)
+    if (!found && place.order !== "first" && step.steps === undefined)
+      work.find({
+        severity: "warning",
+        code: "skip-runs-out",
+        start: place.start,
+        end: place.end,
+        message:
+          "At the end of the round nothing is left to skip here: the last stitch stands beside the first.",
+        hint: "Count the round before, or say how the round ends.",
+      })
     if (!found) continue
     for (const site of found.sites) work.use(found.position, site, "skipped")
   }
