@@ -1,6 +1,7 @@
-// `pnpm evidence [--full]`: one table of how the tool agrees with the world: reading coverage, verdicts, sizes,
+// `pnpm evidence [--full] [--texts FOLDER]`: one table of how the tool agrees with the world: reading coverage, verdicts, sizes,
 // a line a data set with n, and which cases fitted any constant. The inverse is sampled at every seventh
 // count; --full tries every count from 8 to 60 (minutes).
+// --texts reads again the texts of first looks that are saved there as ID.txt.
 
 import { loadCases } from "../test/evidence/cases.ts"
 import { headingBatches, scoreOf } from "../test/evidence/heading-looks.ts"
@@ -15,6 +16,7 @@ import {
 } from "../test/evidence/judged-pieces.ts"
 import { printPictures } from "../test/evidence/picture-table.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
+import { lookWords, readAgain, readingBatches } from "../test/evidence/reading-looks.ts"
 import { mendTrials } from "../test/evidence/shaping-mends.ts"
 import { scoreRecipes } from "../test/evidence/shaping-recipes.ts"
 import { measureSquares } from "../test/evidence/shaping-squares.ts"
@@ -37,6 +39,16 @@ for (const name of ["handbook-motifs", "measured-motifs", "flatness-outcomes"] a
       `printed clashes told ${coverage.clashesTold} of ${coverage.clashes}, ` +
       `false alarms ${coverage.falseAlarms} of ${coverage.rounds}; ${coverage.rounds - coverage.complete} rounds are no more than a summary`,
   )
+}
+
+print("\nPatterns as makers published them, first looks (keyed before, run once, mended after)")
+const saved = process.argv[process.argv.indexOf("--texts") + 1]
+const folder = process.argv.includes("--texts") ? saved : undefined
+for (const batch of readingBatches()) {
+  print(`  batch ${batch.batch}: ${lookWords(batch.firstLook)}`)
+  if (batch.beside) print(`    ${batch.beside}`)
+  const again = folder === undefined ? null : readAgain(batch, folder)
+  if (again) print(`    read now: ${lookWords(again)}`)
 }
 
 print("\nHeadings as makers wrote them, first looks (keyed before, run once, mended after)")

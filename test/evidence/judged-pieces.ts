@@ -84,7 +84,7 @@ export function judgePieces(): JudgedPiece[] {
   ]
 }
 
-/** Nothing for a published piece that does not read whole. */
+/** Nothing for a published piece that does not read whole, every round worked from its words. */
 function judge(
   id: string,
   set: string,
@@ -94,7 +94,8 @@ function judge(
 ): JudgedPiece[] {
   const { reading, gauge } = examinePattern(text)
   const published = set === "measured-motifs" || set === "handbook-motifs"
-  if (published && reading.motif.rounds.length < reading.rounds.length) return []
+  const whole = reading.motif.rounds.length === reading.rounds.length
+  if (published && (!whole || reading.rounds.some(({ assumed }) => assumed))) return []
   const rounds = reading.motif.rounds.filter(({ number }) => number <= upTo)
   const motif = { ...reading.motif, rounds }
   const found =
