@@ -36,6 +36,9 @@ export function keepLedger(motif: Motif, gauge: Gauge, hand: Hand = {}): Ledger 
 /** Slack worth a word: a tenth of the edge. */
 const tellingSlack = 0.1
 
+/** A share that whole counts make exactly is no more than itself on any engine. */
+const rounding = 1e-9
+
 /** A cornered outline this far from sharp comes out with visibly bowed sides. */
 const bowedSharpness = 0.75
 
@@ -61,7 +64,9 @@ function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], terms: Terms):
       `The fans of ${roundsInWords(fanned)} open out into a scalloped edge: they need not lie along the round, so their length is not counted as too full.`,
     )
   const slack = rows.filter(
-    (row, index) => row.slackMm > tellingSlack * row.edgeMm && piece.rounds[index]!.runs.length > 0,
+    (row, index) =>
+      row.slackMm > tellingSlack * (1 + rounding) * row.edgeMm &&
+      piece.rounds[index]!.runs.length > 0,
   )
   if (slack.length > 0)
     notes.push(
