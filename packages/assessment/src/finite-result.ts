@@ -13,8 +13,8 @@ export function allFinite(value: unknown): boolean {
 
 /** The result itself where all its numbers are finite; otherwise what was read of the piece, without figures or verdict. */
 export function finiteResult(result: CheckResult, reading: PatternReading): CheckResult {
-  if (allFinite(result)) return result
-  const broken = result.rounds.find((round) => !allFinite(round))
+  const broken = result.rounds.find((round) => !allFinite(round)) ?? endWithoutReach(result)
+  if (allFinite(result) && broken === null) return result
   return {
     ...result,
     rounds: result.rounds.map((round) => ({
@@ -29,6 +29,13 @@ export function finiteResult(result: CheckResult, reading: PatternReading): Chec
     problems: [...result.problems, noMeasure(broken?.round ?? null, reading)],
     exitStatus: 2,
   }
+}
+
+/** The last round where it reaches no further than the centre: its edge has no flat edge to be held against. */
+function endWithoutReach({ rounds, ledger }: CheckResult): CheckResult["rounds"][number] | null {
+  const last = ledger.at(-1)
+  if (!last || last.radiusMm > 0) return null
+  return rounds.find(({ round }) => round === last.round) ?? null
 }
 
 function noMeasure(round: number | null, { rounds }: PatternReading): Problem {

@@ -7,7 +7,7 @@ const headed = (rounds: string) => `Terms: US\nHook: 4 mm\n\n${rounds}`
 
 describe("a piece that cannot be measured", () => {
   it.each([
-    ["Rnd 1: 6 sc in magic ring.\nRnd 2: *ch 4, skip next st; rep from * around; join.", 2],
+    ["Rnd 1: 6 sc in magic ring.\nRnd 2: *ch 4, skip next st; rep from * 5 more times; join.", 2],
     ["Rnd 1: *ch 5; rep from * 5 times; join.", 1],
     [
       "Rnd 1: ch 6; join to form a ring. (6 ch)\nRnd 2: *ch 5, skip next ch; rep from * around; join.",
