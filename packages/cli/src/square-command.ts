@@ -65,7 +65,10 @@ export async function runSquare(request: SquareRequest, around: Surroundings): P
     judgeAllInSpace: true,
   })
   const proposals = found.map((proposal) => publishProposal(proposal, text, gauge, terms))
-  const problems = result.problems.filter(({ severity }) => severity === "warning")
+  // Rounds added to one that stands for its total rest on it, however sure the total is.
+  const problems = result.problems.filter(
+    ({ severity, code }) => severity === "warning" || code === "read-with-gap",
+  )
   if (request.json) around.out(`${JSON.stringify({ proposals, problems }, null, 2)}\n`)
   else {
     const toKnow = [

@@ -32,8 +32,8 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       one stitch after the other; a stitch of your own needs its swatch, such
       as: --stitch petal --gauge '10 petal x 6 rows = 10 cm'.
   roundwright measure PICTURE [--box x,y,width,height] [--centre x,y]
-                     [--corners 'x,y x,y x,y x,y'] [--side 15.2cm | --across 9cm]
-                     [--ring 3=12] [--as-it-is] [--out FILE.svg] [--json]
+                     [--corners 'x,y x,y x,y x,y'] [--ring 3=12] [--as-it-is]
+                     [--side 15.2cm | --across 9cm] [--out FILE.svg] [--json]
       Measures a photograph of a motif: centre, outline, rings and how often
       each repeats, as plain lines for a notebook, and a drawing of the picture
       with every counted strand ticked, by default PICTURE.svg in the folder

@@ -87,9 +87,16 @@ describe("check", () => {
   })
 
   it("says of how many rounds the verdict is, and of sizes only where there is a piece", async () => {
-    writeFileSync(join(folder, "half.txt"), flat.replace("Rnd 4: *sc", "Rnd 4: *blurp"))
+    writeFileSync(
+      join(folder, "half.txt"),
+      flat.replace(/Rnd 4: .*/, "Rnd 4: *ch 4, skip next st; rep from * around; join."),
+    )
     const { out } = await call("check", "half.txt", "--quick")
     expect(out).toMatch(/^Lies flat \(3 of 4 rounds read\)\.\n/)
+    writeFileSync(join(folder, "assumed.txt"), flat.replace("Rnd 4: *sc", "Rnd 4: *blurp"))
+    const assumed = (await call("check", "assumed.txt", "--quick")).out
+    expect(assumed).toMatch(/^Lies flat; 1 of its 4 rounds is assumed\.\n/)
+    expect(assumed.replace(/\s+/g, " ")).toMatch(/line 9: "blurp in next 2 sts" is not understood/)
     expect((await call("check", "flat.txt", "--quick")).out).toMatch(/^Lies flat\.\n/)
     expect((await call("check", "nonsense.txt")).out).not.toMatch(/To know/)
   })

@@ -27,7 +27,9 @@ beforeAll(() => {
     join(folder, "uk.txt"),
     "Terms: UK\n\nRnd 1: 12 tr in magic ring; join. (12 tr)\nRnd 2: 2 tr in each st around; join. (24 tr)\n",
   )
-  writeFileSync(join(folder, "broken.txt"), `${circle}Rnd 3: blorf around. (36 dc)\n`)
+  const endless = "Rnd 3: *ch 4, skip next blorf; rep from * around."
+  writeFileSync(join(folder, "broken.txt"), `${circle}${endless}\n`)
+  writeFileSync(join(folder, "assumed.txt"), `${circle}Rnd 3: blorf around. (36 dc)\n`)
 })
 
 const call = (...args: string[]) => callIn(folder, args)
@@ -95,6 +97,19 @@ describe("square", () => {
     const { proposals } = JSON.parse(out)
     expect(proposals[0].text).not.toMatch(/blorf/)
     expect(checkPattern(proposals[0].text).motif?.rounds).toBe(3)
+  })
+
+  it("goes on from the total of a last round whose words it does not know, and says that it does", async () => {
+    const { out, status } = await call("square", "assumed.txt", "--rounds", "1")
+    expect(status).toBeLessThan(2)
+    expect(out.replace(/\s+/g, " ")).toMatch(
+      /The pattern, line 6: Round 3 is read with a gap: .* 36 stitches, spread evenly, are assumed\./,
+    )
+    const settled = `${circle}Rnd 3: blorf in each st around. (36 dc)\n`
+    writeFileSync(join(folder, "settled.txt"), settled)
+    const json = await call("square", "settled.txt", "--rounds", "1", "--json")
+    const told = JSON.parse(json.out).problems as { code: string }[]
+    expect(told.map(({ code }) => code)).toContain("read-with-gap")
   })
 
   it("speaks the terms of the pattern, or those asked for, in every word", async () => {
