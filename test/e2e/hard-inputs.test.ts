@@ -61,7 +61,10 @@ describe("hard inputs", () => {
     const result = check(file)
     expect(result.err).toBe("")
     expect(result.status).toBe(status)
-    const told = result.problems.filter((problem) => problem.severity !== "note")
+    // A round that stands for its total is told, however well the total settles it.
+    const told = result.problems.filter(
+      ({ severity, code }) => severity !== "note" || code === "read-with-gap",
+    )
     expect(told.length).toBeGreaterThan(0)
     for (const problem of told) {
       expect(problem.message.length).toBeGreaterThan(10)
@@ -97,7 +100,7 @@ describe("hard inputs", () => {
     const words = check("nonsense.txt")
       .problems.filter((p) => p.line === 3)
       .map((p) => text[2]!.slice(p.column - 1, p.column - 1 + p.length))
-    expect(words).toContain("blorf")
+    expect(words.some((marked) => marked.startsWith("blorf"))).toBe(true)
   })
 
   it("tells both numbers of a wrong total", () => {
@@ -106,10 +109,14 @@ describe("hard inputs", () => {
     expect(problem!.message).toMatch(/20/)
   })
 
-  it("keeps the answer for the rounds before the one that cannot be read", () => {
+  it("keeps the answer for the rounds before the one that is assumed, and says that it is", () => {
     const ran = roundwright(["check", "nonsense.txt", "--json"], folder)
     const result = JSON.parse(ran.out)
     expect(result.laidOut).not.toBeNull()
     expect(result.rounds[0].verdict).toBe("flat")
+    expect(result.rounds.map(({ assumed }: { assumed?: true }) => assumed)).toEqual([
+      undefined,
+      true,
+    ])
   })
 })

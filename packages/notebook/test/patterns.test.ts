@@ -107,24 +107,41 @@ describe("one hand has one answer", () => {
 })
 
 describe("a pattern with a fault", () => {
-  it("is shown with its words underlined, at their line in the notebook", async () => {
-    const text = `words\n${cell("pattern name=own", button.replace("2 sc in each st", "2 blorb in each st"))}`
+  it.each([
+    ["where nothing else says what the round makes", " (12 sc)", "warning", "error"],
+    ["and lightly where its total settles the count", "", "note", "note"],
+  ])("is shown with its words underlined, at their line in the notebook, %s", async (...row) => {
+    const [, left, severity, worst] = row
+    const round = "2 blorb in each st around; join. (12 sc)".replace(left, "")
+    const own = button.replace("2 sc in each st around; join. (12 sc)", round)
+    const text = `words\n${cell("pattern name=own", own)}`
     const { html, problems } = await renderNotebook(text)
     const problem = problems.find(({ message }) => message.includes("blorb"))!
-    expect(problem).toMatchObject({ severity: "error", line: 7, cell: 0 })
+    expect(problem).toMatchObject({ severity, line: 7, cell: 0 })
+    expect(problems.filter(({ line }) => line === 7)[0]!.severity).toBe(worst)
     const at = problem.column - 1
     const line = text.split("\n")[problem.line - 1]!
     // Whether the words around it that make no sense without it are marked too is the reader's matter.
     expect(line.slice(at, at + problem.length)).toContain("blorb")
     expect(line.slice(0, at)).not.toContain("blorb")
-    expect(html).toMatch(/<mark class="(?:error|warning)" title="[^"]+">[^<]*blorb/)
+    expect(html).toMatch(new RegExp(`<mark class="${severity}" title="[^"]+">[^<]*blorb`))
   })
 
   it("still gives the rounds before it, and says which were not read", async () => {
     const text = button.replace("*2 sc in next st, sc in next st", "blorb blorb")
-    const { html } = await renderNotebook(cell("pattern name=own", text) + cell("ledger"))
+    const unsettled = text.replace(" (18 sc)", "")
+    const { html } = await renderNotebook(cell("pattern name=own", unsettled) + cell("ledger"))
     expect(html).toContain("not read")
     expect(html).toContain("lies flat")
+  })
+
+  it("goes on from its total where it states one, and says that the round is assumed", async () => {
+    const text = button.replace("*2 sc in next st, sc in next st", "blorb blorb")
+    const { html } = await renderNotebook(
+      cell("pattern name=own", text) + cell("verdict") + cell("ledger"),
+    )
+    expect(html).not.toContain("not read")
+    expect(html).toMatch(/1 of its 3 rounds is assumed/)
   })
 })
 
