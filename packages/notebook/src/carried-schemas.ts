@@ -101,6 +101,7 @@ const laidOut: v.GenericSchema<LaidOut> = v.looseObject({
   sideReachMm: v.nullable(number),
   cornerReachMm: v.nullable(number),
   acrossMm: v.nullable(number),
+  sideMm: v.exactOptional(v.nullable(number)),
   corners: v.exactOptional(number),
   bowMm: v.nullable(number),
   cornerAngleDeg: v.nullable(number),
