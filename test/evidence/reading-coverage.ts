@@ -68,7 +68,9 @@ export function readingCoverage(cases: readonly EvidenceCase[]): ReadingCoverage
         sums.clashes += 1
         if (seen.flagged) sums.clashesTold += 1
       }
-      const met = known !== null && seen.counted !== null && meets(seen.counted, known)
+      // A round that stands for its total meets it in any case: it is not read.
+      const met =
+        known !== null && seen.counted !== null && !seen.assumed && meets(seen.counted, known)
       const right = clash ? seen.flagged : known ? met : seen.counted !== null && !seen.flagged
       const summary = isSummary(evidence, round)
       if (!summary) sums.complete += 1
@@ -83,7 +85,7 @@ export function readingCoverage(cases: readonly EvidenceCase[]): ReadingCoverage
         sums.withTotal += 1
         if (met) sums.totalsMet += 1
         if (met && seen.flagged) sums.falseAlarms += 1
-        if (!met && !seen.flagged) sums.silentMisreads += 1
+        if (!met && !seen.flagged && !seen.assumed) sums.silentMisreads += 1
         const alone = judge(blind, round.n)
         if (alone.counted !== null && meets(alone.counted, known)) unaided.totalsMet += 1
         else if (!alone.flagged) {
@@ -102,7 +104,7 @@ function judge(reading: PatternReading, number: number) {
     round === undefined ||
     round.counted === null ||
     reading.problems.some((problem) => problem.round === number && problem.severity !== "note")
-  return { counted: round?.counted ?? null, flagged }
+  return { counted: round?.counted ?? null, flagged, assumed: round?.assumed === true }
 }
 
 /** A numbered round or range of rounds with its own text, not a rule for every round or a remark. */
