@@ -83,7 +83,13 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
       ? noun
       : null
   })
-  if (!cursor.take("of") && !cursor.accept("in", "on"))
+  const fromLast = cursor.text() === "from" && cursor.is("last", 1)
+  if (fromLast) {
+    // "in 6th dc from last tr": counted on from where the last one stands.
+    cursor.at += 2
+    readNoun(cursor)
+  }
+  if (fromLast || (!cursor.take("of") && !cursor.accept("in", "on")))
     return withoutOwner(cursor, start, pick, pickNoun, every)
   const each = cursor.take("each") || every
   const begins =

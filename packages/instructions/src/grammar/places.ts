@@ -30,6 +30,8 @@ export function atPlace(cursor: Cursor): boolean {
 
 /** A place with its preposition, stepped over; null when none is here. */
 export function readPlace(cursor: Cursor): Place | null {
+  // "along side to next ch-2 sp" tells how far, not where.
+  if (/^(?:along|across)$/.test(cursor.text()) && cursor.is("side", 1)) return null
   if (!atPlace(cursor)) return null
   return cursor.attempt(() => {
     const start = cursor.start()
