@@ -190,6 +190,12 @@ export function talkSentence(chart: Chart, at: number): readonly Clause[] {
     const word = cursor.peek()!
     if (/^[.!?]$/.test(word.text) || /^[([{)\]}*]+$/.test(word.text)) break
     if (word.type === "number" || word.type === "ordinal") return []
+    if (cursor.is("next") && cursor.is("round", 1)) {
+      // "this brings the thread in position for next round"
+      cursor.at += 2
+      others += 1
+      continue
+    }
     if (word.type === "word" && tellsWork(cursor)) return []
     if (word.type === "word") others += 1
     cursor.at += 1

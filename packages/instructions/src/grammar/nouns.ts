@@ -287,6 +287,7 @@ export { gapIf }
 export function readCountedChain(cursor: Cursor): Noun | null {
   if (!cursor.isNumber() || !cursor.is("chain", cursor.text(1) === "-" ? 2 : 1)) return null
   if (cursor.is("space", cursor.text(1) === "-" ? 3 : 2)) return null
+  if (cursor.text(2) === "-" && cursor.is("space", 3)) return null
   cursor.at += cursor.text(1) === "-" ? 3 : 2
   return { what: "chain" }
 }

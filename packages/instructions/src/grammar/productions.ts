@@ -126,7 +126,10 @@ export const productions: readonly Production[] = [
   },
   {
     name: "passage again",
-    starts: (word) => word.classes.has("repeat") || word.classes.has("work"),
+    starts: (word, cursor) =>
+      (isRepeatMark(word.text) && cursor.is("to", 1) && cursor.text(2) === word.text) ||
+      word.classes.has("repeat") ||
+      word.classes.has("work"),
     rule: readPassage,
     examples: ["\u2020 sc in next st, ch 3 \u2020, dc in next st; rep from \u2020 to \u2020 once"],
   },

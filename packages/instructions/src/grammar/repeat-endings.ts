@@ -78,6 +78,7 @@ function readEndingWith(chart: Chart, run: Run, marked: readonly Step[] | null):
   const steps = readListHere(chart, false)
   if (!steps || steps.length === 0) return null
   const tail = replaceTail(run.steps, steps)
+  atLastRepeat(cursor)
   return lastSaid ? { last: tail, how: "replaces" } : { last: steps, how: "follows", tail }
 }
 
@@ -121,7 +122,7 @@ function readListHere(chart: Chart, toComma: boolean): readonly Step[] | null {
     if (text === ";" || text === "." || (toComma && text === ",")) break
     if (chart.lexemes[to]!.classes.has("join") && !chart.lexemes[to - 1]?.classes.has("to")) break
     cursor.at = to
-    if (toComma && isAtLastRepeat(cursor)) break
+    if (isAtLastRepeat(cursor)) break
     if (isTotalBracket(chart, to)) break
   }
   const inner =
@@ -159,7 +160,7 @@ export function withOtherEnding(
 
 function isAtLastRepeat(cursor: Cursor): boolean {
   if (!cursor.is("of") && !cursor.is("in")) return false
-  return cursor.is("last", 1) && cursor.is("repeat", 2)
+  return cursor.is("last", 1) && (cursor.is("repeat", 2) || cursor.is("side", 2))
 }
 
 /** "omitting last sc of last rep", "on the final repeat". */

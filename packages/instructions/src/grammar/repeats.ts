@@ -32,6 +32,8 @@ export function readStarred(chart: Chart, at: number): readonly Clause[] {
   const mark = chart.lexemes[at]!.text
   if (mark.length > 1 && mark[0] === "*" && chart.openMarks.length > 0 && !isNamed(chart, at, mark))
     return []
+  const other = otherStart(chart, at, mark)
+  if (other) return [other]
   const found: Clause[] = []
   for (const close of closesOf(chart, at, mark)) {
     chart.openMarks.push(mark)
@@ -44,8 +46,31 @@ export function readStarred(chart: Chart, at: number): readonly Clause[] {
   return found
 }
 
+/** "... join with sl st. (45 dc) **In any sp, make a standing dc ...**": the round once more, begun in another way. */
+function otherStart({ lexemes, openMarks }: Chart, at: number, mark: string): Clause | null {
+  if (!/^\*\*+$/.test(mark) || openMarks.length > 0) return null
+  let end = lexemes.length - 1
+  while (end > at && lexemes[end]!.text === ".") end -= 1
+  if (end <= at + 3 || lexemes[end]!.text !== mark) return null
+  if (lexemes.slice(at + 1, end).some(({ text }) => text === mark)) return null
+  if (!/^[.)\]]$/.test(lexemes[at - 1]?.text ?? "")) return null
+  if (!lexemes.slice(0, at).some(({ classes }) => classes.has("join"))) return null
+  const remarks = [{ code: "other-way", start: lexemes[at]!.start, end: lexemes[end]!.end }]
+  return {
+    end: end + 1,
+    cost: 0.3,
+    steps: (before) => (before.length > 0 ? before : null),
+    remarks,
+  }
+}
+
 /** "rep from **" comes later: the double mark opens a repeat inside another, and ends none. */
 function isNamed({ lexemes }: Chart, at: number, mark: string): boolean {
+  // "..., end at **": it is where the last one stops, whatever else is said of it.
+  const ends = lexemes.some(
+    ({ text }, k) => k > at && text === mark && lexemes[k - 1]!.text === "at",
+  )
+  if (ends) return false
   for (let k = at + 1; k < lexemes.length; k++)
     if (lexemes[k]!.text === mark && lexemes[k - 1]!.text === "from") return true
   return false
@@ -447,6 +472,9 @@ function readRepeatTimes(
   if (!closedByMark) return readTimes(cursor, true)
   if (by === "reference") {
     const times = readTimes(cursor, true)
+    // "*...*, go from * to * 5x": of all of them.
+    if (times?.kind === "more" && times.plain && cursor.lexemes[cursor.at - 1]?.text === "x")
+      return { kind: "total", count: times.count }
     // "*...*; repeat * to * 8 times": nine of anything is rare, so eight in all are likelier.
     return times?.kind === "more" && times.plain && times.count % 2 === 0 && times.count > 2
       ? { ...times, ofBracket: true }
@@ -515,7 +543,8 @@ function namedAgain(chart: Chart, from: number, mark: string): boolean {
       continue
     if (chart.lexemes[k + 2]!.text !== mark) continue
     const lead = chart.lexemes[k - 1]!
-    if (lead.classes.has("of") || lead.classes.has("between")) return true
+    if (lead.classes.has("of") || lead.classes.has("between") || /^[,;.)\]]$/.test(lead.text))
+      return true
   }
   return false
 }
@@ -523,8 +552,10 @@ function namedAgain(chart: Chart, from: number, mark: string): boolean {
 /** "rep from \u2020 to \u2020 once": the stretch between these marks again; its steps stand earlier in the round. */
 export function readPassage(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
-  cursor.at += 1
-  cursor.accept("from", "between")
+  if (!isRepeatMark(cursor.text())) {
+    cursor.at += 1
+    cursor.accept("from", "between")
+  }
   const mark = cursor.text()
   if (!isRepeatMark(mark)) return []
   cursor.at += 1

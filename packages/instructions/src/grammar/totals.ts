@@ -195,6 +195,7 @@ function readItem(cursor: Cursor, end: number): StatedItem | null {
   if (cursor.is("side") && (cursor.is("space", 1) || cursor.is("chain", 1))) cursor.at += 1
   if (cursor.is("corner") && (cursor.is("space", 1) || cursor.is("chain", 1) || cursor.isNumber(1)))
     cursor.at += 1
+  if (cursor.accept("sts total")) return { ...span(), count, unit: "stitches", word: word() }
   if (cursor.is("stitch")) {
     cursor.at += 1
     const chains =

@@ -186,9 +186,12 @@ function readCountOfTimes(cursor: Cursor, afterOnce: boolean): Times | null {
   if (count === null) return null
   const more = cursor.take("more")
   if (cursor.accept("x") && !cursor.isNumber())
+    // "repeat from * 2 x" is said after the first time, "*...* 2x" of all of them.
     return more || cursor.take("more")
       ? { kind: "more", count, plain: false }
-      : { kind: "total", count }
+      : afterOnce
+        ? { kind: "more", count, plain: true }
+        : { kind: "total", count }
   if (!cursor.take("times"))
     return more && endsHere(cursor) ? { kind: "more", count, plain: false } : null
   const moreAfter = cursor.take("more")

@@ -220,7 +220,10 @@ function otherWays(best: Candidate): Candidate[] {
   if (!best.round) return []
   const found: Candidate[] = []
   for (const forced of otherReadingsOf(best.request)) {
-    if (forced.size !== 1 || ![...forced.keys()].every((name) => waysOpen.has(name))) continue
+    const [way] = forced.keys()
+    if (forced.size !== 1 || way === undefined) continue
+    if (!waysOpen.has(way) && !(way === "single-start-chain" && joinsToChain(best.request)))
+      continue
     const result = workRoundAs(best.request, forced)
     if (!result.round || result.score > best.result.score + 3) continue
     if (
@@ -257,11 +260,22 @@ function closedByChain(best: Candidate): Candidate[] {
   ]
 }
 
+/** "Ch 1, ..., join with sl st to first ch": the single chain the round is joined to may be one of its stitches. */
+function joinsToChain({ tree }: RoundRequest): boolean {
+  return tree.steps.some(
+    (step) =>
+      step.do === "join" &&
+      (step.place?.at === "next" || step.place?.at === "made") &&
+      step.place.noun.what === "chain",
+  )
+}
+
 /** What speaks against a way: a round joined to its starting chain counts it. */
 function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundRequest): number {
   const [way] = forced.keys()
   // "*ch 3, sc in next sp; rep around; join": the last chains to the first stitch are often left unsaid.
   if (way === "last-repeat") return forced.get(way) === "closed" ? unusualWay : rareWay
+  if (way === "single-start-chain") return rareWay
   if (way !== "start-chain") return unusualWay
   return tree.steps.some(
     (step) =>

@@ -11,7 +11,6 @@ import { blankMarkup } from "./markup.ts"
 import { roundsByParagraph } from "./round-by-paragraph.ts"
 import { endOfLine, lineAt, type SourceText } from "./source-text.ts"
 import { endsPattern, isTalkLine, looksLikeWork } from "./talk.ts"
-import { paragraphRounds } from "./unlabelled.ts"
 
 export type { Heading } from "./headings.ts"
 export { opensBlock } from "./headings.ts"
@@ -116,17 +115,6 @@ function shareOut(source: SourceText, clean: string): PatternText {
     blankSince = false
   }
   takeFirstRound(clean, rounds, prose)
-  if (rounds.length === 0) {
-    const found = paragraphRounds(clean, prose)
-    if (found.rounds.length > 0)
-      return {
-        clean,
-        title: title ?? plainTitle(clean, headings, found.rounds, prose),
-        headings,
-        rounds: found.rounds,
-        prose: prose.filter((part) => !found.taken.has(part)),
-      }
-  }
   return {
     clean,
     title: title ?? plainTitle(clean, headings, rounds, prose),

@@ -256,7 +256,8 @@ function isParted(
 function withoutNames(lexemes: readonly Lexeme[], isName: (text: string) => boolean): Lexeme[] {
   const kept: Lexeme[] = []
   for (let i = 0; i < lexemes.length; i++) {
-    const end = bracketedName(lexemes, i, kept[kept.length - 1], isName)
+    const comma = kept[kept.length - 1]?.text === ","
+    const end = bracketedName(lexemes, i, kept[kept.length - (comma ? 2 : 1)], isName)
     if (end !== null) {
       i = end
       continue

@@ -151,7 +151,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "handling",
     words:
-      "marker|markers|stitch marker|tighten|tightly|gently|firmly|loosely|tight|loose|slip knot|slipknot|pull|close|closed|hole|change|changing|switch|switching|drop|pick up|carry|attach marker|place marker|pm|weave in|weave|weaving|ends|hide|sew in|darn in|block|press|iron|steam|stuff|stuffing|scissors|needle|tapestry needle|clip|trim|snip|move|moving|insert hook|draw up|draw through|tug|flatten|fold|bend|push|new|rs|ws|right side|wrong side|facing|right side facing|wrong side facing|with right side facing|rs facing|invisible|invisibly|fiberfill|mark|marking|marked|moving up|moved up|slipknot on hook",
+      "marker|markers|stitch marker|tighten|tightly|gently|firmly|loosely|tight|loose|slip knot|slipknot|pull|close|closed|hole|change|changing|switch|switching|drop|pick up|carry|attach marker|place marker|pm|weave in|weave|weaving|ends|hide|sew in|darn in|block|press|iron|steam|stuff|stuffing|scissors|needle|tapestry needle|clip|trim|snip|move|moving|insert hook|draw up|draw through|tug|sideways|flatten|fold|bend|push|new|rs|ws|right side|wrong side|facing|right side facing|wrong side facing|with right side facing|rs facing|invisible|invisibly|fiberfill|mark|marking|marked|moving up|moved up|slipknot on hook",
   },
   {
     class: "chat",

@@ -17,6 +17,14 @@ import { noPlace, overrun } from "./shortages.ts"
 /** The position a place speaks of: the edge below, or an earlier round named. */
 export function positionFor(work: RoundWork, place: Place): Position {
   const named = place.ofRound !== undefined ? indexOfRound(work, place.ofRound, place) : null
+  // "next skipped st in rnd 3", said of the round just made: one that it has left in the round under it.
+  const skipped =
+    named !== null &&
+    named === work.index - 1 &&
+    named > 0 &&
+    place.at === "next" &&
+    place.noun.unworked === true
+  if (skipped && !work.shared.rounds[named]!.turned) return work.positionOn(named - 1)
   if (named !== null) return work.positionOn(named)
   if (place.below !== undefined) {
     const index = work.index - 1 - (place.below - 1)
