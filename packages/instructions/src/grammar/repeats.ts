@@ -55,7 +55,9 @@ function otherStart({ lexemes, openMarks }: Chart, at: number, mark: string): Cl
   if (lexemes.slice(at + 1, end).some(({ text }) => text === mark)) return null
   if (!/^[.)\]]$/.test(lexemes[at - 1]?.text ?? "")) return null
   if (!lexemes.slice(0, at).some(({ classes }) => classes.has("join"))) return null
-  const remarks: Remark[] = [{ code: "other-way", start: lexemes[at]!.start, end: lexemes[end]!.end }]
+  const remarks: Remark[] = [
+    { code: "other-way", start: lexemes[at]!.start, end: lexemes[end]!.end },
+  ]
   return {
     end: end + 1,
     cost: 0.3,

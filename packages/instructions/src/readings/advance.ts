@@ -9,18 +9,16 @@ import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { alongChainFinding } from "./along-chain.ts"
-import { assumedRound } from "./assumed.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
+import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./gap-told.ts"
 import type { State } from "./ground.ts"
 import { type Located, type OneRound, resolved } from "./list-rounds.ts"
+import { emptyRound, goOnLost, unread } from "./lost.ts"
 import { placeOfRound, type Reader } from "./reader.ts"
 import { gapFindings, remarkFindings, slipFindings } from "./remarks.ts"
 import { toldChoices } from "./told-choices.ts"
-
-/** A round that nothing can be made of, against one that can. */
-const lostRound = 1000
 
 export function advance(
   reader: Reader,
@@ -72,138 +70,6 @@ function resolver(state: State, one: OneRound): Resolver {
       return { tree, findings: [] }
     const findings: Located[] = []
     return { tree: resolved(tree, one, state.trees, findings), findings }
-  }
-}
-
-function emptyRound(one: OneRound, span: Span): Finding {
-  return {
-    severity: "error",
-    code: "empty-round",
-    ...span,
-    message: `Round ${one.number} says nothing that can be worked.`,
-    hint: "Write what is worked in it.",
-  }
-}
-
-/** A round of which nothing is made: reading goes on lost, or not at all changed where it had nothing to say. */
-function unread(
-  reader: Reader,
-  state: State,
-  one: OneRound,
-  told: readonly Finding[],
-  _fault: boolean,
-): State {
-  const { line, span } = placeOfRound(reader, one.text)
-  return {
-    ...state,
-    motif: state.motif ?? state.rounds.length,
-    lost: true,
-    score: state.score + lostRound,
-    findings: [...state.findings, ...told.map((finding) => ({ ...finding, round: one.number }))],
-    readings: [
-      ...state.readings,
-      {
-        number: one.number,
-        line,
-        start: one.text.start,
-        end: span.end,
-        counted: null,
-        stated: null,
-        agrees: null,
-        clean: false,
-      },
-    ],
-  }
-}
-
-/** Nothing to work on: a round that states its total is gone on from, others are only told. */
-function goOnLost(
-  reader: Reader,
-  state: State,
-  one: OneRound,
-  words: WordsOfRound,
-  resolve: Resolver,
-): State[] {
-  const first = words.trees().next().value as TreeReading | undefined
-  const { line, span } = placeOfRound(reader, one.text)
-  const tree = first ? resolve(first).tree : { steps: [], totals: [] }
-  const firm = tree.totals.find((total) => total.firm)
-  const below = state.rounds[state.rounds.length - 1]
-  const round =
-    firm && assumedRound(tree, { index: state.rounds.length, number: one.number, below })
-  if (
-    first &&
-    round &&
-    tree.totals.length === 1 &&
-    first.totals.length === 1 &&
-    firm.items.some(({ unit }) => unit === "kind" || unit === "stitches") &&
-    clearTotal(first, one.text)
-  )
-    return [recovered(reader, state, one, { ...first, ...tree }, round)]
-  const note: Finding = {
-    severity: "note",
-    code: "not-worked",
-    start: one.text.start,
-    end: one.text.label.end,
-    message: "This round is not worked, as a round before it could not be.",
-    hint: "Mend the first error above.",
-  }
-  return [
-    {
-      ...state,
-      findings:
-        one.nth === 0 ? [...state.findings, { ...note, round: one.number }] : state.findings,
-      trees: new Map([...state.trees, [one.number, tree]]),
-      readings: [
-        ...state.readings,
-        {
-          number: one.number,
-          line,
-          start: one.text.start,
-          end: span.end,
-          counted: null,
-          stated: firm?.items[0]?.count ?? null,
-          agrees: null,
-          clean: false,
-        },
-      ],
-    },
-  ]
-}
-
-/** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */
-function recovered(
-  reader: Reader,
-  state: State,
-  one: OneRound,
-  tree: TreeReading,
-  round: Round,
-): State {
-  const { line, span } = placeOfRound(reader, one.text)
-  const { stitches, chains, spaces } = countsOf(round)
-  const label = { start: one.text.start, end: one.text.label.end }
-  const finding = assumedFinding(one, round, label, clearTotal(tree, one.text) ? "note" : "warning")
-  return {
-    ...state,
-    rounds: [...state.rounds, round],
-    lost: false,
-    doubt: null,
-    trees: new Map([...state.trees, [one.number, tree]]),
-    findings: [...state.findings, { ...finding, round: one.number }],
-    readings: [
-      ...state.readings,
-      {
-        number: one.number,
-        line,
-        start: one.text.start,
-        end: span.end,
-        counted: { stitches, chains, spaces },
-        stated: tree.totals.find((total) => total.firm)?.items[0]?.count ?? null,
-        agrees: null,
-        clean: finding.severity === "note",
-        assumed: true,
-      },
-    ],
   }
 }
 
@@ -325,15 +191,6 @@ function after(
   }
 }
 
-/** That a round could not be worked is told once more where it stands for its total: as what was missing. */
-function withoutCannot(own: Finding[], settled: boolean): void {
-  own.forEach((finding, i) => {
-    if (finding.severity === "note") return
-    if (settled) own[i] = { ...finding, severity: "note" }
-    else if (finding.severity === "error") own[i] = { ...finding, severity: "warning" }
-  })
-}
-
 /** What puts the count of a round in doubt, and of those that stand on it. */
 const leavesDoubt: ReadonlySet<string> = new Set([
   "words-passed-over",
@@ -342,41 +199,6 @@ const leavesDoubt: ReadonlySet<string> = new Set([
   "spaces-left-over",
   "repeat-does-not-divide",
 ])
-
-/** A total of less than half the stitches of the round below, or of the words as worked, may count groups. */
-function isFarFewer(round: Round, others: readonly (Round | null | undefined)[]): boolean {
-  return others.some((other) => other && 2 * countsOf(round).stitches < countsOf(other).stitches)
-}
-
-/** One total of stitches, told once and at the end of the round. */
-function clearTotal(tree: TreeReading, text: RoundText): boolean {
-  const firm = tree.totals.filter((total) => total.firm)
-  const last = firm[firm.length - 1]
-  if (!last || last.end < text.end - longestAfterTotal) return false
-  return last.items.every(
-    ({ unit }) => unit === "kind" || unit === "stitches" || unit === "space" || unit === "chains",
-  )
-}
-
-/** Words that may follow the total of a round: a join, the end of the yarn. */
-const longestAfterTotal = 120
-
-function assumedFinding(
-  one: OneRound,
-  round: Round,
-  label: Span,
-  severity: Finding["severity"],
-): Finding {
-  const { stitches, spaces } = countsOf(round)
-  const what = stitches > 0 ? `${stitches} stitches` : `${spaces} spaces`
-  return {
-    severity,
-    code: "read-with-gap",
-    ...label,
-    message: `Round ${one.number} is read with a gap: its words could not be worked to the total it states, so ${what}, spread evenly, are assumed.`,
-    hint: "The counts go on from the total; where the stitches stand is not known. Mend the words named here to have the round worked.",
-  }
-}
 
 function remembered(state: State, steps: readonly Step[]): State["saidCounts"] {
   const said = new Map(state.saidCounts)
