@@ -1,4 +1,4 @@
-// A round that stands for its stated total: whether the total is plain enough, and what is told of it.
+// A round that stands for its total: when the total settles its count, and how that is told.
 
 import type { Round } from "@roundwright/motif"
 import { countsOf } from "../account/totals.ts"
@@ -22,9 +22,6 @@ export function isFarFewer(round: Round, others: readonly (Round | null | undefi
   return others.some((other) => other && 2 * countsOf(round).stitches < countsOf(other).stitches)
 }
 
-/** Words that may follow the total of a round: a join, the end of the yarn. */
-const longestAfterTotal = 120
-
 /** One total of stitches, told once and at the end of the round. */
 export function clearTotal(tree: TreeReading, text: RoundText): boolean {
   const firm = tree.totals.filter((total) => total.firm)
@@ -34,6 +31,9 @@ export function clearTotal(tree: TreeReading, text: RoundText): boolean {
     ({ unit }) => unit === "kind" || unit === "stitches" || unit === "space" || unit === "chains",
   )
 }
+
+/** Words that may follow the total of a round: a join, the end of the yarn. */
+const longestAfterTotal = 120
 
 export function assumedFinding(
   one: OneRound,

@@ -1,0 +1,301 @@
+// The productions that tell how a round is worked, or like which other, and those that only talk of it.
+
+import type { Production } from "./chart.ts"
+import { reads } from "./clauses.ts"
+import { readWholeRound } from "./evenly.ts"
+import { readFan, readLinked } from "./fans.ts"
+import {
+  completedPopcorn,
+  droppedLoop,
+  heldBack,
+  spelledCluster,
+  startsHolding,
+  startsWrap,
+} from "./gathered.ts"
+import {
+  adviceClause,
+  beginsWhere,
+  furtherRounds,
+  handlingClause,
+  measureSentence,
+  otherWay,
+  purposeClause,
+  startsAdvice,
+  talkSentence,
+  toolClause,
+  yarnClause,
+} from "./handling.ts"
+import { eachOf, groupsEach, readPointOf } from "./leaves.ts"
+import { asRound, growthRule } from "./like-rounds.ts"
+import { loopMode, notDone, otherSide, passesMode } from "./modes.ts"
+import { groupOf } from "./placed-lists.ts"
+import { localGroup, namesLocal } from "./shells.ts"
+import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vague.ts"
+import { saysWhatComes, saysWhichRound } from "./which-round.ts"
+
+export const productionsOfRounds: readonly Production[] = [
+  {
+    name: "loops worked in",
+    starts: (word) =>
+      word.classes.has("back-loop") ||
+      word.classes.has("front-loop") ||
+      word.classes.has("third-loop") ||
+      word.classes.has("in") ||
+      word.classes.has("work") ||
+      word.text === "both" ||
+      word.text === "through",
+    rule: reads(loopMode, 0.02),
+    examples: ["working in back loops", "in BLO"],
+  },
+  {
+    name: "in front or behind",
+    starts: (word) =>
+      word.classes.has("work") ||
+      word.classes.has("behind") ||
+      word.classes.has("front") ||
+      word.text === "behind",
+    rule: reads(passesMode),
+    examples: ["working behind the petals", "in front of ch-3 loops of rnd 2"],
+  },
+  {
+    name: "other side of a chain",
+    starts: (word) =>
+      /^(?:working|work|on|along|in|down|across|rotate|rotating|turn|pivot|continue|continuing|into|over|to|working in|work in)$/.test(
+        word.text,
+      ),
+    rule: otherSide,
+    examples: ["working along opposite side of chain"],
+  },
+  {
+    name: "not done",
+    starts: (word) => word.classes.has("not"),
+    rule: reads(notDone, 0.02),
+    examples: ["do not turn", "without joining"],
+  },
+  {
+    name: "like another round",
+    starts: (word) =>
+      word.classes.has("repeat") ||
+      word.classes.has("work") ||
+      word.classes.has("same") ||
+      /^(?:as|like|same way|same manner|follow|as for|same as|as per|exactly|as before)$/.test(
+        word.text,
+      ),
+    rule: asRound,
+    examples: ["as rnd 2", "rep rnds 4-5", "work same as round 3"],
+  },
+  {
+    name: "growth",
+    starts: (word) =>
+      word.type === "number" ||
+      /^(?:continue|cont|continuing|continues|proceed|carry|in|with|as|having|an|in this way|this way|as established|and)$/.test(
+        word.text,
+      ) ||
+      word.classes.has("more") ||
+      word.classes.has("and"),
+    rule: growthRule,
+    examples: ["as rnd 2, with 2 sc between increases", "continue in this way"],
+  },
+  {
+    name: "whole round",
+    starts: (word) =>
+      word.classes.has("even") ||
+      word.classes.has("increase") ||
+      word.classes.has("decrease") ||
+      word.classes.has("work"),
+    rule: reads(readWholeRound),
+    examples: ["work even", "inc 6 evenly around"],
+  },
+  {
+    name: "corner increase",
+    starts: (word) => word.classes.has("increase"),
+    rule: reads(cornerIncrease),
+    examples: ["increasing in each corner"],
+  },
+  {
+    name: "own group",
+    readsOver: "names",
+    starts: (word, cursor) =>
+      /^(?:v|v-st|vst|v-stitch|v-stitches|shells?|fans?)$/.test(word.text) ||
+      (word.type === "number" &&
+        (cursor.is("group", 1) || cursor.text(1) === "-" || cursor.is("start", 1))) ||
+      (word.classes.has("start") && (cursor.is("group", 1) || cursor.is("corner", 1))) ||
+      (word.classes.has("work") && cursor.is("group", 1)) ||
+      namesLocal(cursor),
+    rule: localGroup,
+    examples: ["v-st in next st", "3-dc shell in next sp"],
+  },
+  {
+    name: "fan told stitch by stitch",
+    starts: (word) => word.classes.has("group"),
+    rule: reads(readFan),
+    examples: ["fan of 5: hdc, dc, tr, dc, hdc"],
+  },
+  {
+    name: "linked pairs",
+    starts: (word) => word.type === "number",
+    rule: reads(readLinked),
+    examples: ["8 dc2tog, each over the last used dc and the 2nd dc along, ch 3 between"],
+  },
+  {
+    name: "point of a chain",
+    starts: (word) =>
+      word.classes.has("group") || word.text === "1" || /^(?:leaf|spike|tooth)$/.test(word.text),
+    rule: reads(readPointOf),
+    examples: ["point of ch 3 with (1 sc, 2 dc) back on it"],
+  },
+  {
+    name: "so many of",
+    starts: (word) => word.type === "number",
+    rule: eachOf,
+    examples: ["six points, each: ch 4, skip the last, over the next ch: 1 sc, 1 hdc, 1 dc"],
+  },
+  {
+    name: "groups each in its place",
+    starts: (word) => word.type === "number",
+    rule: groupsEach,
+    examples: ["10 groups of (3 dc, ch 1, 3 dc), each in the 3rd of next 6 sc"],
+  },
+  {
+    name: "cluster spelled out",
+    readsOver: "names",
+    starts: (word, cursor) =>
+      (/^[([*]$/.test(word.text) && startsWrap(cursor, 1)) || startsWrap(cursor, 0),
+    rule: spelledCluster,
+    examples: [
+      "(yo, insert hook in next st, draw up a loop, yo, draw through 2 loops) 3 times, yo, draw through all loops",
+    ],
+  },
+  {
+    name: "popcorn closed",
+    readsOver: "names",
+    starts: (word) => /^(?:drop|remove|withdraw|take)$/.test(word.text),
+    rule: droppedLoop,
+    examples: ["5 dc in next st, drop loop, insert hook in first dc, draw dropped loop through"],
+  },
+  {
+    name: "popcorn completed",
+    readsOver: "names",
+    starts: (word) => /^(?:complete|finish|close)$/.test(word.text),
+    rule: completedPopcorn,
+    examples: ["5 dc in next st, complete as popcorn"],
+  },
+  {
+    name: "loops held back",
+    readsOver: "names",
+    starts: (word) =>
+      word.type === "number" || startsHolding(word.text) || word.classes.has("work"),
+    rule: heldBack,
+    examples: [
+      "holding back last loop of each on hook, 3 tr in next sp, yo and draw through all loops",
+    ],
+  },
+  {
+    name: "left to the maker",
+    readsOver: "talk",
+    starts: (word) => startsVague(word.text),
+    rule: leftToMaker,
+    examples: ["increasing as needed to keep it flat"],
+  },
+  {
+    name: "round in passing",
+    starts: (word, cursor) =>
+      word.type === "number" &&
+      (cursor.is("round", 2) || cursor.is("round", 3) || cursor.is("round", 4)),
+    rule: unlabelledRound,
+    examples: ["2 sc in each st; then one hdc round"],
+  },
+  {
+    name: "which round",
+    starts: (word) =>
+      word.classes.has("of") ||
+      word.classes.has("in") ||
+      word.classes.has("made") ||
+      word.classes.has("first"),
+    rule: saysWhichRound,
+    examples: ["ch 3 at beg of rnd"],
+  },
+  {
+    name: "what comes of it",
+    starts: (word) => word.classes.has("forms") || word.text === "giving",
+    rule: saysWhatComes,
+    examples: ["3 dc in next sp, creating 4 corners"],
+  },
+  {
+    name: "handling",
+    readsOver: "talk",
+    starts: (word) => word.type === "word" && !word.classes.has("join"),
+    rule: handlingClause,
+    examples: ["fasten off and weave in ends", "change to white"],
+  },
+  {
+    name: "further rounds",
+    readsOver: "talk",
+    starts: (word) =>
+      word.classes.has("repeat") || /^(?:continue|cont|continuing|work)$/.test(word.text),
+    rule: furtherRounds,
+    examples: ["sc in each st. Continue in this manner until piece measures 6 inches"],
+  },
+  {
+    name: "another way",
+    readsOver: "talk",
+    starts: (word) => word.text === "or",
+    rule: otherWay,
+    examples: ["ch 4, join to form a ring. Or begin with a magic ring."],
+  },
+  {
+    name: "group of",
+    starts: (word, cursor) =>
+      (word.classes.has("group") || word.classes.has("work")) &&
+      (/^[([]$/.test(cursor.text(2)) || /^[([]$/.test(cursor.text(3))),
+    rule: groupOf,
+    examples: ["work a petal of (sc, 3 dc, sc) in next sp"],
+  },
+  {
+    name: "purpose",
+    readsOver: "talk",
+    starts: (word) => word.text === "to" || word.text === "and",
+    rule: purposeClause,
+    examples: ["sc in next st, ch 3 to complete the round"],
+  },
+  {
+    name: "yarn",
+    readsOver: "talk",
+    starts: (word) => word.classes.has("with") || word.text === "in",
+    rule: yarnClause,
+    examples: ["with B", "in white"],
+  },
+  {
+    name: "tool",
+    readsOver: "talk",
+    starts: (word) => word.classes.has("with") || word.text === "use",
+    rule: toolClause,
+    examples: ["using a 4 mm hook"],
+  },
+  {
+    name: "measure",
+    readsOver: "talk",
+    starts: (word) => word.type === "word",
+    rule: measureSentence,
+    examples: ["piece should measure 8 cm"],
+  },
+  {
+    name: "where it begins",
+    starts: (word, cursor) => word.classes.has("start") && cursor.is("in", 1),
+    rule: beginsWhere,
+    examples: ["beginning in same st as ch 1"],
+  },
+  {
+    name: "advice",
+    starts: (word) => startsAdvice(word.text),
+    rule: adviceClause,
+    examples: ["12 dc in ring, remember to include the first chain 3"],
+  },
+  {
+    name: "talk",
+    readsOver: "talk",
+    starts: (word) => word.type === "word",
+    rule: talkSentence,
+    examples: ["this is going to look lovely"],
+  },
+]
