@@ -66,5 +66,13 @@ export function scoreText(key: KeyedText, text: string): TextScore {
     const found = reading.rounds.find(({ number }) => number === round.round)
     return found?.counted !== null && found?.counted !== undefined
   })
-  return { id: key.id, rounds: keyed.length, right, silentlyWrong, falselyWarned, toTheEnd, details }
+  return {
+    id: key.id,
+    rounds: keyed.length,
+    right,
+    silentlyWrong,
+    falselyWarned,
+    toTheEnd,
+    details,
+  }
 }

@@ -73,7 +73,7 @@ describe("check", () => {
   })
 
   it("says of how many rounds the verdict is, and of sizes only where there is a piece", async () => {
-    writeFileSync(join(folder, "half.txt"), flat.replace("Rnd 4: *sc", "Rnd 4: *blurp"))
+    writeFileSync(join(folder, "half.txt"), flat.replace(/Rnd 4: .*/, "Rnd 4: blurp the zonk."))
     const { out } = await call("check", "half.txt", "--quick")
     expect(out).toMatch(/^Lies flat \(3 of 4 rounds read\)\.\n/)
     expect((await call("check", "flat.txt", "--quick")).out).toMatch(/^Lies flat\.\n/)

@@ -27,7 +27,7 @@ beforeAll(() => {
     join(folder, "uk.txt"),
     "Terms: UK\n\nRnd 1: 12 tr in magic ring; join. (12 tr)\nRnd 2: 2 tr in each st around; join. (24 tr)\n",
   )
-  writeFileSync(join(folder, "broken.txt"), `${circle}Rnd 3: blorf around. (36 dc)\n`)
+  writeFileSync(join(folder, "broken.txt"), `${circle}Rnd 3: blorf the zonk.\n`)
 })
 
 const call = (...args: string[]) => callIn(folder, args)
