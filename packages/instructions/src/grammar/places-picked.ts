@@ -117,7 +117,8 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
   const sized =
     cursor.is("chain", 1) &&
     (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
-  if (cursor.isNumber() && cursor.text(1) !== "-" && !sized && cursor.peek(1)?.spaced !== false)
+  const glued = cursor.peek(1)?.type === "word" && cursor.peek(1)?.spaced === false
+  if (cursor.isNumber() && cursor.text(1) !== "-" && !sized && !glued)
     count = cursor.takeCount(1) ?? 1
   const noun = readNoun(cursor)
   if (!noun) {
