@@ -24,7 +24,11 @@ export function leftOver(work: RoundWork, span: Span): Finding[] {
   const stitches = work.picked ? null : stitchesLeft(edge, state)
   if (stitches && (unlike || !isImpliedSkip(state, stitches, runs))) {
     const left = leftFinding(work, span, stitches, "stitch")
-    findings.push(stitches.inside && isRegular(runs) ? { ...left, severity: "note" } : left)
+    findings.push(
+      stitches.inside && stitches.left <= stitches.used && isRegular(runs)
+        ? { ...left, severity: "note" }
+        : left,
+    )
   }
   const spaces = spacesLeft(edge, state)
   if (spaces) findings.push(leftFinding(work, span, spaces, "space"))

@@ -226,6 +226,42 @@ function closesOnStitch(cursor: Cursor): true | null {
 }
 
 /** "picot", "ch-4 picot", "picot of ch 5", "3-ch picot", "a picot in every 3rd sc", "picot (ch 3, sl st in first ch)". */
+/** "Picot after every 4 sc", "picot after every 2nd sc": among the stitches just told, one after so many of them. */
+export function picotAfterEvery(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const start = cursor.start()
+  const [picot] = makePicot(cursor) ?? []
+  if (!picot || !cursor.accept("after") || !cursor.take("each")) return []
+  const count = cursor.isOrdinal() || cursor.isNumber() ? cursor.value() : 1
+  if (cursor.isOrdinal() || cursor.isNumber()) cursor.at += 1
+  const noun = readNoun(cursor)
+  if (noun?.what !== "stitch" || !Number.isInteger(count) || count < 1 || count > 1000) return []
+  const span = cursor.since(start)
+  return [
+    clause(cursor, (before) => {
+      const last = before[before.length - 1]
+      if (last?.do !== "work" || last.count !== 1 || last.place?.at !== "each") return null
+      const { place } = last
+      if (place.until.kind !== "around" || place.every !== undefined || place.pick !== undefined)
+        return null
+      const next: Place = {
+        start: place.start,
+        end: place.end,
+        at: "next",
+        noun: place.nouns.length > 1 ? { what: "any" } : place.nouns[0]!,
+        count,
+        each: true,
+      }
+      const body: Step[] = [{ ...last, place: next }, picot]
+      const times = { kind: "until" as const, until: { kind: "around" as const } }
+      return [
+        ...before.slice(0, -1),
+        { ...span, start: last.start, do: "repeat", body, last: null, ending: null, times },
+      ]
+    }),
+  ]
+}
+
 export function makePicot(cursor: Cursor): Step[] | null {
   return cursor.attempt((): Step[] | null => {
     const start = cursor.start()

@@ -16,6 +16,8 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   let count = 1
   cursor.take("work")
+  const figure = cursor.peek()
+  const figureAt = cursor.at
   if (cursor.isNumber() && cursor.text(1) !== "-") count = cursor.takeCount(1) ?? 1
   while (cursor.is("colour") || cursor.is("adjective")) cursor.at += 1
   const kind = readKind(cursor)
@@ -24,11 +26,21 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   if (cursor.isNumber() && isBoundary(cursor.text(1))) count = cursor.takeCount(1) ?? 1
   if (cursor.is("around") && cursor.is("to", 1)) cursor.at += 1
   if (!passesOver(cursor)) cursor.accept("over", "up", "along")
+  // "7 sl st to 4th ch": one slip stitch joins, whatever figure stands before it.
+  const told = (joined: Clause): Clause =>
+    count > 1 && figure?.type === "number"
+      ? {
+          ...joined,
+          remarks: [
+            { code: "skipped", start: figure.start, end: figure.end, said: String(figureAt) },
+          ],
+        }
+      : joined
   const to = cursor.is("to") || cursor.text() === "into" || cursor.text() === "across"
   if (acceptJoining(cursor)) {
     // "sl st to join to first dc".
     const target = readJoinPlace(cursor, start)
-    return [joinClause(cursor, start, target)]
+    return [told(joinClause(cursor, start, target))]
   }
   const nth = cursor.attempt(() => {
     if (!cursor.take("to", "in")) return null
@@ -45,7 +57,7 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   })
   if (nth && nth.chain === undefined) {
     acceptJoining(cursor)
-    return [joinClause(cursor, start, nth)]
+    return [told(joinClause(cursor, start, nth))]
   }
   if (nth) {
     const joins = acceptJoining(cursor)

@@ -83,7 +83,13 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
       ? noun
       : null
   })
-  if (!cursor.take("of") && !cursor.accept("in", "on"))
+  const fromLast = cursor.text() === "from" && cursor.is("last", 1)
+  if (fromLast) {
+    // "in 6th dc from last tr": counted on from where the last one stands.
+    cursor.at += 2
+    readNoun(cursor)
+  }
+  if (fromLast || (!cursor.take("of") && !cursor.accept("in", "on")))
     return withoutOwner(cursor, start, pick, pickNoun, every)
   const each = cursor.take("each") || every
   const begins =
@@ -111,7 +117,8 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
   const sized =
     cursor.is("chain", 1) &&
     (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
-  if (cursor.isNumber() && cursor.text(1) !== "-" && !sized && cursor.peek(1)?.spaced !== false)
+  const glued = cursor.peek(1)?.type === "word" && cursor.peek(1)?.spaced === false
+  if (cursor.isNumber() && cursor.text(1) !== "-" && !sized && !glued)
     count = cursor.takeCount(1) ?? 1
   const noun = readNoun(cursor)
   if (!noun) {

@@ -5,7 +5,7 @@
 // apart by their words alone, what stays open in them is decided when they are looked for on the edge.
 
 import type { Place } from "../base/tree.ts"
-import type { Cursor } from "./cursor.ts"
+import { type Cursor, isBoundary } from "./cursor.ts"
 import { readNoun } from "./nouns.ts"
 import { readEach } from "./places-each.ts"
 import { readMade, readSame } from "./places-made.ts"
@@ -30,7 +30,15 @@ export function atPlace(cursor: Cursor): boolean {
 
 /** A place with its preposition, stepped over; null when none is here. */
 export function readPlace(cursor: Cursor): Place | null {
+  // "along side to next ch-2 sp" tells how far, not where.
+  if (/^(?:along|across)$/.test(cursor.text()) && cursor.is("side", 1)) return null
   if (!atPlace(cursor)) return null
+  if (cursor.text() === "over" && cursor.text(1) === "all" && isBoundary(cursor.text(2))) {
+    // "30 sc over all": over the ring and what was wound round it.
+    const start = cursor.start()
+    cursor.at += 2
+    return { ...cursor.since(start), at: "ring" }
+  }
   return cursor.attempt(() => {
     const start = cursor.start()
     cursor.accept("all", "together")

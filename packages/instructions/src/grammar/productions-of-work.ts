@@ -1,7 +1,7 @@
 // The productions that make something: stitches, chains, brackets, repeats, joins, lists in one place.
 
 import { readBracket } from "./brackets.ts"
-import { makeChains, makePicot } from "./chains.ts"
+import { makeChains, makePicot, picotAfterEvery } from "./chains.ts"
 import type { Production } from "./chart.ts"
 import { reads } from "./clauses.ts"
 import { countsWithoutBracket } from "./counts-as.ts"
@@ -79,6 +79,13 @@ export const productionsOfWork: readonly Production[] = [
       word.classes.has("work"),
     rule: reads(makePicot),
     examples: ["picot", "ch-3 picot", "picot of 4 ch", "2 picots"],
+  },
+  {
+    name: "picot among stitches",
+    starts: (word) =>
+      word.classes.has("picot") || word.classes.has("chain") || word.type === "number",
+    rule: picotAfterEvery,
+    examples: ["1 sc in each sc, picot after every 2nd sc"],
   },
   {
     name: "bracket",

@@ -97,10 +97,12 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
   const before = timesBefore(chart, close, by)
   const upToMark = cursor.attempt(() => acceptUpToMark(cursor)) !== null
   const closedByMark = close.by === "mark"
+  const named = cursor.at
   const behind = readRepeatTimes(cursor, closedByMark, by)
   const stated = behind ?? before
   // "rep 7 from * around": of two figures that say how often, one is not used.
-  if (behind && before) extra.remarks.push(...figuresBefore(chart, close))
+  if (by === "reference" && (behind || !before))
+    extra.remarks.push(...figuresBefore(chart, close.bodyEnd, named))
   if (!stated && closedByMark && by === "mark") {
     if (namedAgain(chart, cursor.at, mark)) return [clause(cursor, steps, cost, extra)]
     // "*...*" with nothing said of how often: around, or worked once as it stands.
@@ -128,9 +130,9 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
 }
 
 /** The figures between the word "rep" and the mark it names. */
-function figuresBefore(chart: Chart, close: Close): Remark[] {
+function figuresBefore(chart: Chart, from: number, to: number): Remark[] {
   const found: Remark[] = []
-  for (let k = close.bodyEnd; k < close.after; k++) {
+  for (let k = from; k < to; k++) {
     const word = chart.lexemes[k]!
     if (word.type === "number")
       found.push({ code: "skipped", start: word.start, end: word.end, said: String(k) })

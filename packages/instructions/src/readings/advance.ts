@@ -9,19 +9,16 @@ import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { alongChainFinding } from "./along-chain.ts"
-import { assumedRound } from "./assumed.ts"
 import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed-totals.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
 import { type Located, type OneRound, resolved } from "./list-rounds.ts"
+import { emptyRound, goOnLost, unread } from "./lost.ts"
 import { placeOfRound, type Reader } from "./reader.ts"
 import { gapFindings, remarkFindings, slipFindings } from "./remarks.ts"
 import { toldChoices } from "./told-choices.ts"
-
-/** A round that nothing can be made of, against one that can. */
-const lostRound = 1000
 
 export function advance(
   reader: Reader,
@@ -73,138 +70,6 @@ function resolver(state: State, one: OneRound): Resolver {
       return { tree, findings: [] }
     const findings: Located[] = []
     return { tree: resolved(tree, one, state.trees, findings), findings }
-  }
-}
-
-function emptyRound(one: OneRound, span: Span): Finding {
-  return {
-    severity: "error",
-    code: "empty-round",
-    ...span,
-    message: `Round ${one.number} says nothing that can be worked.`,
-    hint: "Write what is worked in it.",
-  }
-}
-
-/** A round of which nothing is made: reading goes on lost, or not at all changed where it had nothing to say. */
-function unread(
-  reader: Reader,
-  state: State,
-  one: OneRound,
-  told: readonly Finding[],
-  _fault: boolean,
-): State {
-  const { line, span } = placeOfRound(reader, one.text)
-  return {
-    ...state,
-    motif: state.motif ?? state.rounds.length,
-    lost: true,
-    score: state.score + lostRound,
-    findings: [...state.findings, ...told.map((finding) => ({ ...finding, round: one.number }))],
-    readings: [
-      ...state.readings,
-      {
-        number: one.number,
-        line,
-        start: one.text.start,
-        end: span.end,
-        counted: null,
-        stated: null,
-        agrees: null,
-        clean: false,
-      },
-    ],
-  }
-}
-
-/** Nothing to work on: a round that states its total is gone on from, others are only told. */
-function goOnLost(
-  reader: Reader,
-  state: State,
-  one: OneRound,
-  words: WordsOfRound,
-  resolve: Resolver,
-): State[] {
-  const first = words.trees().next().value as TreeReading | undefined
-  const { line, span } = placeOfRound(reader, one.text)
-  const tree = first ? resolve(first).tree : { steps: [], totals: [] }
-  const firm = tree.totals.find((total) => total.firm)
-  const below = state.rounds[state.rounds.length - 1]
-  const round =
-    firm && assumedRound(tree, { index: state.rounds.length, number: one.number, below })
-  if (
-    first &&
-    round &&
-    tree.totals.length === 1 &&
-    first.totals.length === 1 &&
-    firm.items.some(({ unit }) => unit === "kind" || unit === "stitches") &&
-    clearTotal(first, one.text)
-  )
-    return [recovered(reader, state, one, { ...first, ...tree }, round)]
-  const note: Finding = {
-    severity: "note",
-    code: "not-worked",
-    start: one.text.start,
-    end: one.text.label.end,
-    message: "This round is not worked, as a round before it could not be.",
-    hint: "Mend the first error above.",
-  }
-  return [
-    {
-      ...state,
-      findings:
-        one.nth === 0 ? [...state.findings, { ...note, round: one.number }] : state.findings,
-      trees: new Map([...state.trees, [one.number, tree]]),
-      readings: [
-        ...state.readings,
-        {
-          number: one.number,
-          line,
-          start: one.text.start,
-          end: span.end,
-          counted: null,
-          stated: firm?.items[0]?.count ?? null,
-          agrees: null,
-          clean: false,
-        },
-      ],
-    },
-  ]
-}
-
-/** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */
-function recovered(
-  reader: Reader,
-  state: State,
-  one: OneRound,
-  tree: TreeReading,
-  round: Round,
-): State {
-  const { line, span } = placeOfRound(reader, one.text)
-  const { stitches, chains, spaces } = countsOf(round)
-  const label = { start: one.text.start, end: one.text.label.end }
-  const finding = assumedFinding(one, round, label, clearTotal(tree, one.text) ? "note" : "warning")
-  return {
-    ...state,
-    rounds: [...state.rounds, round],
-    lost: false,
-    doubt: null,
-    trees: new Map([...state.trees, [one.number, tree]]),
-    findings: [...state.findings, { ...finding, round: one.number }],
-    readings: [
-      ...state.readings,
-      {
-        number: one.number,
-        line,
-        start: one.text.start,
-        end: span.end,
-        counted: { stitches, chains, spaces },
-        stated: tree.totals.find((total) => total.firm)?.items[0]?.count ?? null,
-        agrees: null,
-        clean: finding.severity === "note",
-        assumed: true,
-      },
-    ],
   }
 }
 

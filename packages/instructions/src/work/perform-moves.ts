@@ -3,9 +3,10 @@
 import type { Place, Span, Step, StitchName } from "../base/tree.ts"
 import { kindFits } from "../edge/site.ts"
 import { move } from "./move-start.ts"
+import { positionFor } from "./positions.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import { nothingLeft } from "./try-once.ts"
-import { nextSites, positionFor } from "./work-places.ts"
+import { nextSites } from "./work-places.ts"
 
 export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>): void {
   // Inside one place there is nothing of the round to skip.

@@ -9,10 +9,10 @@ import type { Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
 import { boundaryOf, endOfSide } from "./boundaries.ts"
 import { makeAt } from "./make-stitches.ts"
+import { positionFor } from "./positions.ts"
 import type { Position } from "./round-parts.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
-import { positionFor } from "./work-places.ts"
 
 type Filling = Extract<Step, { do: "work" | "group" }>
 type Each = Extract<Place, { at: "each" }>
