@@ -86,7 +86,7 @@ describe("numbers", () => {
   afterAll(() => page?.context().close())
 
   it.each(notebooks)(
-    "of %s are the same in the browser as in Node, to six digits",
+    "of %s are the same in the browser as in Node, to six digits, lifts to five",
     async (_, markdown) => {
       const there = await page.evaluate(async (text) => {
         const { tool } = globalThis as unknown as {
@@ -119,10 +119,14 @@ function numbersIn(value: unknown, path = ""): (readonly [string, number | strin
 /** Engines may differ in the last bits of sines and powers. */
 const sixDigits = 1e-6
 
+/** A lift is where a search for rest stops; it goes round many times on those last bits. Three digits of it are ever shown. */
+const fiveDigits = 1e-5
+
 function same(path: string, a: number | string, b: number | string): boolean {
   if (typeof a !== "number" || typeof b !== "number") return a === b
   // Of two corners of a square off by as much to either side, the last bits say which is named.
   const from = path.includes("/found/") && path.endsWith("/cornerAngleDeg") ? 90 : 0
   const [here, there] = from > 0 ? [Math.abs(a - from), Math.abs(b - from)] : [a, b]
-  return Math.abs(here - there) <= sixDigits * Math.max(sixDigits, Math.abs(a), Math.abs(b))
+  const share = path.endsWith("/liftMm") ? fiveDigits : sixDigits
+  return Math.abs(here - there) <= share * Math.max(sixDigits, Math.abs(a), Math.abs(b))
 }
