@@ -20,7 +20,8 @@ export function finiteResult(result: CheckResult, reading: PatternReading): Chec
     rounds: result.rounds.map((round) => ({
       ...round,
       ...{ edgeMm: null, depthMm: null, radiusMm: null, growthMm: null, flatGrowthMm: null },
-      ...{ fullness: null, accumulatedFullness: null, curvatureDeg: null, verdict: null },
+      ...{ fullness: null, accumulatedFullness: null, fullnessRange: null, curvatureDeg: null },
+      verdict: null,
     })),
     laidOut: null,
     remedies: [],
