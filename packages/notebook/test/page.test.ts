@@ -45,7 +45,8 @@ describe("a page", () => {
   it("tells the bow of sides, but not of a piece that is round to the eye", async () => {
     const laid = async (corners: number) => {
       const { found, piece } = layOutCounts("6 12 18")
-      const shape = { by: "net" as const, liftMm: 3, waves: 2, bowMm: -1.3, corners }
+      const lift = { by: "net" as const, liftMm: 3, waves: 2 }
+      const shape = { ...lift, acrossMm: 60, bowMm: -1.6, cornerAngleDeg: 82, corners }
       const { html } = await renderNotebook(
         `${cell("pattern name=disc", "6 12 18")}${cell("verdict")}`,
         {
@@ -55,7 +56,10 @@ describe("a page", () => {
       )
       return html.replaceAll("\u00a0", " ")
     }
-    expect(await laid(4)).toContain("it rises 3 mm in 2 waves, its sides bow in by 1.3 mm.")
+    const square = await laid(4)
+    expect(square).toContain("it rises 3 mm in 2 waves.")
+    expect(square).toContain("sides bow in by 2 mm, corners of 82°")
+    expect(square.match(/sides/g)).toHaveLength(1)
     const round = await laid(0)
     expect(round).toContain("it rises 3 mm in 2 waves.")
     expect(round).not.toContain("sides")

@@ -70,7 +70,7 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
 
 /** How the columns of a ledger are read. */
 const readingHelp =
-  "Fullness is what a round grows over what flat needs: 1 is flat, more ruffles, less cups. So far: the same for all of the piece up to there. Out: from the centre, by growth alone. Angle: what the round lacks of flat, or has too much of it (below 0)."
+  "Fullness is what a round grows over what flat needs: 1 is flat, more ruffles, less cups. So far: the same for all of the piece up to there, from and to where chain loops can hang or be drawn out. Out: from the centre, by growth alone. Angle: what the round lacks of flat, or has too much of it (below 0)."
 
 function countedText(
   counted: CheckResult["rounds"][number]["counted"],

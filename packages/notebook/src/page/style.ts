@@ -48,7 +48,7 @@ th:last-child, td:last-child { padding-right: 0; }
 td.word, th.word { text-align: left; }
 td.wrap { white-space: normal; min-width: 9rem; }
 tr.astray td.word { font-weight: 600; }
-@media (min-width: 54rem) { .ledger .scroll, .transitions .scroll { width: 46rem; max-width: none; margin-left: -4.75rem; } .ledger table, .transitions table { width: 100%; } }
+@media (min-width: 50rem) { .ledger .scroll, .transitions .scroll { width: 46rem; max-width: none; margin-left: -4.75rem; } .ledger table, .transitions table { width: 100%; } }
 main > table { display: block; overflow-x: auto; margin: 0 0 1rem; }
 .scroll { overflow-x: auto; max-width: 100%; }
 .scroll:focus-visible { outline: 2px solid var(--accent); outline-offset: 4px; }
@@ -72,7 +72,7 @@ mark { background: none; color: inherit; text-decoration: underline wavy var(--a
 mark.note { text-decoration-color: var(--quiet); text-decoration-style: dotted; }
 .verdict { border-left: 4px solid var(--accent); padding: 0.15rem 0 0.15rem 1.15rem; }
 .verdict .said { font-size: 1.42rem; line-height: 1.3; font-weight: 600; margin: 0 0 0.4rem; text-wrap: balance; }
-.verdict p { margin: 0.3rem 0; }
+.verdict p { margin: 0.3rem 0; text-wrap: pretty; }
 .verdict .facts, .notes { font: 0.88rem/1.5 var(--sans); color: var(--quiet); font-variant-numeric: lining-nums; }
 .notes { margin: 0.6rem 0 0; padding-left: 1.1rem; }
 .remedies ol { margin: 0; padding-left: 1.5rem; }

@@ -58,24 +58,12 @@ export function verdictSaid(result: CheckResult): string {
   return partly ? `${sentence.replace(/\.$/, "")} (${read} of ${all} rounds read).` : sentence
 }
 
-/** What only the laid-out shape can tell. */
-function shapeWords({ liftMm, waves, bowMm, corners }: LaidOut): string {
-  const told: string[] = []
-  if (liftMm !== null) {
-    const rises =
-      liftMm < leastLiftMm ? "it stays on the table" : `it rises ${formatLength(liftMm)}`
-    told.push(waves !== null && waves > 1 ? `${rises} in ${waves} waves` : rises)
-  }
-  // A piece that is round to the eye has no sides.
-  if (bowMm !== null && corners !== 0)
-    told.push(
-      Math.abs(bowMm) < leastLiftMm
-        ? "its sides are straight"
-        : `its sides bow ${bowMm > 0 ? "out" : "in"} by ${Math.abs(bowMm).toFixed(1)} mm`,
-    )
-  return told.length === 0
-    ? "Judged by its shape, laid out as a net of yarn on a table."
-    : `Laid out as a net of yarn on a table, ${told.join(", ")}.`
+/** What only the laid-out shape can tell; sides and corners stand with the sizes. */
+function shapeWords({ liftMm, waves }: LaidOut): string {
+  if (liftMm === null) return "Judged by its shape, laid out as a net of yarn on a table."
+  const rises = liftMm < leastLiftMm ? "it stays on the table" : `it rises ${formatLength(liftMm)}`
+  const told = waves !== null && waves > 1 ? `${rises} in ${waves} waves` : rises
+  return `Laid out as a net of yarn on a table, ${told}.`
 }
 
 /** Less than this nobody sees in a crocheted piece, mm. */
