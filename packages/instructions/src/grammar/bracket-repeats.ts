@@ -169,7 +169,7 @@ export function readBracketTimes(cursor: Cursor): Times | null {
 }
 
 /** After "* 6": the end, a total, or a join; a stitch would make the asterisk open a repeat. */
-export function endsTimes(cursor: Cursor): boolean {
+function endsTimes(cursor: Cursor): boolean {
   // "(sc, inc) * 6 -> 18"
   if (cursor.text(2) === "-" && cursor.text(3) === ">") return true
   return (

@@ -174,7 +174,7 @@ function namesStart(cursor: Cursor, chains: number): boolean {
 }
 
 /** After "ch 4": ", sl st in first ch", ", sl st in 4th ch from hook", ", sl st in last sc". */
-export function closesPicot(cursor: Cursor, chains: number): boolean {
+function closesPicot(cursor: Cursor, chains: number): boolean {
   return (
     cursor.attempt((): true | null => {
       cursor.accept(",")

@@ -138,7 +138,7 @@ function afterName(
 }
 
 /** The round has been worked to its end or joined: a stitch with no place of its own is a total, or talk. */
-export function wentRound(before: readonly Step[], sentence = false): boolean {
+function wentRound(before: readonly Step[], sentence = false): boolean {
   const last = before[before.length - 1]
   if (!last) return false
   if (last.do === "join") return !last.ring

@@ -59,6 +59,15 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
     : []
   const ending = readEnding(chart, { steps: [], markAt: null })
   const tail = ending?.last && ending.how === "follows" ? ending.last : null
+  const repeatOf = (body: readonly Step[]): Step => ({
+    start: body[0]!.start,
+    end,
+    do: "repeat",
+    body,
+    last: tail,
+    ending: tail ? "follows" : null,
+    times,
+  })
   return [
     clause(
       cursor,
@@ -66,18 +75,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
         const body = repeated(before)
         if (!body) return null
         const first = before.length - body.length
-        return [
-          ...before.slice(0, first),
-          {
-            start: body[0]!.start,
-            end,
-            do: "repeat",
-            body,
-            last: tail,
-            ending: tail ? "follows" : null,
-            times,
-          },
-        ]
+        return [...before.slice(0, first), repeatOf(body)]
       },
       0.15,
       { remarks },
@@ -91,18 +89,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
         if (first < 0 || from < first || (before[first]?.do === "chain" && before[first].countsAs))
           return null
         const body = shortestPeriod(before.slice(first))
-        return [
-          ...before.slice(0, first),
-          {
-            start: body[0]!.start,
-            end,
-            do: "repeat",
-            body,
-            last: tail,
-            ending: tail ? "follows" : null,
-            times,
-          },
-        ]
+        return [...before.slice(0, first), repeatOf(body)]
       },
       unmarked ? 0.16 : 0.3,
       { remarks },
@@ -114,18 +101,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
         (before) => {
           const body = repeated(before)?.slice(skip)
           if (!body || body.length === 0) return null
-          return [
-            ...before.slice(0, before.length - body.length),
-            {
-              start: body[0]!.start,
-              end,
-              do: "repeat",
-              body,
-              last: tail,
-              ending: tail ? "follows" : null,
-              times,
-            },
-          ]
+          return [...before.slice(0, before.length - body.length), repeatOf(body)]
         },
         0.18 + 0.02 * skip,
         { remarks },
@@ -147,18 +123,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
         )
           return null
         const body = shortestPeriod(list)
-        return [
-          ...before.slice(0, first),
-          {
-            start: body[0]!.start,
-            end,
-            do: "repeat",
-            body,
-            last: tail,
-            ending: tail ? "follows" : null,
-            times,
-          },
-        ]
+        return [...before.slice(0, first), repeatOf(body)]
       },
       0.1,
       { remarks },

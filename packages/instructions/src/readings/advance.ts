@@ -30,7 +30,7 @@ export function advance(
   const { text } = one
   const { span } = placeOfRound(reader, text)
   const resolve = resolver(state, one)
-  if (fault) return [unread(reader, state, one, [fault], true)]
+  if (fault) return [unread(reader, state, one, [fault])]
   if (state.lost) return goOnLost(reader, state, one, words, resolve)
   const first = state.rounds.length === 0
   const solid =
@@ -59,7 +59,7 @@ export function advance(
     const first = words.trees().next().value as TreeReading | undefined
     const remarks = remarkFindings(reader.layout.clean, first?.remarks ?? [], false)
     const missing = first ? resolve(first).findings : []
-    return [unread(reader, state, one, [emptyRound(one, span), ...remarks, ...missing], false)]
+    return [unread(reader, state, one, [emptyRound(one, span), ...remarks, ...missing])]
   }
   return candidates.map((candidate) => after(reader, state, one, words, candidate))
 }

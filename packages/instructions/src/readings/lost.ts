@@ -3,6 +3,7 @@
 import type { Round } from "@roundwright/motif"
 import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
+import type { RoundReading } from "../base/reading.ts"
 import type { Span } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import { assumedRound } from "./assumed.ts"
@@ -25,34 +26,36 @@ export function emptyRound(one: OneRound, span: Span): Finding {
   }
 }
 
+/** A round with no count of its own. */
+function notWorked(reader: Reader, one: OneRound, stated: number | null): RoundReading {
+  const { line, span } = placeOfRound(reader, one.text)
+  const { start } = one.text
+  return {
+    number: one.number,
+    line,
+    start,
+    end: span.end,
+    counted: null,
+    stated,
+    agrees: null,
+    clean: false,
+  }
+}
+
 /** A round of which nothing is made: reading goes on lost, or not at all changed where it had nothing to say. */
 export function unread(
   reader: Reader,
   state: State,
   one: OneRound,
   told: readonly Finding[],
-  _fault: boolean,
 ): State {
-  const { line, span } = placeOfRound(reader, one.text)
   return {
     ...state,
     motif: state.motif ?? state.rounds.length,
     lost: true,
     score: state.score + lostRound,
     findings: [...state.findings, ...told.map((finding) => ({ ...finding, round: one.number }))],
-    readings: [
-      ...state.readings,
-      {
-        number: one.number,
-        line,
-        start: one.text.start,
-        end: span.end,
-        counted: null,
-        stated: null,
-        agrees: null,
-        clean: false,
-      },
-    ],
+    readings: [...state.readings, notWorked(reader, one, null)],
   }
 }
 
@@ -65,7 +68,6 @@ export function goOnLost(
   resolve: Resolver,
 ): State[] {
   const first = words.trees().next().value as TreeReading | undefined
-  const { line, span } = placeOfRound(reader, one.text)
   const tree = first ? resolve(first).tree : { steps: [], totals: [] }
   const firm = tree.totals.find((total) => total.firm)
   const below = state.rounds[state.rounds.length - 1]
@@ -94,25 +96,13 @@ export function goOnLost(
       findings:
         one.nth === 0 ? [...state.findings, { ...note, round: one.number }] : state.findings,
       trees: new Map([...state.trees, [one.number, tree]]),
-      readings: [
-        ...state.readings,
-        {
-          number: one.number,
-          line,
-          start: one.text.start,
-          end: span.end,
-          counted: null,
-          stated: firm?.items[0]?.count ?? null,
-          agrees: null,
-          clean: false,
-        },
-      ],
+      readings: [...state.readings, notWorked(reader, one, firm?.items[0]?.count ?? null)],
     },
   ]
 }
 
 /** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */
-export function recovered(
+function recovered(
   reader: Reader,
   state: State,
   one: OneRound,

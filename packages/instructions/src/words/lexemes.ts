@@ -61,11 +61,6 @@ const singleWords = [...classesOf.keys()].filter(
   (text) => !text.includes(" ") && text.length >= 4 && !fillers.has(text),
 )
 
-/** Classes of a word or phrase; none for a word that is not known. */
-export function classesOfWord(text: string): ReadonlySet<LexicalClass> {
-  return classesOf.get(text) ?? none
-}
-
 /** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
 export function lexemesOf(scanned: readonly Token[], isName: (text: string) => boolean): Lexeme[] {
   const tokens = withoutSlips(scanned, isName).map((token) => {

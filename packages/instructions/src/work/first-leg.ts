@@ -2,6 +2,7 @@
 
 import type { Anchor } from "@roundwright/motif"
 import type { Place, Step } from "../base/tree.ts"
+import { stepsInside } from "./main-stitch.ts"
 import type { RoundWork } from "./round-work.ts"
 import { type ChainStep, startAnchors } from "./start-places.ts"
 import { nextSites } from "./work-places.ts"
@@ -88,14 +89,7 @@ function namesGathered(steps: readonly Step[], basic: string, legs: number): boo
   return steps.some((step) => {
     if (step.do === "work")
       return step.stitch.kind.basic === basic && step.stitch.kind.gathered?.legs === legs
-    const inner =
-      step.do === "group"
-        ? step.steps
-        : step.do === "repeat"
-          ? step.body
-          : step.do === "pass"
-            ? step.cases
-            : null
+    const inner = stepsInside(step)
     return inner ? namesGathered(inner, basic, legs) : false
   })
 }
