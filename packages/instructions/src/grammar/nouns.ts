@@ -41,7 +41,11 @@ function readPlainNoun(cursor: Cursor): Noun | null {
   const group = cursor.attempt(() => readGroupNoun(cursor))
   if (group) return group
   if (cursor.take("space")) return afterSpace(cursor)
-  if (cursor.take("stitch")) return { what: "stitch" }
+  if (cursor.take("stitch"))
+    // "next 2 sts of ch".
+    return cursor.attempt(() => (cursor.take("of") && isBareChain(cursor) ? true : null))
+      ? { what: "chain" }
+      : { what: "stitch" }
   if (cursor.take("ring")) return { what: "ring" }
   if (cursor.take("picot")) return { what: "picot" }
   if (cursor.take("tip")) return afterTip(cursor)
@@ -58,6 +62,11 @@ function readPlainNoun(cursor: Cursor): Noun | null {
   }
   if (cursor.attempt(() => acceptBetweenPetals(cursor))) return { what: "gap", betweenGroups: true }
   return { what: "stitch", kind }
+}
+
+/** "ch", and neither "ch-3" nor "ch sp". */
+function isBareChain(cursor: Cursor): boolean {
+  return cursor.take("chain") && !cursor.is("space") && !/^[-\d]/.test(cursor.text())
 }
 
 /** "dc between the petals": the low point where one meets the next. */

@@ -220,7 +220,7 @@ function readBesideEach(cursor: Cursor, start: number): Place | null {
 }
 
 /** "4th ch from hook", "first ch from the hook", "ch furthest from hook". */
-function readHookChain(cursor: Cursor, start: number): Place | null {
+export function readHookChain(cursor: Cursor, start: number): Place | null {
   let nth: number
   if (cursor.isOrdinal()) nth = cursor.value()
   else if (cursor.is("first")) nth = 1

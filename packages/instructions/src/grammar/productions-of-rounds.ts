@@ -25,7 +25,7 @@ import {
   toolClause,
   yarnClause,
 } from "./handling.ts"
-import { eachOf, groupsEach, readPointOf } from "./leaves.ts"
+import { beginsBackAlong, eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { loopMode, notDone, otherSide, passesMode } from "./modes.ts"
 import { groupOf } from "./placed-lists.ts"
@@ -143,6 +143,12 @@ export const productionsOfRounds: readonly Production[] = [
       word.classes.has("group") || word.text === "1" || /^(?:leaf|spike|tooth)$/.test(word.text),
     rule: reads(readPointOf),
     examples: ["point of ch 3 with (1 sc, 2 dc) back on it"],
+  },
+  {
+    name: "back along a chain",
+    starts: (word) => word.classes.has("start") || word.classes.has("work") || word.text === "now",
+    rule: reads(beginsBackAlong),
+    examples: ["starting in 2nd ch from hook and working down the chain", "working back along the ch"],
   },
   {
     name: "so many of",

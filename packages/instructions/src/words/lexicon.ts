@@ -165,7 +165,7 @@ export const lexicon: readonly LexiconEntry[] = [
   },
   {
     class: "chat",
-    words: "continue around with|continuing around with|go around with|work around with",
+    words: "back down|back up|continue around with|continuing around with|go around with|work around with",
   },
   { class: "next", words: "next|nxt|nx|following|foll|subsequent|succeeding" },
   { class: "same", words: "same|very same|that same|this same" },

@@ -4,7 +4,7 @@ import type { Anchor } from "@roundwright/motif"
 import type { Noun, Place, Step } from "../base/tree.ts"
 import { besideFirstLeg, workWithFirstLeg } from "./first-leg.ts"
 import { makeAt, makeStitches } from "./make-stitches.ts"
-import { goesOnAlong, turnBack, workAlong } from "./own-chain.ts"
+import { goesOnAlong, turnBack, turnsBackUnsaid, workAlong } from "./own-chain.ts"
 import { closeLoop, closesSpace, workOnMade } from "./perform-closing.ts"
 import { passEach } from "./perform-pass.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -43,6 +43,7 @@ export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>
       hint: `Write "${step.count} sc in each corner", or state the round's total.`,
     })
   const place = step.place
+  if (turnsBackUnsaid(work, place)) work.own = turnBack(work, 0, step)
   if (place?.at === "list") {
     for (const part of place.places) performWork(work, { ...step, place: part })
     return
