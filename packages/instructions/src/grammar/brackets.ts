@@ -4,7 +4,13 @@
 import { table } from "../base/table.ts"
 import type { Place, Step } from "../base/tree.ts"
 import { aside, defines, namesMade, namesOnly, readNote } from "./asides.ts"
-import { placedBracket, readBracketTimes, repeatedBracket } from "./bracket-repeats.ts"
+import {
+  isCorner,
+  nextSpace,
+  placedBracket,
+  readBracketTimes,
+  repeatedBracket,
+} from "./bracket-repeats.ts"
 import type { Chart, Clause, Reading, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
@@ -140,7 +146,7 @@ function afterGroup(
     return [clause(cursor, body, cost, extra)]
   const bare = { end: after, cost: cost + bareBracketCost + 0.1, steps: body, ...extra }
   if (times && times.kind !== "until")
-    return [repeatedBracket(chart, body, times, start, cost, extra), bare]
+    return [...repeatedBracket(chart, body, times, start, cost, extra), bare]
   const said = cursor.at
   if (times && !atPlaceOf(chart, after)) {
     const ending = readEnding(chart, { steps: body, markAt: inner.markAt })
@@ -199,13 +205,7 @@ function afterGroup(
   const list = clause(cursor, body, listCost, extra)
   if (!isCorner(body)) return [list]
   // "*ch 1, (3 dc, ch 2, 3 dc); rep from *": a corner goes into one space though none is named.
-  const next: Place = {
-    ...cursor.since(start),
-    at: "next",
-    noun: { what: "space" },
-    count: 1,
-    bare: true,
-  }
+  const next = nextSpace(cursor, start)
   return [
     list,
     clause(
@@ -215,16 +215,6 @@ function afterGroup(
       extra,
     ),
   ]
-}
-
-/** "3 dc, ch 2, 3 dc": stitches on both sides of chains, none with a place of its own. */
-function isCorner(body: readonly Step[]): boolean {
-  const [first, last] = [body[0], body[body.length - 1]]
-  if (first?.do !== "work" || last?.do !== "work" || first.count + last.count < 3) return false
-  return (
-    body.length > 2 &&
-    body.every((step) => (step.do === "work" || step.do === "chain") && step.place === null)
-  )
 }
 
 /** "(ch 3, sc in next loop; repeat rnd": never closed, it only marks where the repeat begins. */

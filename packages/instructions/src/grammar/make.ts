@@ -250,7 +250,8 @@ export function gathered(
 }
 
 export function isOneOrEach(place: Place): boolean {
-  if (place.at === "next") return place.count === 1 || place.pick !== undefined
+  if (place.at === "next")
+    return place.count === 1 || place.pick !== undefined || place.each === true
   return place.at === "each" || place.at === "same" || place.at === "ring"
 }
 

@@ -4,11 +4,14 @@
 import type { Place, Step } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork, isUnplaced } from "./clauses.ts"
+import type { Cursor } from "./cursor.ts"
 import { acceptWork } from "./handling.ts"
 import { isOneOrEach } from "./make.ts"
 import { asPasses } from "./passes.ts"
-import { readPlace } from "./places.ts"
+import { atPlace, readPlace } from "./places.ts"
 import { skippedIn } from "./repeats.ts"
+import { inTurnPlace } from "./repeats-unmarked.ts"
+import { readUntil } from "./until.ts"
 
 /** Every clause less of a list than there could be is a little dearer: the list usually goes on. */
 const shorterListCost = 0.12
@@ -25,7 +28,13 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   const before = chart.lexemes[at - 1]
   // A place stands first where a clause begins.
-  if (before && before.type !== "mark" && !before.classes.has("and") && !before.classes.has("work"))
+  if (
+    before &&
+    before.type !== "mark" &&
+    !before.classes.has("and") &&
+    !before.classes.has("work") &&
+    !before.classes.has("group")
+  )
     return []
   const place = readPlace(cursor)
   if (!place || place.at === "made" || !isPlaceOfWork(place)) return []
@@ -54,15 +63,15 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
         ...bracket.slice(0, 2).map(
           (inner): Clause => ({
             ...inner,
+            end: afterAround(chart, inner.end, place),
             cost: Math.max(0, inner.cost - 0.25),
             steps: [
-              {
-                start,
-                end: chart.lexemes[inner.end - 1]!.end,
-                do: "group",
-                steps: inner.steps as readonly Step[],
+              bracketIn(
                 place,
-              },
+                inner.steps as readonly Step[],
+                start,
+                chart.lexemes[inner.end - 1]!.end,
+              ),
             ],
           }),
         ),
@@ -80,6 +89,29 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
       ofBracket + (worked ? 0 : noVerbCost) + (begins.length > 0 ? 0.15 : 0),
     ),
   ]
+}
+
+/** "in first loop (...), repeat in all other loops": each time in the next of them; else all of it in the one place. */
+function bracketIn(place: Place, steps: readonly Step[], start: number, end: number): Step {
+  const only = steps.length === 1 ? steps[0] : undefined
+  if (only?.do !== "repeat" || only.times.kind !== "until" || place.at !== "next")
+    return { start, end, do: "group", steps, place }
+  return {
+    ...only,
+    start,
+    end,
+    body: [{ start, end, do: "group", steps: only.body, place: inTurnPlace(place) }],
+  }
+}
+
+/** "in each sp: (...) around", "in each st: (...) in same st": said twice. */
+function afterAround(chart: Chart, at: number, place: Place): number {
+  if (place.at !== "each") return at
+  const cursor = chart.from(at)
+  const again = cursor.attempt(() => readPlace(cursor))
+  if (again?.at !== "same" && again?.at !== "each") cursor.at = at
+  cursor.attempt(() => readUntil(cursor))
+  return cursor.at
 }
 
 /** "In any ch-2 sp, ch 3, ...": where the round begins. */
@@ -219,6 +251,35 @@ export function allInOne(chart: Chart, at: number): readonly Clause[] {
 function opensRing(before: readonly Step[], from: number): boolean {
   const step = before[from - 1]
   return step?.do === "ring" || step?.do === "join" || (step?.do === "slip" && from <= 2)
+}
+
+/** "work a petal in each loop: sc, 3 dc, sc", "make petals as follows:", "for each petal:": what it is called, then how. */
+export function namedList(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const opens = cursor.accept("for") || cursor.is("work")
+  acceptWork(cursor)
+  if (cursor.is("any") || cursor.isNumber()) cursor.at += 1
+  cursor.take("each")
+  while (cursor.is("size") || cursor.is("colour") || cursor.is("next") || cursor.is("first"))
+    cursor.at += 1
+  if (!opens || (!cursor.is("group") && !cursor.is("corner"))) return []
+  cursor.at += 1
+  if (atPlace(cursor)) {
+    // The place leads: what it is called says nothing new.
+    const place = cursor.at
+    if (readPlace(cursor) && readsAsList(cursor))
+      return [{ ...clause(cursor, [], 0.02), end: place }]
+    return []
+  }
+  return readsAsList(cursor) ? [clause(cursor, [], 0.02)] : []
+}
+
+/** "as follows:", ":", " - ". */
+function readsAsList(cursor: Cursor): boolean {
+  const follows = cursor.accept("as follows", "thus", "follows", "like this") || cursor.accept("as")
+  if (follows) cursor.accept("follows")
+  const mark = cursor.accept(":", "-", "=")
+  return mark || follows
 }
 
 /** "work a petal of (...)", "a shell of (2 dc, ch 1, 2 dc)": the bracket tells what it is. */

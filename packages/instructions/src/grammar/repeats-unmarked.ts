@@ -30,6 +30,30 @@ export function inTurn(steps: readonly Step[]): readonly Step[] {
   return turn >= 2 ? changed : steps
 }
 
+/** "in first loop", repeated: each time the next of them. */
+export function inTurnPlace(place: Place): Place {
+  if (place.at !== "next" || place.order !== "first" || place.pick !== undefined) return place
+  const { order: _order, ...next } = place
+  return next
+}
+
+function eachInTurn(steps: readonly Step[]): readonly Step[] {
+  const placed = steps.filter((step) => "place" in step && step.place)
+  if (placed.length !== 1) return steps
+  return steps.map((step) =>
+    (step.do === "work" || step.do === "group") && step.place
+      ? { ...step, place: inTurnPlace(step.place) }
+      : step,
+  )
+}
+
+/** "in each st: 2 dc; repeat around": it goes round by itself. */
+function goesRound(steps: readonly Step[]): boolean {
+  return steps.every(
+    (step) => (step.do === "work" || step.do === "group") && step.place?.at === "each",
+  )
+}
+
 /** "sc 1, inc 1; repeat around", "rep from *" without a mark: all that was said, the start of the round left out. */
 export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
@@ -75,7 +99,8 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
         const body = repeated(before)
         if (!body) return null
         const first = before.length - body.length
-        return [...before.slice(0, first), repeatOf(body)]
+        if (times.kind === "until" && goesRound(body)) return before
+        return [...before.slice(0, first), repeatOf(eachInTurn(body))]
       },
       0.15,
       { remarks },

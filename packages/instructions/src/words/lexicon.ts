@@ -165,7 +165,8 @@ export const lexicon: readonly LexiconEntry[] = [
   },
   {
     class: "chat",
-    words: "back down|back up|continue around with|continuing around with|go around with|work around with",
+    words:
+      "back down|back up|continue around with|continuing around with|go around with|work around with",
   },
   { class: "next", words: "next|nxt|nx|following|foll|subsequent|succeeding" },
   { class: "same", words: "same|very same|that same|this same" },
@@ -266,7 +267,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "work",
     words:
-      "continue to work|continue to make|continue to crochet|work|works|make|makes|do|crochet|place|put|add|create|making|working|doing|placing|adding|crocheting|work as follows|made up of|using|stitch up|perform|do this|complete the following|work following",
+      "continue to work|continue to make|continue to crochet|work|works|make|makes|do|crochet|place|put|add|create|making|working|doing|placing|adding|putting|crocheting|work as follows|made up of|using|stitch up|perform|do this|complete the following|work following",
   },
   {
     class: "skip",

@@ -4,7 +4,7 @@ import type { Step, Until } from "../base/tree.ts"
 import { boundaryOf } from "./boundaries.ts"
 import { endsRound, finishCounted, finishRepeat } from "./finish-repeat.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
-import { tryOnce } from "./try-once.ts"
+import { nothingLeft, tryOnce } from "./try-once.ts"
 
 type Repeat = Extract<Step, { do: "repeat" }>
 
@@ -50,7 +50,7 @@ function repeatCounted(work: RoundWork, step: Repeat, count: number): void {
     if (last && step.last && step.ending === "replaces") work.performers.steps(work, step.last)
     else {
       starts.push(work.used.length)
-      work.performers.steps(work, step.body)
+      if (!last || !slipsIntoStart(work, step.body)) work.performers.steps(work, step.body)
     }
   }
   if (step.last && step.ending === "follows") work.performers.steps(work, step.last)
@@ -85,6 +85,7 @@ function repeatUntil(work: RoundWork, step: Repeat): void {
     if (failed) {
       stopped = failed
       work.backTo(mark)
+      if (full > 0 && !step.last && slipsIntoStart(work, step.body)) full += 1
       break
     }
     if (bounded && main.at > boundary) {
@@ -122,6 +123,28 @@ function repeatUntil(work: RoundWork, step: Repeat): void {
       work.mainRepeats,
       full + (step.last && step.ending === "replaces" ? 1 : 0),
     )
+}
+
+/** "*5 dc in next loop, sl st in next loop" for the last time: the slip stitch goes into the loop the round began in. */
+function slipsIntoStart(work: RoundWork, body: readonly Step[]): boolean {
+  const slip = body[body.length - 1]
+  if (slip?.do !== "slip" || slip.place?.at !== "next" || slip.place.count !== 1 || body.length < 2)
+    return false
+  const { startSite } = work
+  if (!startSite || work.inPlace || work.repeatDepth !== 1) return false
+  const mark = work.mark()
+  const uses = work.used.length
+  const fits = !tryOnce(work, body.slice(0, -1)) && work.used.length > uses
+  const kinds = slip.place.noun.what === "space" ? (["chain"] as const) : undefined
+  if (fits && nothingLeft(work, kinds) && tryOnce(work, [slip])) {
+    work.add(
+      { type: "stitch", kind: slip.kind ?? { basic: "sl st" }, anchors: [startSite.anchor] },
+      slip,
+    )
+    return true
+  }
+  work.backTo(mark)
+  return false
 }
 
 function positionSum(work: RoundWork): number {

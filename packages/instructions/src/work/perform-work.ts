@@ -1,6 +1,7 @@
 // Stitches: how many go where, by what the words of a step say of count and place.
 
 import type { Anchor } from "@roundwright/motif"
+import { fewestOfLoop } from "../base/limits.ts"
 import type { Noun, Place, Step } from "../base/tree.ts"
 import { besideFirstLeg, workWithFirstLeg } from "./first-leg.ts"
 import { makeAt, makeStitches } from "./make-stitches.ts"
@@ -202,6 +203,17 @@ function startsInSpace(work: RoundWork): boolean {
   )
 }
 
+/** A loop lies between. */
+function stepsOverLoop({ main, elements }: RoundWork, from: number, to: number): boolean {
+  const last = elements[elements.length - 1]
+  if (last?.type === "chain") return false
+  for (let at = from; at < to; at++) {
+    const element = main.edge.elementAt(((at % main.edge.size) + main.edge.size) % main.edge.size)
+    if (element?.type === "chain" && element.chains >= fewestOfLoop) return true
+  }
+  return false
+}
+
 const anyStitch: Noun = { what: "stitch" }
 
 /** Stitches with no place said: into the group's place, the ring, or one in each of the next. */
@@ -270,7 +282,9 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
     count: legs,
   }
   for (let i = 0; i < step.count - (inside ? 1 : 0); i++) {
+    const from = work.main.at
     const { sites, position } = nextSites(work, place)
+    work.overLoops ||= position === work.main && stepsOverLoop(work, from, sites[0]!.from)
     for (const site of sites) work.use(position, site, "worked")
     work.current = sites[sites.length - 1] ?? work.current
     if (stitch.shape === "increase")

@@ -10,7 +10,7 @@ import { madeElement } from "./perform-closing.ts"
 import { performSkip, performSlip } from "./perform-moves.ts"
 import { passAround, passEach } from "./perform-pass.ts"
 import { repeatSteps } from "./perform-repeat.ts"
-import { isStartChain, raisesFirst, workStartChain } from "./perform-start.ts"
+import { isStartChain, moveToSameSpace, raisesFirst, workStartChain } from "./perform-start.ts"
 import { performWork, placeAnchors } from "./perform-work.ts"
 import { CannotWork, type Performers, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
@@ -174,6 +174,7 @@ function makePicot(work: RoundWork, step: Extract<Step, { do: "picot" }>): void 
 
 function performGroup(work: RoundWork, step: Extract<Step, { do: "group" }>): void {
   const { place } = step
+  if (work.elements.length === 0 && step.steps[0]?.do === "chain") moveToSameSpace(work, step)
   if (step.loose && work.choices.take("bare-list", ["together", "apart"]) === "apart") {
     const last = step.steps[step.steps.length - 1]
     perform(work, step.steps.slice(0, -1))
