@@ -19,6 +19,7 @@ import { readNoun } from "./nouns.ts"
 import { asPasses } from "./passes.ts"
 import { atPlace, readPlace, readTarget } from "./places.ts"
 import { readEnding } from "./repeat-endings.ts"
+import { isRepeatMark } from "./repeat-marks.ts"
 import { readStitch } from "./stitch-names.ts"
 import { readBracketTotal } from "./totals.ts"
 import { readTimes } from "./until.ts"
@@ -45,7 +46,9 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const found: Clause[] = note ? [note] : []
   const each = eachTells(chart, at, end)
   if (each) found.push(each)
-  const total = readBracketTotal(chart, at, end)
+  // "*(2 dc, 1 dc)*": what a repeat begins with is no total.
+  const opensMark = isRepeatMark(chart.lexemes[at - 1]?.text ?? "") && chart.openMarks.length > 0
+  const total = opensMark ? null : readBracketTotal(chart, at, end)
   if (total) found.push(total)
   // "3 dc, ch 3, 3 dc (shell) in next dc": a name for the list just told, and no further shell.
   const names =

@@ -14,7 +14,7 @@ import { allInOne, listPlace, placeFirst } from "./placed-lists.ts"
 import { atPlace } from "./places.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { readPassage, readStarred } from "./repeats.ts"
-import { listTimes, repeatAll } from "./repeats-unmarked.ts"
+import { goesOn, listTimes, repeatAll } from "./repeats-unmarked.ts"
 import { totalWithoutBracket } from "./totals.ts"
 
 export const productionsOfWork: readonly Production[] = [
@@ -104,6 +104,15 @@ export const productionsOfWork: readonly Production[] = [
     starts: (word) => word.classes.has("repeat"),
     rule: repeatAll,
     examples: ["sc in next st, ch 1; repeat around", "sc 1, inc 1, rep to end"],
+  },
+  {
+    name: "goes on",
+    starts: (word) =>
+      /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|proceed)$/.test(
+        word.text,
+      ),
+    rule: goesOn,
+    examples: ["sc in next 2 sts, 2 sc in next st, continue around"],
   },
   {
     name: "passage again",

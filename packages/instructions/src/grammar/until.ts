@@ -157,6 +157,8 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
       cursor.at += 1
       return { kind: "until", until: { kind: "around" } }
     }
+    const made = cursor.attempt(() => readUntilMade(cursor))
+    if (made) return made
     const goesOn = cursor.accept("continue", "continuing", "cont")
     const until = readUntil(cursor)
     if (!until || (goesOn && until.kind !== "around")) return null
@@ -191,6 +193,21 @@ function readEverywhere(cursor: Cursor): Times | null {
   return every
     ? { kind: "until", until: { kind: "around", rest: true } }
     : { kind: "more", count: 1, plain: false }
+}
+
+/** "until you have 8 petals", "until 8 clusters in all are made", "to form 6 petals": so many with what stands before. */
+function readUntilMade(cursor: Cursor): Times | null {
+  if (!cursor.take("until") && !cursor.accept("for")) return null
+  while (cursor.take("forms", "chat", "says-total") || cursor.accept("form", "make", "have"));
+  const count = cursor.takeCount(2)
+  if (count === null) return null
+  while (cursor.take("size", "colour") || cursor.accept("more"));
+  const noun = readNoun(cursor)
+  if (!noun) return null
+  while (cursor.take("chat", "made", "says-total", "more") || cursor.accept("in", "all", "total"));
+  return /^[,;.()[\]*]?$/.test(cursor.text()) || cursor.is("join")
+    ? { kind: "more", count: count - 1, plain: true, untilMade: true }
+    : null
 }
 
 function readCountedTimes(cursor: Cursor): Times | null {

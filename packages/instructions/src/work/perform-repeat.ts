@@ -14,12 +14,28 @@ const mostRepeats = 5_000
 export function repeatSteps(work: RoundWork, step: Repeat): void {
   if (work.repeatDepth === 0 && work.elements.length > 0) work.madeBeforeRepeat = true
   work.repeatDepth += 1
+  const { doubles } = work
+  work.doubles = plainAndDoubled(step.body)
   try {
     if (step.times.kind === "until") repeatUntil(work, step)
     else repeatCounted(work, step, countOf(work, step.times))
   } finally {
     work.repeatDepth -= 1
+    work.doubles = doubles
   }
+}
+
+/** "(1 dc, 2 dc)": one in the next stitch, two in the one after it; nobody parts three plain stitches so. */
+function plainAndDoubled(body: readonly Step[]): boolean {
+  const [first] = body
+  if (first?.do !== "work" || body.length !== 2) return false
+  const counts: number[] = []
+  for (const step of body) {
+    if (step.do !== "work" || step.place || step.stitch.tog || step.stitch.shape) return false
+    if (step.stitch.kind.basic !== first.stitch.kind.basic) return false
+    counts.push(step.count)
+  }
+  return Math.min(...counts) === 1 && Math.max(...counts) > 1
 }
 
 function countOf(work: RoundWork, times: Exclude<Repeat["times"], { kind: "until" }>): number {
@@ -27,9 +43,15 @@ function countOf(work: RoundWork, times: Exclude<Repeat["times"], { kind: "until
   if (!times.plain) return times.count + 1
   const taken = work.choices.take(
     "times",
-    times.ofBracket ? ["in-all", "more"] : ["more", "in-all"],
+    times.ofBracket || (times.untilMade && startsAlike(work)) ? ["in-all", "more"] : ["more", "in-all"],
   )
   return taken === "more" ? times.count + 1 : times.count
+}
+
+/** A stitch, or a group of them, stands before the repeat: the first of those it makes. */
+function startsAlike({ elements, startChain }: RoundWork): boolean {
+  const stitches = elements.filter(({ type }) => type === "stitch").length
+  return stitches > (startChain?.counts && elements.length === 1 ? 1 : 0)
 }
 
 function repeatCounted(work: RoundWork, step: Repeat, count: number): void {
@@ -134,7 +156,7 @@ function slipsIntoStart(work: RoundWork, body: readonly Step[]): boolean {
   if (!startSite || work.inPlace || work.repeatDepth !== 1) return false
   const mark = work.mark()
   const uses = work.used.length
-  const fits = !tryOnce(work, body.slice(0, -1)) && work.used.length > uses
+  const fits = !tryOnce(work, body.slice(0, -1)) && work.used.slice(uses).some(({ use }) => use === "worked")
   const kinds = slip.place.noun.what === "space" ? (["chain"] as const) : undefined
   if (fits && nothingLeft(work, kinds) && tryOnce(work, [slip])) {
     work.add(

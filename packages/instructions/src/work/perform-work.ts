@@ -261,7 +261,11 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
     const fromSpace = work.startSite?.anchor.at === "space"
     const how = work.choices.take(
       "several-unplaced",
-      fromSpace ? (["one-each", "in-one", "in-space"] as const) : (["one-each", "in-one"] as const),
+      fromSpace
+        ? (["one-each", "in-one", "in-space"] as const)
+        : work.doubles
+          ? (["in-one", "one-each"] as const)
+          : (["one-each", "in-one"] as const),
     )
     if (how !== "one-each") {
       const noun: Noun = how === "in-space" ? { what: "space" } : anyStitch

@@ -75,6 +75,8 @@ export class RoundWork {
   firstSide: number | null = null
   /** A chain of this round that is being worked back along. */
   own: OwnChain | null = null
+  /** The repeat being worked has single stitches beside several: the several go into one place. */
+  doubles = false
   /** Stitches with no place of their own have gone on past a loop. */
   overLoops = false
   /** A starting chain that is the first leg of the gathered stitch about to be made. */
