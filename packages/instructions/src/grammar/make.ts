@@ -82,7 +82,9 @@ function afterName(
       untilSteps(cursor, stitch, count, until, start),
       roundNamed ? 0.5 : 0,
     )
-    return until.kind === "around" ? [around, listAround(cursor, stitch, count, until, start)] : [around]
+    return until.kind === "around"
+      ? [around, listAround(cursor, stitch, count, until, start)]
+      : [around]
   }
   const named = cursor.at
   const twice = readTwice(cursor)

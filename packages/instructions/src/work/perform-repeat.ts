@@ -43,7 +43,9 @@ function countOf(work: RoundWork, times: Exclude<Repeat["times"], { kind: "until
   if (!times.plain) return times.count + 1
   const taken = work.choices.take(
     "times",
-    times.ofBracket || (times.untilMade && startsAlike(work)) ? ["in-all", "more"] : ["more", "in-all"],
+    times.ofBracket || (times.untilMade && startsAlike(work))
+      ? ["in-all", "more"]
+      : ["more", "in-all"],
   )
   return taken === "more" ? times.count + 1 : times.count
 }
@@ -156,7 +158,8 @@ function slipsIntoStart(work: RoundWork, body: readonly Step[]): boolean {
   if (!startSite || work.inPlace || work.repeatDepth !== 1) return false
   const mark = work.mark()
   const uses = work.used.length
-  const fits = !tryOnce(work, body.slice(0, -1)) && work.used.slice(uses).some(({ use }) => use === "worked")
+  const fits =
+    !tryOnce(work, body.slice(0, -1)) && work.used.slice(uses).some(({ use }) => use === "worked")
   const kinds = slip.place.noun.what === "space" ? (["chain"] as const) : undefined
   if (fits && nothingLeft(work, kinds) && tryOnce(work, [slip])) {
     work.add(
