@@ -41,9 +41,11 @@ function readPlainNoun(cursor: Cursor): Noun | null {
   const group = cursor.attempt(() => readGroupNoun(cursor))
   if (group) return group
   if (cursor.take("space")) return afterSpace(cursor)
+  const several = /s$/.test(cursor.text())
   if (cursor.take("stitch"))
     // "next 2 sts of ch".
-    return cursor.attempt(() => (cursor.take("of") && isBareChain(cursor) ? true : null))
+    return several &&
+      cursor.attempt(() => (cursor.take("of") && isBareChain(cursor) ? true : null))
       ? { what: "chain" }
       : { what: "stitch" }
   if (cursor.take("ring")) return { what: "ring" }
