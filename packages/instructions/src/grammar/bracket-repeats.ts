@@ -116,6 +116,19 @@ export function placedBracket(
     const times = readTimes(cursor, false)
     return times?.kind === "until" && place.at !== "next" ? null : times
   })
+  if (place.at === "each" && !later && body.some(namesNext)) {
+    // "(3 dc in next sp, ch 2) in each sp": over and over.
+    const times: Times = { kind: "until", until: { kind: "around" } }
+    const repeat: Step = {
+      ...cursor.since(start),
+      do: "repeat",
+      body,
+      last: null,
+      ending: null,
+      times,
+    }
+    return [clause(cursor, [repeat], cost, extra)]
+  }
   const group: Step = { ...cursor.since(start), do: "group", steps: body, place }
   if (later?.kind === "total" && place.at === "each" && place.nouns[0] && !place.total) {
     // So many times in all: one place each time.
@@ -173,6 +186,16 @@ export function placedBracket(
   // "2 dc, (ch 2, 2 dc) in next sp": what stands before the bracket may belong to it.
   const wide = clause(cursor, (before) => gathered(before, body, place), cost + 0.8, extra)
   return further.length === 0 && place.at !== "ring" ? [plain, wide] : [plain]
+}
+
+/** Goes into the next of something by its own words. */
+export function namesNext(step: Step): boolean {
+  return (
+    (step.do === "work" || step.do === "group" || step.do === "slip") &&
+    step.place?.at === "next" &&
+    step.place.order === undefined &&
+    !(step.place.bare && step.place.noun.what === "gap")
+  )
 }
 
 /** "(2 sc, inc) repeat 6 times", "(2 sc, inc) * 6": said of the bracket just closed. */

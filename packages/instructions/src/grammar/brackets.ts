@@ -6,6 +6,7 @@ import type { Place, Step } from "../base/tree.ts"
 import { aside, defines, namesMade, namesOnly, readNote } from "./asides.ts"
 import {
   isCorner,
+  namesNext,
   nextSpace,
   placedBracket,
   readBracketTimes,
@@ -28,6 +29,9 @@ export const closers: Readonly<Record<string, string>> = table({ "(": ")", "[": 
 
 /** A bracket that is neither repeated nor placed is rarely meant for work. */
 const bareBracketCost = 0.3
+
+/** A bracket that nothing says is repeated. */
+const impliedAroundCost = 0.6
 
 export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const opening = chart.lexemes[at]!
@@ -206,6 +210,18 @@ function afterGroup(
   }
   const listCost = cost + (opensRepeat(inner, closed) ? 0 : bareBracketCost) + (isTotal ? 1 : 0)
   const list = clause(cursor, body, listCost, extra)
+  if (closed && body.some(namesNext) && /^[.,;]?$/.test(cursor.text())) {
+    // "ch 3, 2 dc in sp, (ch 1, 3 dc in next sp), ch 1, join": the bracket goes around, if that fits.
+    const around: Step = {
+      ...cursor.since(start),
+      do: "repeat",
+      body,
+      last: null,
+      ending: null,
+      times: { kind: "until", until: { kind: "around", implied: true } },
+    }
+    return [list, clause(cursor, [around], listCost + impliedAroundCost, extra)]
+  }
   if (!isCorner(body)) return [list]
   // "*ch 1, (3 dc, ch 2, 3 dc); rep from *": a corner goes into one space though none is named.
   const next = nextSpace(cursor, start)

@@ -86,6 +86,8 @@ function afterName(
       ? [around, listAround(cursor, stitch, count, until, start)]
       : [around]
   }
+  // "dc again in same st".
+  if (cursor.text() === "again" && cursor.is("in", 1)) cursor.at += 1
   const named = cursor.at
   const twice = readTwice(cursor)
   const all = cursor.text() === "all"

@@ -44,8 +44,7 @@ function readPlainNoun(cursor: Cursor): Noun | null {
   const several = /s$/.test(cursor.text())
   if (cursor.take("stitch"))
     // "next 2 sts of ch".
-    return several &&
-      cursor.attempt(() => (cursor.take("of") && isBareChain(cursor) ? true : null))
+    return several && cursor.attempt(() => (cursor.take("of") && isBareChain(cursor) ? true : null))
       ? { what: "chain" }
       : { what: "stitch" }
   if (cursor.take("ring")) return { what: "ring" }
@@ -189,6 +188,7 @@ function namesSize(cursor: Cursor): boolean {
   return (
     cursor.is("space", 1) ||
     (cursor.text(1) === "-" && cursor.is("space", 2)) ||
+    (cursor.is("and", 1) && !cursor.is("work", 2) && !cursor.isNumber(2)) ||
     cursor.peek()?.spaced === false ||
     cursor.is("corner", 1)
   )

@@ -9,6 +9,7 @@ import { acceptWork } from "./handling.ts"
 import { isOneOrEach } from "./make.ts"
 import { asPasses } from "./passes.ts"
 import { atPlace, readPlace } from "./places.ts"
+import { isRepeatMark } from "./repeat-marks.ts"
 import { skippedIn } from "./repeats.ts"
 import { inTurnPlace } from "./repeats-unmarked.ts"
 import { readUntil } from "./until.ts"
@@ -33,7 +34,8 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
     before.type !== "mark" &&
     !before.classes.has("and") &&
     !before.classes.has("work") &&
-    !before.classes.has("group")
+    !before.classes.has("group") &&
+    !(before.classes.has("start") && at === 1)
   )
     return []
   const place = readPlace(cursor)
@@ -48,6 +50,8 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const from = cursor.at
   if (cursor.done()) return begins
   const opening = cursor.text()
+  if (isRepeatMark(opening) && worked && place.at === "next")
+    return [...begins, ...starred(chart, from, place, start)]
   if (opening === "(" || opening === "[") {
     const bracket = chart.clausesAt(from).filter(
       (inner) =>
@@ -91,6 +95,29 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   ]
 }
 
+/** "In next loop work * sc, 3 dc, sc; sl st in next st; rep from *": the mark stands a little late. */
+function starred(chart: Chart, at: number, place: Place, start: number): Clause[] {
+  const found: Clause[] = []
+  for (const inner of chart.clausesAt(at)) {
+    const repeat = typeof inner.steps === "function" ? undefined : inner.steps[0]
+    if (repeat?.do !== "repeat") continue
+    let to = 0
+    while (to < repeat.body.length && isUnplaced(repeat.body[to])) to += 1
+    const inside = repeat.body.slice(0, to)
+    if (!inside.some(({ do: what }) => what === "work")) continue
+    const group: Step = {
+      start,
+      end: repeat.end,
+      do: "group",
+      steps: inside,
+      place: inTurnPlace(place),
+    }
+    const whole: Step = { ...repeat, start, body: [group, ...repeat.body.slice(to)] }
+    found.push({ ...inner, steps: [whole, ...(inner.steps as readonly Step[]).slice(1)] })
+  }
+  return found
+}
+
 /** "in first loop (...), repeat in all other loops": each time in the next of them; else all of it in the one place. */
 function bracketIn(place: Place, steps: readonly Step[], start: number, end: number): Step {
   const only = steps.length === 1 ? steps[0] : undefined
@@ -118,7 +145,8 @@ function afterAround(chart: Chart, at: number, place: Place): number {
 function attached(chart: Chart, at: number, place: Place, start: number): Clause[] {
   const { cursor } = chart
   if (place.at !== "next" || place.count !== 1 || cursor.is("work")) return []
-  if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain")) return []
+  const begins = at === 1 && cursor.text() === "."
+  if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain") && !begins) return []
   if (place.order !== "any" && at > 2) return []
   // "In front loops only": how the stitches are worked, not where the round begins.
   if (place.bare && (place.loops || place.post)) return []

@@ -3,6 +3,7 @@
 import type { Place, Step, Times } from "../base/tree.ts"
 import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
+import { asPasses } from "./passes.ts"
 import { readEnding } from "./repeat-endings.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { readTimes } from "./until.ts"
@@ -77,6 +78,49 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const times = readTimes(cursor, true)
   if (!times || (times.kind === "until" && times.until.kind !== "around")) return []
   return repeatsOfAll(chart, at, times, unmarked !== null, 0)
+}
+
+/** "Repeat 6 times *...*", "repeat (...) 6 times", "repeat the following 6 times: ...": how often, told in front. */
+export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const start = cursor.start()
+  cursor.at += 1
+  const following = cursor.accept("next") || cursor.take("next") || cursor.accept("this", "these")
+  if (following) cursor.accept("steps", "sequence", "pattern", "instructions")
+  if (/^[([{]$/.test(cursor.text())) return [clause(cursor, [], 0.05)]
+  const times = readTimes(cursor, false)
+  if (times?.kind !== "total" && times?.kind !== "more") return []
+  const colon = cursor.accept(":")
+  const from = cursor.at
+  const mark = cursor.text()
+  const marked = isRepeatMark(mark) || /^[([{]$/.test(mark)
+  if (!marked && !(following && colon)) return []
+  let to = from
+  if (marked) {
+    const close = isRepeatMark(mark) ? mark : mark === "(" ? ")" : mark === "[" ? "]" : "}"
+    to = chart.lexemes.findIndex(({ text }, k) => k > from && text === close)
+    if (to < 0) return []
+  } else while (to < chart.lexemes.length && !/^[.;]$/.test(chart.lexemes[to]!.text)) to += 1
+  const inner = chart.readInner(marked ? from + 1 : from, to)[0]
+  if (!inner || inner.steps.length === 0) return []
+  cursor.at = marked ? to + 1 : to
+  const body = asPasses(inner.steps)
+  return [
+    clause(
+      cursor,
+      [
+        {
+          ...cursor.since(start),
+          do: "repeat",
+          body,
+          last: null,
+          ending: null,
+          times: { kind: "total", count: times.count },
+        },
+      ],
+      inner.cost,
+    ),
+  ]
 }
 
 /** "Continue around", "continue like this to the end", "and so on": the same as "repeat around". */

@@ -2,7 +2,7 @@
 
 import type { Anchor } from "@roundwright/motif"
 import { mostChains } from "../base/limits.ts"
-import type { Step } from "../base/tree.ts"
+import type { Place, Step } from "../base/tree.ts"
 import type { Site } from "../edge/site.ts"
 import { move } from "./move-start.ts"
 import { turnBack } from "./own-chain.ts"
@@ -50,9 +50,18 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
     case "skip":
       performSkip(work, step)
       return
-    case "slip":
-      performSlip(work, step, steps.slice(i + 1).every(saysNoWork))
+    case "slip": {
+      const rest = steps.slice(i + 1)
+      const last = rest.every(saysNoWork)
+      const onlyMoves = rest.every(
+        (next) => saysNoWork(next) || next.do === "slip" || next.do === "attach",
+      )
+      const free = work.repeatDepth === 0 && work.inPlace === null
+      // Slip stitches behind the join lead to where the next round begins.
+      if (free && onlyMoves && work.joined && work.elements.length > 0) return
+      performSlip(work, step, last || (free && onlyMoves && leadsToFirst(step.place)))
       return
+    }
     case "attach":
       if (work.elements.length === 0 && step.place) move(work, step.place, true)
       return
@@ -84,6 +93,14 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
     default:
       return
   }
+}
+
+/** "sl st to first dc", "to top of ch 3": what joins a round. */
+function leadsToFirst(place: Place | null): boolean {
+  return (
+    (place?.at === "made" && place.which === "first") ||
+    (place?.at === "next" && place.order === "first")
+  )
 }
 
 /** What may follow the slip stitch that joins a round. */
