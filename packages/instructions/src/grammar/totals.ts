@@ -206,8 +206,13 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
     cursor.text() === "for" &&
     cursor.isNumber(1) &&
     /^(?:in total|in all|total|altogether)$/.test(cursor.text(2))
+  const toMake =
+    cursor.text() === "to" &&
+    /^(?:make|form|give|total)$/.test(cursor.text(1)) &&
+    cursor.isNumber(2)
   if (forAll) cursor.at += 1
-  const told = cursor.is("says-total") || forAll
+  if (toMake) cursor.at += 2
+  const told = cursor.is("says-total") || forAll || toMake
   // "... creating 12 spokes in total, 3 ch": said of what stands before it.
   if (
     told &&
