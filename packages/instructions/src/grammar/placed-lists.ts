@@ -144,6 +144,7 @@ function afterAround(chart: Chart, at: number, place: Place): number {
 /** "In any ch-2 sp, ch 3, ...": where the round begins. */
 function attached(chart: Chart, at: number, place: Place, start: number): Clause[] {
   const { cursor } = chart
+  if (at === 1 && cursor.is("with") && cursor.is("chain", 1)) cursor.at += 1
   if (place.at !== "next" || place.count !== 1 || cursor.is("work")) return []
   const begins = at === 1 && cursor.text() === "."
   if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain") && !begins) return []
@@ -306,7 +307,7 @@ export function namedList(chart: Chart, at: number): readonly Clause[] {
 function readsAsList(cursor: Cursor): boolean {
   const follows = cursor.accept("as follows", "thus", "follows", "like this") || cursor.accept("as")
   if (follows) cursor.accept("follows")
-  const mark = cursor.accept(":", "-", "=")
+  const mark = cursor.accept(":", "-", "=") || (cursor.text() === "," && cursor.is("work", 1))
   return mark || follows
 }
 

@@ -67,6 +67,11 @@ export function readNext(
 }
 
 export function countedNext(cursor: Cursor, start: number, between: boolean): Place | null {
+  if (cursor.value() === 1 && cursor.isNumber() && /^[,;.)*]?$/.test(cursor.text(1))) {
+    // "in the next one".
+    cursor.at += 1
+    return { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count: 1 }
+  }
   let count = 1
   const size =
     cursor.is("chain", 1) &&

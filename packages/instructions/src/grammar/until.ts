@@ -81,7 +81,9 @@ function readUpTo(cursor: Cursor): Until | null {
     }
     if (cursor.text() === "join" && /^[,;.)]?$/.test(cursor.text(1))) return null
     if (cursor.take("start"))
-      return readNoun(cursor) || cursor.take("chain", "round", "of")
+      return readNoun(cursor) ||
+        cursor.take("chain", "round", "of") ||
+        /^[,;.)]?$/.test(cursor.text())
         ? { kind: "around", rest: true }
         : null
     if (cursor.accept("within", "before")) {
@@ -126,7 +128,8 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     cursor.accept(",")
     const everywhere = afterOnce ? cursor.attempt(() => readEverywhere(cursor)) : null
     if (everywhere) return everywhere
-    cursor.accept("for", "total", "of", "until")
+    cursor.accept("for", "total", "of")
+    if (cursor.isNumber(1)) cursor.accept("until")
     cursor.attempt(() => (cursor.accept("total") && cursor.accept("of") ? true : null))
     const inAll = cursor.accept("for total of", "total of")
     if (cursor.is("once")) return readOnce(cursor, afterOnce)
