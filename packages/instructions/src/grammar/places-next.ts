@@ -170,8 +170,8 @@ function betweenPlace(cursor: Cursor, start: number, noun: Noun, count: number):
   if (cursor.is("and"))
     other = cursor.attempt(() => {
       cursor.at += 1
-      cursor.take("next", "same")
-      return readNoun(cursor)
+      const next = cursor.take("next", "same")
+      return readNoun(cursor) ?? (next && /^[,;.)*]?$/.test(cursor.text()) ? noun : null)
     })
   acceptOwner(cursor)
   const what = gapIf(noun, true, other)
