@@ -77,7 +77,7 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
     ]
   }
   if (by === "mark") {
-    cursor.accept(",", ";", ".")
+    while (cursor.accept(",", ";", ".", "-", "\u2022", ":"));
     skipNote(chart, cursor)
     const said = cursor.attempt(() => {
       cursor.take("and")

@@ -245,6 +245,15 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   if (!last && !told && !marked) return []
   const bare = read.total.items.every(({ word }) => word === "")
   if (bare && !told && !marked && !sentence && before?.text !== ",") return []
+  // "... You'll have 10 dc in total. 3.": the number of the step to come.
+  const ordinal =
+    bare &&
+    sentence &&
+    !told &&
+    !marked &&
+    cursor.text() === "." &&
+    cursor.at === chart.lexemes.length - 1
+  if (ordinal && (read.total.items[0]?.count ?? 0) < fewestBare) return []
   const after = closesRound(chart, at)
   const dash = marked && last && before?.type === "word" && !before.classes.has("chain")
   const cost =
@@ -265,6 +274,8 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   ]
 }
 
+/** A bare figure of fewer, alone at the very end, numbers what follows. */
+const fewestBare = 10
 /** Longest total without a bracket, in words. */
 const mostWords = 14
 
