@@ -45,7 +45,7 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const verb = cursor.at
   acceptWork(cursor)
   cursor.accept(":", ",")
-  if (cursor.at > verb) cursor.accept(";")
+  if (cursor.at > verb) cursor.accept(";", "-")
   const worked = cursor.at > verb
   const from = cursor.at
   if (cursor.done()) return begins

@@ -140,6 +140,16 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
     return null
   const read = cursor.attempt(() => readTotal(cursor, end, true))
   if (!read) return null
+  // "repeat 4 more times (6 in total)": how often, once more.
+  const again = chart.lexemes[at - 1]
+  const bare = read.total.items.length === 1 && read.total.items[0]!.word === ""
+  if (
+    bare &&
+    (again?.classes.has("more") || again?.classes.has("times")) &&
+    again.type === "word" &&
+    saysTotal(chart, at, end)
+  )
+    return null
   if (isList(read.total.items)) return null
   cursor.at = end + 1
   // "(3 dc) in next st", "(12) times": what follows speaks for work.
@@ -163,6 +173,12 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
     cursor.is("with") ||
     /^[([*]/.test(cursor.text())
   return totalClause(cursor, read, ends ? 0.02 : 0.5)
+}
+
+function saysTotal(chart: Chart, at: number, end: number): boolean {
+  return chart.lexemes
+    .slice(at + 1, end)
+    .some(({ text }) => /^(?:in total|in all|total|altogether)$/.test(text))
 }
 
 /** "(ch 3, 2 dc)", "(2 dc in next st)": a list to work. */

@@ -208,6 +208,12 @@ function readUntilMade(cursor: Cursor): Times | null {
   const noun = readNoun(cursor)
   if (!noun) return null
   while (cursor.take("chat", "made", "says-total", "more") || cursor.accept("in", "all", "total"));
+  cursor.attempt(() => {
+    // "six spaces and six shells".
+    if (!cursor.take("and") || cursor.takeCount(2) === null) return null
+    while (!cursor.done() && !/^[,;.()[\]*]$/.test(cursor.text())) cursor.at += 1
+    return true
+  })
   return /^[,;.()[\]*]?$/.test(cursor.text()) || cursor.is("join")
     ? { kind: "more", count: count - 1, plain: true, untilMade: true }
     : null

@@ -42,7 +42,7 @@ export function makeAt(
         ? work.choices.take(
             "several-in-several",
             // Three in each of three is rare, three in the next three is not.
-            count > 2 ? ["one-each", "each"] : ["each", "one-each"],
+            count > 2 || work.spreads ? ["one-each", "each"] : ["each", "one-each"],
           )
         : null
     const spread =
