@@ -4,7 +4,7 @@
 import type { Place, Step } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork, isUnplaced } from "./clauses.ts"
-import type { Cursor } from "./cursor.ts"
+import { type Cursor, isStitchWord } from "./cursor.ts"
 import { acceptWork } from "./handling.ts"
 import { isOneOrEach } from "./make.ts"
 import { asPasses } from "./passes.ts"
@@ -301,6 +301,45 @@ export function namedList(chart: Chart, at: number): readonly Clause[] {
     return []
   }
   return readsAsList(cursor) ? [clause(cursor, [], 0.02)] : []
+}
+
+/** "V-stitch = dc, ch 1, dc.": how something named is made, told before. */
+export function definedName(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const before = chart.lexemes[at - 1]
+  if (before && !/^[.;!]$/.test(before.text)) return []
+  while (!cursor.done() && cursor.text() !== "=" && cursor.at < at + 4) cursor.at += 1
+  if (cursor.text() !== "=" || cursor.at === at) return []
+  while (!cursor.done() && !/^[.;]$/.test(cursor.text())) cursor.at += 1
+  return [clause(cursor, [], 0.1)]
+}
+
+/** "Border:", "Picot round:": a name for the round. */
+export function roundName(chart: Chart, at: number): readonly Clause[] {
+  if (at > 0) return []
+  const cursor = chart.from(at)
+  for (let k = 0; k < 4 && cursor.text() !== ":"; k++) {
+    const word = cursor.peek()
+    const works = [
+      "in",
+      "repeat",
+      "each",
+      "next",
+      "skip",
+      "join",
+      "work",
+      "stitch",
+      "start",
+    ] as const
+    if (
+      word?.type !== "word" ||
+      works.some((name) => cursor.is(name)) ||
+      isStitchWord(word.text, cursor.terms)
+    )
+      return []
+    cursor.at += 1
+  }
+  return cursor.accept(":") ? [clause(cursor, [], 0.05)] : []
 }
 
 /** "as follows:", ":", " - ". */
