@@ -225,7 +225,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "chain",
     words:
-      "ch|chs|chain|chains|chain stitch|chain stitches|chain st|ch st|ch sts|ch's|chn|chain sts",
+      "ch|chs|chain|chains|chain stitch|chain stitches|chain st|ch st|ch sts|ch's|chn|chain sts|ch up|chain up",
   },
   {
     class: "space",
@@ -282,7 +282,11 @@ export const lexicon: readonly LexiconEntry[] = [
     class: "repeat",
     words: "rep|repeat|repeats|rpt|reps|repeating|repeated|re-peat|rept|reapeat|repet",
   },
-  { class: "turn", words: "turn|turn work|turn your work|ch and turn|turn over" },
+  {
+    class: "turn",
+    words:
+      "turn|turn work|turn your work|ch and turn|turn over|turn work over|turn your work over|flip work|flip your work|flip work over|turn piece|turn piece over",
+  },
   {
     class: "fasten",
     words:
