@@ -61,6 +61,8 @@ const reached: Readonly<Record<ProblemCode, string>> = {
   "named-stitch-absent": "Rnd 1: 8 dc in ring, join.\nRnd 2: 2 dc in each tr around, join.",
   "open-at-join":
     "Rnd 1: 6 sc in magic ring; join.\nRnd 2: *ch 5, sc in next sc; rep from * around; join.\nRnd 3: sc in first sp, *ch 6, sc in next sp; rep from * around; join.",
+  "counted-by-itself":
+    "Rnd 1: 6 sc in magic ring.\nRnd 2: *2 sc in next st; rep from * 6 more times.\nRnd 3: *sc in next st, 2 sc in next st; rep from * 6 more times.",
   "read-with-gap": "Rnd 1: 6 sc in magic ring.\nRnd 2: wibble the blorp. (12 sc)",
   "repeat-does-not-divide":
     "Rnd 1: 20 sc in ring, join.\nRnd 2: ch 1, *sc in next sc, ch 3, sk 2 sc; rep from * around, join.",

@@ -32,7 +32,7 @@ const usWords: Readonly<Record<BasicStitch, readonly string[]>> = {
   edc: ["edc", "exdc", "extdc", "extendeddc", "extendeddoublecrochet"],
   tr: ["tr", "trc", "trcrochet", "treble", "treblecrochet", "trebcrochet", "triplecrochet", "trst"],
   etr: ["etr", "exttr", "extendedtr", "extendedtreble", "extendedtreblecrochet"],
-  dtr: ["dtr", "dtrc", "dbltr", "dbletr", "doubletr", "doubletreble", "doubletreblecrochet"],
+  dtr: ["dtr", "dtrc", "dtc", "dbltr", "dbletr", "doubletr", "doubletreble", "doubletreblecrochet"],
   trtr: ["trtr", "ttr", "tripletr", "tripletreble", "tripletreblecrochet", "trebletreble"],
   quadtr: ["quadtr", "qtr", "quadtreble", "quadrupletreble", "quadrupletreblecrochet"],
   quintr: ["quintr", "quinttr", "quinttreble", "quintupletreble", "quintupletreblecrochet"],

@@ -30,7 +30,7 @@ export function leftOver(work: RoundWork, span: Span): Finding[] {
         : left,
     )
   }
-  const spaces = spacesLeft(edge, state)
+  const spaces = spacesLeft(edge, state, work.overLoops)
   if (spaces) findings.push(leftFinding(work, span, spaces, "space"))
   if (findings.length === 0 && unlike) findings.push(unevenTimes(work, unlike, span))
   if (findings.length === 0 && !work.picked) {

@@ -1,5 +1,6 @@
 // What is left of the edge below at the end of a round, and whether that goes without saying.
 
+import { fewestOfLoop } from "../base/limits.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { Span } from "../base/tree.ts"
 import { plural } from "../base/wording.ts"
@@ -76,8 +77,11 @@ export function unevenClose(work: RoundWork, runs: SkipRuns, span: Span): Findin
   }
 }
 
-/** Spaces of the sizes worked into that were left. */
-export function spacesLeft(edge: Edge, state: Usage): Left | null {
+/**
+ * Spaces of the sizes worked into that were left. Stitches with no place of their own do not step over one loop where
+ * others like it are filled (`overLoops`).
+ */
+export function spacesLeft(edge: Edge, state: Usage, overLoops: boolean): Left | null {
   const runs = new Map<number, { size: number; used: boolean; skipped: boolean; tail: boolean }>()
   state.walk.forEach((index, k) => {
     const cell = edge.cells[index]
@@ -116,6 +120,11 @@ export function spacesLeft(edge: Edge, state: Usage): Left | null {
     sizes.set(run.size, entry)
   }
   for (const [size, entry] of sizes) {
+    if (overLoops && size >= fewestOfLoop && entry.worked > 0 && entry.inside > 0) {
+      const left = entry.inside + entry.tail
+      const there = entry.worked + left
+      return { used: entry.worked, there, left, inside: true, name: `ch-${size} space` }
+    }
     if (entry.worked < 2 || entry.tail === 0 || entry.inside > 0) continue
     // "*ch 12, skip next loop, sc in next loop; ... ch 12; join": the last skip goes without saying.
     if (entry.skips.size === 1 && entry.skips.has(entry.tail) && entry.skipped === 0) continue

@@ -41,3 +41,6 @@ export const mostReadingsOfLarge = 3
 
 /** Largest number a round may name: no count, repeat or chain of a motif comes near it. */
 export const largestNumber = 100_000
+
+/** Chains of the smallest loop; a space of fewer is passed over as a stitch is. */
+export const fewestOfLoop = 3

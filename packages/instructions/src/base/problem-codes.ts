@@ -54,6 +54,7 @@ export const problemCodes = {
   "named-space-absent": doubt,
   "named-stitch-absent": doubt,
   "open-at-join": doubt,
+  "counted-by-itself": doubt,
   "read-with-gap": doubt,
   "repeat-does-not-divide": doubt,
   "repeat-end-missing": doubt,

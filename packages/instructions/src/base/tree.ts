@@ -154,6 +154,8 @@ export type Times =
       readonly plain: boolean
       /** It is said of a bracket just closed, whose first time is then usually counted. */
       readonly ofBracket?: true
+      /** "until 8 are made": one of them may stand before the repeat. */
+      readonly untilMade?: true
     }
   | { readonly kind: "until"; readonly until: Until }
 

@@ -2,7 +2,7 @@
 
 import type { Place, Step, Times } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
-import { clause } from "./clauses.ts"
+import { clause, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { gathered } from "./make.ts"
 import { atPlace, readPlace } from "./places.ts"
@@ -17,7 +17,7 @@ export function repeatedBracket(
   start: number,
   cost: number,
   extra: Pick<Clause, "totals" | "remarks" | "names">,
-): Clause {
+): Clause[] {
   const cursor = chart.cursor
   const repeat: Step = {
     ...cursor.since(start),
@@ -28,19 +28,21 @@ export function repeatedBracket(
     times,
   }
   const shared = cursor.attempt(() => readSharedPlace(cursor, repeat))
-  if (shared) return clause(cursor, shared, cost, extra)
+  if (shared) return [clause(cursor, shared, cost, extra)]
   const at = cursor.at
   const place = atPlace(cursor) && cursor.text() !== "to" ? readPlace(cursor) : null
   if (place)
-    return clause(
-      cursor,
-      [
-        { ...cursor.since(start), do: "group", steps: [repeat], place },
-        ...furtherGroups(cursor, [repeat]),
-      ],
-      cost,
-      extra,
-    )
+    return [
+      clause(
+        cursor,
+        [
+          { ...cursor.since(start), do: "group", steps: [repeat], place },
+          ...furtherGroups(cursor, [repeat]),
+        ],
+        cost,
+        extra,
+      ),
+    ]
   cursor.at = at
   cursor.attempt(() => readUntil(cursor))
   const ended = cursor.attempt(() => {
@@ -49,12 +51,55 @@ export function repeatedBracket(
     const found = readEnding(chart, { steps: body, markAt: null })
     return found?.last && found.how ? found : null
   })
-  return clause(
+  const plain = clause(
     cursor,
     [ended ? { ...repeat, last: ended.last, ending: ended.how, end: cursor.lastEnd() } : repeat],
     cost,
     extra,
   )
+  if (ended || !isCorner(body)) return [plain]
+  const group: Step = {
+    ...cursor.since(start),
+    do: "group",
+    steps: body,
+    place: nextSpace(cursor, start),
+  }
+  const spaced = { ...repeat, body: [group] }
+  return [
+    plain,
+    clause(cursor, (before) => [...beginsInSpace(before), spaced], cost + inSpaceCost, extra),
+  ]
+}
+
+/** "Ch 3, 1 dc, ch 1, 2 dc, (2 dc, ch 1, 2 dc) 5 times": what comes before such brackets goes into the first space. */
+function beginsInSpace(before: readonly Step[]): readonly Step[] {
+  let from = before.length
+  while (from > 0 && isUnplaced(before[from - 1])) from -= 1
+  if (before[from]?.do === "chain") from += 1
+  const steps = before.slice(from)
+  const first = steps[0]
+  if (!first || !steps.some(({ do: what }) => what === "work")) return before
+  const { start, end } = first
+  const place: Place = { start, end, at: "same", noun: { what: "space" } }
+  return [...before.slice(0, from), { start, end, do: "group", steps, place }]
+}
+
+/** A bracket that names no place goes into a space only where it does not go otherwise. */
+const inSpaceCost = 0.35
+
+/** "3 dc, ch 2, 3 dc": stitches on both sides of chains, none with a place of its own. */
+export function isCorner(body: readonly Step[]): boolean {
+  const [first, last] = [body[0], body[body.length - 1]]
+  if (first?.do !== "work" || last?.do !== "work" || first.count + last.count < 3) return false
+  return (
+    body.length > 2 &&
+    body.every((step) => (step.do === "work" || step.do === "chain") && step.place === null)
+  )
+}
+
+/** The next space, though none is named. */
+export function nextSpace(cursor: Cursor, start: number): Place {
+  return { ...cursor.since(start), at: "next", noun: { what: "space" }, count: 1, bare: true }
 }
 
 export function placedBracket(
@@ -71,6 +116,19 @@ export function placedBracket(
     const times = readTimes(cursor, false)
     return times?.kind === "until" && place.at !== "next" ? null : times
   })
+  if (place.at === "each" && !later && body.some(namesNext)) {
+    // "(3 dc in next sp, ch 2) in each sp": over and over.
+    const times: Times = { kind: "until", until: { kind: "around" } }
+    const repeat: Step = {
+      ...cursor.since(start),
+      do: "repeat",
+      body,
+      last: null,
+      ending: null,
+      times,
+    }
+    return [clause(cursor, [repeat], cost, extra)]
+  }
   const group: Step = { ...cursor.since(start), do: "group", steps: body, place }
   if (later?.kind === "total" && place.at === "each" && place.nouns[0] && !place.total) {
     // So many times in all: one place each time.
@@ -128,6 +186,16 @@ export function placedBracket(
   // "2 dc, (ch 2, 2 dc) in next sp": what stands before the bracket may belong to it.
   const wide = clause(cursor, (before) => gathered(before, body, place), cost + 0.8, extra)
   return further.length === 0 && place.at !== "ring" ? [plain, wide] : [plain]
+}
+
+/** Goes into the next of something by its own words. */
+export function namesNext(step: Step): boolean {
+  return (
+    (step.do === "work" || step.do === "group" || step.do === "slip") &&
+    step.place?.at === "next" &&
+    step.place.order === undefined &&
+    !(step.place.bare && step.place.noun.what === "gap")
+  )
 }
 
 /** "(2 sc, inc) repeat 6 times", "(2 sc, inc) * 6": said of the bracket just closed. */

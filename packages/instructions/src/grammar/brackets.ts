@@ -4,7 +4,14 @@
 import { table } from "../base/table.ts"
 import type { Place, Step } from "../base/tree.ts"
 import { aside, defines, namesMade, namesOnly, readNote } from "./asides.ts"
-import { placedBracket, readBracketTimes, repeatedBracket } from "./bracket-repeats.ts"
+import {
+  isCorner,
+  namesNext,
+  nextSpace,
+  placedBracket,
+  readBracketTimes,
+  repeatedBracket,
+} from "./bracket-repeats.ts"
 import type { Chart, Clause, Reading, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
@@ -13,6 +20,7 @@ import { readNoun } from "./nouns.ts"
 import { asPasses } from "./passes.ts"
 import { atPlace, readPlace, readTarget } from "./places.ts"
 import { readEnding } from "./repeat-endings.ts"
+import { isRepeatMark } from "./repeat-marks.ts"
 import { readStitch } from "./stitch-names.ts"
 import { readBracketTotal } from "./totals.ts"
 import { readTimes } from "./until.ts"
@@ -21,6 +29,9 @@ export const closers: Readonly<Record<string, string>> = table({ "(": ")", "[": 
 
 /** A bracket that is neither repeated nor placed is rarely meant for work. */
 const bareBracketCost = 0.3
+
+/** A bracket that nothing says is repeated. */
+const impliedAroundCost = 0.6
 
 export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const opening = chart.lexemes[at]!
@@ -39,7 +50,9 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
   const found: Clause[] = note ? [note] : []
   const each = eachTells(chart, at, end)
   if (each) found.push(each)
-  const total = readBracketTotal(chart, at, end)
+  // "*(2 dc, 1 dc)*": what a repeat begins with is no total.
+  const opensMark = isRepeatMark(chart.lexemes[at - 1]?.text ?? "") && chart.openMarks.length > 0
+  const total = opensMark ? null : readBracketTotal(chart, at, end)
   if (total) found.push(total)
   // "3 dc, ch 3, 3 dc (shell) in next dc": a name for the list just told, and no further shell.
   const names =
@@ -140,7 +153,7 @@ function afterGroup(
     return [clause(cursor, body, cost, extra)]
   const bare = { end: after, cost: cost + bareBracketCost + 0.1, steps: body, ...extra }
   if (times && times.kind !== "until")
-    return [repeatedBracket(chart, body, times, start, cost, extra), bare]
+    return [...repeatedBracket(chart, body, times, start, cost, extra), bare]
   const said = cursor.at
   if (times && !atPlaceOf(chart, after)) {
     const ending = readEnding(chart, { steps: body, markAt: inner.markAt })
@@ -197,15 +210,21 @@ function afterGroup(
   }
   const listCost = cost + (opensRepeat(inner, closed) ? 0 : bareBracketCost) + (isTotal ? 1 : 0)
   const list = clause(cursor, body, listCost, extra)
+  if (closed && body.some(namesNext) && /^[.,;]?$/.test(cursor.text())) {
+    // "ch 3, 2 dc in sp, (ch 1, 3 dc in next sp), ch 1, join": the bracket goes around, if that fits.
+    const around: Step = {
+      ...cursor.since(start),
+      do: "repeat",
+      body,
+      last: null,
+      ending: null,
+      times: { kind: "until", until: { kind: "around", implied: true } },
+    }
+    return [list, clause(cursor, [around], listCost + impliedAroundCost, extra)]
+  }
   if (!isCorner(body)) return [list]
   // "*ch 1, (3 dc, ch 2, 3 dc); rep from *": a corner goes into one space though none is named.
-  const next: Place = {
-    ...cursor.since(start),
-    at: "next",
-    noun: { what: "space" },
-    count: 1,
-    bare: true,
-  }
+  const next = nextSpace(cursor, start)
   return [
     list,
     clause(
@@ -215,16 +234,6 @@ function afterGroup(
       extra,
     ),
   ]
-}
-
-/** "3 dc, ch 2, 3 dc": stitches on both sides of chains, none with a place of its own. */
-function isCorner(body: readonly Step[]): boolean {
-  const [first, last] = [body[0], body[body.length - 1]]
-  if (first?.do !== "work" || last?.do !== "work" || first.count + last.count < 3) return false
-  return (
-    body.length > 2 &&
-    body.every((step) => (step.do === "work" || step.do === "chain") && step.place === null)
-  )
 }
 
 /** "(ch 3, sc in next loop; repeat rnd": never closed, it only marks where the repeat begins. */

@@ -244,6 +244,9 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
   })
   if (nth !== null) return { place: null, chain: nth }
   const bare = cursor.attempt((): Place | null => {
+    // "in first ch of ch 6".
+    const firstOf = cursor.is("first") && cursor.is("chain", 1) && cursor.text(2) === "of"
+    if (firstOf) cursor.at += 3
     // "to ch-3", "to 3 ch", "to beg ch 3": the chain it began with.
     const firstOne = cursor.is("first") && (cursor.is("chain", 1) || cursor.isNumber(1))
     const begins = cursor.take("start", ...(firstOne ? (["first"] as const) : []))

@@ -5,8 +5,9 @@ import type { Place, Span, Step } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
+import { readCountedChain } from "./nouns.ts"
 import { asPasses } from "./passes.ts"
-import { readPlace } from "./places.ts"
+import { readHookChain, readPlace } from "./places.ts"
 import { readCounted } from "./stitch-names.ts"
 
 /** After "ch 11": ", skip the last, over the other 10 ch: ..."; null when the chain is left as it is. */
@@ -59,6 +60,38 @@ export function readPointOf(cursor: Cursor): Step[] | null {
       groupOn(span, steps, Math.max(0, chains - worked)),
     ]
   })
+}
+
+/** "Starting in 3rd ch from hook and continuing down the chain", "working back along the ch": where what is told next goes. */
+export function beginsBackAlong(cursor: Cursor): Step[] | null {
+  const start = cursor.start()
+  while (cursor.take("start", "work") || cursor.accept("now", "go", "going", "come", "coming"));
+  if (cursor.at === 0 || cursor.start() === start) return null
+  cursor.take("in", "with", "of") || cursor.accept("at")
+  const from = cursor.attempt(() => readHookChain(cursor, start))
+  cursor.take("and")
+  while (cursor.take("work") || cursor.accept("continue", "continuing", "going", "back"));
+  const along = acceptAlong(cursor)
+  if ((!from && !along) || !/^[,;:.]?$/.test(cursor.text())) return null
+  const span = cursor.since(start)
+  const place: Place = { ...span, at: "hook-chain", nth: from?.at === "hook-chain" ? from.nth : 1 }
+  return [{ ...span, do: "skip", place }]
+}
+
+/** "down the chain", "back along ch-7", "over those chains". */
+function acceptAlong(cursor: Cursor): boolean {
+  return (
+    cursor.attempt(() => {
+      cursor.accept("back", "back down", "back up", "back along")
+      cursor.take("below", "around") || cursor.accept("up", "on", "over")
+      while (cursor.take("that", "same", "each"));
+      if (readCountedChain(cursor)) return true
+      if (!cursor.take("chain")) return null
+      if (cursor.accept("-") && !cursor.isNumber()) return null
+      if (cursor.isNumber()) cursor.at += 1
+      return true
+    }) !== null
+  )
 }
 
 /** "six points, each: ...", "seven leaves in a ring, each: ...": so many times what follows. */

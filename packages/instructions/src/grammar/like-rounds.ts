@@ -1,7 +1,7 @@
 // Rounds worked like an earlier one: "as Rnd 2", "rep Rnds 4-5", "repeat last round", and those told by how they
 // grow: "1 more sc between increases", "continue in this way".
 
-import type { Growth, Instead } from "../base/tree.ts"
+import type { Growth, Instead, Step } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
@@ -35,23 +35,30 @@ export function asRound(chart: Chart, at: number): readonly Clause[] {
   else if (/^(?:once|one time|once more|one more time)$/.test(cursor.text())) cursor.at += 1
   const instead = readInstead(cursor)
   const ending = readOtherEnding(chart)
+  const span = cursor.since(start)
+  const like: Step = {
+    ...span,
+    do: "as-round",
+    ...(named.from === null
+      ? {}
+      : { round: named.from, to: Math.max(named.from, named.to ?? named.from) }),
+    ...(ending ? { ending } : {}),
+    ...(instead.length > 0 ? { instead } : {}),
+  }
+  const sentence = /^[.;!)]$/.test(chart.lexemes[at - 1]?.text ?? "")
+  if (!sentence) return [clause(cursor, [like], 0.02)]
   return [
-    clause(
-      cursor,
-      [
-        {
-          ...cursor.since(start),
-          do: "as-round",
-          ...(named.from === null
-            ? {}
-            : { round: named.from, to: Math.max(named.from, named.to ?? named.from) }),
-          ...(ending ? { ending } : {}),
-          ...(instead.length > 0 ? { instead } : {}),
-        },
-      ],
-      0.02,
-    ),
+    clause(cursor, (before) => (before.some(makesStitches) ? null : [...before, like]), 0.02),
+    // "... Repeat round 2.": a round that has no number of its own.
+    clause(cursor, (before) => (before.some(makesStitches) ? before : null), 0.15, {
+      remarks: [{ code: "further-rounds", ...span }],
+    }),
+    clause(cursor, [like], 0.6),
   ]
+}
+
+function makesStitches(step: Step): boolean {
+  return step.do === "work" || step.do === "group" || step.do === "repeat" || step.do === "pass"
 }
 
 /** ", making 9 dc instead of 7 dc", "having ch 6 loops in place of ch 5": figures that change. */

@@ -23,6 +23,9 @@ import { readUntil } from "./until.ts"
 /** Gathering the stitches before it into a place no bracket says is dearer than leaving them where they are. */
 const looseListCost = 0.4
 
+/** "Around" is said of the last stitch sooner than of the list before it. */
+const listAroundCost = 0.2
+
 /** "dc, ch 1, dc all in same st": one stitch alone is hardly meant. */
 const allCost = 0.3
 
@@ -73,8 +76,18 @@ function afterName(
   const until = aroundThing(cursor) ? null : readUntil(cursor)
   // "one hdc round" names a round rather than a stitch worked around.
   const roundNamed = counted && count === 1 && cursor.lexemes[cursor.at - 1]!.text === "round"
-  if (until)
-    return [clause(cursor, untilSteps(cursor, stitch, count, until, start), roundNamed ? 0.5 : 0)]
+  if (until) {
+    const around = clause(
+      cursor,
+      untilSteps(cursor, stitch, count, until, start),
+      roundNamed ? 0.5 : 0,
+    )
+    return until.kind === "around"
+      ? [around, listAround(cursor, stitch, count, until, start)]
+      : [around]
+  }
+  // "dc again in same st".
+  if (cursor.text() === "again" && cursor.is("in", 1)) cursor.at += 1
   const named = cursor.at
   const twice = readTwice(cursor)
   const all = cursor.text() === "all"
@@ -135,6 +148,33 @@ function afterName(
   if (times !== null && place?.at === "next" && place.count === 1)
     alternatives.push(clause(cursor, [repeated(cursor.since(start), { ...steps[0]! }, times)], 0))
   return alternatives
+}
+
+/** "1 sc, inc around": all of the list goes around, if the counts say so. */
+function listAround(
+  cursor: Cursor,
+  stitch: StitchName,
+  count: number,
+  until: NonNullable<ReturnType<typeof readUntil>>,
+  start: number,
+): Clause {
+  const span = cursor.since(start)
+  const last: Step = { ...span, do: "work", stitch, count, place: null }
+  return clause(
+    cursor,
+    (before) => {
+      let from = before.length
+      while (from > 0 && before[from - 1]?.do === "work" && isUnplaced(before[from - 1])) from -= 1
+      if (from === before.length) return null
+      const body = [...before.slice(from), last]
+      const times = { kind: "until" as const, until }
+      return [
+        ...before.slice(0, from),
+        { ...span, do: "repeat", body, last: null, ending: null, times },
+      ]
+    },
+    listAroundCost,
+  )
 }
 
 /** The round has been worked to its end or joined: a stitch with no place of its own is a total, or talk. */
@@ -250,7 +290,8 @@ export function gathered(
 }
 
 export function isOneOrEach(place: Place): boolean {
-  if (place.at === "next") return place.count === 1 || place.pick !== undefined
+  if (place.at === "next")
+    return place.count === 1 || place.pick !== undefined || place.each === true
   return place.at === "each" || place.at === "same" || place.at === "ring"
 }
 

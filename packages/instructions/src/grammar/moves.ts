@@ -10,6 +10,25 @@ import { readNoun } from "./nouns.ts"
 import { readPlace, readTarget, withEarlierRound } from "./places.ts"
 import { readKind } from "./stitch-names.ts"
 
+/** "leave the next st unworked", "leaving last 2 dc unworked": skipped. */
+export function leftUnworked(cursor: Cursor): Step[] | null {
+  const start = cursor.start()
+  cursor.at += 1
+  while (cursor.take("next", "last", "rest", "that"));
+  const count = cursor.isNumber() ? cursor.takeCount(1) : 1
+  const noun = count === null ? null : readNoun(cursor)
+  if (!noun || noun.unworked || count === null) return null
+  if (!cursor.take("unworked") && !cursor.accept("alone", "out")) return null
+  const span = cursor.since(start)
+  const place: Place = {
+    ...span,
+    at: "next",
+    noun: { what: noun.what === "space" ? "space" : "stitch" },
+    count,
+  }
+  return [{ ...span, do: "skip", place }]
+}
+
 /** "sl st in next 2 dc", "sl st to next ch-3 sp", "sl st across to corner", "slip stitch to join". */
 export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)

@@ -41,7 +41,12 @@ function readPlainNoun(cursor: Cursor): Noun | null {
   const group = cursor.attempt(() => readGroupNoun(cursor))
   if (group) return group
   if (cursor.take("space")) return afterSpace(cursor)
-  if (cursor.take("stitch")) return { what: "stitch" }
+  const several = /s$/.test(cursor.text())
+  if (cursor.take("stitch"))
+    // "next 2 sts of ch".
+    return several && cursor.attempt(() => (cursor.take("of") && isBareChain(cursor) ? true : null))
+      ? { what: "chain" }
+      : { what: "stitch" }
   if (cursor.take("ring")) return { what: "ring" }
   if (cursor.take("picot")) return { what: "picot" }
   if (cursor.take("tip")) return afterTip(cursor)
@@ -58,6 +63,11 @@ function readPlainNoun(cursor: Cursor): Noun | null {
   }
   if (cursor.attempt(() => acceptBetweenPetals(cursor))) return { what: "gap", betweenGroups: true }
   return { what: "stitch", kind }
+}
+
+/** "ch", and neither "ch-3" nor "ch sp". */
+function isBareChain(cursor: Cursor): boolean {
+  return cursor.take("chain") && !cursor.is("space") && !/^[-\d]/.test(cursor.text())
 }
 
 /** "dc between the petals": the low point where one meets the next. */
@@ -178,6 +188,7 @@ function namesSize(cursor: Cursor): boolean {
   return (
     cursor.is("space", 1) ||
     (cursor.text(1) === "-" && cursor.is("space", 2)) ||
+    (cursor.is("and", 1) && !cursor.is("work", 2) && !cursor.isNumber(2)) ||
     cursor.peek()?.spaced === false ||
     cursor.is("corner", 1)
   )

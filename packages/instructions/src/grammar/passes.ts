@@ -10,7 +10,7 @@ import { isUnplaced } from "./clauses.ts"
  */
 export function asPasses(given: readonly Step[]): Step[] {
   if (given.length < 2) return [...given]
-  const steps = withChainsBetween(withBareGroups(given))
+  const steps = withChainsBetween(intoCorner(withBareGroups(given)))
   const result: Step[] = []
   for (const step of steps) {
     const previous = result[result.length - 1]
@@ -37,6 +37,28 @@ export function asPasses(given: readonly Step[]): Step[] {
     result.push(step)
   }
   return result
+}
+
+/** "dc in each dc until you reach the corner, then 2 dc, ch 2, 2 dc": the list goes into the corner. */
+function intoCorner(steps: readonly Step[]): readonly Step[] {
+  const at = steps.findIndex(
+    (step) => step.do === "work" && step.place?.at === "each" && step.place.until.kind === "to",
+  )
+  const side = steps[at]
+  if (side?.do !== "work" || side.place?.at !== "each" || side.place.until.kind !== "to")
+    return steps
+  const { noun } = side.place.until
+  let to = at + 1
+  while (to < steps.length && isUnplaced(steps[to])) to += 1
+  const list = steps.slice(at + 1, to)
+  const [first, last] = [list[0], list[list.length - 1]]
+  if (first?.do !== "work" || last?.do !== "work" || !list.some(({ do: what }) => what === "chain"))
+    return steps
+  if (noun.what !== "corner" && noun.what !== "space" && !noun.corner) return steps
+  const span = { start: first.start, end: last.end }
+  const place: Place = { ...span, at: "next", noun, count: 1 }
+  const group: Step = { ...span, do: "group", steps: list, place }
+  return [...steps.slice(0, at + 1), group, ...intoCorner(steps.slice(to))]
 }
 
 /** Two neighbours as one pass over the cases. */

@@ -4,11 +4,15 @@
 import type { Place, Step } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork, isUnplaced } from "./clauses.ts"
+import type { Cursor } from "./cursor.ts"
 import { acceptWork } from "./handling.ts"
 import { isOneOrEach } from "./make.ts"
 import { asPasses } from "./passes.ts"
-import { readPlace } from "./places.ts"
+import { atPlace, readPlace } from "./places.ts"
+import { isRepeatMark } from "./repeat-marks.ts"
 import { skippedIn } from "./repeats.ts"
+import { inTurnPlace } from "./repeats-unmarked.ts"
+import { readUntil } from "./until.ts"
 
 /** Every clause less of a list than there could be is a little dearer: the list usually goes on. */
 const shorterListCost = 0.12
@@ -25,7 +29,14 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   const before = chart.lexemes[at - 1]
   // A place stands first where a clause begins.
-  if (before && before.type !== "mark" && !before.classes.has("and") && !before.classes.has("work"))
+  if (
+    before &&
+    before.type !== "mark" &&
+    !before.classes.has("and") &&
+    !before.classes.has("work") &&
+    !before.classes.has("group") &&
+    !(before.classes.has("start") && at === 1)
+  )
     return []
   const place = readPlace(cursor)
   if (!place || place.at === "made" || !isPlaceOfWork(place)) return []
@@ -39,6 +50,8 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const from = cursor.at
   if (cursor.done()) return begins
   const opening = cursor.text()
+  if (isRepeatMark(opening) && worked && place.at === "next")
+    return [...begins, ...starred(chart, from, place, start)]
   if (opening === "(" || opening === "[") {
     const bracket = chart.clausesAt(from).filter(
       (inner) =>
@@ -54,15 +67,15 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
         ...bracket.slice(0, 2).map(
           (inner): Clause => ({
             ...inner,
+            end: afterAround(chart, inner.end, place),
             cost: Math.max(0, inner.cost - 0.25),
             steps: [
-              {
-                start,
-                end: chart.lexemes[inner.end - 1]!.end,
-                do: "group",
-                steps: inner.steps as readonly Step[],
+              bracketIn(
                 place,
-              },
+                inner.steps as readonly Step[],
+                start,
+                chart.lexemes[inner.end - 1]!.end,
+              ),
             ],
           }),
         ),
@@ -82,11 +95,58 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   ]
 }
 
+/** "In next loop work * sc, 3 dc, sc; sl st in next st; rep from *": the mark stands a little late. */
+function starred(chart: Chart, at: number, place: Place, start: number): Clause[] {
+  const found: Clause[] = []
+  for (const inner of chart.clausesAt(at)) {
+    const repeat = typeof inner.steps === "function" ? undefined : inner.steps[0]
+    if (repeat?.do !== "repeat") continue
+    let to = 0
+    while (to < repeat.body.length && isUnplaced(repeat.body[to])) to += 1
+    const inside = repeat.body.slice(0, to)
+    if (!inside.some(({ do: what }) => what === "work")) continue
+    const group: Step = {
+      start,
+      end: repeat.end,
+      do: "group",
+      steps: inside,
+      place: inTurnPlace(place),
+    }
+    const whole: Step = { ...repeat, start, body: [group, ...repeat.body.slice(to)] }
+    found.push({ ...inner, steps: [whole, ...(inner.steps as readonly Step[]).slice(1)] })
+  }
+  return found
+}
+
+/** "in first loop (...), repeat in all other loops": each time in the next of them; else all of it in the one place. */
+function bracketIn(place: Place, steps: readonly Step[], start: number, end: number): Step {
+  const only = steps.length === 1 ? steps[0] : undefined
+  if (only?.do !== "repeat" || only.times.kind !== "until" || place.at !== "next")
+    return { start, end, do: "group", steps, place }
+  return {
+    ...only,
+    start,
+    end,
+    body: [{ start, end, do: "group", steps: only.body, place: inTurnPlace(place) }],
+  }
+}
+
+/** "in each sp: (...) around", "in each st: (...) in same st": said twice. */
+function afterAround(chart: Chart, at: number, place: Place): number {
+  if (place.at !== "each") return at
+  const cursor = chart.from(at)
+  const again = cursor.attempt(() => readPlace(cursor))
+  if (again?.at !== "same" && again?.at !== "each") cursor.at = at
+  cursor.attempt(() => readUntil(cursor))
+  return cursor.at
+}
+
 /** "In any ch-2 sp, ch 3, ...": where the round begins. */
 function attached(chart: Chart, at: number, place: Place, start: number): Clause[] {
   const { cursor } = chart
   if (place.at !== "next" || place.count !== 1 || cursor.is("work")) return []
-  if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain")) return []
+  const begins = at === 1 && cursor.text() === "."
+  if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain") && !begins) return []
   if (place.order !== "any" && at > 2) return []
   // "In front loops only": how the stitches are worked, not where the round begins.
   if (place.bare && (place.loops || place.post)) return []
@@ -219,6 +279,35 @@ export function allInOne(chart: Chart, at: number): readonly Clause[] {
 function opensRing(before: readonly Step[], from: number): boolean {
   const step = before[from - 1]
   return step?.do === "ring" || step?.do === "join" || (step?.do === "slip" && from <= 2)
+}
+
+/** "work a petal in each loop: sc, 3 dc, sc", "make petals as follows:", "for each petal:": what it is called, then how. */
+export function namedList(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const opens = cursor.accept("for") || cursor.is("work")
+  acceptWork(cursor)
+  if (cursor.is("any") || cursor.isNumber()) cursor.at += 1
+  cursor.take("each")
+  while (cursor.is("size") || cursor.is("colour") || cursor.is("next") || cursor.is("first"))
+    cursor.at += 1
+  if (!opens || (!cursor.is("group") && !cursor.is("corner"))) return []
+  cursor.at += 1
+  if (atPlace(cursor)) {
+    // The place leads: what it is called says nothing new.
+    const place = cursor.at
+    if (readPlace(cursor) && readsAsList(cursor))
+      return [{ ...clause(cursor, [], 0.02), end: place }]
+    return []
+  }
+  return readsAsList(cursor) ? [clause(cursor, [], 0.02)] : []
+}
+
+/** "as follows:", ":", " - ". */
+function readsAsList(cursor: Cursor): boolean {
+  const follows = cursor.accept("as follows", "thus", "follows", "like this") || cursor.accept("as")
+  if (follows) cursor.accept("follows")
+  const mark = cursor.accept(":", "-", "=")
+  return mark || follows
 }
 
 /** "work a petal of (...)", "a shell of (2 dc, ch 1, 2 dc)": the bracket tells what it is. */

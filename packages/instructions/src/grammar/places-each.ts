@@ -26,7 +26,8 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
     every = 2
     cursor.at += 1
   } else return null
-  if (cursor.accept("of")) cursor.take("that")
+  const of = cursor.accept("of") || /of$/.test(cursor.lexemes[cursor.at - 1]!.text)
+  if (of) cursor.take("that")
   if (cursor.is("rest")) {
     rest = true
     cursor.at += 1
@@ -35,8 +36,17 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
   if (cursor.is("next") || ((cursor.is("first") || cursor.is("last")) && cursor.isNumber(1))) {
     const last = cursor.is("last")
     cursor.at += 1
+    const figure = cursor.isNumber()
     const next = countedNext(cursor, start, between)
     if (!next) return null
+    if (!of && !last && !figure && next.at === "next" && isPlural(cursor))
+      // "all subsequent spaces": those that are left.
+      return {
+        ...cursor.since(start),
+        at: "each",
+        nouns: [next.noun],
+        until: { kind: "around", rest: true },
+      }
     if (next.at === "next" && every !== undefined && every > 1)
       // "every other of next 6 sts": told as a pass that stops.
       return { ...next, each: true, every }
@@ -111,6 +121,11 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
     until,
     ...(every === undefined ? {} : { every }),
   }
+}
+
+function isPlural(cursor: Cursor): boolean {
+  const word = cursor.lexemes[cursor.at - 1]!.text
+  return word.endsWith("s") && !word.endsWith("ss")
 }
 
 /** "each st of ch 5": so many chains. */

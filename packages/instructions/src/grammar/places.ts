@@ -112,8 +112,7 @@ export function readTarget(cursor: Cursor, start: number, preposition: string): 
 /** "2 sts on next petal", "next dc of same shell": whose they are says nothing new. */
 function acceptOwner(cursor: Cursor): true | null {
   // "next sc between petals".
-  if (cursor.take("between"))
-    return cursor.is("group") && cursor.text().endsWith("s") && readNoun(cursor) ? true : null
+  if (cursor.take("between")) return betweenOwners(cursor) ? true : null
   if (!cursor.accept("of", "on", "in", "from")) return null
   while (cursor.take("next", "same", "that", "first", "last", "each", "any"));
   if (cursor.take("top") && cursor.accept("of")) return readNoun(cursor) ? true : null
@@ -125,6 +124,15 @@ function acceptOwner(cursor: Cursor): true | null {
     return null
   const noun = readNoun(cursor)
   return noun?.what === "group" || noun?.what === "space" ? true : null
+}
+
+/** "between petals", "between each loop", "between the two shells". */
+function betweenOwners(cursor: Cursor): boolean {
+  const each = cursor.take("each", "next", "that")
+  if (cursor.isNumber() && cursor.text(1) !== "-") cursor.at += 1
+  const owner = cursor.is("group") || cursor.is("space")
+  if (!owner || (!each && !cursor.text().endsWith("s"))) return false
+  return readNoun(cursor) !== null
 }
 
 /** "in top of next puff": every stitch is worked into its top. */
@@ -220,7 +228,7 @@ function readBesideEach(cursor: Cursor, start: number): Place | null {
 }
 
 /** "4th ch from hook", "first ch from the hook", "ch furthest from hook". */
-function readHookChain(cursor: Cursor, start: number): Place | null {
+export function readHookChain(cursor: Cursor, start: number): Place | null {
   let nth: number
   if (cursor.isOrdinal()) nth = cursor.value()
   else if (cursor.is("first")) nth = 1

@@ -22,10 +22,10 @@ import {
   toolClause,
   yarnClause,
 } from "./handling.ts"
-import { eachOf, groupsEach, readPointOf } from "./leaves.ts"
+import { beginsBackAlong, eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { loopMode, notDone, otherSide, passesMode } from "./modes.ts"
-import { groupOf } from "./placed-lists.ts"
+import { groupOf, namedList } from "./placed-lists.ts"
 import { localGroup, namesLocal } from "./shells.ts"
 import {
   adviceClause,
@@ -149,6 +149,15 @@ export const productionsOfRounds: readonly Production[] = [
     examples: ["point of ch 3 with (1 sc, 2 dc) back on it"],
   },
   {
+    name: "back along a chain",
+    starts: (word) => word.classes.has("start") || word.classes.has("work") || word.text === "now",
+    rule: reads(beginsBackAlong),
+    examples: [
+      "starting in 2nd ch from hook and working down the chain",
+      "working back along the ch",
+    ],
+  },
+  {
     name: "so many of",
     starts: (word) => word.type === "number",
     rule: eachOf,
@@ -254,6 +263,12 @@ export const productionsOfRounds: readonly Production[] = [
       (/^[([]$/.test(cursor.text(2)) || /^[([]$/.test(cursor.text(3))),
     rule: groupOf,
     examples: ["work a petal of (sc, 3 dc, sc) in next sp"],
+  },
+  {
+    name: "named list",
+    starts: (word) => word.classes.has("work") || word.text === "for",
+    rule: namedList,
+    examples: ["work a petal in each loop: sc, 3 dc, sc", "make petals as follows: sc, 3 dc, sc"],
   },
   {
     name: "purpose",

@@ -9,12 +9,12 @@ import { isStitchWord } from "./cursor.ts"
 import { joinRound, standingStitch } from "./joins.ts"
 import { makeStitches } from "./make.ts"
 import { ringStart } from "./modes.ts"
-import { skipStitches, slipStitch, turnWork } from "./moves.ts"
+import { leftUnworked, skipStitches, slipStitch, turnWork } from "./moves.ts"
 import { allInOne, listPlace, placeFirst } from "./placed-lists.ts"
 import { atPlace } from "./places.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { readPassage, readStarred } from "./repeats.ts"
-import { listTimes, repeatAll } from "./repeats-unmarked.ts"
+import { goesOn, listTimes, repeatAll, repeatedFirst } from "./repeats-unmarked.ts"
 import { totalWithoutBracket } from "./totals.ts"
 
 export const productionsOfWork: readonly Production[] = [
@@ -106,6 +106,21 @@ export const productionsOfWork: readonly Production[] = [
     examples: ["sc in next st, ch 1; repeat around", "sc 1, inc 1, rep to end"],
   },
   {
+    name: "repeat told first",
+    starts: (word) => word.classes.has("repeat"),
+    rule: repeatedFirst,
+    examples: ["repeat 6 times *sc in next st, 2 sc in next st*", "repeat (sc 1, inc) 6 times"],
+  },
+  {
+    name: "goes on",
+    starts: (word) =>
+      /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|proceed)$/.test(
+        word.text,
+      ),
+    rule: goesOn,
+    examples: ["sc in next 2 sts, 2 sc in next st, continue around"],
+  },
+  {
     name: "passage again",
     starts: (word, cursor) =>
       (isRepeatMark(word.text) && cursor.is("to", 1) && cursor.text(2) === word.text) ||
@@ -126,6 +141,12 @@ export const productionsOfWork: readonly Production[] = [
     starts: (word) => word.classes.has("skip"),
     rule: skipStitches,
     examples: ["skip 2 sc", "miss next ch-3 sp", "sk 1"],
+  },
+  {
+    name: "left unworked",
+    starts: (word) => /^(?:leave|leaving|left)$/.test(word.text),
+    rule: reads(leftUnworked),
+    examples: ["leave the next st unworked"],
   },
   {
     name: "join",
@@ -181,6 +202,7 @@ export const productionsOfWork: readonly Production[] = [
     starts: (word) =>
       word.type === "number" ||
       word.classes.has("says-total") ||
+      word.text === "for" ||
       word.text === "=" ||
       word.text === "-" ||
       word.text === ":" ||

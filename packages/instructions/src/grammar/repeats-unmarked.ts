@@ -1,8 +1,9 @@
 // Lists repeated without a mark: "sc 1, inc 1; repeat around", "1 sc, inc x6".
 
-import type { Place, Step } from "../base/tree.ts"
+import type { Place, Step, Times } from "../base/tree.ts"
 import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
+import { asPasses } from "./passes.ts"
 import { readEnding } from "./repeat-endings.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { readTimes } from "./until.ts"
@@ -30,10 +31,33 @@ export function inTurn(steps: readonly Step[]): readonly Step[] {
   return turn >= 2 ? changed : steps
 }
 
+/** "in first loop", repeated: each time the next of them. */
+export function inTurnPlace(place: Place): Place {
+  if (place.at !== "next" || place.order !== "first" || place.pick !== undefined) return place
+  const { order: _order, ...next } = place
+  return next
+}
+
+function eachInTurn(steps: readonly Step[]): readonly Step[] {
+  const placed = steps.filter((step) => "place" in step && step.place)
+  if (placed.length !== 1) return steps
+  return steps.map((step) =>
+    (step.do === "work" || step.do === "group") && step.place
+      ? { ...step, place: inTurnPlace(step.place) }
+      : step,
+  )
+}
+
+/** "in each st: 2 dc; repeat around": it goes round by itself. */
+function goesRound(steps: readonly Step[]): boolean {
+  return steps.every(
+    (step) => (step.do === "work" || step.do === "group") && step.place?.at === "each",
+  )
+}
+
 /** "sc 1, inc 1; repeat around", "rep from *" without a mark: all that was said, the start of the round left out. */
 export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
-  const opening = chart.lexemes[at]!
   cursor.at += 1
   cursor.accept("this", "these", "that")
   cursor.accept("sequence", "pattern", "steps", "instructions", "last", "step")
@@ -53,6 +77,88 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   if (cursor.accept("[", "(", "{")) cursor.accept("]", ")", "}")
   const times = readTimes(cursor, true)
   if (!times || (times.kind === "until" && times.until.kind !== "around")) return []
+  return repeatsOfAll(chart, at, times, unmarked !== null, 0)
+}
+
+/** "Repeat 6 times *...*", "repeat (...) 6 times", "repeat the following 6 times: ...": how often, told in front. */
+export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const start = cursor.start()
+  cursor.at += 1
+  const following = cursor.accept("next") || cursor.take("next") || cursor.accept("this", "these")
+  if (following) cursor.accept("steps", "sequence", "pattern", "instructions")
+  if (/^[([{]$/.test(cursor.text())) return [clause(cursor, [], 0.05)]
+  const times = readTimes(cursor, false)
+  if (times?.kind !== "total" && times?.kind !== "more") return []
+  const colon = cursor.accept(":")
+  const from = cursor.at
+  const mark = cursor.text()
+  const marked = isRepeatMark(mark) || /^[([{]$/.test(mark)
+  if (!marked && !(following && colon)) return []
+  let to = from
+  if (marked) {
+    const close = isRepeatMark(mark) ? mark : mark === "(" ? ")" : mark === "[" ? "]" : "}"
+    to = chart.lexemes.findIndex(({ text }, k) => k > from && text === close)
+    if (to < 0) return []
+  } else while (to < chart.lexemes.length && !/^[.;]$/.test(chart.lexemes[to]!.text)) to += 1
+  const inner = chart.readInner(marked ? from + 1 : from, to)[0]
+  if (!inner || inner.steps.length === 0) return []
+  cursor.at = marked ? to + 1 : to
+  const body = asPasses(inner.steps)
+  return [
+    clause(
+      cursor,
+      [
+        {
+          ...cursor.since(start),
+          do: "repeat",
+          body,
+          last: null,
+          ending: null,
+          times: { kind: "total", count: times.count },
+        },
+      ],
+      inner.cost,
+    ),
+  ]
+}
+
+/** "Continue around", "continue like this to the end", "and so on": the same as "repeat around". */
+export function goesOn(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  cursor.at += 1
+  for (let k = 0; k < longestGoesOn && !cursor.is("around") && !cursor.is("until"); k++) {
+    const talk = cursor.is("chat") || cursor.is("that") || cursor.is("same") || cursor.is("in")
+    const does = cursor.is("work") || cursor.is("repeat") || cursor.is("of")
+    if (!talk && !does && !wayWords.test(cursor.text())) break
+    cursor.at += 1
+  }
+  const times = readTimes(cursor, true)
+  const around = times?.kind === "until" && times.until.kind === "around"
+  if (times && !around && times.kind === "until") return []
+  if (!times && !/^[.;([]?$/.test(cursor.text())) return []
+  const { lexemes } = chart
+  // What a mark has begun to repeat is told to go on by the mark.
+  if (lexemes.slice(0, at).some(({ text }) => isRepeatMark(text))) return []
+  const implied: Times = { kind: "until", until: { kind: "around" } }
+  return repeatsOfAll(chart, at, times ?? implied, false, times ? 0 : goesOnCost).slice(0, 2)
+}
+
+const wayWords = /^(?:way|manner|fashion|pattern|patt|sequence|established|such|on|doing|all)$/
+/** Most words between "continue" and "around". */
+const longestGoesOn = 6
+/** "Continue in this way." may be said of the rounds to come. */
+const goesOnCost = 0.3
+
+function repeatsOfAll(
+  chart: Chart,
+  at: number,
+  times: Times,
+  unmarked: boolean,
+  cost: number,
+): readonly Clause[] {
+  const { cursor } = chart
+  const opening = chart.lexemes[at]!
   const end = cursor.lastEnd()
   const remarks: Remark[] = unmarked
     ? [{ code: "repeat-start-missing", start: opening.start, end }]
@@ -75,9 +181,24 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
         const body = repeated(before)
         if (!body) return null
         const first = before.length - body.length
-        return [...before.slice(0, first), repeatOf(body)]
+        if (times.kind === "until" && goesRound(body)) return before
+        return [...before.slice(0, first), repeatOf(eachInTurn(body))]
       },
-      0.15,
+      0.15 + cost,
+      { remarks },
+    ),
+    // "sc in first st, ch 4, skip 1, sc in next st; repeat around": the first of them is where the round begins.
+    clause(
+      cursor,
+      (before) => {
+        const work = before.findIndex((step) => step.do === "work" || step.do === "group")
+        const chain = work + 1
+        if (work < 0 || before[chain]?.do !== "chain" || before.length < chain + 2) return null
+        const body = before.slice(chain)
+        if (!body.some((step) => step.do === "work" || step.do === "group")) return null
+        return [...before.slice(0, chain), repeatOf(body)]
+      },
+      0.2 + cost,
       { remarks },
     ),
     // With the chains it begins with: "ch 6, sc in next loop, ch 6, sc in next loop, repeat all around".

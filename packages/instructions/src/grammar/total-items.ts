@@ -88,6 +88,13 @@ export function readItem(cursor: Cursor, end: number): StatedItem | null {
   const span = () => cursor.since(start)
   cursor.attempt(() => (cursor.accept("x") && cursor.isNumber() ? true : null))
   const first = cursor.at
+  const ofGroups = cursor.attempt(() => {
+    // "6, 5dc groups": six of them.
+    if (!cursor.accept(",") || cursor.takeCount(1) === null) return null
+    cursor.accept("-")
+    return readKind(cursor) && cursor.take("group") ? true : null
+  })
+  if (ofGroups) return { ...span(), count, unit: "groups", word: "groups" }
   const word = () =>
     cursor.lexemes
       .slice(first, cursor.at)

@@ -34,6 +34,12 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       firm = false
       more = true
     }
+    if (items.length > 0 && text === "with" && cursor.isNumber(1) && cursor.is("each", 3)) {
+      // "6 loops with the 3 dc each": what one of them has.
+      while (cursor.at < end && !cursor.is("each")) cursor.at += 1
+      cursor.at += 1
+      continue
+    }
     if (separators.has(text)) {
       cursor.at += 1
       continue
@@ -196,7 +202,12 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   const cursor = chart.from(at)
   const marked = /^(?:=|-|:|->|>)$/.test(cursor.text())
   while (/^(?:=|-|:|>)$/.test(cursor.text())) cursor.at += 1
-  const told = cursor.is("says-total")
+  const forAll =
+    cursor.text() === "for" &&
+    cursor.isNumber(1) &&
+    /^(?:in total|in all|total|altogether)$/.test(cursor.text(2))
+  if (forAll) cursor.at += 1
+  const told = cursor.is("says-total") || forAll
   // "... creating 12 spokes in total, 3 ch": said of what stands before it.
   if (
     told &&

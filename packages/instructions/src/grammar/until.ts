@@ -124,6 +124,8 @@ function readUpTo(cursor: Cursor): Until | null {
 export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
   return cursor.attempt((): Times | null => {
     cursor.accept(",")
+    const everywhere = afterOnce ? cursor.attempt(() => readEverywhere(cursor)) : null
+    if (everywhere) return everywhere
     cursor.accept("for", "total", "of", "until")
     cursor.attempt(() => (cursor.accept("total") && cursor.accept("of") ? true : null))
     const inAll = cursor.accept("for total of", "total of")
@@ -155,6 +157,8 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
       cursor.at += 1
       return { kind: "until", until: { kind: "around" } }
     }
+    const made = cursor.attempt(() => readUntilMade(cursor))
+    if (made) return made
     const goesOn = cursor.accept("continue", "continuing", "cont")
     const until = readUntil(cursor)
     if (!until || (goesOn && until.kind !== "around")) return null
@@ -162,6 +166,48 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     const counted = until.kind === "around" ? cursor.attempt(() => readCountedTimes(cursor)) : null
     return counted ?? { kind: "until", until }
   })
+}
+
+/** "repeat in every ch-3 sp", "for each of the remaining 5 loops", "in next st": once in each, or in so many. */
+function readEverywhere(cursor: Cursor): Times | null {
+  if (!cursor.take("in") && !cursor.accept("for") && !cursor.is("each")) return null
+  let every = false
+  let next = false
+  for (;;) {
+    if (cursor.take("each", "rest")) every = true
+    else if (cursor.take("next")) next = true
+    else if (!cursor.accept("other", "of") && !cursor.take("that")) break
+  }
+  if (!every && !next) return null
+  const sized =
+    cursor.is("chain", 1) && (cursor.is("space", 2) || cursor.is("space", 3) || !cursor.is("next"))
+  const count = cursor.isNumber() && cursor.text(1) !== "-" && !sized ? cursor.takeCount(1) : null
+  if (!readNoun(cursor) || /^and$/.test(cursor.text())) return null
+  cursor.attempt(() =>
+    (cursor.take("of", "in") && cursor.take("previous") && cursor.take("round")) ||
+    cursor.take("around")
+      ? true
+      : null,
+  )
+  if (count !== null) return { kind: "more", count, plain: false }
+  return every
+    ? { kind: "until", until: { kind: "around", rest: true } }
+    : { kind: "more", count: 1, plain: false }
+}
+
+/** "until you have 8 petals", "until 8 clusters in all are made", "to form 6 petals": so many with what stands before. */
+function readUntilMade(cursor: Cursor): Times | null {
+  if (!cursor.take("until") && !cursor.accept("for")) return null
+  while (cursor.take("forms", "chat", "says-total") || cursor.accept("form", "make", "have"));
+  const count = cursor.takeCount(2)
+  if (count === null) return null
+  while (cursor.take("size", "colour") || cursor.accept("more"));
+  const noun = readNoun(cursor)
+  if (!noun) return null
+  while (cursor.take("chat", "made", "says-total", "more") || cursor.accept("in", "all", "total"));
+  return /^[,;.()[\]*]?$/.test(cursor.text()) || cursor.is("join")
+    ? { kind: "more", count: count - 1, plain: true, untilMade: true }
+    : null
 }
 
 function readCountedTimes(cursor: Cursor): Times | null {

@@ -10,6 +10,7 @@ import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { alongChainFinding } from "./along-chain.ts"
 import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed-totals.ts"
+import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
@@ -157,6 +158,17 @@ function after(
       round = then.ground
       assumed = true
     }
+  }
+  // The count goes on by the words of the round alone; the piece ends before it.
+  const alone =
+    !round && !candidate.unknown && !first && !tree.gaps.some(({ cost }) => cost >= 1)
+      ? countedByItself(request)
+      : null
+  if (alone) {
+    motif ??= state.rounds.length
+    round = alone.round
+    assumed = true
+    own.push(byItselfFinding(one.number, alone, label))
   }
   if (round && foundation?.along) {
     own.push(alongChainFinding(label, foundation.along.all > foundation.along.oneSide))

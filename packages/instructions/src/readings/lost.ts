@@ -4,10 +4,11 @@ import type { Round } from "@roundwright/motif"
 import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundReading } from "../base/reading.ts"
-import type { Span } from "../base/tree.ts"
+import type { RoundTree, Span } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import { assumedRound } from "./assumed.ts"
 import { assumedFinding, clearTotal } from "./assumed-totals.ts"
+import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import type { Resolver } from "./candidates.ts"
 import type { State } from "./ground.ts"
 import type { OneRound } from "./list-rounds.ts"
@@ -82,6 +83,8 @@ export function goOnLost(
     clearTotal(first, one.text)
   )
     return [recovered(reader, state, one, { ...first, ...tree }, round)]
+  const alone = first && onUnknownGround(reader, state, one, first, tree)
+  if (alone) return [alone]
   const note: Finding = {
     severity: "note",
     code: "not-worked",
@@ -99,6 +102,62 @@ export function goOnLost(
       readings: [...state.readings, notWorked(reader, one, firm?.items[0]?.count ?? null)],
     },
   ]
+}
+
+/** A round whose own words tell what it stands on and how often: reading goes on from it, though the motif has ended. */
+function onUnknownGround(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  first: TreeReading,
+  tree: RoundTree,
+): State | null {
+  if (first.gaps.some(({ cost }) => cost >= 1)) return null
+  const shared = {
+    rounds: state.rounds,
+    centre: null,
+    budget: reader.budget,
+    startCounts: reader.prose.startCounts,
+    saidCounts: state.saidCounts,
+  }
+  const label = { start: one.text.start, end: one.text.label.end }
+  const found = countedByItself({
+    shared,
+    index: state.rounds.length + 1,
+    number: one.number,
+    tree,
+    foundation: null,
+    turned: false,
+    row: one.text.label.row,
+    span: label,
+  })
+  if (!found) return null
+  const { stitches, chains, spaces } = countsOf(found.round)
+  const finding = byItselfFinding(one.number, found, label)
+  const { comparison } = found.result
+  const { line, span } = placeOfRound(reader, one.text)
+  return {
+    ...state,
+    rounds: [...state.rounds, found.ground, found.round],
+    lost: false,
+    doubt: null,
+    trees: new Map([...state.trees, [one.number, tree]]),
+    findings: [...state.findings, { ...finding, round: one.number }],
+    readings: [
+      ...state.readings,
+      {
+        number: one.number,
+        line,
+        start: one.text.start,
+        end: span.end,
+        counted: { stitches, chains, spaces },
+        stated: comparison.stated,
+        agrees: comparison.agrees,
+        clean: finding.severity === "note",
+        assumed: true,
+      },
+    ],
+  }
 }
 
 /** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */

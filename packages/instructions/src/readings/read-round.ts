@@ -44,7 +44,9 @@ export function workRound(request: RoundRequest): RoundResult {
     const supported = other.comparison.agrees === true || other.comparison.inRange === true
     // An unusual reading needs a total that speaks for it and not for the usual one.
     const onlyWay =
-      usual.round === null && other.score === 0 && forced.get("several-unplaced") === "in-space"
+      usual.round === null &&
+      other.score === 0 &&
+      /^in-(?:space|one)$/.test(forced.get("several-unplaced") ?? "")
     if (needsTotal(forced) && !onlyWay && (!supported || usual.comparison.agrees === true)) continue
     if (other.score < best.score) {
       best = other

@@ -182,7 +182,13 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
     } else if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
       kept.push({ ...b, start: a.start, end: c.end })
       i += 2
-    } else if (a.text === "tch" || (a.text === "t" && b?.text === "-" && c?.text === "ch")) {
+    } else if (a.text === "(" && namesSize(tokens, i)) {
+      // "next (ch-7) loop": the bracket only sets the size off.
+      const close = closeOf(tokens, i)
+      kept.push(...tokens.slice(i + 1, close))
+      i = close
+    } else if (a.text === "(" && isOtherTerm(tokens, i, isName)) i = closeOf(tokens, i)
+    else if (a.text === "tch" || (a.text === "t" && b?.text === "-" && c?.text === "ch")) {
       const end = a.text === "tch" ? a.end : c!.end
       kept.push(
         { ...a, type: "word", text: "turning", end },
@@ -218,6 +224,36 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
     else kept.push(...(gluedWords(a, isName) ?? [a]))
   }
   return kept
+}
+
+function closeOf(tokens: readonly Token[], at: number): number {
+  return tokens.findIndex(({ text }, k) => k > at && text === ")")
+}
+
+/** "(ch 7)", "(ch-7)" in front of a loop. */
+function namesSize(tokens: readonly Token[], at: number): boolean {
+  const close = closeOf(tokens, at)
+  if (close < at + 3 || close > at + 4 || !classesOf.get(tokens[at + 1]!.text)?.has("chain"))
+    return false
+  return (
+    tokens[close - 1]!.type === "number" &&
+    classesOf.get(tokens[close + 1]?.text ?? "")?.has("space") === true
+  )
+}
+
+/** "(US = hdc)", "(= UK tr)" behind the name of a stitch: what it is called elsewhere. */
+function isOtherTerm(
+  tokens: readonly Token[],
+  at: number,
+  isName: (text: string) => boolean,
+): boolean {
+  const close = closeOf(tokens, at)
+  if (close < at + 3 || close > at + 6 || !isName(tokens[at - 1]?.text ?? "")) return false
+  const inner = tokens.slice(at + 1, close).map(({ text }) => text)
+  return (
+    inner.some((text) => /^(?:us|uk|usa|american|british|english)$/.test(text)) &&
+    inner.some(isName)
+  )
 }
 
 /** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */

@@ -165,7 +165,8 @@ export const lexicon: readonly LexiconEntry[] = [
   },
   {
     class: "chat",
-    words: "continue around with|continuing around with|go around with|work around with",
+    words:
+      "back down|back up|continue around with|continuing around with|go around with|work around with",
   },
   { class: "next", words: "next|nxt|nx|following|foll|subsequent|succeeding" },
   { class: "same", words: "same|very same|that same|this same" },
@@ -241,7 +242,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "ring",
     words:
-      "ring|rings|circle|mr|mc|magic ring|magic circle|magic loop|magic rings|adjustable ring|adjustable loop|sliding loop|sliding ring|slip ring|slip loop|center of ring|centre of ring|middle of ring|chain ring|ch ring|ch-ring|starting ring|foundation ring|magic cirlce|magical circle|magical ring|starter ring|double magic ring|initial ring|center ring|centre ring|beginning ring|magic knot|center circle|starting circle|ring center|ring centre|center loop|starting loop|beginning loop|loop ring|foundation circle|center of circle|centre of circle",
+      "key ring|keyring|jump ring|hoop|earring hoop|bangle|hair tie|hair elastic|jar ring|ring|rings|circle|mr|mc|magic ring|magic circle|magic loop|magic rings|adjustable ring|adjustable loop|sliding loop|sliding ring|slip ring|slip loop|center of ring|centre of ring|middle of ring|chain ring|ch ring|ch-ring|starting ring|foundation ring|magic cirlce|magical circle|magical ring|starter ring|double magic ring|initial ring|center ring|centre ring|beginning ring|magic knot|center circle|starting circle|ring center|ring centre|center loop|starting loop|beginning loop|loop ring|foundation circle|center of circle|centre of circle",
   },
   {
     class: "drawn-ring",
@@ -266,7 +267,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "work",
     words:
-      "continue to work|continue to make|continue to crochet|work|works|make|makes|do|crochet|place|put|add|create|making|working|doing|placing|adding|crocheting|work as follows|made up of|using|stitch up|perform|do this|complete the following|work following",
+      "continue to work|continue to make|continue to crochet|work|works|make|makes|do|crochet|place|put|add|create|making|working|doing|placing|adding|putting|crocheting|work as follows|made up of|using|stitch up|perform|do this|complete the following|work following",
   },
   {
     class: "skip",
@@ -305,7 +306,7 @@ export const lexicon: readonly LexiconEntry[] = [
       "evenly|equally|evenly spaced|evenly spread|evenly around|spread evenly|spaced evenly|evenly distributed",
   },
   { class: "end", words: "except|ending|end|ends|finishing|finish|ended" },
-  { class: "omit", words: "omitting|omit|leaving out|leaving|skipping" },
+  { class: "omit", words: "omitting|omit|leaving out|leave|leaving|skipping" },
   {
     class: "counts",
     words:
@@ -348,7 +349,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "says-total",
     words:
-      "total|totals|totaling|totalling|you should have|you will have|you now have|you have|you'll have|should have|gives|giving|there are|there will be|there should be|resulting in|for total of|total of|you should now have|stitch count|count should be|st count|makes|will have|making|in total|result",
+      "total|totals|totaling|totalling|you should have|you will have|you now have|you have|you'll have|should have|gives|giving|there are|there will be|there should be|resulting in|for total of|for a total of|making total of|total of|you should now have|stitch count|count should be|st count|makes|will have|making|in total|result",
   },
   {
     class: "soft",

@@ -47,6 +47,9 @@ export class Choices {
   }
 }
 
+/** What makers leave open most often: whether "repeat 5 times" counts the first time. */
+const likeliest: ChoiceName = "times"
+
 /** Other readings of the points asked, those with one change first; at most `most`. */
 export function otherReadings(
   choices: Choices,
@@ -55,6 +58,7 @@ export function otherReadings(
   const singles: [ChoiceName, ChoiceValue][] = []
   for (const [name, { others }] of choices.asked)
     for (const value of others) singles.push([name, value])
+  singles.sort((a, b) => Number(b[0] === likeliest) - Number(a[0] === likeliest))
   const readings = singles.map((single) => new Map([single]))
   for (let i = 0; i < singles.length && readings.length < most; i++)
     for (let j = i + 1; j < singles.length && readings.length < most; j++) {

@@ -39,7 +39,11 @@ export function makeAt(
   if (!each && places.length > 1 && count > 1) {
     const several =
       count === places.length && count < 4
-        ? work.choices.take("several-in-several", ["each", "one-each"])
+        ? work.choices.take(
+            "several-in-several",
+            // Three in each of three is rare, three in the next three is not.
+            count > 2 ? ["one-each", "each"] : ["each", "one-each"],
+          )
         : null
     const spread =
       place?.over === true ||

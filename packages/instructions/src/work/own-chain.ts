@@ -2,6 +2,7 @@
 
 import type { Anchor } from "@roundwright/motif"
 import type { Place, Span, Step } from "../base/tree.ts"
+import { meaningOf } from "../edge/meanings.ts"
 import { makeStitches } from "./make-stitches.ts"
 import type { OwnChain } from "./round-parts.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
@@ -14,6 +15,23 @@ export function turnBack(work: RoundWork, skip: number, span: Span): OwnChain {
   if (last?.type !== "chain" || skip < 0)
     throw noPlace(span, "There is no chain just made to work back along.")
   return { element, next: last.chains - 1 - skip }
+}
+
+/** Fewest chains that a leaf or a point is worked back along; of fewer nobody says "each ch". */
+const fewestOfLeaf = 2
+
+/**
+ * "ch 7, skip first chain, dc into each chain": chains are named, the round below has none, and the round has just
+ * made some.
+ */
+export function turnsBackUnsaid(work: RoundWork, place: Place | null): boolean {
+  if (!place || (work.own && work.own.next >= 0) || work.inPlace || work.index === 0) return false
+  const nouns = place.at === "each" ? place.nouns : place.at === "next" ? [place.noun] : []
+  if (nouns.length === 0 || !nouns.every(({ what }) => what === "chain")) return false
+  if (place.at === "next" && (place.pick !== undefined || place.order === "any")) return false
+  const last = work.elements[work.elements.length - 1]
+  if (last?.type !== "chain" || last.chains < fewestOfLeaf) return false
+  return !meaningOf(work.main.edge, { what: "chain" }).exists
 }
 
 /** True where the step goes on along a chain that is being worked back along. */

@@ -3,6 +3,7 @@
 import type { Place, Span, Step, StitchName } from "../base/tree.ts"
 import { kindFits } from "../edge/site.ts"
 import { move } from "./move-start.ts"
+import { goesOnAlong, turnBack, turnsBackUnsaid } from "./own-chain.ts"
 import { positionFor } from "./positions.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
 import { nothingLeft } from "./try-once.ts"
@@ -41,7 +42,16 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
       })
   }
   for (const [i, place] of places.entries()) {
+    if (place.at === "hook-chain") work.own = turnBack(work, place.nth - 1, place)
     if (place.at !== "next") continue
+    if (turnsBackUnsaid(work, place)) {
+      work.own = turnBack(work, place.count, place)
+      continue
+    }
+    if (work.own && goesOnAlong(work, place)) {
+      work.own.next -= place.count
+      continue
+    }
     if (i === 0 && isAtStart(work, place, places[1])) continue
     // The stitch of a counting start is already worked into; "skip first st" means it.
     if (place.order === "first" && work.startTaken) continue

@@ -4,7 +4,7 @@ import type { Step, Until } from "../base/tree.ts"
 import { boundaryOf } from "./boundaries.ts"
 import { endsRound, finishCounted, finishRepeat } from "./finish-repeat.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
-import { tryOnce } from "./try-once.ts"
+import { nothingLeft, tryOnce } from "./try-once.ts"
 
 type Repeat = Extract<Step, { do: "repeat" }>
 
@@ -14,12 +14,28 @@ const mostRepeats = 5_000
 export function repeatSteps(work: RoundWork, step: Repeat): void {
   if (work.repeatDepth === 0 && work.elements.length > 0) work.madeBeforeRepeat = true
   work.repeatDepth += 1
+  const { doubles } = work
+  work.doubles = plainAndDoubled(step.body)
   try {
     if (step.times.kind === "until") repeatUntil(work, step)
     else repeatCounted(work, step, countOf(work, step.times))
   } finally {
     work.repeatDepth -= 1
+    work.doubles = doubles
   }
+}
+
+/** "(1 dc, 2 dc)": one in the next stitch, two in the one after it; nobody parts three plain stitches so. */
+function plainAndDoubled(body: readonly Step[]): boolean {
+  const [first] = body
+  if (first?.do !== "work" || body.length !== 2) return false
+  const counts: number[] = []
+  for (const step of body) {
+    if (step.do !== "work" || step.place || step.stitch.tog || step.stitch.shape) return false
+    if (step.stitch.kind.basic !== first.stitch.kind.basic) return false
+    counts.push(step.count)
+  }
+  return Math.min(...counts) === 1 && Math.max(...counts) > 1
 }
 
 function countOf(work: RoundWork, times: Exclude<Repeat["times"], { kind: "until" }>): number {
@@ -27,9 +43,17 @@ function countOf(work: RoundWork, times: Exclude<Repeat["times"], { kind: "until
   if (!times.plain) return times.count + 1
   const taken = work.choices.take(
     "times",
-    times.ofBracket ? ["in-all", "more"] : ["more", "in-all"],
+    times.ofBracket || (times.untilMade && startsAlike(work))
+      ? ["in-all", "more"]
+      : ["more", "in-all"],
   )
   return taken === "more" ? times.count + 1 : times.count
+}
+
+/** A stitch, or a group of them, stands before the repeat: the first of those it makes. */
+function startsAlike({ elements, startChain }: RoundWork): boolean {
+  const stitches = elements.filter(({ type }) => type === "stitch").length
+  return stitches > (startChain?.counts && elements.length === 1 ? 1 : 0)
 }
 
 function repeatCounted(work: RoundWork, step: Repeat, count: number): void {
@@ -50,7 +74,7 @@ function repeatCounted(work: RoundWork, step: Repeat, count: number): void {
     if (last && step.last && step.ending === "replaces") work.performers.steps(work, step.last)
     else {
       starts.push(work.used.length)
-      work.performers.steps(work, step.body)
+      if (!last || !slipsIntoStart(work, step.body)) work.performers.steps(work, step.body)
     }
   }
   if (step.last && step.ending === "follows") work.performers.steps(work, step.last)
@@ -85,6 +109,7 @@ function repeatUntil(work: RoundWork, step: Repeat): void {
     if (failed) {
       stopped = failed
       work.backTo(mark)
+      if (full > 0 && !step.last && slipsIntoStart(work, step.body)) full += 1
       break
     }
     if (bounded && main.at > boundary) {
@@ -122,6 +147,29 @@ function repeatUntil(work: RoundWork, step: Repeat): void {
       work.mainRepeats,
       full + (step.last && step.ending === "replaces" ? 1 : 0),
     )
+}
+
+/** "*5 dc in next loop, sl st in next loop" for the last time: the slip stitch goes into the loop the round began in. */
+function slipsIntoStart(work: RoundWork, body: readonly Step[]): boolean {
+  const slip = body[body.length - 1]
+  if (slip?.do !== "slip" || slip.place?.at !== "next" || slip.place.count !== 1 || body.length < 2)
+    return false
+  const { startSite } = work
+  if (!startSite || work.inPlace || work.repeatDepth !== 1) return false
+  const mark = work.mark()
+  const uses = work.used.length
+  const fits =
+    !tryOnce(work, body.slice(0, -1)) && work.used.slice(uses).some(({ use }) => use === "worked")
+  const kinds = slip.place.noun.what === "space" ? (["chain"] as const) : undefined
+  if (fits && nothingLeft(work, kinds) && tryOnce(work, [slip])) {
+    work.add(
+      { type: "stitch", kind: slip.kind ?? { basic: "sl st" }, anchors: [startSite.anchor] },
+      slip,
+    )
+    return true
+  }
+  work.backTo(mark)
+  return false
 }
 
 function positionSum(work: RoundWork): number {

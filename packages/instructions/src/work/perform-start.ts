@@ -7,7 +7,7 @@ import {
   stitchForTurningChain,
   turningChains,
 } from "@roundwright/stitches"
-import type { CountsAs, Step } from "../base/tree.ts"
+import type { CountsAs, Noun, Step } from "../base/tree.ts"
 import { firstLeg, isLegAcross, isLegInSame, isLegWithNext, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
 import { move } from "./move-start.ts"
@@ -99,18 +99,23 @@ export function raisesFirst(work: RoundWork, step: ChainStep): boolean {
   return true
 }
 
-/** "Join to 3rd ch. Ch 3, 2 dc in same sp": nothing led to a space, yet the round begins in the next one. */
-/** "3 dc in each sp around": the space the round begins in is the first of them. */
+/** "3 dc in each sp around", "(2 dc, ch 1, 2 dc) in next sp": the space the round begins in is the first of them. */
 function spacesFilled(steps: readonly Step[]): boolean {
-  return steps.some(
-    (step) =>
-      (step.do === "work" || step.do === "group") &&
-      step.place?.at === "each" &&
-      step.place.nouns.some(({ what }) => what === "space"),
-  )
+  const nouns = steps.flatMap(nounsWorkedInto)
+  return nouns.length > 0 && nouns.every(({ what }) => what === "space" || what === "corner")
 }
 
-function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
+function nounsWorkedInto(step: Step): readonly Noun[] {
+  if (step.do === "repeat") return step.body.flatMap(nounsWorkedInto)
+  if (step.do === "pass") return step.cases.flatMap(nounsWorkedInto)
+  if (step.do !== "work" && step.do !== "group") return []
+  if (step.place?.at === "each") return step.place.nouns
+  if (step.place?.at === "next") return [step.place.noun]
+  return []
+}
+
+/** "Join to 3rd ch. Ch 3, 2 dc in same sp": nothing led to a space, yet the round begins in the next one. */
+export function moveToSameSpace(work: RoundWork, following: Step | undefined): void {
   if (following?.do !== "work" && following?.do !== "group") return
   const { place } = following
   const { edge } = work.main

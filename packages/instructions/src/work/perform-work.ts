@@ -1,10 +1,11 @@
 // Stitches: how many go where, by what the words of a step say of count and place.
 
 import type { Anchor } from "@roundwright/motif"
+import { fewestOfLoop } from "../base/limits.ts"
 import type { Noun, Place, Step } from "../base/tree.ts"
 import { besideFirstLeg, workWithFirstLeg } from "./first-leg.ts"
 import { makeAt, makeStitches } from "./make-stitches.ts"
-import { goesOnAlong, turnBack, workAlong } from "./own-chain.ts"
+import { goesOnAlong, turnBack, turnsBackUnsaid, workAlong } from "./own-chain.ts"
 import { closeLoop, closesSpace, workOnMade } from "./perform-closing.ts"
 import { passEach } from "./perform-pass.ts"
 import type { RoundWork } from "./round-work.ts"
@@ -43,6 +44,7 @@ export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>
       hint: `Write "${step.count} sc in each corner", or state the round's total.`,
     })
   const place = step.place
+  if (turnsBackUnsaid(work, place)) work.own = turnBack(work, 0, step)
   if (place?.at === "list") {
     for (const part of place.places) performWork(work, { ...step, place: part })
     return
@@ -201,6 +203,17 @@ function startsInSpace(work: RoundWork): boolean {
   )
 }
 
+/** A loop lies between. */
+function stepsOverLoop({ main, elements }: RoundWork, from: number, to: number): boolean {
+  const last = elements[elements.length - 1]
+  if (last?.type === "chain") return false
+  for (let at = from; at < to; at++) {
+    const element = main.edge.elementAt(((at % main.edge.size) + main.edge.size) % main.edge.size)
+    if (element?.type === "chain" && element.chains >= fewestOfLoop) return true
+  }
+  return false
+}
+
 const anyStitch: Noun = { what: "stitch" }
 
 /** Stitches with no place said: into the group's place, the ring, or one in each of the next. */
@@ -248,7 +261,11 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
     const fromSpace = work.startSite?.anchor.at === "space"
     const how = work.choices.take(
       "several-unplaced",
-      fromSpace ? (["one-each", "in-one", "in-space"] as const) : (["one-each", "in-one"] as const),
+      fromSpace
+        ? (["one-each", "in-one", "in-space"] as const)
+        : work.doubles
+          ? (["in-one", "one-each"] as const)
+          : (["one-each", "in-one"] as const),
     )
     if (how !== "one-each") {
       const noun: Noun = how === "in-space" ? { what: "space" } : anyStitch
@@ -269,7 +286,9 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
     count: legs,
   }
   for (let i = 0; i < step.count - (inside ? 1 : 0); i++) {
+    const from = work.main.at
     const { sites, position } = nextSites(work, place)
+    work.overLoops ||= position === work.main && stepsOverLoop(work, from, sites[0]!.from)
     for (const site of sites) work.use(position, site, "worked")
     work.current = sites[sites.length - 1] ?? work.current
     if (stitch.shape === "increase")

@@ -2,7 +2,7 @@
 
 import type { Anchor } from "@roundwright/motif"
 import { mostChains } from "../base/limits.ts"
-import type { Step } from "../base/tree.ts"
+import type { Place, Step } from "../base/tree.ts"
 import type { Site } from "../edge/site.ts"
 import { move } from "./move-start.ts"
 import { turnBack } from "./own-chain.ts"
@@ -10,7 +10,7 @@ import { madeElement } from "./perform-closing.ts"
 import { performSkip, performSlip } from "./perform-moves.ts"
 import { passAround, passEach } from "./perform-pass.ts"
 import { repeatSteps } from "./perform-repeat.ts"
-import { isStartChain, raisesFirst, workStartChain } from "./perform-start.ts"
+import { isStartChain, moveToSameSpace, raisesFirst, workStartChain } from "./perform-start.ts"
 import { performWork, placeAnchors } from "./perform-work.ts"
 import { CannotWork, type Performers, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
@@ -50,9 +50,18 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
     case "skip":
       performSkip(work, step)
       return
-    case "slip":
-      performSlip(work, step, steps.slice(i + 1).every(saysNoWork))
+    case "slip": {
+      const rest = steps.slice(i + 1)
+      const last = rest.every(saysNoWork)
+      const onlyMoves = rest.every(
+        (next) => saysNoWork(next) || next.do === "slip" || next.do === "attach",
+      )
+      const free = work.repeatDepth === 0 && work.inPlace === null
+      // Slip stitches behind the join lead to where the next round begins.
+      if (free && onlyMoves && work.joined && work.elements.length > 0) return
+      performSlip(work, step, last || (free && onlyMoves && leadsToFirst(step.place)))
       return
+    }
     case "attach":
       if (work.elements.length === 0 && step.place) move(work, step.place, true)
       return
@@ -84,6 +93,14 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
     default:
       return
   }
+}
+
+/** "sl st to first dc", "to top of ch 3": what joins a round. */
+function leadsToFirst(place: Place | null): boolean {
+  return (
+    (place?.at === "made" && place.which === "first") ||
+    (place?.at === "next" && place.order === "first")
+  )
 }
 
 /** What may follow the slip stitch that joins a round. */
@@ -174,6 +191,7 @@ function makePicot(work: RoundWork, step: Extract<Step, { do: "picot" }>): void 
 
 function performGroup(work: RoundWork, step: Extract<Step, { do: "group" }>): void {
   const { place } = step
+  if (work.elements.length === 0 && step.steps[0]?.do === "chain") moveToSameSpace(work, step)
   if (step.loose && work.choices.take("bare-list", ["together", "apart"]) === "apart") {
     const last = step.steps[step.steps.length - 1]
     perform(work, step.steps.slice(0, -1))

@@ -67,6 +67,18 @@ export function runUnderHook(work: RoundWork, noun: Noun): Site | null {
   return found
 }
 
+/** "Sl st in next loop, ch 1, 5 dc in loop": the loop that the slip stitch just made stands in. */
+export function spaceSlippedInto(work: RoundWork, noun: Noun): Site | null {
+  if (noun.what !== "space" || work.current?.anchor.at !== "space") return null
+  const last = work.elements.findLast(({ type }) => type === "stitch")
+  if (last?.type !== "stitch" || last.kind.basic !== "sl st" || last.kind.gathered) return null
+  const { from, to } = work.current
+  const meaning = meaningOf(work.main.edge, noun)
+  return meaning.exists && findSite(work.main.edge, meaning.noun, from, to, from, null)
+    ? work.current
+    : null
+}
+
 /** Along a chain and back: "3 sc in last ch" when the side is used up, "2 sc in first ch" when all of it is. */
 export function atEndOfChain(work: RoundWork, position: Position, place: Next): Site | null {
   if (position.edge.round >= 0 || position !== work.main || place.noun.what !== "chain") return null

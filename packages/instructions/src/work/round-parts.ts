@@ -97,4 +97,5 @@ export interface Mark {
   readonly lastChain: Element | null
   readonly findings: number
   readonly own: OwnChain | null
+  readonly overLoops: boolean
 }

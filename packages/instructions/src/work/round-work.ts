@@ -75,6 +75,10 @@ export class RoundWork {
   firstSide: number | null = null
   /** A chain of this round that is being worked back along. */
   own: OwnChain | null = null
+  /** The repeat being worked has single stitches beside several: the several go into one place. */
+  doubles = false
+  /** Stitches with no place of their own have gone on past a loop. */
+  overLoops = false
   /** A starting chain that is the first leg of the gathered stitch about to be made. */
   pendingLeg: { readonly chains: number; readonly anchors: readonly Anchor[] } | null = null
   /** Cells from the first stitch skipped to the first one worked. */
@@ -166,6 +170,7 @@ export class RoundWork {
       lastChain: this.elements[this.elements.length - 1] ?? null,
       findings: this.findings.length,
       own: this.own && { ...this.own },
+      overLoops: this.overLoops,
     }
   }
 
@@ -184,6 +189,7 @@ export class RoundWork {
     this.startTaken = mark.startTaken
     this.findings.length = mark.findings
     this.own = mark.own && { ...mark.own }
+    this.overLoops = mark.overLoops
     if (this.others.size === 0) return
     const known = new Map(mark.others)
     for (const [round, position] of this.others) {

@@ -17,6 +17,7 @@ import {
   onlyStartMade,
   petalsTouch,
   runUnderHook,
+  spaceSlippedInto,
 } from "./place-signs.ts"
 import { positionFor } from "./positions.ts"
 import type { Position } from "./round-parts.ts"
@@ -69,6 +70,8 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
     position.at = work.startSite!.to
     return { sites: [work.startSite!], position }
   }
+  const slipped = place.bare && position === work.main ? spaceSlippedInto(work, place.noun) : null
+  if (slipped) return { sites: [slipped], position }
   const under = place.bare && position === work.main ? runUnderHook(work, place.noun) : null
   if (under) return { sites: [under], position }
   if (place.post && isClosingStitch(work, place.noun)) return { sites: [work.startSite!], position }
