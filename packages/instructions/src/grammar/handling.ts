@@ -6,11 +6,11 @@ import type { Cursor } from "./cursor.ts"
 import { readPlace } from "./places.ts"
 
 /** Words passed over in one clause, at most. */
-const longestClause = 40
+export const longestClause = 40
 
 /** A clause of handling costs this, however many words it has. */
 const clauseCost = 0.05
-const sentenceCost = 0.2
+export const sentenceCost = 0.2
 
 /** "as follows", "work", "the following": words before what is worked. */
 export function acceptWork(cursor: Cursor): void {
@@ -157,82 +157,6 @@ export function beginsWhere(chart: Chart, at: number): readonly Clause[] {
     ),
   ]
 }
-
-/** True for words that begin advice: what follows them is no step of its own. */
-export function startsAdvice(text: string): boolean {
-  return /^(?:remember|reminder|note|nb|tip|tips|tip:|hint|hints|ensure|ensuring|careful|important|please note|make sure|making sure)$/.test(
-    text,
-  )
-}
-
-/** "- remember to include the first ch 3", "Tip: work over the tail ...": to the end of the sentence; dear, as work may hide in it. */
-export function adviceClause(chart: Chart, at: number): readonly Clause[] {
-  const cursor = chart.from(at)
-  const before = chart.lexemes[at - 1]
-  if (!before || !/^[.!?)\]};,*-]$/.test(before.text)) return []
-  const start = cursor.start()
-  for (let k = 0; k < longestClause && !cursor.done(); k++) {
-    if (/^[.!?)\]}*]$/.test(cursor.text())) break
-    cursor.at += 1
-  }
-  const remarks: Remark[] = [{ code: "not-of-the-work", start, end: cursor.lastEnd() }]
-  return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.45, { remarks })]
-}
-
-/** A whole sentence of talk: no stitch, no place, no figure in it. Told, and passed over. */
-export function talkSentence(chart: Chart, at: number): readonly Clause[] {
-  const cursor = chart.from(at)
-  const before = chart.lexemes[at - 1]
-  if (before && !/^[.!?)\]};,*-]$/.test(before.text) && before.text !== ":") return []
-  let others = 0
-  const start = cursor.start()
-  for (let k = 0; k < longestClause && !cursor.done(); k++) {
-    const word = cursor.peek()!
-    if (/^[.!?]$/.test(word.text) || /^[([{)\]}*]+$/.test(word.text)) break
-    if (word.type === "number" || word.type === "ordinal") return []
-    if (cursor.is("next") && cursor.is("round", 1)) {
-      // "this brings the thread in position for next round"
-      cursor.at += 2
-      others += 1
-      continue
-    }
-    if (word.type === "word" && tellsWork(cursor)) return []
-    if (word.type === "word") others += 1
-    cursor.at += 1
-  }
-  if (others < 2) return []
-  const ends = cursor.done() || /^[.!?)\]}]$/.test(cursor.text())
-  if (!ends) return []
-  const remarks: Remark[] = [{ code: "not-of-the-work", start, end: cursor.lastEnd() }]
-  return [clause(cursor, [], sentenceCost, { remarks })]
-}
-
-/** Words with which something could be worked. */
-function tellsWork(cursor: Cursor): boolean {
-  const word = cursor.peek()!
-  if (word.classes.size === 0) return word.skipCost > 1.5
-  for (const name of workClasses)
-    if (word.classes.has(name)) return !word.classes.has("handling") && !word.classes.has("chat")
-  return false
-}
-
-const workClasses = [
-  "chain",
-  "stitch",
-  "space",
-  "group",
-  "corner",
-  "ring",
-  "picot",
-  "skip",
-  "join",
-  "repeat",
-  "turn",
-  "increase",
-  "decrease",
-  "each",
-  "next",
-] as const
 
 /** "using a 4 mm hook", "with a 5.5 mm (I) hook": the tool, told in passing. */
 export function toolClause(chart: Chart, at: number): readonly Clause[] {

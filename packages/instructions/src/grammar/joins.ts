@@ -142,6 +142,9 @@ function standing(cursor: Cursor, stitch: StitchName, start: number): Clause {
   const span = cursor.since(start)
   const work = { ...span, do: "work" as const, stitch, count: 1 }
   return clause(cursor, (before) => {
+    // Behind chains it closes the last loop; behind stitches it is only how the round is joined.
+    if (hasWork(before) && toFirst(place) && !makesChains(before[before.length - 1]))
+      return [...before, { ...span, do: "join", place: null }]
     if (hasWork(before)) return [...before, { ...work, place }]
     const same: Place = { ...span, at: "same", noun: { what: "any" } }
     return [
@@ -150,6 +153,18 @@ function standing(cursor: Cursor, stitch: StitchName, start: number): Clause {
       { ...work, place: place?.at === "next" ? same : place },
     ]
   })
+}
+
+function toFirst(place: Place | null): boolean {
+  return place?.at === "made"
+    ? place.which === "first"
+    : place?.at === "next" && place.order === "first"
+}
+
+function makesChains(step: Step | undefined): boolean {
+  if (step?.do === "repeat") return step.body.some(makesChains)
+  if (step?.do === "group") return step.steps.some(makesChains)
+  return step?.do === "chain" || step?.do === "picot"
 }
 
 /** "Standing dc in any ch-2 sp", "begin with a standing sc in any st": new yarn without the word join. */

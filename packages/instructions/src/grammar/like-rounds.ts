@@ -172,7 +172,11 @@ function readNamedRounds(cursor: Cursor): { from: number | null; to: number | nu
       break
     }
     if (!lead) return null
-    if (cursor.is("previous") || cursor.is("last")) {
+    if (
+      cursor.is("previous") ||
+      cursor.is("last") ||
+      (/^(?:this|that)$/.test(cursor.text()) && cursor.is("round", 1))
+    ) {
       cursor.at += 1
       return cursor.take("round") ? { from: null, to: null } : null
     }

@@ -13,15 +13,12 @@ import {
   startsWrap,
 } from "./gathered.ts"
 import {
-  adviceClause,
   beginsWhere,
   furtherRounds,
   handlingClause,
   measureSentence,
   otherWay,
   purposeClause,
-  startsAdvice,
-  talkSentence,
   toolClause,
   yarnClause,
 } from "./handling.ts"
@@ -30,6 +27,13 @@ import { asRound, growthRule } from "./like-rounds.ts"
 import { loopMode, notDone, otherSide, passesMode } from "./modes.ts"
 import { definedName, groupOf, namedList, roundName } from "./placed-lists.ts"
 import { localGroup, namesLocal } from "./shells.ts"
+import {
+  adviceClause,
+  afterFastening,
+  startsAdvice,
+  statement,
+  talkSentence,
+} from "./talk-sentences.ts"
 import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vague.ts"
 import { saysWhatComes, saysWhichRound } from "./which-round.ts"
 
@@ -321,6 +325,23 @@ export const productionsOfRounds: readonly Production[] = [
     starts: (word) => startsAdvice(word.text),
     rule: adviceClause,
     examples: ["12 dc in ring, remember to include the first chain 3"],
+  },
+  {
+    name: "statement",
+    readsOver: "talk",
+    starts: (word) => word.type === "word",
+    rule: statement,
+    examples: [
+      "12 dc in ring. You now have arches above the petals",
+      "12 dc in ring. This is half of the first petal",
+    ],
+  },
+  {
+    name: "after fastening off",
+    readsOver: "talk",
+    starts: (word) => word.type === "word",
+    rule: afterFastening,
+    examples: ["12 dc in ring. Fasten off. Attach the hook to the back of the medallion by hand"],
   },
   {
     name: "talk",

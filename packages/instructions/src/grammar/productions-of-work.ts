@@ -150,9 +150,16 @@ export const productionsOfWork: readonly Production[] = [
   },
   {
     name: "join",
-    starts: (word) => word.classes.has("join"),
+    starts: (word, cursor) =>
+      word.classes.has("join") ||
+      (word.text === "close" && (cursor.is("with", 1) || cursor.is("round", 1))),
     rule: joinRound,
-    examples: ["join with sl st to top of ch-3", "join yarn in any corner", "join"],
+    examples: [
+      "join with sl st to top of ch-3",
+      "join yarn in any corner",
+      "join",
+      "close with sc into top of first dc",
+    ],
   },
   {
     name: "standing stitch",

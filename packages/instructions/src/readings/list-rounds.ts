@@ -19,8 +19,50 @@ export interface OneRound {
 
 /** Rounds one by one, ranges written out; gaps and doubles in the numbering told. */
 export function listRounds(layout: PatternText, findings: Located[]): OneRound[] {
-  const list: OneRound[] = []
+  const list = inOrder(written(layout, findings))
+  tellNumbering(list, findings)
+  return list
+}
+
+/** "Rnds 4, 6 and 8: ..." before "Rnds 5 and 7: ...": in the order of their numbers. */
+function inOrder(list: readonly OneRound[]): OneRound[] {
+  const numbers = new Set(list.map(({ number }) => number))
+  if (numbers.size < list.length || list.every(({ text }) => !text.label.list)) return [...list]
+  return [...list].sort((a, b) => a.number - b.number)
+}
+
+function tellNumbering(list: readonly OneRound[], findings: Located[]): void {
   let last = 0
+  for (const { number, text, nth } of list) {
+    const { label } = text
+    const place = { start: label.start, end: Math.min(label.end, text.end) }
+    if (last > 0 && number > last + 1)
+      findings.push({
+        severity: "warning",
+        code: "round-missing",
+        ...place,
+        round: number,
+        message:
+          number === last + 2
+            ? `Round ${last + 1} is missing before this one.`
+            : `Rounds ${last + 1} to ${number - 1} are missing before this one.`,
+        hint: "Look for a lost line; this round is read as following the one before it in the text.",
+      })
+    if (last > 0 && number <= last && nth === 0)
+      findings.push({
+        severity: "warning",
+        code: "round-number-again",
+        ...place,
+        round: number,
+        message: `Round ${number} comes after round ${last}.`,
+        hint: "Number the rounds in the order they are worked.",
+      })
+    last = number
+  }
+}
+
+function written(layout: PatternText, findings: Located[]): OneRound[] {
+  const list: OneRound[] = []
   for (const text of layout.rounds) {
     const { label } = text
     const place = { start: label.start, end: Math.min(label.end, text.end) }
@@ -44,28 +86,7 @@ export function listRounds(layout: PatternText, findings: Located[]): OneRound[]
         message: "Nothing labels the rounds; every paragraph of work is taken for one.",
         hint: 'Begin each round with a label such as "Rnd 1:".',
       })
-    const of = label.to - label.from + 1
-    if (last > 0 && label.from > last + 1)
-      findings.push({
-        severity: "warning",
-        code: "round-missing",
-        ...place,
-        round: label.from,
-        message:
-          label.from === last + 2
-            ? `Round ${last + 1} is missing before this one.`
-            : `Rounds ${last + 1} to ${label.from - 1} are missing before this one.`,
-        hint: "Look for a lost line; this round is read as following the one before it in the text.",
-      })
-    if (last > 0 && label.from <= last)
-      findings.push({
-        severity: "warning",
-        code: "round-number-again",
-        ...place,
-        round: label.from,
-        message: `Round ${label.from} comes after round ${last}.`,
-        hint: "Number the rounds in the order they are worked.",
-      })
+    const of = label.list?.length ?? label.to - label.from + 1
     for (let nth = 0; nth < of; nth++) {
       if (list.length >= mostRounds) {
         findings.push({
@@ -78,9 +99,8 @@ export function listRounds(layout: PatternText, findings: Located[]): OneRound[]
         })
         return list
       }
-      list.push({ number: label.from + nth, text, nth, of })
+      list.push({ number: label.list?.[nth] ?? label.from + nth, text, nth, of })
     }
-    last = label.to
   }
   if (list.length === 0 && findings.length < 1000)
     findings.push({

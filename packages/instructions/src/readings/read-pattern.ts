@@ -44,6 +44,15 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternRea
       message: "This line stands outside the rounds and is not worked.",
       hint: 'Give it a label such as "Rnd 1:" if it is a round.',
     })
+  for (const aside of layout.asides)
+    findings.push({
+      severity: "note",
+      code: "not-of-the-work",
+      ...trimmed(source.plain, aside),
+      round: null,
+      message: "This says nothing of the work and is passed over.",
+      hint: "",
+    })
   const rounds = readRounds(source, layout, terms.terms, prose, findings)
   return {
     title: layout.title,

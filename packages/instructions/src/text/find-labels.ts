@@ -2,6 +2,7 @@
 // from one another. Labels are looked for everywhere, also inside a paragraph and glued to the word before.
 
 import { type BareLabel, bareLabelAt, labelAt, type RoundLabel } from "./labels.ts"
+import { type Sequel, sequelsIn } from "./sequels.ts"
 
 interface Found {
   readonly label: RoundLabel
@@ -11,7 +12,7 @@ interface Found {
 
 /** Words that begin something that may be a label. */
 const trigger =
-  /(?:rounds?|rnds?|rds?|rows?|r(?=[ .]?\d)|\d{1,3}(?:st|nd|rd|th|d)(?![a-z])|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth)(?= (?:round|rnd|row|colou?r))|(?:every|each|all)(?= (?:rounds?|rnds?|rows?)\b)|(?:\S{1,4}th|[il]st)(?= (?:row|rnd|round)\b))/gi
+  /(?:rounds?|rnds?|rds?|rows?|r(?=[ .]?\d|[ \t]{1,2}:[ \t]?\d{1,2}[ \t]{0,3}[-.:)])|tier(?= \d)|\d{1,3}(?=\.? (?:round|rnd|rd|row|lap|circle)[ \t]?[:.)-]|(?:-\d{1,3})?(?:st|nd|rd|th)?\.? (?:laps?|circles?|series)[ \t]?[:.)-])|\d{1,3}(?:st|nd|rd|th|d)(?![a-z])|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth)(?= (?:round|rnd|row|colou?r))|(?:every|each|all)(?= (?:rounds?|rnds?|rows?)\b)|(?:\S{1,4}th|[il]st)(?= (?:row|rnd|round)\b))/gi
 
 /** Words after which a round is spoken of rather than begun. */
 const refers =
@@ -24,10 +25,31 @@ const likely = 2
 
 export function findLabels(text: string): RoundLabel[] {
   const worded = chosen(candidates(text))
-  if (worded.length >= 2) return worded
-  const bare = bareLabels(text)
-  if (bare.length >= 2 && bare.length > worded.length) return bare
-  return worded
+  const bare = worded.length >= 2 ? [] : bareLabels(text)
+  const told = bare.length >= 2 && bare.length > worded.length ? bare : worded
+  return told
+}
+
+/** The rounds told without a number go on from the label before them, unless a later label counts without them. */
+export function withSequels(text: string, labels: readonly RoundLabel[]): RoundLabel[] {
+  const sequels: readonly Sequel[] = labels.length === 0 ? [] : sequelsIn(text)
+  const kept: RoundLabel[] = []
+  let next = 0
+  for (const [i, label] of labels.entries()) {
+    kept.push(label)
+    const until = labels[i + 1]
+    while (next < sequels.length && sequels[next]!.label.start < label.end) next += 1
+    const added: RoundLabel[] = []
+    let last = label.to
+    for (; next < sequels.length; next++) {
+      const sequel = sequels[next]!
+      if (until && sequel.label.start >= until.start) break
+      added.push({ ...sequel.label, from: last + 1, to: last + sequel.rounds })
+      last += sequel.rounds
+    }
+    if (!label.unnumbered && (!until || until.from === last + 1)) kept.push(...added)
+  }
+  return kept
 }
 
 function candidates(text: string): Found[] {
@@ -64,7 +86,9 @@ function scoreOf(text: string, label: RoundLabel, lead: string, glued: boolean):
   // "Round 1 (white)", "Blue, Rnd 3:", "Motif 1st row": a few words before it on its line.
   const opening = /^[ \t"'*>#•-]*[\p{L} ]{1,24}[-:,.–]?[ \t]{0,40}$/u.test(lead) && lead.length < 30
   const sentence = /[.;:!?)\]}"]\s*$/.test(lead) || /=\s*\d+[\p{L} ]{0,60}\s$/u.test(lead)
-  const mark = text.slice(label.markAt, label.end)
+  // "2nd Round.": the full stop is a mark, though it is read with the word.
+  const stop = text.charAt(label.markAt - 1) === "." ? 1 : 0
+  const mark = text.slice(label.markAt - stop, label.end)
   const colon = mark.includes(":")
   const marked = /[.\-–)]/.test(mark)
   let score = 0
@@ -101,6 +125,7 @@ function chosen(found: readonly Found[]): RoundLabel[] {
     const next = last && !last.unnumbered ? last.to + 1 : null
     const here = label.inferred && next !== null ? { ...label, from: next, to: next } : label
     if (label.inferred && next === null) return
+    if (label.weak && here.from !== (next ?? 1)) return
     const goesOn = next === null ? here.from <= 2 : here.from === next
     // What comes later goes on from it.
     const leads = found.slice(i + 1, i + 4).some((later) => later.label.from === here.to + 1)

@@ -1,54 +1,101 @@
 // A first round without a label: what stands before the first labelled round, where that is the second, or
-// where it makes stitches of its own.
+// where it makes stitches of its own. Talk may stand between the two, and its work may be on several lines.
 
 import type { Span } from "../base/tree.ts"
 import type { RoundLabel } from "./labels.ts"
 
 const makesStitches =
-  /\b\d+ ?(?:s\.?\s?c|d\.?\s?c|h\.?d\.?c|tr|htr|single|double|treble)\b|\b(?:[sd]\.? ?c|h\.? ?d\.? ?c|tr|t)\b[^.]{0,80}\b(?:ring|circle|loop)\b/i
+  /\b\d+ ?(?:s\.?\s?c|d\.?\s?c|h\.?d\.?c|t\.?r\.?c?|htr|l\.?\s?s|t|d|single|double|treble|half[ -]double)\b|\b(?:[sd]\.? ?c|h\.? ?d\.? ?c|tr|t|d)\b[^.]{0,80}\b(?:ring|circle|loop)\b/i
+
+interface FirstRound {
+  label: RoundLabel
+  line: number
+  start: number
+  bodyStart: number
+  end: number
+}
+type Line = Span & { line: number }
 
 /** "Work 8 dc into the ring. 2nd row: ...": the first labelled round is the second, and what stands before it the first. */
-export function takeFirstRound(
-  clean: string,
-  rounds: {
-    label: RoundLabel
-    line: number
-    start: number
-    bodyStart: number
-    end: number
-  }[],
-  prose: (Span & { line: number })[],
-): void {
+export function takeFirstRound(clean: string, rounds: FirstRound[], prose: Line[]): void {
   const second = rounds[0]
   if (!second || second.label.from > 2 || second.label.from < 1) return
-  const at = prose.findLastIndex((part) => part.end <= second.start)
+  const last = prose.findLastIndex((part) => part.end <= second.start)
+  const at = firstWork(clean, prose, last)
   const first = prose[at]
-  if (!first || clean.slice(first.end, second.start).trim() !== "") return
-  if (!makesStitches.test(clean.slice(first.start, first.end))) return
-  // Before a round 1 only what is plainly worked into a ring is a round of its own.
-  if (second.label.from === 1 && !intoRing(clean, first, prose[at - 1])) return
-  // A round 1 that is worked into a ring itself has none before it.
-  if (second.label.from === 1 && intoRing(clean, { ...second, start: second.bodyStart }, undefined))
-    return
-  prose.splice(at, 1)
-  const lead = clean.slice(first.start, first.end).search(/\S|$/)
-  const start = first.start + lead
+  if (!first) return
+  const until = lastOf(clean, prose, at, last)
+  // What stands between them without being prose is a heading, or a round of another piece.
+  if (last - until > mostTalk) return
+  const text = clean.slice(first.start, prose[until]!.end)
+  if (second.label.from === 1) {
+    // Before a round 1 only what is plainly worked into a ring is a round of its own, and that round is not.
+    const body = clean.slice(second.bodyStart, second.end)
+    if (!intoRing(text, clean, prose[at - 1]) || worksIntoRing.test(body)) return
+  }
+  const from = opensBefore(clean, prose, at)
+  const opening = prose[from]!
+  const lead = clean.slice(opening.start, first.end).search(/\S|$/)
+  const start = opening.start + lead
   const number = second.label.from - 1
+  const end = prose[until]!.end
+  prose.splice(from, until - from + 1)
   rounds.unshift({
     label: { from: number, to: number, row: second.label.row, start, end: start, markAt: start },
-    line: first.line,
+    line: opening.line,
     start,
     bodyStart: start,
-    end: first.end,
+    end,
   })
 }
 
-const ring = /\b(?:ring|circle|magic loop)\b/i
+/** Lines of talk between a first round and the label of the next. */
+const mostTalk = 8
+/** Lines of one round that is told line by line. */
+const mostLines = 4
+/** Longest line that is a round and nothing else. */
+const longestRound = 700
 
-function intoRing(clean: string, line: Span, before: Span | undefined): boolean {
-  const text = clean.slice(line.start, line.end)
-  if (!/\b\d+ ?(?:sc|dc|tr|hdc|htr|single|double|treble)/i.test(text) || text.length > 300)
-    return false
+/** How a stitch is made, a measure or an abbreviation: no round. */
+const explains = /\byo\b|yarn over|insert (?:the |your )?hook|=\s*[a-z]|\b(?:gauge|tension)\b/i
+
+/** The last line before `last` that makes stitches, and nothing of another round behind it. */
+function firstWork(clean: string, prose: readonly Line[], last: number): number {
+  for (let at = last; at >= 0 && at > last - mostTalk - mostLines; at--) {
+    const text = clean.slice(prose[at]!.start, prose[at]!.end)
+    if (text.length > longestRound) return -1
+    if (makesStitches.test(text)) return explains.test(text) ? -1 : at
+  }
+  return -1
+}
+
+/** The lines behind it that still belong to it: "join to 3rd ch at start". */
+function lastOf(clean: string, prose: readonly Line[], at: number, last: number): number {
+  let until = at
+  while (until < last && until < at + mostLines) {
+    const next = clean.slice(prose[until + 1]!.start, prose[until + 1]!.end)
+    if (!/^\W*(?:join|close|slip ?st|sl ?st|ss|fasten|pull)\b/i.test(next)) break
+    until += 1
+  }
+  return until
+}
+
+/** The line before it, where the sentence begins there: "in a magic ring make". */
+function opensBefore(clean: string, prose: readonly Line[], at: number): number {
+  const before = prose[at - 1]
+  if (!before || before.line + 1 < prose[at]!.line) return at
+  const text = clean.slice(before.start, before.end).trim()
+  return text.length < 60 && ring.test(text) && /\b(?:make|work|crochet|:)$/i.test(text)
+    ? at - 1
+    : at
+}
+
+const ring = /\b(?:ring|circle|magic loop|loop)\b/i
+const worksIntoRing =
+  /\b(?:in|into|inside|over|through|cent(?:er|re) of)\b[^.,;]{0,14}\b(?:ring|circle|loop|hole)\b|\b(?:magic|adjustable|sliding) (?:ring|circle|loop)\b|\bform a? ?(?:ring|circle|loop)\b|^\W*ch(?:ain)? ?-?\d+,? (?:join|sl|ss|slip)\b/i
+
+function intoRing(text: string, clean: string, before: Span | undefined): boolean {
+  if (!makesStitches.test(text) || text.length > 400) return false
   return (
     ring.test(text) ||
     (before !== undefined &&

@@ -15,6 +15,10 @@ export interface RoundLabel extends Span {
   readonly unnumbered?: boolean
   /** The number cannot be read ("lith row"): it is that after the label before. */
   readonly inferred?: boolean
+  /** The rounds it names where they do not follow on one another: "Rnds 4, 6 and 8". */
+  readonly list?: readonly number[]
+  /** A label only where it counts on from the one before. */
+  readonly weak?: true
   /** Nothing labels the round: a paragraph is taken for it. */
   readonly unlabelled?: true
 }
@@ -44,20 +48,29 @@ const romanValue: Readonly<Record<string, number>> = {
 }
 
 const numbered = new RegExp(
-  `(rounds?|rnds?|rds?|rows?|r)(?![a-z])\\.?(?:[ \\t]{0,4}|[ \\t]?\\n[ \\t]?(?=\\d{1,2}:))(?:no\\.?)?#?[ \\t]{0,4}(\\d{1,9}|(?:${words})(?![a-z])|(?:${roman.join("|")})(?![a-z]))(?:[ \\t]{0,3}(?:-|to|through|thru|and|&|,)[ \\t]{0,3}(?:r(?:ounds?|nds?|ows?)?\\.?[ \\t]{0,3})?(\\d{1,9}))?((?:[ \\t]{0,3}[,&][ \\t]{0,3}\\d{1,9}){0,9})`,
+  `(rounds?|rnds?|rds?|rows?|tier|r)(?![a-z])\\.?(?:[ \\t]\\((?:rnd|rd|r)\\.?s?\\))?(?:[ \\t]{0,4}|[ \\t]{1,2}:[ \\t]{0,2}(?=\\d{1,3}[ \\t]{0,3}[-:.)])|[ \\t]?\\n[ \\t]?(?=\\d{1,2}:))(?:no\\.?)?#?[ \\t]{0,4}(\\d{1,9}|(?:${words})(?![a-z])|(?:${roman.join("|")})(?![a-z]))(?:[ \\t]{0,3}(?:-|to|through|thru|and|&|,)[ \\t]{0,3}(?:r(?:ounds?|nds?|ows?)?\\.?[ \\t]{0,3})?(\\d{1,9}))?((?:[ \\t]{0,3}(?:,|&|,?[ \\t]and)[ \\t]{0,3}\\d{1,9}){0,9})`,
   "iy",
 )
 const ordinal = new RegExp(
-  `(\\d{1,9}(?:st|nd|rd|th|d)|(?:${ordinals}))(?:[ \\t]{0,3}(?:-|to|and|&)[ \\t]{0,3}(\\d{1,9})(?:st|nd|rd|th))?\\s{1,3}(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
+  `(\\d{1,9}(?:st|nd|rd|th|d)|(?:${ordinals}))((?:[ \\t]{0,3}(?:-|to|,?[ \\t]?and|&|,)[ \\t]{0,3}\\d{1,9}(?:st|nd|rd|th|d)){0,9})(?:,?[ \\t](?:and|&)[ \\t]all[ \\t](?:succeeding|following|subsequent|other))?\\s{1,3}(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
   "iy",
 )
 /** "1st colour: ..." in a text that changes colour with every round. */
 const byColour = new RegExp(`(\\d{1,2}(?:st|nd|rd|th)|(?:${ordinals})) colou?r(?=\\s?[:-])`, "iy")
+/** "2 round:", "1. row -", "3 circle:": the number first, as translations have it. */
+const numberFirst =
+  /(\d{1,3})(?:\.?[ \t](?:round|rnd|rd|row|lap|circle)|(?:-(\d{1,3}))?(?:st|nd|rd|th)?\.?[ \t](?:laps?|circles?|series))(?=[ \t]?[:.)-])/iy
+/** "8th: Sl st ..." among rounds that are all told so. */
+const ordinalOnly = /(\d{1,2})(?:st|nd|rd|th)(?=[ \t]?[:)-])/iy
 const spoiled = /(?:\S{1,4}th|[il]st) (rows?|rnds?|rounds?)(?![a-z])\.?/iy
 const every = /(?:every|each|all)\s{1,3}(?:rnds?|rounds?|rows?)/iy
 const remark =
   /[ \t]{0,4}(?:and\s(?:all|every)\s(?:(?:other|following)\s)?(?:odd|even|alternate|uneven)?(?:[ -]numbered)?\s{0,2}(?:rounds?|rnds?|rows?)(?=\s{0,2}[:.-])|[a-z]+(?: [a-z]+)?(?=\s{0,2}:)|[-,][ \t]{0,3}[a-z]+(?: [a-z]+){0,2}(?=\s{0,2}:)|\([^()\n]{1,40}\)|,?[ \t]{0,3}(?:with|in|using|colou?r)\s[\w ]{1,20}?(?=\s{0,2}[:-]))/iy
 const separator = /["']?[ \t]{0,4}(?:[:.,)\]+-]+["']?|(?=\s|$))/iy
+
+/** "Rnds 1-3 = 2 in", "Rounds 1 to 4 measure 7 cm": the size of some rounds. */
+const measures =
+  /^(?:-\d{1,2})?[ \t]{0,3}(?:=|measures?\b)[ \t]{0,3}\d[\d. /\u00bc-\u00be]{0,6}(?:"|''|in\b|inch|cm\b|mm\b)/i
 
 /** Circled figures 1 to 20, as in diagrams. */
 const firstCircled = 0x2460
@@ -92,10 +105,11 @@ export function labelAt(text: string, at: number, lineStart: boolean): RoundLabe
   const found =
     numberedLabel(text, at) ??
     ordinalLabel(text, at) ??
+    (lineStart ? plainNumber(text, at) : null) ??
     (lineStart ? colourLabel(text, at) : null) ??
     (lineStart ? everyLabel(text, at) : null) ??
     spoiledLabel(text, at)
-  if (!found) return null
+  if (!found || measures.test(text.slice(found.end, found.end + 24))) return null
   remark.lastIndex = found.end
   const aside = remark.exec(text)
   let stop = found.end
@@ -120,8 +134,10 @@ interface Numbered extends Span {
   readonly from: number
   readonly to: number
   readonly row: boolean
+  readonly list?: readonly number[]
   readonly unnumbered?: boolean
   readonly inferred?: boolean
+  readonly weak?: true
 }
 
 function numberedLabel(text: string, at: number): Numbered | null {
@@ -143,9 +159,18 @@ function numberedLabel(text: string, at: number): Numbered | null {
       : found[0].length
     return { from, to: from, row, start: at, end: at + alone }
   }
-  const rest = /(\d{1,9})$/.exec(found[4] ?? "")
-  const to = rest ? Number(rest[1]) : found[3] === undefined ? from : Number(found[3])
-  return { from, to: Math.max(to, from), row, start: at, end }
+  const named = found[0].slice(found[0].indexOf(found[2]!) + found[2]!.length)
+  return { ...roundsNamed(from, named), row, start: at, end }
+}
+
+/** What is named behind a first number: "-6", ", 7 and 9th", "to 8". */
+function roundsNamed(from: number, rest: string): Pick<Numbered, "from" | "to" | "list"> {
+  const others = (rest.match(/\d+/g) ?? []).map(Number)
+  const to = Math.max(from, ...others)
+  const numbers = [from, ...others]
+  const rises = numbers.every((number, i) => i === 0 || number > numbers[i - 1]!)
+  const isRange = /-|\b(?:to|through|thru)\b/i.test(rest) || to - from === others.length
+  return { from, to, ...(rises && !isRange ? { list: numbers } : {}) }
 }
 
 function ordinalLabel(text: string, at: number): Numbered | null {
@@ -155,9 +180,20 @@ function ordinalLabel(text: string, at: number): Numbered | null {
   const said = found[1] ?? ""
   const digits = /^\d+/.exec(said)?.[0]
   const from = digits === undefined ? numberOf(said, ordinalList) : Number(digits)
-  const to = found[2] === undefined ? from : Number(found[2])
   const row = (found[3] ?? "").toLowerCase().startsWith("row")
-  return { from, to: Math.max(to, from), row, start: at, end: at + found[0].length }
+  return { ...roundsNamed(from, found[2] ?? ""), row, start: at, end: at + found[0].length }
+}
+
+function plainNumber(text: string, at: number): Numbered | null {
+  numberFirst.lastIndex = at
+  ordinalOnly.lastIndex = at
+  const first = numberFirst.exec(text)
+  const found = first ?? ordinalOnly.exec(text)
+  if (!found) return null
+  const from = Number(found[1])
+  const to = first?.[2] === undefined ? from : Math.max(from, Number(first[2]))
+  const label = { from, to, row: /row/i.test(found[0]), start: at, end: at + found[0].length }
+  return first ? label : { ...label, weak: true }
 }
 
 function colourLabel(text: string, at: number): Numbered | null {
@@ -197,6 +233,11 @@ function everyLabel(text: string, at: number): Numbered | null {
   const found = every.exec(text)
   if (!found) return null
   return { from: 0, to: 0, row: false, unnumbered: true, start: at, end: at + found[0].length }
+}
+
+/** "4", "four", null for any other word. */
+export function countOf(word: string): number | null {
+  return numberOf(word, wordList) || null
 }
 
 function numberOf(word: string, list: readonly string[]): number {

@@ -3,14 +3,21 @@
 
 import type { Span } from "../base/tree.ts"
 import { type BoughtRing, findBoughtRing } from "./bought-ring.ts"
-import { findLabels } from "./find-labels.ts"
+import { findLabels, withSequels } from "./find-labels.ts"
 import { takeFirstRound } from "./first-round.ts"
 import { type Heading, headingAt, ringHeadings } from "./headings.ts"
 import type { RoundLabel } from "./labels.ts"
 import { blankMarkup } from "./markup.ts"
 import { roundsByParagraph } from "./round-by-paragraph.ts"
 import { endOfLine, lineAt, type SourceText } from "./source-text.ts"
-import { endsPattern, isTalkLine, looksLikeWork } from "./talk.ts"
+import {
+  endMatterIn,
+  endsPattern,
+  isSubtitle,
+  isTalkLine,
+  looksLikeWork,
+  makesSomething,
+} from "./talk.ts"
 
 export type { Heading } from "./headings.ts"
 export { opensBlock } from "./headings.ts"
@@ -31,6 +38,8 @@ export interface PatternText {
   readonly rounds: readonly RoundText[]
   /** Lines outside headings and rounds. */
   readonly prose: readonly (Span & { readonly line: number })[]
+  /** Talk between the lines of rounds, and names of rounds behind their labels: no work. */
+  readonly asides: readonly Span[]
 }
 
 interface Open {
@@ -47,14 +56,16 @@ export function layOut(source: SourceText): PatternText {
   return { ...shareOut(source, clean), ...bought }
 }
 
-function shareOut(source: SourceText, clean: string): PatternText {
+function shareOut(source: SourceText, text: string): PatternText {
+  let clean = text
   const told = withoutSpokenOf(source, clean, findLabels(clean))
   // One label somewhere in the middle labels nothing.
   const paragraphs = told.length > 1 || told[0]?.from === 1 ? [] : roundsByParagraph(source, clean)
-  const labels = paragraphs.length > told.length + 1 ? paragraphs : told
+  const labels = paragraphs.length > told.length + 1 ? paragraphs : withSequels(clean, told)
   const headings: Heading[] = []
   const rounds: Open[] = []
   const prose: (Span & { line: number })[] = []
+  const asides: Span[] = []
   let title: string | null = null
   let open: Open | null = null
   let blankSince = false
@@ -89,30 +100,45 @@ function shareOut(source: SourceText, clean: string): PatternText {
           const value = clean.slice(heading.valueStart, before).trim()
           if (value !== "" && value.length < longestTitle) title = value
         }
-        if (ringHeadings.test(heading.name))
+        if (
+          ringHeadings.test(heading.name) ||
+          opensWork(clean.slice(heading.valueStart, before), heading)
+        )
           prose.push({ line, start: heading.valueStart, end: before })
         open = null
       } else if (open && goesOn(clean, open, text, blankSince, first !== undefined)) {
         open.end = before
       } else if (
-        !(open && !blankSince && isTalkLine(text, clean.slice(open.bodyStart, open.end)))
+        !open ||
+        blankSince ||
+        endsPattern(text) ||
+        !isTalkLine(text, clean.slice(open.bodyStart, open.end))
       ) {
         prose.push({ line, start, end: before })
         open = null
+      } else {
+        clean = blanked(clean, start, before)
+        asides.push({ start, end: before })
       }
     }
     for (const [i, label] of own.entries()) {
       const stop = own[i + 1]?.start ?? end
+      const titled = i + 1 < own.length ? label.end : label.end + subtitleOf(clean, label.end, end)
+      if (titled > label.end) asides.push({ start: label.end, end: titled })
       open = {
         label,
         line: lineAt(source, label.start),
         start: label.start,
-        bodyStart: label.end,
-        end: Math.max(stop, label.end),
+        bodyStart: titled,
+        end: Math.max(stop, titled),
       }
       rounds.push(open)
     }
     blankSince = false
+  }
+  for (const round of rounds) {
+    const at = endMatterIn(clean.slice(round.bodyStart, round.end))
+    if (at >= 0) round.end = round.bodyStart + at
   }
   takeFirstRound(clean, rounds, prose)
   return {
@@ -121,7 +147,32 @@ function shareOut(source: SourceText, clean: string): PatternText {
     headings,
     rounds,
     prose,
+    asides,
   }
+}
+
+/** Talk between the lines of a round, taken out of it. */
+function blanked(clean: string, start: number, end: number): string {
+  return clean.slice(0, start) + " ".repeat(end - start) + clean.slice(end)
+}
+
+/** "Round 4: Around the Petals", its work on the lines below: how long such a title behind the label is. */
+function subtitleOf(clean: string, from: number, end: number): number {
+  const rest = clean.slice(from, end)
+  if (!/\p{L}{3}/u.test(rest) || rest.length > longestTitle || !isSubtitle(rest)) return 0
+  const below = /^[\s]*\n[ \t]*\S[^\n]*/.exec(clean.slice(end, end + 300))?.[0]
+  return below !== undefined && makesSomething(below) ? rest.length : 0
+}
+
+/** "Pattern: Ch 6, join; 12 dc in ring": the work begins behind the heading. */
+function opensWork(value: string, { name, wholeLine }: Heading): boolean {
+  return (
+    !wholeLine &&
+    !/^(?:special|stitch|design|by|source|title|name|tips?|hint|important|helpful|assembly|finishing|photo|pic|image|fig|video|link)/.test(
+      name,
+    ) &&
+    /\b(?:ch(?:ain)?[ .-]?\d+|\d+ ?ch(?:ain)?|magic (?:ring|circle|loop))\b/i.test(value)
+  )
 }
 
 /** "Blue, Rnd 3:": a colour before the label. */

@@ -7,16 +7,35 @@ import { endOfLine, type SourceText } from "./source-text.ts"
 import { endsPattern, looksLikeWork } from "./talk.ts"
 
 /** Stitches are made, and not only chains or a ring. */
-const makesStitches =
-  /\b\d+ ?(?:s\.?c|d\.?c|h\.?d\.?c|tr|dtr|htr|inc|trebles?|(?:single|double|half|treble|triple)s?)\b|\b[hst]?[dr]?c?inc\b|\b(?:sc|dc|hdc|tr|htr|dtr|tr)-\d|\b(?:sc|dc|hdc|htr|tr|(?:single|double|treble) crochets?)\b[^.]{0,60}\b(?:in|into|around|each|next)\b|\b(?:ss|sl ?st|slip stitch)\b[^.]{0,20}\binto\b[^.]{0,20}\bnext\b/i
+const stitches =
+  "(?:s\\.?c|d\\.?c|h\\.?d\\.?c|tr|dtr|htr|trebles?|(?:single|double|half|treble|triple)s?)"
+const makesStitches = new RegExp(
+  [
+    String.raw`\b\d+ ?(?:more )?(?:${stitches}|inc)\b`,
+    String.raw`\b[hst]?[dr]?c?inc\b`,
+    String.raw`\b(?:sc|dc|hdc|tr|htr|dtr|trebles?)(?:-| )\d`,
+    String.raw`\b(?:sc|dc|hdc|htr|tr|(?:single|double|treble) crochets?)\b[^.]{0,60}\b(?:in|into|around|each|next)\b`,
+    String.raw`\b(?:ss|sl ?st|slip stitch)\b[^.]{0,20}\binto\b[^.]{0,20}\bnext\b`,
+    // Slip stitches round something bought.
+    String.raw`\b(?:[6-9]|\d\d) (?:ss|sl ?sts?|slip stitch(?:es)?)\b[^.]{0,20}\b(?:around|in|into)\b`,
+  ].join("|"),
+  "i",
+)
 /** Chains, a join or new yarn: what a round begins with. */
 const opens =
-  /^[\s•*>.\-–]*(?:(?:now|then|next|start(?:ing)?(?: by)?|begin(?:ning)?(?: by)?|with|using|add)[\w ,]{0,24}?\b)?(?:ch\b|ch-?\d|chain\b|\d ?ch\b|join\b|attach\b|ss (?:in|into|to)\b|sl ?st (?:in|into|to)\b|slip stitch (?:in|into|to)\b|in(?:to)? (?:any|each|the)\b)/i
+  /^[\s•*>.\-–]*(?:(?:now|then|next|start(?:ing)?(?: by| with)?|begin(?:ning)?(?: by)?|with|using|add|[\w ]{1,24}:)[\w ,]{0,24}?\b)?(?:ch\b|ch-?\d|chain\b|\d+ ?ch(?:ain)?s?\b|join\b|attach\b|(?:ss|sl ?st|slip st(?:itch)?) (?:in|into|to)\b|in(?:to)? (?:any|each|the)\b)/i
+/** "Next round:", "Final row,", "Start the second round": said of a round that begins. */
+const namesRound =
+  /^[\s•*>.\-–]*(?:(?:(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th))) (?:colou?r )?(?:round|rnd|row)\b|(?:start|begin) the (?:next|last|final|second|third|fourth|fifth|sixth) (?:round|rnd|row)\b)/i
+const nameOfRound =
+  /^[\s•*>.\-–]*(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th)) (?:colou?r )?(?:round|rnd|row)[ \t]?[:,.\-–][ \t]*/i
 /** The round is closed, or goes all the way. */
 const closes =
-  /\b(?:join|joined|slip stitch|sl ?st|ss|close|closed)\b[^.;]{0,60}\b(?:first|1st|top|beg\w*|start\w*|initial|ring|round|join|ch|chain)\b|\b(?:fasten|finish|break|cut|tie) off\b|\bchange colou?rs?\b|\b(?:around|all the way round|to (?:the )?end)\b[^.]{0,30}[.!]?\s*$/i
+  /\b(?:join|joined|slip st(?:itch)?|sl ?st|ss|close|closed)\b[^.;,]{0,60}\b(?:first|1st|top|beg\w*|start\w*|initial|ring|round|join|ch|chain)\b|\b(?:finish|complete|close|end)\b[^.;]{0,24}\b(?:round|rnd|row|circle)\b|\b(?:fasten|finish|break|cut|tie|bind|cast) off\b|\bchange colou?rs?\b|\b(?:around|all the way round|to (?:the )?end|rep(?:eat)?)\b[^.]{0,30}[.!]?\s{0,9}(?:\([^()]{1,40}\)\.?)?\s{0,9}$|\(\d{1,3}(?: [a-z]{1,12}){0,2}\)\.?\s{0,9}$/i
 /** Nothing but the ring. */
 const ringOnly = /\b(?:ring|circle|magic|foundation|mr)\b/i
+const beginsRing =
+  /^[\s•*>.\-–]*(?:(?:start|begin|with|using|make|form|work|crochet)[\w ,]{0,24}?\b)?(?:(?:an? )?(?:magic|adjustable|sliding) (?:ring|circle|loop)|ch(?:ain)? ?-?\d+,?[\w ]{0,24}\b(?:ring|join|circle|loop))\b/i
 /** Longest paragraph that is one round. */
 const longestParagraph = 900
 
@@ -55,16 +74,26 @@ export function roundsByParagraph(source: SourceText, clean: string): RoundLabel
       continue
     }
     if (labels.length === 0 && ringOnly.test(text) === false && !opens.test(text)) continue
+    // A ring made once more, with nothing closed since: what stood before only spoke of one.
+    if (labels.length === 1 && beginsRing.test(text) && !closes.test(body)) {
+      labels.pop()
+      body = ""
+    }
     const made = makesStitches.test(body)
-    if (labels.length === 0 || again || (made && (closes.test(body) || opens.test(text)))) {
+    if (
+      labels.length === 0 ||
+      again ||
+      (made && (closes.test(body) || opens.test(text) || namesRound.test(text)))
+    ) {
       const lead = text.search(/\S/)
       const at = start + Math.max(0, lead)
+      const named = nameOfRound.exec(text)?.[0].length ?? 0
       labels.push({
         from: labels.length + 1,
         to: labels.length + 1,
         row: false,
         start: at,
-        end: at,
+        end: Math.max(at, start + named),
         markAt: at,
         unlabelled: true,
       })

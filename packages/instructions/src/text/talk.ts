@@ -12,6 +12,16 @@ export function isTalkLine(line: string, before: string): boolean {
   return /\p{L}{3}/u.test(line) && !wordsOfWork.test(line)
 }
 
+/** What stands behind a pattern on its page, where a sentence begins with it. */
+const endMatter =
+  /(?<=[.!?)\]][ \t\r\n]{1,4})(?:copyright\b|©|\(c\) ?\d{4}|all rights reserved|per copyright|free for (?:your )?(?:own )?personal|(?:please )?do not (?:copy|sell|resell|redistribute)|for personal use only|\d{4} [\w. ]{3,40}all rights)/i
+
+/** Where in a round's text the page's own words begin; -1 where there are none, or work follows them. */
+export function endMatterIn(text: string): number {
+  const at = endMatter.exec(text)?.index ?? -1
+  return at < 0 || looksLikeWork(text.slice(at)) ? -1 : at
+}
+
 const makes =
   /\b(?:\d+ ?(?:sc|dc|hdc|htr|tr|dtr|single|double|treble)s?|ch ?-?\d+|\d+ ?ch|chain \w+|(?:sc|dc|hdc|htr|tr|dtr) (?:in|into|around|twice)|sl ?st|slip stitch|slip st)\b/i
 const places =
@@ -21,7 +31,7 @@ const aboutOther =
 
 /** "Copyright 2011 ...", "Abbreviations": what stands behind the last round. */
 export function endsPattern(line: string): boolean {
-  return /^[ \t>•*-]*(?:copyright|©|\(c\) ?\d|all rights|abbreviations\b|please do not|filed under|posted by|share this|labels:|tags:|comments?\b|related posts?|you may also|this pattern (?:is|was|may)|pattern by|designed by)/i.test(
+  return /^[ \t>•*-]*(?:copyright|©|\(c\) ?\d|all rights|abbreviations\b|please do not|filed under|posted by|share this|labels:|tags:|comments?\b|related posts?|you may also|this pattern (?:is|was|may)|pattern by|designed by)|\ball rights reserved\b|\bdo not (?:copy|sell|resell|redistribute)\b|\bcopyright (?:©|\d{4})/i.test(
     line,
   )
 }
@@ -29,4 +39,18 @@ export function endsPattern(line: string): boolean {
 /** A paragraph that goes on with the work: stitches made, and where. */
 export function looksLikeWork(line: string): boolean {
   return makes.test(line) && places.test(line) && !aboutOther.test(line)
+}
+
+/** A few words behind a label that neither make nor place anything: a name for the round. */
+export function isSubtitle(words: string): boolean {
+  return (
+    !/[\d*([,;]|\b(?:ch|chain|sc|dc|hdc|htr|tr|sl|ss|join|turn|skip|miss|rep|repeat|in|into|each|next|every|around|with|using|from|as|same|change|attach|fasten|inc|dec|blo|flo|even|place|start)\b/i.test(
+      words,
+    ) && !/[.!]\s*$/.test(words)
+  )
+}
+
+/** A line in which chains, stitches or joins are told. */
+export function makesSomething(line: string): boolean {
+  return makes.test(line) || /\b(?:join|attach|start|insert|with|using|turn)\b/i.test(line)
 }

@@ -7,17 +7,24 @@ const chainOf = (count: number) => `(?:ch(?:ain)?\\s*-?${count}|${count}\\s*ch(?
 const shortBeforeDc = new RegExp(
   `^${chainOf(1)}(?:\\s*\\([^)\\n]{0,40}\\))?\\s*[,;.:]?\\s*(?:\\d+\\s*)?dc\\b`,
 )
+const tr = "(?:t|tr|trb)\\b"
 const threeForTr = new RegExp(
-  `^${chainOf(3)}[^.;\\n]{0,40}?(?:as|for|=)\\s+(?:an?\\s+|the\\s+)?(?:first\\s+|1\\s+|1st\\s+)?tr\\b`,
+  `^${chainOf(3)}[^.;\\n]{0,40}?(?:as|for|=)\\s+(?:an?\\s+|the\\s+|your\\s+)?(?:first\\s+|1\\s+|1st\\s+)?${tr}`,
 )
+/** "Replace the first tr of each round with 3 ch": said once for all rounds. */
+const threeForEveryTr = new RegExp(
+  `\\b(?:first|1st)\\s+${tr}[^.;\\n]{0,40}?\\b(?:with|by|as|for)\\s+${chainOf(3)}|\\b${chainOf(3)}[^.;\\n]{0,30}\\b(?:counts?|stands?|acts?)\\s+(?:as|for)\\s+(?:an?\\s+|the\\s+)?(?:first\\s+|1\\s+|1st\\s+)?${tr}`,
+)
+/** "18 t in ring": an old name of the British treble. */
+const oldTreble = /\b\d+\s*t\s+(?:in|into)\b/
 const fourForDtr = new RegExp(
   `^${chainOf(4)}[^.;\\n]{0,40}?(?:as|for|=)\\s+(?:an?\\s+|the\\s+)?(?:first\\s+|1\\s+|1st\\s+)?(?:dtr|double treble)\\b`,
 )
 /** Tr after a chain of 3, and the round joined to that chain, so that it is one of them. */
 const threeJoinedTo = new RegExp(
-  `^${chainOf(3)}\\s*,?\\s*\\d*\\s*tr\\b[^\\n]*\\b(?:top|3rd|third)\\b[^.;\\n]{0,24}\\b${chainOf(3)}`,
+  `^${chainOf(3)}\\s*,?\\s*\\d*\\s*${tr}[^]{0,300}?\\b(?:top|3rd|third)\\b[^.;\\n]{0,24}\\b${chainOf(3)}`,
 )
-const threeBeforeTr = new RegExp(`^${chainOf(3)}\\s*,?\\s*\\d*\\s*tr\\b`)
+const threeBeforeTr = new RegExp(`^${chainOf(3)}\\s*,?\\s*\\d*\\s*${tr}`)
 
 /** "5 ch (for 1 tr and 2 ch)": the chains of the stitch are what the space leaves of them. */
 const forTrAndSpace =
@@ -28,6 +35,19 @@ const chainsOfUkTr = 3
 /** Chains that start a round are as tall as its stitches; chains within it are spaces and say nothing. */
 export function chainSigns(layout: PatternText, lower: string): Sign[] {
   const found: Sign[] = []
+  for (const [pattern, why] of [
+    [threeForEveryTr, "a chain of 3 standing for a tr fits a UK tr"],
+    [oldTreble, '"t" is the old name of a UK treble'],
+  ] as const) {
+    const match = pattern.exec(lower)
+    if (match)
+      found.push({
+        start: match.index,
+        end: match.index + match[0].length,
+        weight: signs.clear,
+        why,
+      })
+  }
   for (const round of layout.rounds) {
     const start = startingChain(lower, round.bodyStart, round.end)
     if (start === null) continue
@@ -51,9 +71,11 @@ export function chainSigns(layout: PatternText, lower: string): Sign[] {
   return found
 }
 
-const leadingChain = /^[\s(]*(?=ch(?:ain)?\s*-?\d|\d+\s*ch(?:ain)?\b)/
+const leadingChain =
+  /^[\s(]*(?:(?:make|start with|begin with)\s+)?(?=ch(?:ain)?\s*-?\d|\d+\s*ch(?:ain)?\b)/
 const joinsNext = /^[^,;.]*\b(?:join|sl\s*st|ss|slip)\b/
-const beforeChain = /\b(?:sl\s*st|ss|slip|join|joining|attach|turn|ring|with)\b|^\s*$/
+const beforeChain =
+  /\b(?:sl\s*st|ss|slip|join|joining|attach|turn|ring|with)\b|^\s*(?:\([a-z ]{1,30}\)\s*)?$/
 const someWork = /[*[]|^[\s(]*(?:\d+\s*)?(?:dc|tr|htr)\b/
 
 /** Where a round's starting chain stands: before it only joins, slip stitches and the ring. */

@@ -16,20 +16,34 @@ export interface TermsFound {
 }
 
 const statement =
-  /\b(?:terms?|terminology|abbreviations|stitch names?)\s{0,3}(?:used\s{0,3})?(?:[:=-]|are|is|in)?\s{0,3}(?:in\s+)?(?:the\s+)?\(?(us|uk|u\.s\.|u\.k\.|american|british|english|usa)\b/gi
+  /\b(?:terms?|terminology|abbreviations|stitch names?)\s{0,3}(?:(?:used|i use|i used|i am using)\s{0,3})?(?:[:=-]|are|is|in)?\s{0,3}(?:in\s+)?(?:the\s+)?\(?(us|uk|u\.s\.|u\.k\.|american|british|english|usa)\b/gi
 const statementAfter =
   /\b(us|uk|u\.s\.?|u\.k\.?|american|british|usa|english(?=\s+(?:crochet\s+)?term))\s+(?:english\s+)?(?:crochet\s+)?(?:terms?|terminology|abbreviations|names|stitch(?:es)?|pattern)\b/gi
+
+/** "My UK Coaster Pattern": a name that says it. */
+const namesPattern = /\b(?:my|this|the)\s(us|uk|american|british)\s(?:\w{2,12}\s){0,2}pattern\b/gi
+/** "dc = US single crochet", "treble (US double crochet)": the names used are those of the other side. */
+const explained =
+  /\b(?:d|dc|double crochet|t|tr|treble(?: crochet)?)\b[^.;\n]{0,24}?\b(us|american)\b[ =:]{0,3}(?:term\w*\s)?(?:for\s)?(?:sc|single|dc|double)\b|\b(?:sc|single crochet|dc|double crochet)\b[^.;\n]{0,24}?\b(uk|british)\b[ =:]{0,3}(?:term\w*\s)?(?:for\s)?(?:dc|double|tr|treble)\b/gi
+/** Words that say whose terms are meant: those of this pattern. */
+const ofThisPattern = /\b(?:this|my|i use|i used|following|below|here)\b|\bpattern (?:is|uses)\b/i
 
 const givenBesides =
   /^(?: terms?| names| stitches)?\s?(?:are |is |given |shown ){0,2}(?:with)?in (?:square |round )?(?:brackets|parentheses|braces|italics)/
 
 interface Statement extends Span {
   readonly terms: Terms
+  /** Said of this pattern and no other. */
+  readonly own: boolean
 }
 
 function statementsIn(text: string): Statement[] {
   const found: Statement[] = []
-  for (const pattern of [statement, statementAfter])
+  for (const match of text.matchAll(explained)) {
+    const terms: Terms = match[1] === undefined ? "US" : "UK"
+    found.push({ terms, own: true, start: match.index, end: match.index + match[0].length })
+  }
+  for (const pattern of [statement, statementAfter, namesPattern])
     for (const match of text.matchAll(pattern)) {
       // "(US terms in brackets)": the other names, given besides.
       if (
@@ -40,7 +54,9 @@ function statementsIn(text: string): Statement[] {
         continue
       const word = match[1]!.toLowerCase().replaceAll(".", "")
       const terms: Terms = /^(?:uk|british|english)$/.test(word) ? "UK" : "US"
-      found.push({ terms, start: match.index, end: match.index + match[0].length })
+      const sentence = text.slice(Math.max(0, match.index - 60), match.index + match[0].length)
+      const own = ofThisPattern.test(sentence.split(/[.!?\n]/).pop() ?? "")
+      found.push({ terms, own, start: match.index, end: match.index + match[0].length })
     }
   return found.sort((a, b) => a.start - b.start)
 }
@@ -48,10 +64,13 @@ function statementsIn(text: string): Statement[] {
 export function findTerms(layout: PatternText, given: Terms | undefined): TermsFound {
   const statements = statementsIn(layout.clean)
   const used = namesUsed(layout)
-  const both = new Set(statements.map(({ terms }) => terms)).size > 1
+  const ofBoth = new Set(statements.map(({ terms }) => terms)).size > 1
+  const owned = new Set(statements.filter(({ own }) => own).map(({ terms }) => terms))
+  const both = ofBoth && owned.size !== 1
+  const told = ofBoth && !both ? statements.filter(({ own }) => own) : statements
   // Where both are spoken of, or the names say otherwise, the names decide.
   const stated =
-    statements.find(({ terms }) => !both && terms !== contradicts(used)) ??
+    told.find(({ terms }) => !both && terms !== contradicts(used)) ??
     (both ? statements.find(({ terms }) => terms === used) : undefined)
   if (given !== undefined) {
     const findings: Finding[] = []
@@ -102,10 +121,12 @@ export function findTerms(layout: PatternText, given: Terms | undefined): TermsF
 
 /** The terms only whose names the rounds use; null where they use neither, or both. */
 function namesUsed(layout: PatternText): Terms | null {
+  // "dc (UK) = sc (US)": names that are only explained are not used.
   const text = layout.rounds
     .map(({ bodyStart, end }) => layout.clean.slice(bodyStart, end))
     .join("\n")
     .toLowerCase()
+    .replace(/[^.;\n]{0,80}\b(?:us|uk|usa)\b[^.;\n]{0,80}/g, " ")
   const us = usOnlyWords.some((word) => word !== "gauge" && word !== "skip" && hasWord(text, word))
   const uk = ukOnlyWords.some(
     (word) => word !== "tension" && word !== "miss" && hasWord(text, word),

@@ -226,7 +226,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "chain",
     words:
-      "ch|chs|chain|chains|chain stitch|chain stitches|chain st|ch st|ch sts|ch's|chn|chain sts|chaining",
+      "ch|chs|chain|chains|chain stitch|chain stitches|chain st|ch st|ch sts|ch's|chn|chain sts|chaining|ch up|chain up",
   },
   {
     class: "space",
@@ -283,7 +283,11 @@ export const lexicon: readonly LexiconEntry[] = [
     class: "repeat",
     words: "rep|repeat|repeats|rpt|reps|repeating|repeated|re-peat|rept|reapeat|repet",
   },
-  { class: "turn", words: "turn|turn work|turn your work|ch and turn|turn over" },
+  {
+    class: "turn",
+    words:
+      "turn|turn work|turn your work|ch and turn|turn over|turn work over|turn your work over|flip work|flip your work|flip work over|turn piece|turn piece over",
+  },
   {
     class: "fasten",
     words:
