@@ -226,6 +226,7 @@ export function readBracketTimes(cursor: Cursor): Times | null {
         "instructions",
       )
       const times = readTimes(cursor, true)
+      if (!times && cursor.is("end")) return { kind: "until", until: { kind: "around" } }
       if (times?.kind !== "more") return times
       return times.plain ? { ...times, ofBracket: true } : times
     }

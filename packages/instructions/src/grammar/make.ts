@@ -338,6 +338,11 @@ function aroundThing(cursor: Cursor): boolean {
   ) {
     return !(cursor.text() === "along each side")
   }
+  // "23 dc round into the ring".
+  if (one("in") && (cursor.is("ring", 2) || cursor.is("drawn-ring", 2))) {
+    cursor.at += 1
+    return true
+  }
   if (/^(?:front|back|cord)$/.test(cursor.text(1))) return true
   // "FPdc around FPdc": the post of that one.
   const word = cursor.peek(1)

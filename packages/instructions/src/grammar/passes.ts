@@ -10,7 +10,7 @@ import { isUnplaced } from "./clauses.ts"
  */
 export function asPasses(given: readonly Step[]): Step[] {
   if (given.length < 2) return [...given]
-  const steps = withChainsBetween(intoCorner(withBareGroups(given)))
+  const steps = withChainsBetween(intoCorner(afterSkips(withBareGroups(given))))
   const result: Step[] = []
   for (const step of steps) {
     const previous = result[result.length - 1]
@@ -37,6 +37,19 @@ export function asPasses(given: readonly Step[]): Step[] {
     result.push(step)
   }
   return result
+}
+
+/** "skip 1 dc, 2 dc ch 1 2 dc": what stands between skips and reads the same both ways goes into the next stitch. */
+function afterSkips(steps: readonly Step[]): readonly Step[] {
+  const [skip, ...list] = steps
+  const [first, last] = [list[0], list[list.length - 1]]
+  if (skip?.do !== "skip" || !first || !last || list.length < 3 || !isPalindrome(list)) return steps
+  if (!list.every((step) => isUnplaced(step) && (step.do === "work" || step.do === "chain")))
+    return steps
+  if (first.do !== "work" || !list.some(({ do: what }) => what === "chain")) return steps
+  const span = { start: first.start, end: last.end }
+  const place: Place = { ...span, at: "next", noun: { what: "stitch" }, count: 1 }
+  return [skip, { ...span, do: "group", steps: list, place }]
 }
 
 /** "dc in each dc until you reach the corner, then 2 dc, ch 2, 2 dc": the list goes into the corner. */

@@ -113,8 +113,10 @@ export const productionsOfWork: readonly Production[] = [
   },
   {
     name: "goes on",
-    starts: (word) =>
-      /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|proceed)$/.test(
+    starts: (word, cursor) =>
+      word.classes.has("around") ||
+      (word.text === "do" && /^(?:it|this|that|so|these)$/.test(cursor.text(1))) ||
+      /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|proceed|do it|do this)$/.test(
         word.text,
       ),
     rule: goesOn,

@@ -126,7 +126,10 @@ export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
 /** "Continue around", "continue like this to the end", "and so on": the same as "repeat around". */
 export function goesOn(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
-  cursor.at += 1
+  const around = cursor.is("around")
+  // "..., sc in next sc, around": after a comma it is said of the list.
+  if (around && chart.lexemes[at - 1]?.text !== ",") return []
+  if (!around) cursor.at += 1
   for (let k = 0; k < longestGoesOn && !cursor.is("around") && !cursor.is("until"); k++) {
     const talk = cursor.is("chat") || cursor.is("that") || cursor.is("same") || cursor.is("in")
     const does = cursor.is("work") || cursor.is("repeat") || cursor.is("of")
@@ -134,14 +137,17 @@ export function goesOn(chart: Chart, at: number): readonly Clause[] {
     cursor.at += 1
   }
   const times = readTimes(cursor, true)
-  const around = times?.kind === "until" && times.until.kind === "around"
-  if (times && !around && times.kind === "until") return []
+  const whole = times?.kind === "until" && times.until.kind === "around"
+  if (times && !whole && times.kind === "until") return []
   if (!times && !/^[.;([]?$/.test(cursor.text())) return []
   const { lexemes } = chart
   // What a mark has begun to repeat is told to go on by the mark.
   if (lexemes.slice(0, at).some(({ text }) => isRepeatMark(text))) return []
   const implied: Times = { kind: "until", until: { kind: "around" } }
-  return repeatsOfAll(chart, at, times ?? implied, false, times ? 0 : goesOnCost).slice(0, 2)
+  return repeatsOfAll(chart, at, times ?? implied, false, times && !around ? 0 : goesOnCost).slice(
+    0,
+    2,
+  )
 }
 
 const wayWords = /^(?:way|manner|fashion|pattern|patt|sequence|established|such|on|doing|all)$/

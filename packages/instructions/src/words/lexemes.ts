@@ -260,7 +260,7 @@ function isOtherTerm(
 function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
   if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
   const front =
-    /^(?:next|each|same|first|last|into|skip|miss|every|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(
+    /^(?:next|each|same|first|last|into|skip|miss|every|in(?=each|next|same|any|first)|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(
       token.text,
     )?.[0]
   const back = front === undefined ? "" : token.text.slice(front.length)
@@ -282,7 +282,8 @@ function isParted(
 ): boolean {
   if (a.type !== "number" || b?.type !== "number" || c?.type !== "word" || !isName(c.text))
     return false
-  if (!/^\d$/.test(a.text) || !/^\d$/.test(b.text) || b.spaced === false) return false
+  if (!/^\d$/.test(a.text) || !/^\d$/.test(b.text) || b.spaced === false || c.spaced === false)
+    return false
   return !before || /^(?:[,;.*([]|work|make|crochet|and|ring|then)$/.test(before.text)
 }
 

@@ -16,6 +16,7 @@ export type ChoiceName =
   | "bare-list"
   | "same-space"
   | "several-unplaced"
+  | "first-place"
 
 export type ChoiceValue = string
 

@@ -47,7 +47,7 @@ export function passEach(work: RoundWork, step: Filling): void {
   if (sites.length === 0 && needed) throw nothingLeft(place)
   const one = alone(step)
   const every = place.every ?? 1
-  if (needed && every === 1) tellShortFirst(work, step, sites.length)
+  if (needed && every === 1) fillFirst(work, step, sites.length)
   sites.forEach((site, k) => {
     work.countStep(step)
     if ((k + 1) % every !== 0 && every > 2 && step.do === "work" && step.count > 1) {
@@ -72,20 +72,27 @@ function isImplied(place: Each): boolean {
   return place.until.kind === "around" && place.until.implied === true
 }
 
-/** "ch 3 (counts as dc), 2 dc in each st around": the first stitch has only the chain, all others two. */
-function tellShortFirst(work: RoundWork, step: Filling, places: number): void {
+/** "ch 3 (counts as dc), 2 dc in each st around": the chain is the first of the two in its stitch. */
+function fillFirst(work: RoundWork, step: Filling, places: number): void {
   if (step.do !== "work" || step.stitch.kind.gathered || work.repeatDepth > 0 || places < 2) return
   const each = step.count * (step.stitch.shape === "increase" ? 2 : 1)
   const [first] = work.elements
   if (each < 2 || work.elements.length !== 1 || work.startChain?.counts !== true) return
   if (first?.type !== "stitch" || first.anchors[0]?.at !== "stitch") return
-  const ours = each * places + 1
+  const short = each * places + 1
+  const even = short + each - 1
+  const filled = work.choices.take("first-place", ["filled", "short"]) === "filled"
+  if (filled)
+    for (let k = 1; k < each; k++)
+      work.stitch(step.stitch.kind, first.anchors, { start: step.start, end: step.end })
   work.find({
     severity: "warning",
     code: "first-place-short",
     start: step.start,
     end: step.end,
-    message: `The first stitch has only the starting chain in it, each of the others ${each}: that makes ${ours}, where an even round has ${ours + each - 1}.`,
+    message: filled
+      ? `The starting chain is taken for the first of ${each} in its stitch: that makes ${even}; with the chain alone there it would be ${short}.`
+      : `The first stitch has only the starting chain in it, each of the others ${each}: that makes ${short}, where an even round has ${even}.`,
     hint: `If the first is to have ${each} too, write ${each === 2 ? "one more" : `${each - 1} more`} in the same stitch.`,
   })
 }

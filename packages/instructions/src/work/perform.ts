@@ -52,7 +52,7 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
       return
     case "slip": {
       const rest = steps.slice(i + 1)
-      const last = rest.every(saysNoWork)
+      const last = rest.every((next) => saysNoWork(next) || isNextStart(next, step))
       const onlyMoves = rest.every(
         (next) => saysNoWork(next) || next.do === "slip" || next.do === "attach",
       )
@@ -93,6 +93,11 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
     default:
       return
   }
+}
+
+/** "..., sl st, ch 1.": the chain begins the next round. */
+function isNextStart(step: Step, slip: Extract<Step, { do: "slip" }>): boolean {
+  return step.do === "chain" && step.place === null && slip.place === null && slip.count === 1
 }
 
 /** "sl st to first dc", "to top of ch 3": what joins a round. */
