@@ -30,6 +30,9 @@ export const closers: Readonly<Record<string, string>> = table({ "(": ")", "[": 
 /** A bracket that is neither repeated nor placed is rarely meant for work. */
 const bareBracketCost = 0.3
 
+/** Most stitches that a bracket holds together in one place. */
+const mostInOne = 5
+
 /** A bracket that nothing says is repeated. */
 const impliedAroundCost = 0.6
 
@@ -210,6 +213,20 @@ function afterGroup(
   }
   const listCost = cost + (opensRepeat(inner, closed) ? 0 : bareBracketCost) + (isTotal ? 1 : 0)
   const list = clause(cursor, body, listCost, extra)
+  const only = body.length === 1 ? body[0] : undefined
+  if (
+    chart.openMarks.length > 0 &&
+    only?.do === "work" &&
+    only.place === null &&
+    only.count > 1 &&
+    only.count <= mostInOne &&
+    !only.stitch.tog
+  ) {
+    // "*(2 hdc), ch 1*": what a bracket holds together goes into one stitch.
+    const span = cursor.since(start)
+    const one: Place = { ...span, at: "next", noun: { what: "stitch" }, count: 1 }
+    return [clause(cursor, [{ ...only, ...span, place: one }], listCost - 0.05, extra), list]
+  }
   if (opensInSpace(body)) {
     // "Join in any sp, (ch 3, dc, ch 1, 2 dc)": all of it goes where the yarn was joined.
     const span = cursor.since(start)

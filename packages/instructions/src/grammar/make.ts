@@ -277,7 +277,7 @@ export function gathered(
   place: Place,
 ): readonly Step[] | null {
   let from = before.length
-  while (from > 0 && isUnplaced(before[from - 1])) from -= 1
+  while (from > 0 && (isUnplaced(before[from - 1]) || isBareSlip(before[from - 1]))) from -= 1
   // The chain that starts the round stands where it stands.
   if (from === 0 && before[0]?.do === "chain") from = 1
   if (from === 1 && before[0]?.do === "chain" && before[1]?.do === "chain") from = 2
@@ -287,6 +287,11 @@ export function gathered(
     ...before.slice(0, from),
     { start: steps[0]!.start, end: inner[inner.length - 1]!.end, do: "group", steps, place },
   ]
+}
+
+/** "ss, sc, dc, sc, ss in next loop": slip stitches belong to the list. */
+function isBareSlip(step: Step | undefined): boolean {
+  return step?.do === "slip" && step.place === null && step.count === 1
 }
 
 export function isOneOrEach(place: Place): boolean {

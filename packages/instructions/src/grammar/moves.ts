@@ -6,6 +6,7 @@ import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork } from "./clauses.ts"
 import { type Cursor, isBoundary } from "./cursor.ts"
 import { acceptRing, type JoinTarget, joinTarget } from "./joins.ts"
+import { gathered, isOneOrEach } from "./make.ts"
 import { readNoun } from "./nouns.ts"
 import { readPlace, readTarget, withEarlierRound } from "./places.ts"
 import { readKind } from "./stitch-names.ts"
@@ -124,8 +125,28 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
     if (!more) break
     steps.push({ ...cursor.since(from), do: "slip", count: 1, place: more, to })
   }
-  return [clause(cursor, steps)]
+  const plain = clause(cursor, steps)
+  const only = steps.length === 1 ? steps[0] : undefined
+  if (only?.do !== "slip" || !place || !isOneOrEach(place) || place.at === "same") return [plain]
+  // "ss, sc, 3 dc, sc, ss in next loop": the slip stitch ends a list that goes there.
+  const inner: Step = { ...only, place: null }
+  return [
+    plain,
+    clause(
+      cursor,
+      (before) => {
+        const gatheredTo = gathered(before, [inner], place)
+        const group = gatheredTo?.[gatheredTo.length - 1]
+        const begins = group?.do === "group" && group.steps[0]?.do === "slip"
+        return begins && group.steps.some(({ do: what }) => what === "work") ? gatheredTo : null
+      },
+      slipListCost,
+    ),
+  ]
 }
+
+/** A list that begins and ends with a slip stitch is a petal. */
+const slipListCost = 0.05
 
 /** "sl st over the 3 dc into the corner": what lies on the way says nothing more. */
 function passesOver(cursor: Cursor): boolean {

@@ -33,8 +33,23 @@ export function readNext(
     cursor.at += 1
   }
   cursor.take("rest")
+  const figure = cursor.isNumber()
   const placed = countedNext(cursor, start, between)
   if (placed?.at !== "next") return placed
+  const named = cursor.lexemes[cursor.at - 1]?.text ?? ""
+  if (
+    said &&
+    !figure &&
+    placed.noun.what === "space" &&
+    /^(?:sps|spaces|loops|lps|arches|chsps)$/.test(named)
+  )
+    // "in following ch-1 spaces": in each of those left.
+    return {
+      ...cursor.since(start),
+      at: "each",
+      nouns: [placed.noun],
+      until: { kind: "around", rest: true },
+    }
   const plural = cursor.lexemes[cursor.at - 1]?.text ?? ""
   if (
     order === undefined &&

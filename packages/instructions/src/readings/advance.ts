@@ -129,7 +129,7 @@ function after(
     if (!foundation.stated && centre.kind !== "solid-ring") own.push(ringNotDescribed(text))
   }
   // Of a round that is not known nothing else is told: it would follow from what was passed over.
-  if (!candidate.unknown) own.push(...result.findings)
+  if (!candidate.unknown) own.push(...result.findings.map(withoutDoubtOfChains))
   if (result.forced && !result.told)
     own.push(toldChoices(result.forced, "then the rounds after it fit", label))
   let round: Round | null = candidate.round
@@ -198,6 +198,11 @@ function after(
     findings: [...state.findings, ...located(own)],
     readings: [...state.readings, reading],
   }
+}
+
+/** The chains before the join change no count of stitches: told, and no doubt once the reading is chosen. */
+function withoutDoubtOfChains(finding: Finding): Finding {
+  return finding.code === "open-at-join" ? { ...finding, severity: "note" } : finding
 }
 
 /** What puts the count of a round in doubt, and of those that stand on it. */

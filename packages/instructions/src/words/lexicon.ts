@@ -242,7 +242,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "ring",
     words:
-      "key ring|keyring|jump ring|hoop|earring hoop|bangle|hair tie|hair elastic|jar ring|ring|rings|circle|mr|mc|magic ring|magic circle|magic loop|magic rings|adjustable ring|adjustable loop|sliding loop|sliding ring|slip ring|slip loop|center of ring|centre of ring|middle of ring|chain ring|ch ring|ch-ring|starting ring|foundation ring|magic cirlce|magical circle|magical ring|starter ring|double magic ring|initial ring|center ring|centre ring|beginning ring|magic knot|center circle|starting circle|ring center|ring centre|center loop|starting loop|beginning loop|loop ring|foundation circle|center of circle|centre of circle",
+      "circular chain|chain circle|round chain|key ring|keyring|jump ring|hoop|earring hoop|bangle|hair tie|hair elastic|jar ring|ring|rings|circle|mr|mc|magic ring|magic circle|magic loop|magic rings|adjustable ring|adjustable loop|sliding loop|sliding ring|slip ring|slip loop|center of ring|centre of ring|middle of ring|chain ring|ch ring|ch-ring|starting ring|foundation ring|magic cirlce|magical circle|magical ring|starter ring|double magic ring|initial ring|center ring|centre ring|beginning ring|magic knot|center circle|starting circle|ring center|ring centre|center loop|starting loop|beginning loop|loop ring|foundation circle|center of circle|centre of circle",
   },
   {
     class: "drawn-ring",
