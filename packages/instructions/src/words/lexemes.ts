@@ -64,7 +64,10 @@ const singleWords = [...classesOf.keys()].filter(
 /** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
 export function lexemesOf(scanned: readonly Token[], isName: (text: string) => boolean): Lexeme[] {
   const tokens = withoutSlips(scanned, isName).map((token) => {
-    const meant = token.type === "word" && !isName(token.text) ? misscanned[token.text] : undefined
+    const meant =
+      token.type === "word" && !isName(token.text)
+        ? (misscanned[token.text] ?? postFirst(token.text))
+        : undefined
     return meant === undefined ? token : { ...token, text: meant }
   })
   const lexemes: Lexeme[] = []
@@ -166,6 +169,12 @@ export function lexemesOf(scanned: readonly Token[], isName: (text: string) => b
     i += 1
   }
   return withoutNames(lexemes, isName)
+}
+
+/** "dcfp", "trbp": a post stitch named the other way round. */
+function postFirst(text: string): string | undefined {
+  const parts = /^(?:sc|dc|hdc|tr|dtr|htr)(?:fp|bp)$/.test(text) ? text : undefined
+  return parts && `${parts.slice(-2)}${parts.slice(0, -2)}`
 }
 
 /**
