@@ -107,10 +107,10 @@ describe("a start that does not fit its round", () => {
 describe("a round that does not close", () => {
   const loops = ["6 sc in magic ring; join.", "*ch 5, sc in next sc; rep from * around; join."]
 
-  it("is told when it is joined without the last loop", () => {
+  it("is closed by the same chains when it is joined without the last loop, and that is told", () => {
     const reading = read(...loops, "sc in first sp, *ch 6, sc in next sp; rep from * around; join.")
     expect(only(reading, "open-at-join").hint).toContain("ch 6")
-    expect(last(reading)).toBe("6/30/5")
+    expect(last(reading)).toBe("6/36/6")
   })
 
   it("is closed by the same chains when nothing is said, and a total settles it", () => {

@@ -24,7 +24,7 @@ const slipStitch = [
 
 const usWords: Readonly<Record<BasicStitch, readonly string[]>> = {
   "sl st": slipStitch,
-  sc: ["sc", "singlecrochet", "singlecr", "scr", "scst"],
+  sc: ["sc", "singlecrochet", "singlecr", "scr", "scst", "crabst", "crabstitch"],
   esc: ["esc", "exsc", "extsc", "extendedsc", "extendedsinglecrochet"],
   hdc: ["hdc", "halfdoublecrochet", "halfdouble", "halfdc", "hdcr", "hdcst"],
   ehdc: ["ehdc", "exhdc", "exthdc", "extendedhdc", "extendedhalfdoublecrochet"],

@@ -34,6 +34,8 @@ export interface Noun {
   readonly kind?: StitchKind
   /** Chains of a space ("ch-3 sp"), stitches of a group ("3-dc group"). */
   readonly size?: number
+  /** "5 ch sps": the figure may say how many rather than of which size. */
+  readonly sizeOrCount?: true
   readonly corner?: boolean
   /** "side sp": one that is no corner. */
   readonly side?: boolean

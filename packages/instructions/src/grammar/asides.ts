@@ -66,9 +66,13 @@ export function aside(chart: Chart, at: number, end: number, isTotal: boolean): 
   }
 }
 
-/** "(picot made)", "(5-dc shell made)" tells what has just been done. */
-function tellsMade(inner: readonly { text: string }[]): boolean {
-  return /^(?:made|formed|completed|complete)$/.test(inner[inner.length - 1]?.text ?? "")
+/** "(picot made)", "(inc made in same st)" tells what has just been done. */
+function tellsMade(inner: readonly Lexeme[]): boolean {
+  const at = inner.findIndex(({ text }) => /^(?:made|formed|completed|complete)$/.test(text))
+  if (at < 0) return false
+  return (
+    at === inner.length - 1 || (at > 0 && !inner.slice(at).some(({ type }) => type === "number"))
+  )
 }
 
 /** "(cluster st: 3 tr in same space ...)": how a stitch just named is made. */

@@ -210,6 +210,19 @@ function afterGroup(
   }
   const listCost = cost + (opensRepeat(inner, closed) ? 0 : bareBracketCost) + (isTotal ? 1 : 0)
   const list = clause(cursor, body, listCost, extra)
+  if (opensInSpace(body)) {
+    // "Join in any sp, (ch 3, dc, ch 1, 2 dc)": all of it goes where the yarn was joined.
+    const span = cursor.since(start)
+    const there: Place = { ...span, at: "same", noun: { what: "space" } }
+    const group: Step = { ...span, do: "group", steps: body, place: there }
+    const begins = clause(
+      cursor,
+      (before) => (leadsIntoSpace(before[before.length - 1]) ? [...before, group] : null),
+      Math.max(0, listCost - bareBracketCost),
+      extra,
+    )
+    return [begins, list]
+  }
   if (closed && body.some(namesNext) && /^[.,;]?$/.test(cursor.text())) {
     // "ch 3, 2 dc in sp, (ch 1, 3 dc in next sp), ch 1, join": the bracket goes around, if that fits.
     const around: Step = {
@@ -234,6 +247,20 @@ function afterGroup(
       extra,
     ),
   ]
+}
+
+/** "ch 3, dc, ch 1, 2 dc": a start of chains and stitches with no place of their own. */
+function opensInSpace(body: readonly Step[]): boolean {
+  return (
+    body[0]?.do === "chain" &&
+    body.some(({ do: what }) => what === "work") &&
+    body.every((step) => (step.do === "work" || step.do === "chain") && step.place === null)
+  )
+}
+
+function leadsIntoSpace(step: Step | undefined): boolean {
+  if (step?.do !== "attach" && step?.do !== "slip") return false
+  return step.place?.at === "next" && /^(?:space|corner)$/.test(step.place.noun.what)
 }
 
 /** "(ch 3, sc in next loop; repeat rnd": never closed, it only marks where the repeat begins. */

@@ -135,6 +135,16 @@ export function droppedLoop(chart: Chart, at: number): readonly Clause[] {
     cursor.accept("it", "loop", "this", "to", "dropped", "tighten", "close", "on hook") ||
     cursor.take("stitch", "that")
   );
+  cursor.attempt(() => {
+    // "(pc st)", "(another popcorn)": its name.
+    if (!cursor.accept("(")) return null
+    for (let k = 0; k < 4 && !cursor.done(); k++) {
+      if (cursor.accept(")")) return true
+      if (cursor.isNumber() || cursor.is("in")) return null
+      cursor.at += 1
+    }
+    return null
+  })
   const end = cursor.lastEnd()
   return [clause(cursor, (before) => asPopcorn(before, end))]
 }

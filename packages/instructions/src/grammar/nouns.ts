@@ -151,10 +151,12 @@ function afterCorner(cursor: Cursor): Noun {
 /** "ch-3 sp", "ch sp", "3-ch loop", "ch-5", "ch3sp", "ch", "loop of 4 ch". */
 function readChainNoun(cursor: Cursor): Noun | null {
   let size: number | undefined
+  let sizeFirst = false
   if (cursor.isNumber()) {
     const dash = cursor.text(1) === "-"
     const ahead = dash ? 2 : 1
     if (!cursor.is("chain", ahead)) return null
+    sizeFirst = !dash
     const joined = dash || cursor.peek(1)?.spaced === false
     const after = cursor.text(ahead + 1) === "-" ? ahead + 2 : ahead + 1
     if (!joined && !cursor.is("space", after)) return null
@@ -178,7 +180,15 @@ function readChainNoun(cursor: Cursor): Noun | null {
   if (cursor.take("space")) {
     const noun = afterSpace(cursor)
     if (noun.what === "gap") return noun
-    return withSize({ ...noun, ...(corner ? { corner: true } : {}) }, size)
+    const several = sizeFirst && /s$/.test(cursor.lexemes[cursor.at - 1]!.text)
+    return withSize(
+      {
+        ...noun,
+        ...(corner ? { corner: true } : {}),
+        ...(several ? { sizeOrCount: true as const } : {}),
+      },
+      size,
+    )
   }
   if (corner) return withSize({ what: "space", corner: true }, size)
   return size === undefined ? { what: "chain" } : { what: "space", size }

@@ -4,7 +4,7 @@
 import type { Place, Step } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork, isUnplaced } from "./clauses.ts"
-import type { Cursor } from "./cursor.ts"
+import { type Cursor, isStitchWord } from "./cursor.ts"
 import { acceptWork } from "./handling.ts"
 import { isOneOrEach } from "./make.ts"
 import { asPasses } from "./passes.ts"
@@ -45,7 +45,7 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const verb = cursor.at
   acceptWork(cursor)
   cursor.accept(":", ",")
-  if (cursor.at > verb) cursor.accept(";")
+  if (cursor.at > verb) cursor.accept(";", "-")
   const worked = cursor.at > verb
   const from = cursor.at
   if (cursor.done()) return begins
@@ -144,6 +144,7 @@ function afterAround(chart: Chart, at: number, place: Place): number {
 /** "In any ch-2 sp, ch 3, ...": where the round begins. */
 function attached(chart: Chart, at: number, place: Place, start: number): Clause[] {
   const { cursor } = chart
+  if (at === 1 && cursor.is("with") && cursor.is("chain", 1)) cursor.at += 1
   if (place.at !== "next" || place.count !== 1 || cursor.is("work")) return []
   const begins = at === 1 && cursor.text() === "."
   if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain") && !begins) return []
@@ -302,11 +303,50 @@ export function namedList(chart: Chart, at: number): readonly Clause[] {
   return readsAsList(cursor) ? [clause(cursor, [], 0.02)] : []
 }
 
+/** "V-stitch = dc, ch 1, dc.": how something named is made, told before. */
+export function definedName(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const before = chart.lexemes[at - 1]
+  if (before && !/^[.;!]$/.test(before.text)) return []
+  while (!cursor.done() && cursor.text() !== "=" && cursor.at < at + 4) cursor.at += 1
+  if (cursor.text() !== "=" || cursor.at === at) return []
+  while (!cursor.done() && !/^[.;]$/.test(cursor.text())) cursor.at += 1
+  return [clause(cursor, [], 0.1)]
+}
+
+/** "Border:", "Picot round:": a name for the round. */
+export function roundName(chart: Chart, at: number): readonly Clause[] {
+  if (at > 0) return []
+  const cursor = chart.from(at)
+  for (let k = 0; k < 4 && cursor.text() !== ":"; k++) {
+    const word = cursor.peek()
+    const works = [
+      "in",
+      "repeat",
+      "each",
+      "next",
+      "skip",
+      "join",
+      "work",
+      "stitch",
+      "start",
+    ] as const
+    if (
+      word?.type !== "word" ||
+      works.some((name) => cursor.is(name)) ||
+      isStitchWord(word.text, cursor.terms)
+    )
+      return []
+    cursor.at += 1
+  }
+  return cursor.accept(":") ? [clause(cursor, [], 0.05)] : []
+}
+
 /** "as follows:", ":", " - ". */
 function readsAsList(cursor: Cursor): boolean {
   const follows = cursor.accept("as follows", "thus", "follows", "like this") || cursor.accept("as")
   if (follows) cursor.accept("follows")
-  const mark = cursor.accept(":", "-", "=")
+  const mark = cursor.accept(":", "-", "=") || (cursor.text() === "," && cursor.is("work", 1))
   return mark || follows
 }
 

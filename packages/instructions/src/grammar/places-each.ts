@@ -77,6 +77,8 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
   if (nouns.length === 0 && every !== undefined && /^[,;.()]?$/.test(cursor.text()))
     nouns.push({ what: "stitch" })
   cursor.take("place")
+  // "7 dc in each sp, sc in each dc between".
+  if (cursor.is("between") && /^[,;.*)]?$/.test(cursor.text(1))) cursor.at += 1
   if (nouns.length === 0) return null
   const chains =
     nouns.length === 1 && (nouns[0]!.what === "stitch" || nouns[0]!.what === "chain")

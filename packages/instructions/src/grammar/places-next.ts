@@ -67,6 +67,11 @@ export function readNext(
 }
 
 export function countedNext(cursor: Cursor, start: number, between: boolean): Place | null {
+  if (cursor.value() === 1 && cursor.isNumber() && /^[,;.)*]?$/.test(cursor.text(1))) {
+    // "in the next one".
+    cursor.at += 1
+    return { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count: 1 }
+  }
   let count = 1
   const size =
     cursor.is("chain", 1) &&
@@ -165,8 +170,8 @@ function betweenPlace(cursor: Cursor, start: number, noun: Noun, count: number):
   if (cursor.is("and"))
     other = cursor.attempt(() => {
       cursor.at += 1
-      cursor.take("next", "same")
-      return readNoun(cursor)
+      const next = cursor.take("next", "same")
+      return readNoun(cursor) ?? (next && /^[,;.)*]?$/.test(cursor.text()) ? noun : null)
     })
   acceptOwner(cursor)
   const what = gapIf(noun, true, other)

@@ -117,7 +117,10 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
   const sized =
     cursor.is("chain", 1) &&
     (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
-  const glued = cursor.peek(1)?.type === "word" && cursor.peek(1)?.spaced === false
+  const glued =
+    cursor.peek(1)?.type === "word" &&
+    cursor.peek(1)?.spaced === false &&
+    !/^(?:sc|hdc|dc|tr|htr)s?$/.test(cursor.text(1))
   if (cursor.isNumber() && cursor.text(1) !== "-" && !sized && !glued)
     count = cursor.takeCount(1) ?? 1
   const noun = readNoun(cursor)

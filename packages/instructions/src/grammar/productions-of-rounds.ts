@@ -25,7 +25,7 @@ import {
 import { beginsBackAlong, eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { loopMode, notDone, otherSide, passesMode } from "./modes.ts"
-import { groupOf, namedList } from "./placed-lists.ts"
+import { definedName, groupOf, namedList, roundName } from "./placed-lists.ts"
 import { localGroup, namesLocal } from "./shells.ts"
 import {
   adviceClause,
@@ -265,6 +265,22 @@ export const productionsOfRounds: readonly Production[] = [
       (/^[([]$/.test(cursor.text(2)) || /^[([]$/.test(cursor.text(3))),
     rule: groupOf,
     examples: ["work a petal of (sc, 3 dc, sc) in next sp"],
+  },
+  {
+    name: "name defined",
+    readsOver: "names",
+    starts: (word, cursor) =>
+      word.classes.has("group") || word.classes.has("corner") || cursor.text(1) === "=",
+    rule: definedName,
+    examples: ["2 sc in next st. Shell = 5 dc."],
+  },
+  {
+    name: "name of the round",
+    readsOver: "names",
+    starts: (word, cursor) =>
+      word.type === "word" && (cursor.text(1) === ":" || cursor.text(2) === ":"),
+    rule: roundName,
+    examples: ["border: sc in each st around"],
   },
   {
     name: "named list",

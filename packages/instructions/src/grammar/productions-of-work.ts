@@ -203,6 +203,7 @@ export const productionsOfWork: readonly Production[] = [
       word.type === "number" ||
       word.classes.has("says-total") ||
       word.text === "for" ||
+      word.text === "to" ||
       word.text === "=" ||
       word.text === "-" ||
       word.text === ":" ||

@@ -140,6 +140,8 @@ export function referenceAt(cursor: Cursor, mark: string): number | null {
   const first = cursor.at
   for (let k = 1; k <= 7; k++) {
     const text = cursor.text(k)
+    // "repeat between the asterisks".
+    if (mark === "*" && /^(?:asterisk|asterisks|star|stars)$/.test(text)) return first + k + 1
     if (text === mark || text === mark + mark) {
       let after = first + k + 1
       const { lexemes } = cursor

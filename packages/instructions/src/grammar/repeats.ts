@@ -2,6 +2,7 @@
 // without a mark: "sc 1, inc 1; repeat around", "1 sc, inc x6".
 
 import type { Place, Step, Times } from "../base/tree.ts"
+import { namesNext } from "./bracket-repeats.ts"
 import type { Chart, Clause, Reading, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
@@ -76,7 +77,7 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
     ]
   }
   if (by === "mark") {
-    cursor.accept(",", ";", ".")
+    while (cursor.accept(",", ";", ".", "-", "\u2022", ":"));
     skipNote(chart, cursor)
     const said = cursor.attempt(() => {
       cursor.take("and")
@@ -166,7 +167,7 @@ function placeOfPassage(
     if (end) cursor.at += 1
     if (!cursor.is("in") || body.length === 0) return null
     const place = readPlace(cursor)
-    if (!place) return null
+    if (!place || body.some(namesNext)) return null
     const group: Step = { ...cursor.since(start), do: "group", steps: body, place }
     cursor.accept(",", ";", ".")
     cursor.take("and")

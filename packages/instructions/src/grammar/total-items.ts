@@ -86,7 +86,9 @@ export function readItem(cursor: Cursor, end: number): StatedItem | null {
   const count = cursor.takeCount(0)
   if (count === null) return null
   const span = () => cursor.since(start)
-  cursor.attempt(() => (cursor.accept("x") && cursor.isNumber() ? true : null))
+  cursor.attempt(() =>
+    cursor.accept("x") && (cursor.isNumber() || cursor.is("chain")) ? true : null,
+  )
   const first = cursor.at
   const ofGroups = cursor.attempt(() => {
     // "6, 5dc groups": six of them.
@@ -173,7 +175,11 @@ export function readItem(cursor: Cursor, end: number): StatedItem | null {
   cursor.at = at
   if (/^(?:or|to|then|and|-)$/.test(cursor.text()) && cursor.isNumber(1))
     return { ...span(), count, unit: "stitches", word: "" }
-  if (cursor.at >= end || /^[)\].,:/;}!]?$/.test(cursor.text()) || cursor.text() === "total")
+  if (
+    cursor.at >= end ||
+    /^[)\].,:/;}!]?$/.test(cursor.text()) ||
+    /^(?:total|in total|in all|altogether)$/.test(cursor.text())
+  )
     return { ...span(), count, unit: "stitches", word: "" }
   return null
 }

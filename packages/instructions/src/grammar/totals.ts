@@ -140,6 +140,16 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
     return null
   const read = cursor.attempt(() => readTotal(cursor, end, true))
   if (!read) return null
+  // "repeat 4 more times (6 in total)": how often, once more.
+  const again = chart.lexemes[at - 1]
+  const bare = read.total.items.length === 1 && read.total.items[0]!.word === ""
+  if (
+    bare &&
+    (again?.classes.has("more") || again?.classes.has("times")) &&
+    again.type === "word" &&
+    saysTotal(chart, at, end)
+  )
+    return null
   if (isList(read.total.items)) return null
   cursor.at = end + 1
   // "(3 dc) in next st", "(12) times": what follows speaks for work.
@@ -163,6 +173,12 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
     cursor.is("with") ||
     /^[([*]/.test(cursor.text())
   return totalClause(cursor, read, ends ? 0.02 : 0.5)
+}
+
+function saysTotal(chart: Chart, at: number, end: number): boolean {
+  return chart.lexemes
+    .slice(at + 1, end)
+    .some(({ text }) => /^(?:in total|in all|total|altogether)$/.test(text))
 }
 
 /** "(ch 3, 2 dc)", "(2 dc in next st)": a list to work. */
@@ -206,8 +222,13 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
     cursor.text() === "for" &&
     cursor.isNumber(1) &&
     /^(?:in total|in all|total|altogether)$/.test(cursor.text(2))
+  const toMake =
+    cursor.text() === "to" &&
+    /^(?:make|form|give|total)$/.test(cursor.text(1)) &&
+    cursor.isNumber(2)
   if (forAll) cursor.at += 1
-  const told = cursor.is("says-total") || forAll
+  if (toMake) cursor.at += 2
+  const told = cursor.is("says-total") || forAll || toMake
   // "... creating 12 spokes in total, 3 ch": said of what stands before it.
   if (
     told &&
@@ -240,6 +261,15 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   if (!last && !told && !marked) return []
   const bare = read.total.items.every(({ word }) => word === "")
   if (bare && !told && !marked && !sentence && before?.text !== ",") return []
+  // "... You'll have 10 dc in total. 3.": the number of the step to come.
+  const ordinal =
+    bare &&
+    sentence &&
+    !told &&
+    !marked &&
+    cursor.text() === "." &&
+    cursor.at === chart.lexemes.length - 1
+  if (ordinal && (read.total.items[0]?.count ?? 0) < fewestBare) return []
   const after = closesRound(chart, at)
   const dash = marked && last && before?.type === "word" && !before.classes.has("chain")
   const cost =
@@ -260,6 +290,8 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   ]
 }
 
+/** A bare figure of fewer, alone at the very end, numbers what follows. */
+const fewestBare = 10
 /** Longest total without a bracket, in words. */
 const mostWords = 14
 

@@ -81,7 +81,9 @@ function readUpTo(cursor: Cursor): Until | null {
     }
     if (cursor.text() === "join" && /^[,;.)]?$/.test(cursor.text(1))) return null
     if (cursor.take("start"))
-      return readNoun(cursor) || cursor.take("chain", "round", "of")
+      return readNoun(cursor) ||
+        cursor.take("chain", "round", "of") ||
+        /^[,;.)]?$/.test(cursor.text())
         ? { kind: "around", rest: true }
         : null
     if (cursor.accept("within", "before")) {
@@ -126,7 +128,8 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     cursor.accept(",")
     const everywhere = afterOnce ? cursor.attempt(() => readEverywhere(cursor)) : null
     if (everywhere) return everywhere
-    cursor.accept("for", "total", "of", "until")
+    cursor.accept("for", "total", "of")
+    if (cursor.isNumber(1)) cursor.accept("until")
     cursor.attempt(() => (cursor.accept("total") && cursor.accept("of") ? true : null))
     const inAll = cursor.accept("for total of", "total of")
     if (cursor.is("once")) return readOnce(cursor, afterOnce)
@@ -205,6 +208,12 @@ function readUntilMade(cursor: Cursor): Times | null {
   const noun = readNoun(cursor)
   if (!noun) return null
   while (cursor.take("chat", "made", "says-total", "more") || cursor.accept("in", "all", "total"));
+  cursor.attempt(() => {
+    // "six spaces and six shells".
+    if (!cursor.take("and") || cursor.takeCount(2) === null) return null
+    while (!cursor.done() && !/^[,;.()[\]*]$/.test(cursor.text())) cursor.at += 1
+    return true
+  })
   return /^[,;.()[\]*]?$/.test(cursor.text()) || cursor.is("join")
     ? { kind: "more", count: count - 1, plain: true, untilMade: true }
     : null

@@ -160,10 +160,7 @@ function after(
     }
   }
   // The count goes on by the words of the round alone; the piece ends before it.
-  const alone =
-    !round && !candidate.unknown && !first && !tree.gaps.some(({ cost }) => cost >= 1)
-      ? countedByItself(request)
-      : null
+  const alone = !round && !first ? countedByItself(request, tree.gaps) : null
   if (alone) {
     motif ??= state.rounds.length
     round = alone.round

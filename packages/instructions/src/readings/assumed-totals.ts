@@ -22,13 +22,14 @@ export function isFarFewer(round: Round, others: readonly (Round | null | undefi
   return others.some((other) => other && 2 * countsOf(round).stitches < countsOf(other).stitches)
 }
 
-/** One total of stitches, told once and at the end of the round. */
+/** One total of stitches, and of no spaces alone, told once and at the end of the round. */
 export function clearTotal(tree: TreeReading, text: RoundText): boolean {
   const firm = tree.totals.filter((total) => total.firm)
   const last = firm[firm.length - 1]
   if (!last || last.end < text.end - longestAfterTotal) return false
-  return last.items.every(
-    ({ unit }) => unit === "kind" || unit === "stitches" || unit === "space" || unit === "chains",
+  return (
+    last.items.some(({ unit }) => unit === "kind" || unit === "stitches") &&
+    last.items.every(({ unit }) => /^(?:kind|stitches|space|chains)$/.test(unit))
   )
 }
 

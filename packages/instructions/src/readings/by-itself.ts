@@ -4,6 +4,7 @@
 import type { Round } from "@roundwright/motif"
 import type { Finding } from "../base/problem-list.ts"
 import type { Span, Step } from "../base/tree.ts"
+import type { Gap } from "../grammar/read-words.ts"
 import { groundAskedFor } from "./asked-ground.ts"
 import { workRound } from "./read-round.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
@@ -17,8 +18,12 @@ export interface ByItself {
   readonly sure: boolean
 }
 
-/** @param request its `index` that of the round; of the rounds before it the one below is not looked at */
-export function countedByItself(request: RoundRequest): ByItself | null {
+/**
+ * @param request its `index` that of the round; of the rounds before it the one below is not looked at
+ * @param gaps words of it passed over: where they may be stitches or figures nothing is counted
+ */
+export function countedByItself(request: RoundRequest, gaps: readonly Gap[]): ByItself | null {
+  if (gaps.some(mayCount)) return null
   const { steps } = request.tree
   // What is told once, and nowhere that it is repeated, may be a part of the round.
   if (request.index === 0 || !steps.some(({ do: what }) => what === "repeat")) return null
@@ -35,9 +40,28 @@ export function countedByItself(request: RoundRequest): ByItself | null {
       shared: { ...request.shared, rounds: [...before, ground] },
     })
     if (result.round && result.score === 0)
-      return { ground, round: result.round, result, sure: !leavesTimesOpen(steps) }
+      return {
+        ground,
+        round: result.round,
+        result,
+        sure: gaps.every(({ cost }) => cost < 1) && !leavesTimesOpen(steps),
+      }
   }
   return null
+}
+
+/** A figure, a repeat or a word nobody knows may be stitches. */
+function mayCount({ words, cost }: Gap): boolean {
+  return (
+    cost >= 1 &&
+    words.some(
+      (word) =>
+        word.type === "number" ||
+        word.classes.has("repeat") ||
+        word.classes.has("times") ||
+        word.classes.has("each"),
+    )
+  )
 }
 
 /** "Repeat from * 3 times": nothing says whether the first time is counted. */

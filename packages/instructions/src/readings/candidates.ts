@@ -84,7 +84,7 @@ export function candidatesOf(
     const foundation = foundationOf(told)
     const turned = (turnNext || leadsWithTurn(told.steps)) && given.index > 0
     const request: RoundRequest = { ...given, tree: told, foundation, turned }
-    const result = workRound(request)
+    const result = likeAnother(tree) ? withoutOtherNames(workRound(request)) : workRound(request)
     const stated = told.totals.some(({ firm, more, range }) => firm || more || range !== undefined)
     if (stated) statesTotal ||= tree.cost < (found[0]?.tree.cost ?? tree.cost) + 1
     const overlooked = statesTotal && !stated ? overlookedTotal : 0
@@ -129,6 +129,20 @@ export function candidatesOf(
   const assumed = assume(best.result.round ? best : (found.find(statesFirm) ?? best))
   if (assumed) list.push(assumed)
   return list.sort((a, b) => a.score - b.score)
+}
+
+function likeAnother({ steps }: RoundTree): boolean {
+  return steps.some((step) => step.do === "as-round")
+}
+
+/** "Same as last round": the spaces and stitches it names were those of that round. */
+function withoutOtherNames(result: RoundResult): RoundResult {
+  const findings = result.findings.map((finding) =>
+    /^named-(?:stitch|space)-absent$/.test(finding.code)
+      ? { ...finding, severity: "note" as const }
+      : finding,
+  )
+  return { ...result, findings }
 }
 
 /**

@@ -121,16 +121,19 @@ function onUnknownGround(
     saidCounts: state.saidCounts,
   }
   const label = { start: one.text.start, end: one.text.label.end }
-  const found = countedByItself({
-    shared,
-    index: state.rounds.length + 1,
-    number: one.number,
-    tree,
-    foundation: null,
-    turned: false,
-    row: one.text.label.row,
-    span: label,
-  })
+  const found = countedByItself(
+    {
+      shared,
+      index: state.rounds.length + 1,
+      number: one.number,
+      tree,
+      foundation: null,
+      turned: false,
+      row: one.text.label.row,
+      span: label,
+    },
+    first.gaps,
+  )
   if (!found) return null
   const { stitches, chains, spaces } = countsOf(found.round)
   const finding = byItselfFinding(one.number, found, label)

@@ -194,7 +194,9 @@ function startWithSkipped(work: RoundWork, foundation: Foundation, steps: readon
   const stated = skipped.countsAs
   let counts = stated?.counts
   if (counts === undefined) {
-    const usual = needed >= 3 && skipped.chains >= needed
+    const first = steps.find((step) => step.do === "work")
+    const gathered = first?.do === "work" && first.stitch.kind.gathered !== undefined
+    const usual = !gathered && needed >= 3 && skipped.chains >= needed
     counts =
       work.choices.take(
         "skipped-chains",

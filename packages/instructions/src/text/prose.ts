@@ -82,8 +82,41 @@ export function readProse(layout: PatternText, terms: Terms): ProseFound {
     if (readDefinition(text, line.start, layout.clean, terms, locals)) continue
     if (looksLikeWork.test(text) && !/[=@]/.test(text)) stray.push(line)
   }
+  for (const round of layout.rounds)
+    readInRound(layout.clean, round.bodyStart, round.end, terms, locals)
   return { startCounts, locals, foundation, stray }
 }
+
+/** "(shell = 5 dc)", "V-stitch = dc, ch 1, dc.": what a round says of a name it uses itself. */
+function readInRound(
+  clean: string,
+  start: number,
+  end: number,
+  terms: Terms,
+  locals: Map<string, LocalStitch>,
+): void {
+  for (let at = clean.indexOf("=", start); at >= 0 && at < end; at = clean.indexOf("=", at + 1)) {
+    let from = at
+    while (from > start && at - from < longestInRound && !/[(.;*\n]/.test(clean[from - 1]!))
+      from -= 1
+    let to = at
+    while (to < end && to - at < longestInRound && !/[).;\n]/.test(clean[to]!)) to += 1
+    const text = clean.slice(from, to)
+    const name = clean.slice(from, at).trim()
+    if (text.length > longestInRound || !namesGroup.test(name)) continue
+    readDefinition(
+      text.trimStart(),
+      from + text.length - text.trimStart().length,
+      clean,
+      terms,
+      locals,
+    )
+  }
+}
+
+const namesGroup =
+  /^(?:corner|shell|fan|petal|group|v|v[ -]?st|v[ -]?stitch|cluster|popcorn|bobble|puff|picot|granny)s?$/i
+const longestInRound = 120
 
 function stepsOf(
   clean: string,

@@ -261,7 +261,7 @@ function isOtherTerm(
   const inner = tokens.slice(at + 1, close).map(({ text }) => text)
   return (
     inner.some((text) => /^(?:us|uk|usa|american|british|english)$/.test(text)) &&
-    inner.some(isName)
+    inner.some((text) => isName(text) || isBasicName(text))
   )
 }
 

@@ -166,7 +166,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "chat",
     words:
-      "back down|back up|continue around with|continuing around with|go around with|work around with",
+      "back down|back up|work your way around|work your way round|working your way around|make your way around|start by|begin by|continue around with|continuing around with|go around with|work around with",
   },
   { class: "next", words: "next|nxt|nx|following|foll|subsequent|succeeding" },
   { class: "same", words: "same|very same|that same|this same" },
@@ -226,7 +226,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "chain",
     words:
-      "ch|chs|chain|chains|chain stitch|chain stitches|chain st|ch st|ch sts|ch's|chn|chain sts|ch up|chain up",
+      "ch|chs|chain|chains|chain stitch|chain stitches|chain st|ch st|ch sts|ch's|chn|chain sts|chaining|ch up|chain up",
   },
   {
     class: "space",

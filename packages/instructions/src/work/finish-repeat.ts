@@ -245,7 +245,7 @@ function closeRound(work: RoundWork, step: Repeat): void {
   )
   if (taken === "closed") work.addChains(loop.chains, loop)
   work.find({
-    severity: taken === "closed" && skips ? "note" : "warning",
+    severity: taken === "closed" ? "note" : "warning",
     code: "open-at-join",
     start: step.start,
     end: step.end,

@@ -37,18 +37,19 @@ export function makeAt(
     }
   }
   if (!each && places.length > 1 && count > 1) {
+    const intoSpaces = place?.at === "next" && place.noun.what === "space"
     const several =
-      count === places.length && count < 4
+      !intoSpaces && count === places.length && count < 4
         ? work.choices.take(
             "several-in-several",
             // Three in each of three is rare, three in the next three is not.
-            count > 2 ? ["one-each", "each"] : ["each", "one-each"],
+            count > 2 || work.spreads ? ["one-each", "each"] : ["each", "one-each"],
           )
         : null
     const spread =
       place?.over === true ||
       several === "one-each" ||
-      (several === null && count >= places.length && count < 2 * places.length)
+      (several === null && !intoSpaces && count >= places.length && count < 2 * places.length)
     if (spread) {
       for (let i = 0; i < count; i++)
         makeStitches(work, step, stitch, places[Math.floor((i * places.length) / count)]!, 1)

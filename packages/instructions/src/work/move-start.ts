@@ -1,5 +1,6 @@
 // Starting the round in another place: slip stitches to a space, new yarn in any corner.
 
+import { fewestOfLoop } from "../base/limits.ts"
 import type { Noun, Place, Step } from "../base/tree.ts"
 import type { Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
@@ -24,7 +25,7 @@ export function move(work: RoundWork, place: Place, anywhere: boolean): void {
   }
   const position = work.main
   if (position.edge.size === 0) return
-  const noun = place.noun.what === "ring" ? { what: "any" as const } : place.noun
+  const named = place.noun.what === "ring" ? { what: "any" as const } : place.noun
   let from = position.at
   const joinedStitch =
     work.startSite?.anchor.at !== "space" &&
@@ -33,6 +34,7 @@ export function move(work: RoundWork, place: Place, anywhere: boolean): void {
     !work.startTaken &&
     position.at === work.startSite.from
   if (!anywhere && joinedStitch && place.order !== "first") from = work.startSite!.to
+  const noun = alongLoop(work, named, from) ? { what: "cell" as const } : named
   let site: Site | null = null
   // Further than once round leads nowhere new.
   const count = anywhere ? 1 : Math.min(place.count, work.main.edge.size)
@@ -135,4 +137,11 @@ function crossesSpace(work: RoundWork, from: number, to: number): boolean {
   for (let at = from; at < to; at++)
     if (edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "chain") return true
   return false
+}
+
+/** "sl st in each of next 2 sts" where a loop comes next: the chains of it are meant. */
+function alongLoop({ main: { edge } }: RoundWork, noun: Noun, from: number): boolean {
+  if (noun.what !== "stitch" || noun.kind) return false
+  const element = edge.elementAt(((from % edge.size) + edge.size) % edge.size)
+  return element?.type === "chain" && element.chains >= fewestOfLoop
 }

@@ -14,15 +14,34 @@ const mostRepeats = 5_000
 export function repeatSteps(work: RoundWork, step: Repeat): void {
   if (work.repeatDepth === 0 && work.elements.length > 0) work.madeBeforeRepeat = true
   work.repeatDepth += 1
-  const { doubles } = work
+  const { doubles, spreads } = work
   work.doubles = plainAndDoubled(step.body)
+  work.spreads = plainInSeveral(step.body)
   try {
     if (step.times.kind === "until") repeatUntil(work, step)
     else repeatCounted(work, step, countOf(work, step.times))
   } finally {
     work.repeatDepth -= 1
     work.doubles = doubles
+    work.spreads = spreads
   }
+}
+
+/** "2 tr in next 2 sts, 2 tr in next st": were the first two in each, the words would say two in each of three. */
+function plainInSeveral(body: readonly Step[]): boolean {
+  const into = (step: Step, places: number) =>
+    step.do === "work" &&
+    step.place?.at === "next" &&
+    !step.place.each &&
+    step.place.pick === undefined &&
+    step.place.count === places
+  return body.some(
+    (step) =>
+      step.do === "work" &&
+      into(step, step.count) &&
+      step.count > 1 &&
+      body.some((other) => other.do === "work" && other.count === step.count && into(other, 1)),
+  )
 }
 
 /** "(1 dc, 2 dc)": one in the next stitch, two in the one after it; nobody parts three plain stitches so. */

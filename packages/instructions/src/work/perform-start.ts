@@ -166,6 +166,18 @@ function possible(step: ChainStep, meaning: string): boolean {
   return meaning !== "counts" || step.chains >= 1
 }
 
+/** "Ch 2, 12 dc in ring, join to ch 2": lower than the stitch, and twelve come out even without it. */
+function isLowStart(work: RoundWork, step: ChainStep, needed: number): boolean {
+  const [only, ...others] = work.allSteps.filter(({ do: what }) => what === "work")
+  if (work.index > 0 || step.chains !== 2 || needed < 3) return false
+  return (
+    only?.do === "work" && others.length === 0 && evenRings.some((ring) => only.count % ring === 0)
+  )
+}
+
+/** Stitches that makers begin with. */
+const evenRings = [6, 8, 10]
+
 /** What such a chain usually is: the join and the round's stitch tell. */
 function usualMeaning(
   work: RoundWork,
@@ -176,7 +188,7 @@ function usualMeaning(
   const basic = mainAfter(work, step)
   const needed = turningChains(basic)
   if (step.chains === 1) return "does-not-count"
-  if (join === "chain") return "counts"
+  if (join === "chain") return isLowStart(work, step, needed) ? "does-not-count" : "counts"
   if (work.inPlace && step.chains < needed) return "edge"
   if (needed <= 1) return next?.do === "work" || work.inPlace ? "edge" : "does-not-count"
   if (join === "stitch" && step.chains <= needed) return "does-not-count"

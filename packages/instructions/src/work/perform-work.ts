@@ -250,7 +250,7 @@ function workUnplaced(work: RoundWork, step: Extract<Step, { do: "work" }>): voi
     step.count > 1 &&
     step.count < 6 &&
     !stitch.tog &&
-    work.choices.take("several-unplaced", ["one-each", "in-space"] as const) === "in-space"
+    work.choices.take("several-unplaced", ["in-space", "one-each"] as const) === "in-space"
   ) {
     makeAt(work, step, [[work.startSite!.anchor]], null)
     return

@@ -20,6 +20,10 @@ export function positionFor(work: RoundWork, place: Place): Position {
     place.noun.unworked === true
   if (skipped && !work.shared.rounds[named]!.turned) return work.positionOn(named - 1)
   if (named !== null) return work.positionOn(named)
+  // "..., sc in next unworked st" goes on where the first of them was.
+  const earlier = work.index - 2
+  if (place.at === "next" && place.noun.unworked && work.others.has(earlier))
+    return work.positionOn(earlier)
   if (place.below !== undefined) {
     const index = work.index - 1 - (place.below - 1)
     if (index < 0) throw noPlace(place, "There is no round that far below.")

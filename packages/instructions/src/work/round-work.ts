@@ -77,6 +77,8 @@ export class RoundWork {
   own: OwnChain | null = null
   /** The repeat being worked has single stitches beside several: the several go into one place. */
   doubles = false
+  /** "2 tr in next 2 sts, 2 tr in next st": the first of them are one in each. */
+  spreads = false
   /** Stitches with no place of their own have gone on past a loop. */
   overLoops = false
   /** A starting chain that is the first leg of the gathered stitch about to be made. */

@@ -164,7 +164,14 @@ export function nextSites(work: RoundWork, named: Next): { sites: Site[]; positi
 /** "in the next 5 ch-sps", where no space has five chains: so many of them. */
 function countNotSize(position: Position, place: Next): Next {
   const { size, ...noun } = place.noun
-  if (noun.what !== "space" || size === undefined || place.count !== 1 || place.bare || place.order)
+  if (
+    noun.what !== "space" ||
+    size === undefined ||
+    !noun.sizeOrCount ||
+    place.count !== 1 ||
+    place.bare ||
+    place.order
+  )
     return place
   if (meaningOf(position.edge, place.noun).stretched !== "size") return place
   const there = position.edge.elements.filter(({ type }) => type === "chain").length
