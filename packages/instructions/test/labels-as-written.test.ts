@@ -60,6 +60,19 @@ Rnds 4, 6: Sc in back loop of each st around.`
   })
 })
 
+describe("labels without a mark", () => {
+  it("inside a text are labels where they count on from one another and work stands behind them", () => {
+    const text =
+      "Ch 4, sl st to form a ring row 1 ch 1, 6 sc in ring, join row 2 ch 1, 2 sc in each st around, join row 3 ch 1, sc in each st around, join"
+    expect(found(text)).toBe("1=6 2=12 3=12")
+  })
+
+  it("are none where a round is only spoken of", () => {
+    const text = "Ch 4, join.\nWork as in row 1 ch 1, then as in row 2 ch 1, then see row 3 ch 1."
+    expect(found(text)).toBe("")
+  })
+})
+
 describe("rounds told without a number", () => {
   const start = `${ring}\nRnd 1: 6 sc in ring.\nRnd 2: 2 sc in each st around.`
 
@@ -71,6 +84,18 @@ describe("rounds told without a number", () => {
     ["Rnd 3: Sc in each st around. Repeat last round twice more.", "3=12 4=12 5=12"],
     ["Rnd 3: Sc in each st around.\nRepeat Rnd 3 for Rnds 4 and 5.", "3=12 4=12 5=12"],
     ["Rnd 3: Sc in each st around.\nRep this rnd once.", "3=12 4=12"],
+    [
+      "Rnd 3: *Sc in next st, 2 sc in next st; rep from * around.\nContinue in this way until you have six rounds.",
+      "3=18 4=24 5=30 6=36",
+    ],
+    [
+      "Rnd 3: *Sc in next st, 2 sc in next st; rep from * around.\nContinue as established for 2 more rnds.",
+      "3=18 4=24 5=30",
+    ],
+    [
+      "3rd rnd: Sc in each st around.\n4th rnd: Sc in each st around.\n5th, 6th and 7th rnds are the same as the 2nd, 3rd and 4th rnds.",
+      "3=12 4=12 5=24 6=24 7=24",
+    ],
   ])("%s", (words, rounds) => {
     expect(found(`${start}\n${words}`)).toBe(`1=6 2=12 ${rounds}`)
   })
@@ -124,6 +149,31 @@ Start the second round with another colour. 2 sc in each st around, join.
 Final round, ch 1, sc in each st around, join.`
     expect(found(text)).toBe("1=6 2=12 3=12")
   })
+})
+
+describe("a ring and its stitches told in one", () => {
+  it.each([
+    "Start with a magic circle of 12 single crochets.",
+    "Start with a circle that has 12 sc in it.",
+    "Make a magic ring with 12 sc.",
+  ])("%s", (words) => {
+    const reading = readPattern(`Terms: US\nRnd 1: ${words}\nRnd 2: 2 sc in each st around.`)
+    expect(reading.rounds.map(({ counted }) => counted?.stitches)).toEqual([12, 24])
+    expect(doubts(reading)).toEqual([])
+  })
+})
+
+describe("joins to where the round began", () => {
+  it.each(["sl st to beginning", "join with sl st to top of beg-ch", "join to beginning of round"])(
+    "%s",
+    (words) => {
+      const reading = readPattern(
+        `Terms: US\nRnd 1: 12 dc in magic ring.\nRnd 2: Ch 3, dc in same st, 2 dc in each of next 11 dc, ${words}.`,
+      )
+      expect(reading.rounds.at(-1)?.counted?.stitches).toBe(24)
+      expect(doubts(reading)).toEqual([])
+    },
+  )
 })
 
 describe("what is no work", () => {

@@ -243,6 +243,16 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
     return token.value
   })
   if (nth !== null) return { place: null, chain: nth }
+  const begun = cursor.attempt((): Place | null => {
+    // "to beginning", "to top of beg-ch": where the round began.
+    if (cursor.take("top") && !cursor.accept("of")) return null
+    if (!cursor.take("start")) return null
+    if (cursor.accept("-") && !cursor.take("chain")) return null
+    cursor.attempt(() => (cursor.accept("of") && cursor.take("round") ? true : null))
+    if (!cursor.done() && !/^[,;.()]$/.test(cursor.text())) return null
+    return { ...cursor.since(start), at: "made", which: "first", noun: { what: "chain" } }
+  })
+  if (begun) return { place: begun }
   const bare = cursor.attempt((): Place | null => {
     // "in first ch of ch 6".
     const firstOf = cursor.is("first") && cursor.is("chain", 1) && cursor.text(2) === "of"

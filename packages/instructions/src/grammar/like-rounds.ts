@@ -33,6 +33,7 @@ export function asRound(chart: Chart, at: number): readonly Clause[] {
     cursor.at += 1
   if (named.to !== null && named.from !== null && named.to > named.from) acceptHowOften(cursor)
   else if (/^(?:once|one time|once more|one more time)$/.test(cursor.text())) cursor.at += 1
+  cursor.attempt(() => acceptForWhich(cursor))
   const instead = readInstead(cursor)
   const ending = readOtherEnding(chart)
   const span = cursor.since(start)
@@ -189,6 +190,11 @@ function readNamedRounds(cursor: Cursor): { from: number | null; to: number | nu
       const from = cursor.is("first") ? 1 : cursor.value()
       cursor.at += 1
       let to = from
+      // "6th, 7th and 8th rows".
+      while (cursor.text() === "," && cursor.isOrdinal(1) && cursor.value(1) === to + 1) {
+        to += 1
+        cursor.at += 2
+      }
       cursor.attempt(() => {
         if (!cursor.take("and", "to") && !cursor.accept("-")) return null
         if (!cursor.isOrdinal()) return null
@@ -223,6 +229,14 @@ function acceptHowOften(cursor: Cursor): void {
     cursor.take("more")
     return cursor.take("times") ? cursor.take("more") || true : null
   })
+}
+
+/** "repeat Rnd 7 for Rnds 8 and 9": the label says which they are. */
+function acceptForWhich(cursor: Cursor): true | null {
+  if (!cursor.accept("for") || !cursor.take("round") || cursor.takeCount(1) === null) return null
+  while (cursor.take("and", "to") || cursor.accept("-", ",", "through"))
+    if (cursor.takeCount(1) === null) return null
+  return true
 }
 
 /** "continue in this way", "1 more sc between increases each round". */
@@ -275,14 +289,26 @@ function acceptLead(cursor: Cursor): boolean {
         if (wayWords.test(cursor.text())) how = true
         else if (
           !cursor.is("same") &&
-          !/^(?:in|as|with|this|that|established|above|set)$/.test(cursor.text())
+          !/^(?:in|as|with|this|that|established|above|set|like)$/.test(cursor.text())
         )
           break
         cursor.at += 1
       }
+      if (how) cursor.attempt(() => acceptHowFar(cursor))
       return how ? true : null
     }) !== null
   )
+}
+
+/** "for each round until you have ten rounds", "through Rnd 12", "for 4 more rnds": the label says so. */
+function acceptHowFar(cursor: Cursor): true | null {
+  let far = false
+  for (let k = 0; k < 12 && !/^[.;,(]?$/.test(cursor.text()); k++) {
+    if (cursor.is("round")) far = true
+    if (cursor.is("increase") || cursor.is("chain") || cursor.is("between")) return null
+    cursor.at += 1
+  }
+  return far ? true : null
 }
 
 function acceptLinks(cursor: Cursor): void {

@@ -6,6 +6,7 @@ import type { Chart, Clause } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readNoun } from "./nouns.ts"
+import { readCounted } from "./stitch-names.ts"
 
 /** "working in back loops", "in back loops only:", "in BLO,". */
 export function loopMode(cursor: Cursor): Step[] | null {
@@ -126,6 +127,22 @@ function isSide(cursor: Cursor): boolean {
 }
 
 /** "Make a magic ring", "start with an adjustable loop", "into a magic ring," at the head of a round. */
+/** "a magic ring of 6 sc", "magic circle with 12 dc in it": the ring and its stitches told in one. */
+function stitchesOfRing(cursor: Cursor, start: number): Step | null {
+  if (!cursor.take("of", "with") && !(cursor.accept("that") && cursor.accept("has", "have")))
+    return null
+  if (!cursor.isNumber()) return null
+  const counted = readCounted(cursor)
+  if (!counted || counted.count < 2 || counted.stitch.kind.gathered) return null
+  if (cursor.is("in") || cursor.is("around")) {
+    cursor.at += 1
+    if (!cursor.accept("it") && !cursor.take("ring")) return null
+  }
+  const span = cursor.since(start)
+  const { stitch, count } = counted
+  return { ...span, do: "work", stitch, count, place: { ...span, at: "ring" } }
+}
+
 export function ringStart(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   const start = cursor.start()
@@ -133,8 +150,16 @@ export function ringStart(chart: Chart, at: number): readonly Clause[] {
   cursor.take("in", "to")
   const solid = cursor.take("bought-ring")
   const drawn = cursor.is("drawn-ring")
-  if (!solid && !drawn) return []
+  // "a circle with 12 dc in it": any ring, where its stitches are told with it.
+  const plain = !solid && !drawn
   if (!cursor.take("ring")) return []
+  const ringEnd = cursor.lastEnd()
+  const filled = cursor.attempt(() => stitchesOfRing(cursor, start))
+  if (filled) {
+    const ring: Step = { start, end: ringEnd, do: "ring", centre: solid ? "solid" : "adjustable" }
+    return [clause(cursor, (before) => (before.length === 0 ? [ring, filled] : null), 0.05)]
+  }
+  if (plain) return []
   const text = cursor.text()
   // "mc" is also the main colour: it is a ring where nothing is said of yarn.
   if (

@@ -78,10 +78,12 @@ export const productionsOfRounds: readonly Production[] = [
   },
   {
     name: "like another round",
-    starts: (word) =>
+    starts: (word, cursor) =>
       word.classes.has("repeat") ||
       word.classes.has("work") ||
       word.classes.has("same") ||
+      (/^(?:is|are)$/.test(word.text) &&
+        /^(?:same|same as|as|like|worked)$/.test(cursor.text(1))) ||
       /^(?:as|like|same way|same manner|follow|as for|same as|as per|exactly|as before)$/.test(
         word.text,
       ),
@@ -322,6 +324,7 @@ export const productionsOfRounds: readonly Production[] = [
   },
   {
     name: "advice",
+    readsOver: "talk",
     starts: (word) => startsAdvice(word.text),
     rule: adviceClause,
     examples: ["12 dc in ring, remember to include the first chain 3"],
@@ -329,7 +332,7 @@ export const productionsOfRounds: readonly Production[] = [
   {
     name: "statement",
     readsOver: "talk",
-    starts: (word) => word.type === "word",
+    starts: (word) => word.type === "word" || word.type === "ordinal",
     rule: statement,
     examples: [
       "12 dc in ring. You now have arches above the petals",

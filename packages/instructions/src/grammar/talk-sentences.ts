@@ -7,7 +7,7 @@ import { longestClause, sentenceCost } from "./handling.ts"
 
 /** True for words that begin advice: what follows them is no step of its own. */
 export function startsAdvice(text: string): boolean {
-  return /^(?:remember|reminder|note|nb|tip|tips|tip:|hint|hints|ensure|ensuring|careful|important|please note|make sure|making sure)$/.test(
+  return /^(?:maintaining|remember|reminder|note|nb|tip|tips|tip:|hint|hints|ensure|ensuring|careful|important|please note|make sure|making sure)$/.test(
     text,
   )
 }
@@ -158,7 +158,7 @@ function makesOrPlaces(cursor: Cursor): boolean {
     cursor.is("skip") ||
     cursor.is("repeat") ||
     cursor.is("turn") ||
-    cursor.is("counts") ||
+    (cursor.is("counts") && !cursor.is("stitch", -1)) ||
     cursor.is("not") ||
     cursor.is("once")
   )

@@ -23,11 +23,36 @@ const sure = 4
 /** A label less sure counts when it goes on from the one before. */
 const likely = 2
 
+/** Work stands behind it, and nothing speaks of it as of a round told elsewhere. */
+const spoken = 0.5
+
 export function findLabels(text: string): RoundLabel[] {
   const worded = chosen(candidates(text))
   const bare = worded.length >= 2 ? [] : bareLabels(text)
   const told = bare.length >= 2 && bare.length > worded.length ? bare : worded
-  return told
+  if (told.length > 2) return told
+  const unmarked = runOf(candidates(text, spoken))
+  return unmarked.length > told.length ? unmarked : told
+}
+
+/** Fewest rounds that count on from one another before labels without a mark are taken for labels. */
+const shortestRun = 3
+
+/** "... to form circle row 1 ch 2, ... sl st row 2 ch 2, ...": labels inside a text that sets no mark behind them. */
+function runOf(found: readonly Found[]): RoundLabel[] {
+  const kept: RoundLabel[] = []
+  let longest = 0
+  for (const { label } of found) {
+    const last = kept[kept.length - 1]
+    if (label.unnumbered || label.inferred || label.weak) continue
+    // Another piece begins with a round 1 of its own.
+    if (label.from !== 1 && (!last || label.from !== last.to + 1)) continue
+    kept.push(label)
+    longest = Math.max(longest, label.to)
+  }
+  const restart = kept.findIndex((label, i) => i > 0 && label.from === 1)
+  const first = restart < 0 ? kept : kept.slice(0, restart)
+  return first.length >= shortestRun ? kept : []
 }
 
 /** The rounds told without a number go on from the label before them, unless a later label counts without them. */
@@ -44,15 +69,17 @@ export function withSequels(text: string, labels: readonly RoundLabel[]): RoundL
     for (; next < sequels.length; next++) {
       const sequel = sequels[next]!
       if (until && sequel.label.start >= until.start) break
-      added.push({ ...sequel.label, from: last + 1, to: last + sequel.rounds })
-      last += sequel.rounds
+      const to = sequel.until ?? last + sequel.rounds
+      if (to <= last) continue
+      added.push({ ...sequel.label, from: last + 1, to })
+      last = to
     }
     if (!label.unnumbered && (!until || until.from === last + 1)) kept.push(...added)
   }
   return kept
 }
 
-function candidates(text: string): Found[] {
+function candidates(text: string, least = likely): Found[] {
   const found: Found[] = []
   trigger.lastIndex = 0
   for (let match = trigger.exec(text); match; match = trigger.exec(text)) {
@@ -65,7 +92,7 @@ function candidates(text: string): Found[] {
     const label = labelAt(text, at, lead.trim() === "" || /^[\W_]*$/.test(lead))
     if (!label) continue
     const score = scoreOf(text, label, lead, glued)
-    if (score < likely) {
+    if (score < least) {
       trigger.lastIndex = Math.max(trigger.lastIndex, at + match[0].length)
       continue
     }

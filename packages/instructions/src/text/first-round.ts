@@ -91,13 +91,16 @@ function opensBefore(clean: string, prose: readonly Line[], at: number): number 
 }
 
 const ring = /\b(?:ring|circle|magic loop|loop)\b/i
+/** "sc in first ch to form circle": the ring is closed, and nothing worked into it. */
+const forms = /\b(?:form|make|to)\b[ \w]{0,12}\b(?:ring|circle|loop)\b/gi
 const worksIntoRing =
   /\b(?:in|into|inside|over|through|cent(?:er|re) of)\b[^.,;]{0,14}\b(?:ring|circle|loop|hole)\b|\b(?:magic|adjustable|sliding) (?:ring|circle|loop)\b|\bform a? ?(?:ring|circle|loop)\b|^\W*ch(?:ain)? ?-?\d+,? (?:join|sl|ss|slip)\b/i
 
 function intoRing(text: string, clean: string, before: Span | undefined): boolean {
   if (!makesStitches.test(text) || text.length > 400) return false
+  const inRing = ring.test(text.replace(forms, " "))
   return (
-    ring.test(text) ||
+    inRing ||
     (before !== undefined &&
       ring.test(clean.slice(before.start, before.end)) &&
       /^\s*(?:ch|chain|\d+ ?ch)/i.test(text))

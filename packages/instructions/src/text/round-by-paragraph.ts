@@ -23,7 +23,7 @@ const makesStitches = new RegExp(
 )
 /** Chains, a join or new yarn: what a round begins with. */
 const opens =
-  /^[\s•*>.\-–]*(?:(?:now|then|next|start(?:ing)?(?: by| with)?|begin(?:ning)?(?: by)?|with|using|add|[\w ]{1,24}:)[\w ,]{0,24}?\b)?(?:ch\b|ch-?\d|chain\b|\d+ ?ch(?:ain)?s?\b|join\b|attach\b|(?:ss|sl ?st|slip st(?:itch)?) (?:in|into|to)\b|in(?:to)? (?:any|each|the)\b)/i
+  /^(?:[\s•>.\-–]|\*(?=\s))*(?:(?:now|then|next|start(?:ing)?(?: by| with)?|begin(?:ning)?(?: by)?|with|using|add|[\w ]{1,24}:)[\w ,]{0,24}?\b)?(?:ch\b|ch-?\d|chain\b|\d+ ?ch(?:ain)?s?\b|join\b|attach\b|(?:ss|sl ?st|slip st(?:itch)?) (?:in|into|to)\b|in(?:to)? (?:any|each|the)\b)/i
 /** "Next round:", "Final row,", "Start the second round": said of a round that begins. */
 const namesRound =
   /^[\s•*>.\-–]*(?:(?:(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th))) (?:colou?r )?(?:round|rnd|row)\b|(?:start|begin) the (?:next|last|final|second|third|fourth|fifth|sixth) (?:round|rnd|row)\b)/i

@@ -7,6 +7,8 @@ import { countOf, type RoundLabel } from "./labels.ts"
 export interface Sequel {
   readonly label: RoundLabel
   readonly rounds: number
+  /** The last of them, where that is what is said. */
+  readonly until?: number
   /** Nothing but the numbers of the rounds that follow it can tell whether these are counted. */
   readonly word: "next" | "edging" | "again"
 }
@@ -28,6 +30,12 @@ const edging = new RegExp(
 /** "Repeat last round twice more.", "Rep Rnds 3 and 4 once", "Repeat Round 7 for Rounds 8 and 9". */
 const again = new RegExp(
   String.raw`(?:${opening}|${afterSentence})(rep(?:eat)?[ \t]{1,3}(?:(?:the[ \t]|this[ \t])?(?:last|previous|this|that|\d{1,2}(?:st|nd|rd|th))?[ \t]{0,3}${roundWord}\.?[ \t]{0,3}(\d{1,3})?(?:[ \t]{0,3}(?:-|to|and|&)[ \t]{0,3}(\d{1,3}))?))(?:[ \t,]{1,3}(?:for[ \t]{1,3}${roundWord}[ \t]{0,3}(\d{1,3})(?:[ \t]{0,3}(?:-|to|and|&|through)[ \t]{0,3}(\d{1,3}))?|(once|twice|(\w{1,6})[ \t](?:more[ \t])?times?)(?:[ \t]more)?))?[ \t]{0,3}(?=[.;,(\n]|$)`,
+  "gi",
+)
+
+/** "Continue in this way until you have ten rounds", "Cont as established through Rnd 12", "Continue so for 4 more rnds". */
+const onward = new RegExp(
+  String.raw`(?:${opening}|${afterSentence})(?:\w{2,9},[ \t])?((?:continue|cont|carry on|keep|proceed)\b[^.;\n]{3,70}?)(?:(?:until|till)\b[^.;\n\d]{0,24}?\b(\w{1,8})[ \t]${roundWord}|(?:through|until|to|till)[ \t]${roundWord}[ \t](\d{1,3})|for[ \t](\w{1,8})[ \t]more[ \t]${roundWord})(?![a-z])`,
   "gi",
 )
 
@@ -67,6 +75,16 @@ export function sequelsIn(text: string): Sequel[] {
       rounds: Math.min(rounds, mostRounds),
       word: "again",
     })
+  }
+  for (const match of text.matchAll(onward)) {
+    const [, said, inAll, through, more] = match
+    const until = inAll === undefined ? Number(through) : countOf(inAll)
+    const rounds = more === undefined ? null : countOf(more)
+    if (!(rounds ?? until)) continue
+    const start = match.index + match[0].indexOf(said!)
+    const label = { from: 0, to: 0, row: false, inferred: true, start, end: start, markAt: start }
+    if (rounds !== null) found.push({ label, rounds: Math.min(rounds, mostRounds), word: "again" })
+    else found.push({ label, rounds: 1, until: Math.min(until!, mostRounds), word: "again" })
   }
   return found.sort((a, b) => a.label.start - b.label.start)
 }

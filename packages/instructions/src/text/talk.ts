@@ -23,7 +23,7 @@ export function endMatterIn(text: string): number {
 }
 
 const makes =
-  /\b(?:\d+ ?(?:sc|dc|hdc|htr|tr|dtr|single|double|treble)s?|ch ?-?\d+|\d+ ?ch|chain \w+|(?:sc|dc|hdc|htr|tr|dtr) (?:in|into|around|twice)|sl ?st|slip stitch|slip st)\b/i
+  /\b(?:\d+ ?(?:sc|dc|hdc|htr|tr|dtr|single|double|treble)s?|ch ?-?\d+|\d+ ?ch|chain \w+|(?:sc|dc|hdc|htr|tr|dtr)(?:-\d| (?:in|into|around|twice))|sl ?st|slip stitch|slip st)\b/i
 const places =
   /\b(?:in|into|next|each|same|corner|repeat|rep|around|sps?|space|loop|join|ring|stitch|skip|miss)\b|\*/i
 const aboutOther =

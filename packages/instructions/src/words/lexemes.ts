@@ -9,7 +9,20 @@ import {
   skipCosts,
   unknownWordCost,
 } from "./lexicon.ts"
-import { halfDouble, isOneSlip, isSwap, markCosts, misscanned, partedName } from "./spellings.ts"
+import {
+  closeOf,
+  halfDouble,
+  isBasicName,
+  isOneSlip,
+  isOtherTerm,
+  isParted,
+  isSwap,
+  markCosts,
+  misscanned,
+  numberCost,
+  partedName,
+  postFirst,
+} from "./spellings.ts"
 import type { Token } from "./tokens.ts"
 
 export interface Lexeme extends Token {
@@ -64,7 +77,10 @@ const singleWords = [...classesOf.keys()].filter(
 /** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
 export function lexemesOf(scanned: readonly Token[], isName: (text: string) => boolean): Lexeme[] {
   const tokens = withoutSlips(scanned, isName).map((token) => {
-    const meant = token.type === "word" && !isName(token.text) ? misscanned[token.text] : undefined
+    const meant =
+      token.type === "word" && !isName(token.text)
+        ? (misscanned[token.text] ?? postFirst(token.text))
+        : undefined
     return meant === undefined ? token : { ...token, text: meant }
   })
   const lexemes: Lexeme[] = []
@@ -226,10 +242,6 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
   return kept
 }
 
-function closeOf(tokens: readonly Token[], at: number): number {
-  return tokens.findIndex(({ text }, k) => k > at && text === ")")
-}
-
 /** "(ch 7)", "(ch-7)" in front of a loop. */
 function namesSize(tokens: readonly Token[], at: number): boolean {
   const close = closeOf(tokens, at)
@@ -238,21 +250,6 @@ function namesSize(tokens: readonly Token[], at: number): boolean {
   return (
     tokens[close - 1]!.type === "number" &&
     classesOf.get(tokens[close + 1]?.text ?? "")?.has("space") === true
-  )
-}
-
-/** "(US = hdc)", "(= UK tr)" behind the name of a stitch: what it is called elsewhere. */
-function isOtherTerm(
-  tokens: readonly Token[],
-  at: number,
-  isName: (text: string) => boolean,
-): boolean {
-  const close = closeOf(tokens, at)
-  if (close < at + 3 || close > at + 6 || !isName(tokens[at - 1]?.text ?? "")) return false
-  const inner = tokens.slice(at + 1, close).map(({ text }) => text)
-  return (
-    inner.some((text) => /^(?:us|uk|usa|american|british|english)$/.test(text)) &&
-    inner.some((text) => isName(text) || isBasicName(text))
   )
 }
 
@@ -270,21 +267,6 @@ function gluedWords(token: Token, isName: (text: string) => boolean): [Token, To
     { ...token, text: front, end: middle },
     { ...token, text: back, start: middle, spaced: false },
   ]
-}
-
-/** Two single figures with a blank between them before a stitch, after words that no count belongs to. */
-function isParted(
-  before: Token | undefined,
-  a: Token,
-  b: Token | undefined,
-  c: Token | undefined,
-  isName: (text: string) => boolean,
-): boolean {
-  if (a.type !== "number" || b?.type !== "number" || c?.type !== "word" || !isName(c.text))
-    return false
-  if (!/^\d$/.test(a.text) || !/^\d$/.test(b.text) || b.spaced === false || c.spaced === false)
-    return false
-  return !before || /^(?:[,;.*([]|work|make|crochet|and|ring|then)$/.test(before.text)
 }
 
 /** "16 single crochet (sc) in ring", "3rd stitch (st) of ch": the abbreviation of the word before, in a bracket. */
@@ -336,15 +318,6 @@ function bracketedName(
     name += word.text
   }
   return null
-}
-
-function isBasicName(text: string): boolean {
-  return /^(?:sc|hdc|dc|tr|dtr|htr)$/.test(text)
-}
-
-/** A figure passed over is dear: it counts something. */
-function numberCost(token: Token): number {
-  return token.type === "number" ? 2.2 : token.type === "ordinal" ? 1.8 : 0.8
 }
 
 function single(token: Token, isName: (text: string) => boolean): Lexeme {

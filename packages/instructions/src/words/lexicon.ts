@@ -184,7 +184,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "start",
     words:
-      "beg|beginning|starting|begin|initial|turning|start|commencing|opening|commencement|begin-",
+      "beg|beginning|starting|begin|initial|original|turning|start|commencing|opening|commencement|begin-",
   },
   { class: "joining", words: "joining|joined|join|closing|slip-stitched" },
   {
@@ -329,7 +329,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "adjective",
     words:
-      "standing|regular|surface|additional|plain|loose|full|reverse|spike|linked|elongated|basic|simple|normal|raised|real|actual|usual|completed|lone|solitary|consecutive|adjacent|individual|special|whole",
+      "standing|regular|surface|additional|plain|loose|full|reverse|spike|linked|elongated|basic|simple|normal|raised|real|actual|usual|completed|complete|lone|solitary|consecutive|adjacent|individual|special|whole",
   },
   { class: "times", words: "times|time|x|repeats|reps|repetitions" },
   { class: "more", words: "more|additional|further|extra|again|other times" },
@@ -360,7 +360,7 @@ export const lexicon: readonly LexiconEntry[] = [
 
 /** Words that only stand in phrases of the grammar: of no class, and yet no strangers. */
 export const phraseWords: ReadonlySet<string> = new Set(
-  "after|apart|arms|before|began|begun|being|bracket|brackets|came|cm|commenced|commences|cord|crab|decreased|desired|diameter|distributed|drawn|dropped|enough|established|fewer|follow|grams|having|hexagon|inch|inches|incl|include|included|including|inclusive|increased|insert|inv|lay|left|leg|legs|lie|manner|measures|measuring|minutes|mm|necessary|occasionally|often|only|opposite|parentheses|pass|pattern|pivot|placed|pointed|rather|reach|remain|remains|remove|repetition|required|reversed|right|rotate|rotating|sequence|spaced|spikes|spread|started|stated|stay|step|stopping|take|tapering|three|tooth|trb|turns|twisted|two|underside|up|use|wherever|wide|withdraw|wrap|yards|yds|yo|you've|yrh".split(
+  "after|apart|arms|before|began|begun|being|bracket|brackets|came|cm|commenced|commences|cord|crab|decreased|desired|diameter|distributed|drawn|dropped|enough|established|fashion|fewer|follow|grams|having|hexagon|inch|inches|incl|include|included|including|inclusive|increased|insert|inv|lay|left|leg|legs|lie|manner|measures|measuring|minutes|mm|necessary|occasionally|often|only|opposite|parentheses|pass|pattern|pivot|placed|pointed|rather|reach|remain|remains|remove|repetition|required|reversed|right|rotate|rotating|sequence|spaced|spikes|spread|started|stated|stay|step|stopping|take|tapering|three|tooth|trb|turns|twisted|two|underside|up|use|wherever|wide|withdraw|wrap|yards|yds|yo|you've|yrh".split(
     "|",
   ),
 )

@@ -129,3 +129,52 @@ export function isOneSlip(a: string, b: string): boolean {
   if (left <= 1 && right <= 1) return true
   return left === 2 && right === 2 && a[from] === b[from + 1] && a[from + 1] === b[from]
 }
+
+/** "dcfp", "trbp": a post stitch named the other way round. */
+export function postFirst(text: string): string | undefined {
+  const parts = /^(?:sc|dc|hdc|tr|dtr|htr)(?:fp|bp)$/.test(text) ? text : undefined
+  return parts && `${parts.slice(-2)}${parts.slice(0, -2)}`
+}
+
+/** Two single figures with a blank between them before a stitch, after words that no count belongs to. */
+export function isParted(
+  before: Token | undefined,
+  a: Token,
+  b: Token | undefined,
+  c: Token | undefined,
+  isName: (text: string) => boolean,
+): boolean {
+  if (a.type !== "number" || b?.type !== "number" || c?.type !== "word" || !isName(c.text))
+    return false
+  if (!/^\d$/.test(a.text) || !/^\d$/.test(b.text) || b.spaced === false || c.spaced === false)
+    return false
+  return !before || /^(?:[,;.*([]|work|make|crochet|and|ring|then)$/.test(before.text)
+}
+
+export function isBasicName(text: string): boolean {
+  return /^(?:sc|hdc|dc|tr|dtr|htr)$/.test(text)
+}
+
+/** A figure passed over is dear: it counts something. */
+export function numberCost(token: Token): number {
+  return token.type === "number" ? 2.2 : token.type === "ordinal" ? 1.8 : 0.8
+}
+
+export function closeOf(tokens: readonly Token[], at: number): number {
+  return tokens.findIndex(({ text }, k) => k > at && text === ")")
+}
+
+/** "(US = hdc)", "(= UK tr)" behind the name of a stitch: what it is called elsewhere. */
+export function isOtherTerm(
+  tokens: readonly Token[],
+  at: number,
+  isName: (text: string) => boolean,
+): boolean {
+  const close = closeOf(tokens, at)
+  if (close < at + 3 || close > at + 6 || !isName(tokens[at - 1]?.text ?? "")) return false
+  const inner = tokens.slice(at + 1, close).map(({ text }) => text)
+  return (
+    inner.some((text) => /^(?:us|uk|usa|american|british|english)$/.test(text)) &&
+    inner.some((text) => isName(text) || isBasicName(text))
+  )
+}
