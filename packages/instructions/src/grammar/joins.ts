@@ -84,6 +84,24 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
     const found = joinTarget(cursor, start)
     return found.place || found.chain !== undefined ? found : null
   })
+  // "join in any sp with sc": the join is the first stitch.
+  const first = target?.place?.at === "next" ? cursor.attempt(() => readFirstStitch(cursor)) : null
+  if (first && target?.place) {
+    const { place } = target
+    const span = cursor.since(start)
+    const same: Place = { ...span, at: "same", noun: { what: "any" } }
+    return [
+      clause(cursor, (before) =>
+        hasWork(before)
+          ? null
+          : [
+              ...before,
+              { ...span, do: "attach", place },
+              { ...span, do: "work", stitch: first, count: 1, place: same },
+            ],
+      ),
+    ]
+  }
   cursor.attempt(() => readMeans(cursor))
   if (target && acceptRing(cursor))
     return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
@@ -135,6 +153,16 @@ function readStandingStitch(cursor: Cursor): StitchName | null {
   return cursor.is("in") || cursor.is("to") || cursor.is("around") || cursor.is("between")
     ? stitch
     : null
+}
+
+/** "with sc", "with a standing dc", behind the place. */
+function readFirstStitch(cursor: Cursor): StitchName | null {
+  if (!cursor.take("with")) return null
+  cursor.accept("standing")
+  if (cursor.value() === 1) cursor.at += 1
+  const stitch = readStitch(cursor)
+  if (!stitch || stitch.kind.basic === "sl st" || stitch.kind.gathered) return null
+  return /^[,;.*([]?$/.test(cursor.text()) ? stitch : null
 }
 
 function standing(cursor: Cursor, stitch: StitchName, start: number): Clause {

@@ -6,6 +6,7 @@ import type { Chart, Clause } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readEven, readGrowth } from "./evenly.ts"
+import { gathered, isOneOrEach } from "./gathered-lists.ts"
 import {
   readBetweenChains,
   readChainCount,
@@ -22,6 +23,9 @@ import { readUntil } from "./until.ts"
 
 /** Gathering the stitches before it into a place no bracket says is dearer than leaving them where they are. */
 const looseListCost = 0.4
+
+/** A round that has gone around goes on with a list only if a place for it follows. */
+const afterRoundCost = 0.3
 
 /** "Around" is said of the last stitch sooner than of the list before it. */
 const listAroundCost = 0.2
@@ -43,7 +47,10 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   // "beg cl (ch 2, 2-dc cl) in same sp": the bracket says how it is made.
   if (begins && counted.stitch.kind.gathered && /^[([]$/.test(cursor.text()))
     return [clause(cursor, [], 0.02)]
-  return afterName(cursor, counted, start, sentence)
+  const led = chart.lexemes[at - 1]?.classes
+  const goesOn =
+    chart.lexemes[at]!.classes.has("work") || led?.has("and") === true || led?.has("with") === true
+  return afterName(cursor, counted, start, sentence, goesOn)
 }
 
 /** Everything that may follow the name of a stitch. */
@@ -52,6 +59,7 @@ function afterName(
   { count, stitch, counted }: CountedStitch,
   start: number,
   sentence: boolean,
+  goesOn: boolean,
 ): readonly Clause[] {
   const ends = readFirstAndLast(cursor, stitch, count, start)
   if (ends) return [clause(cursor, ends)]
@@ -114,6 +122,15 @@ function afterName(
     all ? allCost : place || counted ? 0 : 0.02,
   )
   const alternatives = [plain]
+  if (!place && goesOn)
+    // "sc in each st around and 2 sc, ch 2, 2 sc in each corner": a list begins.
+    alternatives.push(
+      clause(
+        cursor,
+        (before) => (wentRound(before) ? [...before, ...steps] : null),
+        afterRoundCost,
+      ),
+    )
   const gathers = place && isOneOrEach(place) && steps.length === 1 && !stitch.tog
   if (gathers) {
     const inner: Step = { ...cursor.since(start), do: "work", stitch, count, place: null }
@@ -268,36 +285,6 @@ function withBetween(
     return [{ ...span, do: "group", steps: [one, ...rest], place: spaced }]
   }
   return [{ ...cursor.since(start), do: "work", stitch, count, place, between }]
-}
-
-/** The unplaced stitches and chains just told, and these, all into one place. */
-export function gathered(
-  before: readonly Step[],
-  inner: readonly Step[],
-  place: Place,
-): readonly Step[] | null {
-  let from = before.length
-  while (from > 0 && (isUnplaced(before[from - 1]) || isBareSlip(before[from - 1]))) from -= 1
-  // The chain that starts the round stands where it stands.
-  if (from === 0 && before[0]?.do === "chain") from = 1
-  if (from === 1 && before[0]?.do === "chain" && before[1]?.do === "chain") from = 2
-  if (from >= before.length) return null
-  const steps = [...before.slice(from), ...inner]
-  return [
-    ...before.slice(0, from),
-    { start: steps[0]!.start, end: inner[inner.length - 1]!.end, do: "group", steps, place },
-  ]
-}
-
-/** "ss, sc, dc, sc, ss in next loop": slip stitches belong to the list. */
-function isBareSlip(step: Step | undefined): boolean {
-  return step?.do === "slip" && step.place === null && step.count === 1
-}
-
-export function isOneOrEach(place: Place): boolean {
-  if (place.at === "next")
-    return place.count === 1 || place.pick !== undefined || place.each === true
-  return place.at === "each" || place.at === "same" || place.at === "ring"
 }
 
 /** So many more than the round before has, spread evenly. */

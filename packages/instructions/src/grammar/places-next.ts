@@ -171,6 +171,8 @@ function readNounList(cursor: Cursor, first: Noun): Noun[] | null {
       cursor.at += 1
       const next = cursor.take("next")
       const noun = readNoun(cursor)
+      // "in next st and chain 1": the chain is made.
+      if (noun?.what === "chain" && !next && cursor.isNumber()) return null
       if (!noun || (!next && (cursor.is("in") || noun.kind?.basic === "sl st"))) return null
       return noun.what === "stitch" || noun.what === "space" || noun.what === "chain" ? noun : null
     })
