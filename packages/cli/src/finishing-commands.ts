@@ -1,0 +1,48 @@
+// The commands that match pieces and finish a blanket: their options, and what `help` says of them. Each loads what it needs
+// when it is called.
+
+import { parseArgs } from "node:util"
+import type { Surroundings } from "./surroundings.ts"
+
+type Command = (args: string[], around: Surroundings) => number | Promise<number>
+
+const flag = { type: "boolean", default: false } as const
+const text = { type: "string" } as const
+const hand = { gauge: text, hook: text, yarn: text } as const
+
+export const finishingCommands: Readonly<Record<string, Command>> = {
+  async compare(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { json: flag },
+    })
+    const { runCompare } = await import("./compare-command.ts")
+    return runCompare({ files: positionals, ...values }, around)
+  },
+  async match(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { to: text, now: text, pattern: text, ...hand, json: flag },
+    })
+    const { runMatch } = await import("./match-command.ts")
+    const { gauge, hook, yarn } = values
+    return runMatch({ files: positionals, ...values, gauge, hook, yarn }, around)
+  },
+}
+
+export const finishingUsage = `  roundwright match FILE --to '15.2 cm' [--now '14 cm'] [--pattern NAME]
+                     [--yarn DK] [--hook '4 mm'] [--gauge '16 sc = 10 cm']
+                     [--json]
+      Ways to bring a piece to the size of its siblings, best first, each with
+      size, verdict, bow, stitches a side and yarn: another last round, a round
+      more or fewer, the pins, another start, another hook; and says when it
+      cannot be the hook, and what it may be. The size is across unless said:
+      --to 'side 6 in', --to 'diagonal 21 cm'; --now is the piece as it is. Or
+      --to a file with a piece measured round by round.
+  roundwright compare A B [--json]
+      Two pieces of one pattern: the round in which they part, why (a ratio, an
+      offset, a step), and whose count slipped. A and B are patterns, files of
+      lines such as "Rnd 3: 36 sts, 9 cm", or figures in quotes: '12, 24, 35'.
+`

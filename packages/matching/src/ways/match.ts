@@ -1,0 +1,273 @@
+// Matching a piece to a size: what it measures now, what brings it to the size, ranked, and whether a hook can be to blame.
+
+import { formatLength, formatPercent, inTerms, verdictWord } from "@roundwright/assessment"
+import type { Motif } from "@roundwright/motif"
+import { stitchesAndChains } from "@roundwright/motif"
+import { unlessRefused } from "@roundwright/numerics"
+import { writeRounds } from "@roundwright/shaping"
+import { hookExponent, hookFactor, hooks, nearestHook } from "@roundwright/stitches"
+import { blockingLimit, blockingText } from "./blocking.ts"
+import { type Candidate, candidatesOf } from "./candidates.ts"
+import { testCauses } from "./causes.ts"
+import { alongMeant, type PieceNow } from "./piece.ts"
+import { byRank, isWorthNaming } from "./rank.ts"
+import type { Cause, MatchResult, Way, WayKind } from "./result.ts"
+import { type Along, alongOf, type Sized, scaledSizes, sizesOf } from "./sizes.ts"
+import type { Target } from "./target.ts"
+
+/** Within this the pieces join as they are: a stitch's stretch, and no ruler tells more on a soft edge (12 in: 1/4 in). */
+export const alreadyThere = 0.02
+/**
+ * A hook this many times as thick makes another fabric: 4 mm where 5.5 is asked for. Beyond it, it is not the hook
+ * (common practice: two sizes either way; no source).
+ */
+const furthestHook = 1.4
+/** Nodes laid out in all: a few seconds. */
+const mostNodes = 12_000
+const mostWays = 8
+const mostMeasured = 20
+
+export function matchPiece(piece: PieceNow, target: Target): MatchResult {
+  const { motif, gauge, now, check } = piece
+  const along = alongMeant(target, now)
+  const size = alongOf(now, along)
+  const wanted = target.mm / size
+  const terms = check.reading.terms
+  const measured = measuredWays(piece, target.mm, along)
+  const hook = hookWays(piece, wanted, along)
+  const others = [
+    ...(Math.abs(wanted - 1) <= alreadyThere ? [wayAsItIs(now, along)] : []),
+    ...blockedWays(piece, wanted, target.mm),
+  ]
+  const all = [...others, ...measured, ...hook.ways]
+  const ranked = all
+    .map((one) => ({ ...one, off: one.sizeMm / target.mm - 1 }))
+    .filter((one) => isWorthNaming(one, wanted - 1))
+    .sort(byRank)
+    .slice(0, mostWays)
+  const ways = ranked.map((one) => published(one, piece, along))
+  const notHook = Math.abs(Math.log(wanted)) > hook.reach
+  const causes = notHook ? testCauses(piece, target.mm, along) : []
+  const cause: Cause | null = notHook ? (causes[0]?.fits ? causes[0].cause : "unknown") : null
+  const { sideMm, acrossMm, diagonalMm, verdict, bowMm, stitchesPerSide } = now
+  const result = {
+    target: { mm: target.mm, along },
+    now: { sideMm, acrossMm, diagonalMm, verdict, bowMm, stitchesPerSide },
+    ways,
+    cause,
+    causes,
+    hookWantedMm: hook.wantedMm,
+    notes: [...check.gaugeNotes, ...gauge.notes.map((note) => inTerms(note, terms))],
+  }
+  return { ...result, text: answerOf(result, wanted, size, motif) }
+}
+
+interface Unranked {
+  readonly kind: WayKind
+  readonly change: string
+  readonly sizeMm: number
+  readonly sized: Sized
+  readonly work: number
+  /** Yarn over that of the piece now. */
+  readonly yarn: number
+  readonly motif: Motif | null
+  readonly from: number
+}
+
+/** Changed pieces laid out, those first whose rule of thumb comes nearest. */
+function measuredWays(piece: PieceNow, targetMm: number, along: Along): Unranked[] {
+  const { motif, gauge, now, check } = piece
+  const size = alongOf(now, along)
+  const acrossWanted = (targetMm / size) * now.acrossMm
+  const candidates = candidatesOf(
+    motif,
+    gauge,
+    now.acrossMm,
+    acrossWanted - now.acrossMm,
+    check.reading.terms,
+  )
+    .map((one) => ({ one, off: Math.abs(one.estimateMm - acrossWanted) }))
+    .sort((a, b) => a.off - b.off)
+    .map(({ one }) => one)
+  const measured: Unranked[] = []
+  let nodes = 0
+  for (const one of candidates) {
+    nodes += stitchesAndChains(one.motif)
+    if (measured.length >= mostMeasured || (nodes > mostNodes && measured.length > 2)) break
+    const sized = unlessRefused(
+      () => sizesOf(one.motif, gauge),
+      () => null,
+    )
+    if (sized) measured.push(unranked(one, sized, now, along))
+  }
+  return measured
+}
+
+function unranked(one: Candidate, sized: Sized, now: Sized, along: Along): Unranked {
+  const { kind, change, work, motif, from } = one
+  const yarn = sized.yarnSc / now.yarnSc
+  return { kind, change, work, motif, from, sized, yarn, sizeMm: alongOf(sized, along) }
+}
+
+function wayAsItIs(now: Sized, along: Along): Unranked {
+  return {
+    kind: "leave",
+    change: "Leave it as it is",
+    sizeMm: alongOf(now, along),
+    sized: now,
+    work: 0,
+    yarn: 1,
+    motif: null,
+    from: 0,
+  }
+}
+
+function blockedWays({ motif, now }: PieceNow, wanted: number, targetMm: number): Unranked[] {
+  const stretch = wanted - 1
+  if (stretch <= alreadyThere / 2 || stretch > blockingLimit(motif)) return []
+  return [
+    {
+      kind: "blocked",
+      change: blockingText(stretch),
+      sizeMm: targetMm,
+      sized: scaledSizes(now, wanted),
+      work: 0.5,
+      yarn: 1,
+      motif: null,
+      from: 0,
+    },
+  ]
+}
+
+/** Another hook on the same yarn: the two sizes sold that come nearest, and how far a hook reaches (as a logarithm of size). */
+function hookWays({ gauge, now }: PieceNow, wanted: number, along: Along) {
+  const { hookMm } = gauge.input
+  const exponent = hookExponent(gauge.input)
+  const reach = exponent * Math.log(furthestHook)
+  const factor = wanted ** (1 / exponent)
+  if (hookMm === undefined)
+    return { ways: unknownHook(wanted, factor, now, along, reach), reach, wantedMm: null }
+  const wantedMm = hookMm * factor
+  const sold = [...hooks]
+    .filter(({ mm }) => mm !== hookMm && mm / hookMm <= furthestHook && hookMm / mm <= furthestHook)
+    .sort((a, b) => Math.abs(a.mm - wantedMm) - Math.abs(b.mm - wantedMm))
+    .slice(0, 2)
+  const ways = sold.map(({ mm }): Unranked => {
+    const grows = hookFactor(gauge.input, hookMm, mm)
+    const sized = scaledSizes(now, grows)
+    return {
+      kind: "hook",
+      change: `Make it anew with a ${mm} mm hook in place of ${hookMm} mm, on the same yarn`,
+      sizeMm: alongOf(sized, along),
+      sized,
+      work: 5,
+      yarn: grows,
+      motif: null,
+      from: 0,
+    }
+  })
+  return { ways, reach, wantedMm }
+}
+
+/** A hook size is half a millimetre; of an unknown hook only their number can be told, from a 4 mm one. */
+const usualHookMm = 4
+
+function unknownHook(
+  wanted: number,
+  factor: number,
+  now: Sized,
+  along: Along,
+  reach: number,
+): Unranked[] {
+  if (Math.abs(Math.log(wanted)) > reach || Math.abs(wanted - 1) <= alreadyThere) return []
+  const to = nearestHook(usualHookMm * factor).mm
+  const way = factor > 1 ? "thicker" : "thinner"
+  const sized = scaledSizes(now, wanted)
+  return [
+    {
+      kind: "hook",
+      change: `Make it anew with a hook ${formatPercent(Math.abs(factor - 1))} ${way} on the same yarn (${to} mm where it was ${usualHookMm})`,
+      sizeMm: alongOf(sized, along),
+      sized,
+      work: 5,
+      yarn: wanted,
+      motif: null,
+      from: 0,
+    },
+  ]
+}
+
+function published(one: Unranked & { off: number }, piece: PieceNow, along: Along): Way {
+  const { sized, kind, change, sizeMm, yarn, off } = one
+  const { verdict, bowMm, stitchesPerSide } = sized
+  const yarnChange = yarn - 1
+  const facts = [
+    `${formatLength(sizeMm)} ${along === "side" ? "along the side" : along === "diagonal" ? "corner to corner" : "across"}`,
+    Math.abs(off) < 0.005
+      ? "just the size"
+      : `${formatPercent(Math.abs(off))} too ${off > 0 ? "large" : "small"}`,
+    verdictWord(verdict),
+    ...(bowMm === null || Math.abs(bowMm) < 0.02 * (sized.sideMm ?? 0)
+      ? []
+      : [`sides bow ${bowMm > 0 ? "out" : "in"} by ${formatLength(Math.abs(bowMm))}`]),
+    ...(stitchesPerSide === null ? [] : [`${stitchesPerSide} stitches a side`]),
+    ...(Math.abs(yarnChange) < 0.01
+      ? []
+      : [`${formatPercent(Math.abs(yarnChange))} ${yarnChange > 0 ? "more" : "less"} yarn`]),
+  ]
+  const rounds = one.motif && kind !== "start" ? roundsOf(one.motif, one.from, piece) : []
+  return {
+    kind,
+    change,
+    sizeMm,
+    verdict,
+    bowMm,
+    stitchesPerSide,
+    yarnChange,
+    off,
+    rounds,
+    text: `${change}: ${facts.join(", ")}.`,
+  }
+}
+
+function roundsOf(motif: Motif, from: number, { check }: PieceNow): string[] {
+  if (from >= motif.rounds.length) return []
+  return unlessRefused(
+    () => [...writeRounds(motif, from, check.reading.terms)],
+    () => [],
+  )
+}
+
+/** What else comes near is named too: hands differ by a tenth. */
+const alsoNear = 0.12
+
+function nextCause(causes: MatchResult["causes"]): string {
+  const next = causes
+    .slice(1)
+    .find(({ cause, off }) => cause !== causes[0]!.cause && off <= alsoNear)
+  return next ? ` Or: ${next.text.charAt(0).toLowerCase()}${next.text.slice(1)}` : ""
+}
+
+function answerOf(
+  result: Omit<MatchResult, "text">,
+  wanted: number,
+  size: number,
+  motif: Motif,
+): string {
+  const { target, ways, cause, causes } = result
+  const now = `It measures ${formatLength(size)} now, and ${formatLength(target.mm)} is wished for`
+  const off = `${formatPercent(Math.abs(wanted - 1))} ${wanted > 1 ? "more" : "less"}`
+  const [best] = ways
+  if (Math.abs(wanted - 1) <= alreadyThere)
+    return `Leave it: ${now.charAt(0).toLowerCase()}${now.slice(1)}, which joining takes up.`
+  if (cause !== null) {
+    const why =
+      cause === "unknown"
+        ? "None of the causes tested fits: measure it after each round and compare it with the pattern's sizes."
+        : `${causes[0]!.text}${nextCause(causes)}`
+    return `Not the hook: ${now.charAt(0).toLowerCase()}${now.slice(1)}, ${off}, beyond what another hook does to the same yarn. ${why}${best ? ` What comes nearest: ${best.text}` : ""}`
+  }
+  if (!best)
+    return `${now}, ${off}. No single change of its ${motif.rounds.length} rounds brings it there.`
+  return `${now}, ${off}. ${best.text}`
+}
