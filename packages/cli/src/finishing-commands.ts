@@ -30,6 +30,31 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
     const { gauge, hook, yarn } = values
     return runMatch({ files: positionals, ...values, gauge, hook, yarn }, around)
   },
+  async yarn(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        pieces: text,
+        layout: text,
+        weighed: { type: "string", multiple: true },
+        step: text,
+        skein: text,
+        colours: text,
+        join: text,
+        border: text,
+        left: text,
+        reserve: text,
+        now: text,
+        pattern: text,
+        ...hand,
+        json: flag,
+      },
+    })
+    const { runYarn } = await import("./yarn-command.ts")
+    const { gauge, hook, yarn } = values
+    return runYarn({ files: positionals, ...values, gauge, hook, yarn }, around)
+  },
 }
 
 export const finishingUsage = `  roundwright match FILE --to '15.2 cm' [--now '14 cm'] [--pattern NAME]
@@ -45,4 +70,13 @@ export const finishingUsage = `  roundwright match FILE --to '15.2 cm' [--now '1
       Two pieces of one pattern: the round in which they part, why (a ratio, an
       offset, a step), and whose count slipped. A and B are patterns, files of
       lines such as "Rnd 3: 36 sts, 9 cm", or figures in quotes: '12, 24, 35'.
+  roundwright yarn FILE [--pieces 32 | --layout 4x8]
+                     [--weighed '4 pieces = 38 g'] [--step '1 g']
+                     [--skein '50 g = 120 m'] [--border sc,hdc] [--join sc|
+                     slip-stitch|whip|mattress|as-you-go]
+                     [--colours 'rose: 1-3; cream: 4-6'] [--left '23 g']
+                     [--reserve '10 %'] [--now '14 cm'] [--json]
+      Yarn by round, colour, piece, joins, border and tails, the error beside
+      each figure, skeins to buy, and what is left over still makes. Surest are
+      several pieces weighed together.
 `

@@ -124,7 +124,7 @@ function wayAsItIs(now: Sized, along: Along): Unranked {
 
 function blockedWays({ motif, now }: PieceNow, wanted: number, targetMm: number): Unranked[] {
   const stretch = wanted - 1
-  if (stretch <= alreadyThere / 2 || stretch > blockingLimit(motif)) return []
+  if (stretch <= alreadyThere || stretch > blockingLimit(motif)) return []
   return [
     {
       kind: "blocked",

@@ -46,8 +46,10 @@ export function readPieceNow(
       hint: "Measure it and say so (--now '14 cm'), or put Yarn: and Hook:, Gauge: or Size: at the head of the pattern.",
     })
   if (!now) return { text, check, motif, gauge, now: sizesOf(motif, gauge) }
-  const found = sizesOf(motif, gauge)
-  const scaled = scaledGauge(gauge, now.mm / alongOf(found, now.along))
+  // Twice: a piece drawn larger lies a little otherwise under its own weight.
+  let scaled = gauge
+  for (let pass = 0; pass < 2; pass += 1)
+    scaled = scaledGauge(scaled, now.mm / alongOf(sizesOf(motif, scaled), now.along))
   return { text, check, motif, gauge: scaled, now: sizesOf(motif, scaled) }
 }
 
