@@ -55,6 +55,31 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
     const { gauge, hook, yarn } = values
     return runYarn({ files: positionals, ...values, gauge, hook, yarn }, around)
   },
+  async border(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        side: text,
+        stitches: text,
+        pieces: text,
+        layout: text,
+        "per-join": text,
+        rows: text,
+        "row-stitch": text,
+        repeat: text,
+        rounds: text,
+        now: text,
+        pattern: text,
+        terms: text,
+        ...hand,
+        json: flag,
+      },
+    })
+    const { runBorder } = await import("./border-command.ts")
+    const { gauge, hook, yarn } = values
+    return runBorder({ files: positionals, ...values, gauge, hook, yarn }, around)
+  },
 }
 
 export const finishingUsage = `  roundwright match FILE --to '15.2 cm' [--now '14 cm'] [--pattern NAME]

@@ -1,3 +1,7 @@
+export * from "./border/dips.ts"
+export * from "./border/fit-repeat.ts"
+export * from "./border/plan-border.ts"
+export * from "./border/side-count.ts"
 export * from "./compare/compare.ts"
 export * from "./lengths.ts"
 export * from "./measured/read-measured.ts"
