@@ -27,7 +27,7 @@ import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 import { readLayout } from "./yarn-command.ts"
 
-export interface BorderRequest extends HandOptions {
+export interface BorderRequest extends Omit<HandOptions, "terms"> {
   readonly files: readonly string[]
   readonly side?: string | undefined
   readonly stitches?: string | undefined
@@ -54,13 +54,15 @@ export async function runBorder(request: BorderRequest, around: Surroundings): P
   const piece =
     file === undefined
       ? null
-      : pieceOf(await patternOfFile(around.cwd, file, request.pattern), request)
+      : pieceOf(await patternOfFile(around.cwd, file, request.pattern), handOf(request))
   const terms: Terms =
     request.terms === undefined
       ? (piece?.check.reading.terms ?? "US")
       : oneOf(request.terms, ["US", "UK"] as const, "--terms")
   const gauge =
-    piece?.gauge ?? gaugeOfHand({ ...request, terms }, undefined) ?? gaugeFrom({ swatches: [] })
+    piece?.gauge ??
+    gaugeOfHand({ ...handOf(request), terms }, undefined) ??
+    gaugeFrom({ swatches: [] })
   const kinds = readStitchList(request.rounds ?? kindName({ basic: "sc" }, terms), terms)
   const counts = sidesAsked(request, gauge, kinds[0] ?? { basic: "sc" }, piece)
   const plan = planBorder(gauge, {
@@ -81,6 +83,10 @@ export async function runBorder(request: BorderRequest, around: Surroundings): P
       : printed(counts, plan, dips, gauge),
   )
   return plan.verdict === "flat" ? 0 : 1
+}
+
+function handOf({ gauge, hook, yarn, now }: BorderRequest) {
+  return { gauge, hook, yarn, now }
 }
 
 type AskedSide = SideCount & { readonly stitchesPerSide: number; readonly edgeMm?: number }

@@ -80,6 +80,36 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
     const { gauge, hook, yarn } = values
     return runBorder({ files: positionals, ...values, gauge, hook, yarn }, around)
   },
+  async blanket(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        size: text,
+        layout: text,
+        have: text,
+        piece: text,
+        shape: text,
+        pair: text,
+        larger: text,
+        border: text,
+        "straight-edges": flag,
+        colours: text,
+        seed: text,
+        join: text,
+        skein: text,
+        weighed: { type: "string", multiple: true },
+        out: text,
+        now: text,
+        pattern: text,
+        ...hand,
+        json: flag,
+      },
+    })
+    const { runBlanket } = await import("./blanket-command.ts")
+    const { gauge, hook, yarn } = values
+    return runBlanket({ files: positionals, ...values, gauge, hook, yarn }, around)
+  },
 }
 
 export const finishingUsage = `  roundwright match FILE --to '15.2 cm' [--now '14 cm'] [--pattern NAME]

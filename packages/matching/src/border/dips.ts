@@ -50,11 +50,18 @@ export function dipsOfSide(motif: Motif, gauge: Gauge): number[] | null {
   const [from, to] = [at[0]!, at[1]!]
   const [a, b] = [points[from]!, points[to]!]
   const length = Math.hypot(b.x - a.x, b.y - a.y)
-  const out = points
-    .slice(from, to + 1)
-    .map((p) => ((p.x - a.x) * (b.y - a.y) - (p.y - a.y) * (b.x - a.x)) / length)
-  const most = Math.max(...out)
-  return out.map((one) => (most - one) / mmPerUnit)
+  const out = edge.nodes.slice(from, to + 1).flatMap((node, k) => {
+    const p = points[from + k]!
+    const across = ((p.x - a.x) * (b.y - a.y) - (p.y - a.y) * (b.x - a.x)) / length
+    return net.nodes[node]!.kind === "chain" ? [] : [across]
+  })
+  // A side is the same from either end, and a single loop does not draw the line.
+  const even = out.map((one, k) => (one + out[out.length - 1 - k]!) / 2)
+  const outermost = [...even]
+    .sort((x, y) => y - x)
+    .slice(0, Math.max(1, Math.round(even.length / 4)))
+  const line = mean(outermost)
+  return even.map((one) => Math.max(0, line - one) / mmPerUnit)
 }
 
 function mean(values: readonly number[]): number {

@@ -22,6 +22,11 @@ export function mainStitch(round: Round): BasicStitch | null {
   return main && ladder.includes(main.kind.basic) ? main.kind.basic : null
 }
 
+/** The same, dc where there is none. */
+export function mainStitchOf(round: Round): BasicStitch {
+  return mainStitch(round) ?? "dc"
+}
+
 /** The round with every stitch as many steps up or down the ladder as its main stitch goes to `to`. */
 export function inStitch(motif: Motif, index: number, to: BasicStitch): Motif | null {
   const main = mainStitch(motif.rounds[index]!)
