@@ -2,7 +2,7 @@
 
 import { formatLength, formatPercent } from "@roundwright/assessment"
 import type { MeasuredPiece } from "../measured/read-measured.ts"
-import type { Comparison } from "./compare.ts"
+import type { Comparison } from "./result.ts"
 
 type Compared = Omit<Comparison, "text">
 

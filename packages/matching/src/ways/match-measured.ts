@@ -2,7 +2,8 @@
 
 import { formatLength } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
-import { type Comparison, comparePieces } from "../compare/compare.ts"
+import { comparePieces } from "../compare/compare.ts"
+import type { Comparison } from "../compare/result.ts"
 import { type MeasuredPiece, withComputedSizes } from "../measured/read-measured.ts"
 import { matchPiece } from "./match.ts"
 import type { PieceNow } from "./piece.ts"

@@ -8,6 +8,7 @@ import { type JoinKind, yarnOfSeam } from "./joins.ts"
 import type { ColourRounds } from "./read-yarn-options.ts"
 import { yarnByRound } from "./stitch-yarn.ts"
 import { type BasisOptions, band80, type Skein, type YarnBasis, yarnBasis } from "./yarn-basis.ts"
+import type { YarnAmount, YarnEstimate } from "./yarn-result.ts"
 import { yarnText } from "./yarn-words.ts"
 
 export interface YarnRequest extends BasisOptions {
@@ -25,41 +26,6 @@ export interface YarnRequest extends BasisOptions {
   readonly reserve?: number
   /** Grams left over, to be used up. */
   readonly leftGrams?: number
-}
-
-export interface YarnAmount {
-  readonly what: string
-  readonly sc: number
-  readonly metres: number | null
-  readonly grams: number | null
-  /** 80 % bands; null with their figure. */
-  readonly metresBand: readonly [number, number] | null
-  readonly gramsBand: readonly [number, number] | null
-  readonly errorShare: number
-}
-
-export interface YarnEstimate {
-  readonly rounds: readonly (YarnAmount & { readonly round: number })[]
-  readonly colours: readonly (YarnAmount & {
-    readonly colour: string
-    readonly skeins: number | null
-  })[]
-  readonly piece: YarnAmount
-  readonly pieces: YarnAmount & { readonly count: number }
-  readonly join: YarnAmount | null
-  readonly border: YarnAmount | null
-  readonly tails: YarnAmount | null
-  readonly total: YarnAmount
-  readonly reserveShare: number
-  /** To buy, the reserve included; null where neither label nor weight tells. */
-  readonly skeins: number | null
-  readonly left: {
-    readonly grams: number
-    readonly pieces: number
-    readonly roundsMore: number
-  } | null
-  readonly basis: YarnBasis
-  readonly text: string
 }
 
 /** Buy about a tenth more (common practice, no source); not less than what covers the band. */

@@ -2,9 +2,10 @@
 
 import type { StitchKind } from "@roundwright/stitches"
 import type { PieceNow } from "../ways/piece.ts"
-import { estimateYarn, isSolid, type YarnEstimate, type YarnRequest } from "./estimate.ts"
+import { estimateYarn, isSolid, type YarnRequest } from "./estimate.ts"
 import { type JoinKind, seamsOfGrid } from "./joins.ts"
 import { yarnOfStitch } from "./stitch-yarn.ts"
+import type { YarnEstimate } from "./yarn-result.ts"
 
 export interface ProjectRequest
   extends Pick<YarnRequest, "weighed" | "skein" | "colours" | "tails" | "reserve" | "leftGrams"> {

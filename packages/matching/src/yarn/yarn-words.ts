@@ -1,7 +1,7 @@
 // What a yarn estimate says: metres to two figures, grams whole, the error beside each.
 
-import type { YarnAmount, YarnEstimate } from "./estimate.ts"
 import type { Skein } from "./yarn-basis.ts"
+import type { YarnAmount, YarnEstimate } from "./yarn-result.ts"
 
 /** "about 12 m, 5.2 g (give or take 22 %)". */
 export function amountText({ metres, grams, sc, errorShare }: YarnAmount): string {
