@@ -33,7 +33,7 @@ export const usualMetresPer100g: Readonly<Record<YarnWeight, number>> = {
   2: 290,
   3: 230,
   4: 165,
-  5: 105,
+  5: 100,
   6: 60,
   7: 35,
 }
