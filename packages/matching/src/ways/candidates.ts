@@ -26,6 +26,15 @@ export interface Candidate {
   readonly from: number
 }
 
+/** Parts of a side that may be lower than its ends. */
+const middles = [
+  [1 / 3, "third"],
+  [2 / 3, "two thirds"],
+] as const
+
+/** All of it made again: another start, another hook. */
+export const wholeWork = 6.5
+
 /** More rounds than these make another piece of it. */
 const mostAdded = 3
 
@@ -61,15 +70,18 @@ export function candidatesOf(
     ["hdc", "dc"],
     ["dc", "tr"],
   ] as const)
-    if (last > 0)
-      add({
-        kind: "last-round",
-        change: `Work round ${lastNumber} in mixed heights: ${name(outer)} towards the corners, ${name(middle)} in the middle third of each side`,
-        motif: mixedHeights(motif, middle, outer),
-        estimateMm: acrossMm + height(middle) + height(outer) - 2 * height(main ?? middle),
-        work: 1.5,
-        from: last,
-      })
+    for (const [share, words] of middles)
+      if (last > 0)
+        add({
+          kind: "last-round",
+          change: `Work round ${lastNumber} in mixed heights: ${name(outer)} towards the corners, ${name(middle)} in the middle ${words} of each side`,
+          motif: mixedHeights(motif, middle, outer, share),
+          estimateMm:
+            acrossMm +
+            2 * (share * height(middle) + (1 - share) * height(outer) - height(main ?? middle)),
+          work: 1.5,
+          from: last,
+        })
   for (const basic of ["sc", "hdc", "dc", "tr"] as const) {
     const each = 2 * height(basic)
     const most = missingMm > 0 ? Math.min(mostAdded, Math.max(1, Math.round(missingMm / each))) : 1
@@ -128,7 +140,7 @@ function starts(
           change: `Begin with ${chains} chains joined into a ring in place of ${own === 0 ? "a magic ring" : `${own}`}`,
           motif: { ...motif, centre: { kind: "chain-ring", chains } },
           estimateMm: acrossMm + ((chains - own) * chainMm) / Math.PI,
-          work: 6,
+          work: wholeWork,
           from: 0,
         })
   const first = motif.rounds[0] && mainStitch(motif.rounds[0])
@@ -144,7 +156,7 @@ function starts(
           change: `Work round ${motif.rounds[0]!.number} in ${name(to)} in place of ${name(first)}`,
           motif: changed,
           estimateMm: acrossMm + 2 * (size(to) - size(first)),
-          work: 6,
+          work: wholeWork,
           from: 0,
         })
     }

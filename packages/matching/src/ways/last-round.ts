@@ -38,8 +38,16 @@ export function inStitch(motif: Motif, index: number, to: BasicStitch): Motif | 
 /** Fewer stitches a side than these have no middle to be lower. */
 const leastSide = 6
 
-/** Sides with `middle` in their middle third and `outer` towards the corners; null where the last round has no sides. */
-export function mixedHeights(motif: Motif, middle: BasicStitch, outer: BasicStitch): Motif | null {
+/**
+ * Sides with `middle` in their middle and `outer` towards the corners; null where the last round has no sides.
+ * @param share of a side that is its middle
+ */
+export function mixedHeights(
+  motif: Motif,
+  middle: BasicStitch,
+  outer: BasicStitch,
+  share = 1 / 3,
+): Motif | null {
   const index = motif.rounds.length - 1
   const round = motif.rounds[index]!
   const found = findCorners(motif)[index]!
@@ -50,8 +58,8 @@ export function mixedHeights(motif: Motif, middle: BasicStitch, outer: BasicStit
     const next = found.groups[(g + 1) % found.groups.length]!.first
     const side = Array.from({ length: (next - last - 1 + n) % n }, (_, k) => (last + 1 + k) % n)
     if (side.length < leastSide) return
-    const third = Math.round(side.length / 3)
-    for (const e of side.slice(third, side.length - third)) inMiddle.add(e)
+    const beside = Math.round((side.length * (1 - share)) / 2)
+    for (const e of side.slice(beside, side.length - beside)) inMiddle.add(e)
   })
   if (inMiddle.size === 0) return null
   return withKinds(motif, index, (kind, e) =>

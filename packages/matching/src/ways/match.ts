@@ -7,10 +7,10 @@ import { unlessRefused } from "@roundwright/numerics"
 import { writeRounds } from "@roundwright/shaping"
 import { hookExponent, hookFactor, hooks, nearestHook } from "@roundwright/stitches"
 import { blockingLimit, blockingText } from "./blocking.ts"
-import { type Candidate, candidatesOf } from "./candidates.ts"
+import { type Candidate, candidatesOf, wholeWork } from "./candidates.ts"
 import { testCauses } from "./causes.ts"
 import { alongMeant, type PieceNow } from "./piece.ts"
-import { byRank, isWorthNaming } from "./rank.ts"
+import { byRank, isOneOfFew, isWorthNaming } from "./rank.ts"
 import type { Cause, MatchResult, Way, WayKind } from "./result.ts"
 import { type Along, alongOf, type Sized, scaledSizes, sizesOf } from "./sizes.ts"
 import type { Target } from "./target.ts"
@@ -44,6 +44,7 @@ export function matchPiece(piece: PieceNow, target: Target): MatchResult {
     .map((one) => ({ ...one, off: one.sizeMm / target.mm - 1 }))
     .filter((one) => isWorthNaming(one, wanted - 1))
     .sort(byRank)
+    .filter(isOneOfFew())
     .slice(0, mostWays)
   const ways = ranked.map((one) => published(one, piece, along))
   const notHook = Math.abs(Math.log(wanted)) > hook.reach
@@ -160,7 +161,7 @@ function hookWays({ gauge, now }: PieceNow, wanted: number, along: Along) {
       change: `Make it anew with a ${mm} mm hook in place of ${hookMm} mm, on the same yarn`,
       sizeMm: alongOf(sized, along),
       sized,
-      work: 5,
+      work: wholeWork,
       yarn: grows,
       motif: null,
       from: 0,
@@ -189,7 +190,7 @@ function unknownHook(
       change: `Make it anew with a hook ${formatPercent(Math.abs(factor - 1))} ${way} on the same yarn (${to} mm where it was ${usualHookMm})`,
       sizeMm: alongOf(sized, along),
       sized,
-      work: 5,
+      work: wholeWork,
       yarn: wanted,
       motif: null,
       from: 0,

@@ -13,7 +13,7 @@ export interface Ranked {
 
 /** In points; one per cent off the size is one. */
 const costs = {
-  /** A round made again; making all of it again is five. */
+  /** A round made again. */
   work: 0.8,
   /** Needs pins, or does not lie flat at all. */
   severity: [0, 2, 15],
@@ -33,6 +33,27 @@ function costOf({ off, sized, work }: Ranked): number {
     costs.severity[severityOf(sized.verdict)]! +
     costs.bow * Math.max(0, 100 * bow - 2)
   )
+}
+
+/** Of one kind a reader wants the best few. */
+const mostOf: Readonly<Record<WayKind, number>> = {
+  leave: 1,
+  blocked: 1,
+  "last-round": 3,
+  "round-added": 3,
+  "round-left-out": 2,
+  start: 1,
+  hook: 2,
+}
+
+/** A filter over ways in their order. */
+export function isOneOfFew(): (way: Ranked) => boolean {
+  const seen = new Map<WayKind, number>()
+  return ({ kind }) => {
+    const many = (seen.get(kind) ?? 0) + 1
+    seen.set(kind, many)
+    return many <= mostOf[kind]
+  }
 }
 
 /** A way must take off at least so much of what is missing, and come within so much of the size. */
