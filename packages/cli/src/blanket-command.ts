@@ -4,9 +4,11 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs"
 import { resolve } from "node:path"
 import { writePattern } from "@roundwright/instructions"
 import {
+  alongEdge,
   type BlanketPlan,
   edgeTriangle,
   halfPiece,
+  layoutOfCount,
   layoutSvg,
   mainStitchOf,
   type PieceNow,
@@ -36,7 +38,10 @@ export interface BlanketRequest extends Omit<HandOptions, "terms"> {
   readonly size?: string | undefined
   readonly layout?: string | undefined
   readonly have?: string | undefined
+  readonly pieces?: string | undefined
   readonly piece?: string | undefined
+  readonly edge?: string | undefined
+  readonly along?: string | undefined
   readonly shape?: string | undefined
   readonly pair?: string | undefined
   readonly larger?: string | undefined
@@ -60,25 +65,31 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     throw new RoundwrightError("one-file", "A blanket is made of one pattern here.", {
       hint: "Name one, and larger squares with --larger '20 cm: 4'.",
     })
+  if (request.edge !== undefined) {
+    const found = edgeAsked(request)
+    around.out(request.json ? `${JSON.stringify(found, null, 2)}\n` : `${wrap(found.text, 80)}\n`)
+    return 0
+  }
   const { gauge, hook, yarn, now } = request
   const piece =
     file === undefined
       ? null
       : pieceOf(await patternOfFile(around.cwd, file, request.pattern), { gauge, hook, yarn, now })
-  const pieceMm = sizeOfPiece(request, piece)
+  const wished = request.size === undefined ? null : readBlanketSize(request.size)
+  const counted = countedLayout(request, wished?.mm ?? null)
+  const pieceMm = sizeOfPiece(request, piece, wished?.mm ?? null, counted)
   const shape = shapeOf(request, piece)
   const border = request.border === undefined ? undefined : readLength(request.border, "--border")
   const weighed = request.weighed?.map((one) => readWeighed(one))
   const each = piece
     ? projectYarn(piece, { pieces: 1, ...(weighed ? { weighed } : {}) }).piece
     : null
-  const wished = request.size === undefined ? null : readBlanketSize(request.size)
   const plan = planBlanket({
     shape,
     pieceMm,
     ...(request.pair === undefined ? {} : { pairMm: readLength(request.pair, "--pair") }),
     ...(wished === null ? {} : { wanted: wished.mm, named: wished.named }),
-    ...(request.layout === undefined ? {} : { layout: readLayout(request.layout) }),
+    ...(counted === null ? {} : { layout: counted }),
     ...(request.have === undefined ? {} : { have: countOf(request.have) }),
     ...(request.larger === undefined ? {} : { larger: readLarger(request.larger, pieceMm) }),
     ...(border === undefined ? {} : { borderMm: border }),
@@ -103,12 +114,49 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
   return 0
 }
 
-function sizeOfPiece({ piece: said, pattern: _ }: BlanketRequest, piece: PieceNow | null): number {
+/** The rows and columns that are told, or of so many pieces those that suit the wished size best. */
+function countedLayout(
+  request: BlanketRequest,
+  wanted: readonly [number, number] | null,
+): [number, number] | null {
+  if (request.layout !== undefined) return readLayout(request.layout)
+  if (request.pieces === undefined) return null
+  return layoutOfCount(wholeNumber(request.pieces, "--pieces"), wanted ?? [3, 4])
+}
+
+function sizeOfPiece(
+  { piece: said }: BlanketRequest,
+  piece: PieceNow | null,
+  wanted: readonly [number, number] | null,
+  counted: readonly [number, number] | null,
+): number {
   if (said !== undefined) return readLength(said, "--piece")
   if (piece) return piece.now.acrossMm
+  // Size and number of pieces tell how large each is.
+  if (wanted && counted) return Math.min(wanted[0] / counted[1], wanted[1] / counted[0])
   throw new RoundwrightError("no-size", "Nothing tells how large a piece is.", {
-    hint: "Name its pattern, or give --piece '15 cm'.",
+    hint: "Name its pattern, give --piece '15 cm', or the blanket's --size with its number of --pieces.",
   })
+}
+
+/** Lengths, or groups, rounds or stitches alike. */
+function edgeAsked({ edge, piece, along }: BlanketRequest) {
+  const counts = /^\s*\d+(?:\.\d+)?\s*(?:groups?|rounds?|sts|stitches)?\s*$/i
+  const wanted = along === undefined ? null : wholeNumber(along, "--along")
+  if (counts.test(edge!) && (piece === undefined || counts.test(piece))) {
+    const number = (text: string) => Number.parseFloat(text)
+    const tell = (value: number) => `${Math.round(100 * value) / 100}`
+    return alongEdge(number(edge!), piece === undefined ? null : number(piece), wanted, tell)
+  }
+  const inches = /in|["″”]/i.test(edge!)
+  const tell = (mm: number) =>
+    inches ? `${Math.round((100 * mm) / 25.4) / 100} in` : `${Math.round(mm) / 10} cm`
+  return alongEdge(
+    readLength(edge!, "--edge"),
+    piece === undefined ? null : readLength(piece, "--piece"),
+    wanted,
+    tell,
+  )
 }
 
 function shapeOf({ shape }: BlanketRequest, piece: PieceNow | null): "square" | "hexagon" {

@@ -5,6 +5,8 @@ import {
   type BorderPlan,
   type BorderSide,
   dipsOfSide,
+  easeOnto,
+  edgesOfGrid,
   lengthAt,
   levelDips,
   type PieceNow,
@@ -38,6 +40,9 @@ export interface BorderRequest extends Omit<HandOptions, "terms"> {
   readonly "row-stitch"?: string | undefined
   readonly repeat?: string | undefined
   readonly rounds?: string | undefined
+  readonly repeats?: string | undefined
+  readonly onto?: string | undefined
+  readonly squares?: string | undefined
   readonly now?: string | undefined
   readonly pattern?: string | undefined
   readonly terms?: string | undefined
@@ -47,6 +52,15 @@ export interface BorderRequest extends Omit<HandOptions, "terms"> {
 /** @returns 0 for a border that lies flat, else 1 @throws RoundwrightError for what cannot be used */
 export async function runBorder(request: BorderRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
+  const eased = easeAsked(request)
+  if (eased) {
+    around.out(
+      request.json
+        ? `${JSON.stringify(eased, null, 2)}\n`
+        : `${eased.lines.map((line) => wrap(line, 80)).join("\n")}\n`,
+    )
+    return 0
+  }
   if (others.length > 0)
     throw new RoundwrightError("one-file", "One pattern at a time, please.", {
       hint: "Name the motif the blanket is made of, or none.",
@@ -74,7 +88,9 @@ export async function runBorder(request: BorderRequest, around: Surroundings): P
     ),
     rounds: kinds,
     terms,
-    ...(request.repeat === undefined ? {} : { repeat: readRepeat(request.repeat) }),
+    ...(request.repeat === undefined
+      ? {}
+      : { repeat: repeatAsked(request.repeat, request.repeats) }),
   })
   const dips = piece ? dipWords(piece, kinds[0]!, terms) : null
   around.out(
@@ -99,6 +115,12 @@ function sidesAsked(
   piece: PieceNow | null,
 ): AskedSide[] {
   const perJoin = request["per-join"] === undefined ? 1 : wholeOrNone(request["per-join"])
+  const several = request.stitches?.split(/\s*(?:[x×,]|\band\b)\s*/i) ?? []
+  // Two counts are the two sides themselves.
+  if (several.length === 2 && request.pieces === undefined && request.layout === undefined)
+    return several.map((one) =>
+      asked(sideByPieces({ pieces: 1, stitches: wholeNumber(one, "--stitches") }), false),
+    )
   const stitches =
     request.stitches === undefined
       ? (piece?.now.stitchesPerSide ?? null)
@@ -138,6 +160,34 @@ function sidesAsked(
   throw new RoundwrightError("no-sides", "No side is given to put a border on.", {
     hint: "Give --side '9 in', --stitches 59 --pieces 3, --rows 20, or a pattern with --layout 4x8.",
   })
+}
+
+function repeatAsked(text: string, wanted: string | undefined) {
+  const repeat = readRepeat(text)
+  return wanted === undefined ? repeat : { ...repeat, wanted: wholeNumber(wanted, "--repeats") }
+}
+
+/** An edge worked onto another, or squares of unlike counts; null where a border is meant. */
+function easeAsked({ stitches, onto, squares }: BorderRequest) {
+  if (squares !== undefined) {
+    const edges = edgesOfGrid(squares)
+    const { top, right, bottom, left, all } = edges
+    const joins = [...new Set(edges.joins.map(({ text }) => text))]
+    return {
+      ...edges,
+      lines: [
+        `Along the outer edge, without corners and joins: top ${top}, right ${right}, bottom ${bottom}, left ${left}; ${all} in all.`,
+        ...joins.map((text) => `Joining ${text}.`),
+      ],
+    }
+  }
+  if (onto === undefined) return null
+  if (stitches === undefined)
+    throw new RoundwrightError("no-sides", "The edge that is worked onto it is not told.", {
+      hint: "Give both counts: --stitches 20 --onto 16.",
+    })
+  const eased = easeOnto(wholeNumber(stitches, "--stitches"), wholeNumber(onto, "--onto"))
+  return { ...eased, lines: [`${eased.text}.`] }
 }
 
 /** A side of pieces is told with its corners, as makers count it; one by its length between them. */

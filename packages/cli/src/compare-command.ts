@@ -2,7 +2,13 @@
 
 import { existsSync } from "node:fs"
 import { resolve } from "node:path"
-import { type Comparison, comparePieces, readMeasured } from "@roundwright/matching"
+import {
+  type Comparison,
+  comparePieces,
+  compareRows,
+  readMeasured,
+  readRows,
+} from "@roundwright/matching"
 import { alignColumns } from "./align.ts"
 import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
@@ -23,6 +29,12 @@ export function runCompare({ files, json }: CompareRequest, around: Surroundings
     return refuse(
       `name two pieces, as files or as counts or sizes in quotes, not ${files.length}: compare old.txt '12, 24, 35'.`,
     )
+  const rows = files.map(readRows)
+  if (rows[0] && rows[1]) {
+    const compared = compareRows(rows[0], rows[1])
+    around.out(json ? `${JSON.stringify(compared, null, 2)}\n` : `${wrap(compared.text, 80)}\n`)
+    return compared.cause === null ? 0 : 1
+  }
   const texts = files.map((file) => pieceText(around.cwd, file))
   for (const text of texts) if ("fault" in text) return refuse(text.fault)
   const [a, b] = texts.map((one, k) =>

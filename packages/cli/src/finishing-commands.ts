@@ -24,7 +24,17 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
     const { values, positionals } = parseArgs({
       args,
       allowPositionals: true,
-      options: { to: text, now: text, pattern: text, ...hand, json: flag },
+      options: {
+        to: text,
+        now: text,
+        pattern: text,
+        rounds: text,
+        shape: text,
+        changed: text,
+        fabric: text,
+        ...hand,
+        json: flag,
+      },
     })
     const { runMatch } = await import("./match-command.ts")
     const { gauge, hook, yarn } = values
@@ -45,6 +55,14 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         border: text,
         left: text,
         reserve: text,
+        used: text,
+        keep: text,
+        "last-round": text,
+        more: text,
+        row: text,
+        "row-height": text,
+        ball: text,
+        balls: text,
         now: text,
         pattern: text,
         ...hand,
@@ -68,6 +86,9 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         rows: text,
         "row-stitch": text,
         repeat: text,
+        repeats: text,
+        onto: text,
+        squares: text,
         rounds: text,
         now: text,
         pattern: text,
@@ -88,7 +109,10 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         size: text,
         layout: text,
         have: text,
+        pieces: text,
         piece: text,
+        edge: text,
+        along: text,
         shape: text,
         pair: text,
         larger: text,
@@ -112,26 +136,35 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
   },
 }
 
-export const finishingUsage = `  roundwright match FILE --to '15.2 cm' [--now '14 cm'] [--pattern NAME]
-                     [--yarn DK] [--hook '4 mm'] [--gauge '16 sc = 10 cm']
-                     [--json]
+export const finishingUsage = `  roundwright match [FILE] --to '15.2 cm' [--now '14 cm'] [--pattern NAME]
+                     [--rounds 5 --shape square|hexagon|circle]
+                     [--changed yarn|pattern|nothing]
+                     [--fabric tight|loose] [--yarn DK] [--hook '4 mm']
+                     [--gauge '16 sc = 10 cm'] [--json]
       Ways to bring a piece to the size of its siblings, best first, each with
       size, verdict, bow, stitches a side and yarn: another last round, a round
       more or fewer, the pins, another start, another hook; and says when it
       cannot be the hook, and what it may be. The size is across unless said:
       --to 'side 6 in', --to 'diagonal 21 cm'; --now is the piece as it is. Or
-      --to a file with a piece measured round by round.
+      --to a file with a piece measured round by round. Without FILE a plain
+      piece of --rounds stands in. --changed tells what differs from the pieces
+      that have the size, --fabric how the work comes out.
   roundwright compare A B [--json]
       Two pieces of one pattern: the round in which they part, why (a ratio, an
       offset, a step), and whose count slipped. A and B are patterns, files of
-      lines such as "Rnd 3: 36 sts, 9 cm", or figures in quotes: '12, 24, 35'.
+      lines such as "Rnd 3: 36 sts, 9 cm", or figures in quotes: '12, 24, 35'
+      or '84 rows = 180 cm'.
   roundwright yarn FILE [--pieces 32 | --layout 4x8]
                      [--weighed '4 pieces = 38 g'] [--step '1 g']
                      [--skein '50 g = 120 m'] [--border sc,hdc] [--join sc|
                      slip-stitch|whip|mattress|as-you-go]
                      [--colours 'rose: 1-3; cream: 4-6'] [--left '23 g']
                      [--reserve '10 %'] [--now '14 cm'] [--json]
+  roundwright yarn --now '64 in' --used '1800 g' [--last-round '45 g' --more 12]
+                     [--used '8 balls' --left '16 balls' --keep '14 balls']
+  roundwright yarn --row '15 g' --row-height '2 cm' --ball '100 g' --balls 15
       Yarn by round, colour, piece, joins, border and tails, the error beside
       each figure, skeins to buy, and what is left over still makes. Surest are
-      several pieces weighed together.
+      several pieces weighed together. Without FILE: how far a piece that grows
+      in rounds or in rows goes on with what is left.
 `

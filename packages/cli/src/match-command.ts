@@ -4,6 +4,7 @@ import { existsSync } from "node:fs"
 import { resolve } from "node:path"
 import { formatLength } from "@roundwright/assessment"
 import {
+  type KnownFacts,
   type MatchResult,
   matchMeasured,
   matchPiece,
@@ -11,10 +12,13 @@ import {
   readMeasured,
   readPieceNow,
   readTarget,
+  standInNow,
+  standInShapes,
 } from "@roundwright/matching"
 import { RoundwrightError } from "@roundwright/numerics"
 import { pieceText } from "./compare-command.ts"
 import { gaugeOfHand, type HandOptions } from "./hand.ts"
+import { oneOf, wholeNumber } from "./option-values.ts"
 import { patternOfFile } from "./pattern-of-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
@@ -24,26 +28,38 @@ export interface MatchRequest extends HandOptions {
   readonly to?: string | undefined
   readonly now?: string | undefined
   readonly pattern?: string | undefined
+  readonly rounds?: string | undefined
+  readonly shape?: string | undefined
+  readonly changed?: string | undefined
+  readonly fabric?: string | undefined
   readonly json: boolean
 }
 
 /** @returns 0 where the piece has the size, 1 where something is to be done @throws RoundwrightError for what cannot be used */
 export async function runMatch(request: MatchRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
-  if (file === undefined || others.length > 0)
-    throw new RoundwrightError("one-file", "Name the one pattern that is to match.", {
-      hint: "Such as: match square.txt --to '15.2 cm'.",
-    })
+  if (others.length > 0 || (file === undefined && request.now === undefined))
+    throw new RoundwrightError(
+      "one-file",
+      "Name the one pattern that is to match, or say what the piece measures.",
+      {
+        hint: "Such as: match square.txt --to '15.2 cm', or: match --now '7 in' --to '8 in'.",
+      },
+    )
   if (request.to === undefined)
     throw new RoundwrightError("no-size", "The size to match is not said.", {
       hint: "Add --to '15.2 cm', --to 'diagonal 21 cm', or --to a file with sizes round by round.",
     })
-  const text = await patternOfFile(around.cwd, file, request.pattern)
+  const text = file === undefined ? null : await patternOfFile(around.cwd, file, request.pattern)
   around.progress?.("Trying what can be changed, and laying it out ...")
-  const piece = pieceOf(text, request)
-  const result = matched(piece, text, file, request.to, around.cwd)
+  const piece = text === null ? plainPiece(request) : pieceOf(text, handAndNow(request))
+  const result = matched(piece, file ?? "The piece", request, around.cwd)
   around.progress?.("")
-  around.out(request.json ? `${JSON.stringify({ file, ...result }, null, 2)}\n` : printed(result))
+  around.out(
+    request.json
+      ? `${JSON.stringify({ file: file ?? null, ...result }, null, 2)}\n`
+      : printed(result),
+  )
   return result.ways[0]?.kind === "leave" ? 0 : 1
 }
 
@@ -59,17 +75,41 @@ export function pieceOf(
   )
 }
 
-function matched(
-  piece: PieceNow,
-  text: string,
-  file: string,
-  to: string,
-  cwd: string,
-): MatchResult {
-  if (!existsSync(resolve(cwd, to))) return matchPiece(piece, readTarget(to, "--to"))
+function handAndNow({ gauge, hook, yarn, now }: MatchRequest) {
+  return { gauge, hook, yarn, now }
+}
+
+/** Where sizes alone are told. */
+function plainPiece(request: MatchRequest): PieceNow {
+  const { rounds, shape } = request
+  return standInNow(
+    readTarget(request.now!, "--now"),
+    {
+      ...(rounds === undefined ? {} : { rounds: wholeNumber(rounds, "--rounds") }),
+      ...(shape === undefined ? {} : { shape: oneOf(shape, standInShapes, "--shape") }),
+    },
+    ({ reading }) => gaugeOfHand({ ...handAndNow(request), terms: reading.terms }, reading.gauge),
+  )
+}
+
+function matched(piece: PieceNow, file: string, request: MatchRequest, cwd: string): MatchResult {
+  const to = request.to!
+  if (!existsSync(resolve(cwd, to)))
+    return matchPiece(piece, readTarget(to, "--to"), factsOf(request))
   const other = pieceText(cwd, to)
   if ("fault" in other) throw new RoundwrightError("no-size", other.fault)
-  return matchMeasured(piece, readMeasured(text, file), readMeasured(other.text, to))
+  return matchMeasured(piece, readMeasured(piece.text, file), readMeasured(other.text, to))
+}
+
+function factsOf({ changed, fabric }: MatchRequest): KnownFacts {
+  return {
+    ...(changed === undefined
+      ? {}
+      : { changed: oneOf(changed, ["yarn", "pattern", "nothing"] as const, "--changed") }),
+    ...(fabric === undefined
+      ? {}
+      : { fabric: oneOf(fabric, ["tight", "loose"] as const, "--fabric") }),
+  }
 }
 
 function printed(result: MatchResult): string {

@@ -20,6 +20,7 @@ import { quoted, wholeNumber } from "./option-values.ts"
 import { patternOfFile } from "./pattern-of-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
+import { growthAsked } from "./yarn-growth.ts"
 
 export interface YarnRequest extends HandOptions {
   readonly files: readonly string[]
@@ -34,6 +35,14 @@ export interface YarnRequest extends HandOptions {
   readonly left?: string | undefined
   readonly reserve?: string | undefined
   readonly now?: string | undefined
+  readonly used?: string | undefined
+  readonly keep?: string | undefined
+  readonly "last-round"?: string | undefined
+  readonly more?: string | undefined
+  readonly row?: string | undefined
+  readonly "row-height"?: string | undefined
+  readonly ball?: string | undefined
+  readonly balls?: string | undefined
   readonly pattern?: string | undefined
   readonly json: boolean
 }
@@ -41,6 +50,11 @@ export interface YarnRequest extends HandOptions {
 /** @throws RoundwrightError for what cannot be used */
 export async function runYarn(request: YarnRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
+  if (file === undefined && (request.used !== undefined || request.row !== undefined)) {
+    const grown = growthAsked(request)
+    around.out(request.json ? `${JSON.stringify(grown, null, 2)}\n` : `${wrap(grown.text, 80)}\n`)
+    return 0
+  }
   if (file === undefined || others.length > 0)
     throw new RoundwrightError("one-file", "Name the one pattern whose yarn is wanted.", {
       hint: "Such as: yarn square.txt --pieces 32.",

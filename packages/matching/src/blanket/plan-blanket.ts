@@ -113,6 +113,19 @@ export function planBlanket(request: BlanketRequest): BlanketPlan {
   return { ...plan, text: textOf(plan, shape) }
 }
 
+/** Rows and columns of exactly so many pieces, as near to the wished shape as its divisors allow; of a prime number a row. */
+export function layoutOfCount(
+  pieces: number,
+  [width, length]: readonly [number, number],
+): [rows: number, columns: number] {
+  let best: [number, number] = [pieces, 1]
+  const off = ([rows, columns]: readonly [number, number]) =>
+    Math.abs(Math.log(length / rows / (width / columns)))
+  for (let rows = 1; rows <= pieces; rows += 1)
+    if (pieces % rows === 0 && off([rows, pieces / rows]) < off(best)) best = [rows, pieces / rows]
+  return best
+}
+
 interface Pitch {
   readonly mm: number
   readonly from: "pair" | "piece"
@@ -265,5 +278,6 @@ function textOf(plan: Omit<BlanketPlan, "text">, shape: BlanketRequest["shape"])
       : toMake > 0
         ? ` ${have} are there, ${toMake} more to make.`
         : ` All are there${left > 0 ? `, and ${left} left over` : ""}.`
-  return `${needed} ${what} in ${grid}${edge.length > 0 ? `, with ${edge.join(" and ")}` : ""}: ${formatLength(widthMm)} by ${formatLength(lengthMm)}${wished}.${there}`
+  const each = plan.wanted ? ` of ${formatLength(plan.pitchMm)} each` : ""
+  return `${needed} ${what}${each} in ${grid}${edge.length > 0 ? `, with ${edge.join(" and ")}` : ""}: ${formatLength(widthMm)} by ${formatLength(lengthMm)}${wished}.${there}`
 }

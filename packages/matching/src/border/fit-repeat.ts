@@ -17,14 +17,17 @@ export interface FittedSide {
   readonly text: string
 }
 
-/** "6 + 1", "multiple of 6 plus 1", "6". @throws RoundwrightError `bad-repeat` */
+/** "6 + 1", "multiple of 6 plus 1", "6 less 2", "6". @throws RoundwrightError `bad-repeat` */
 export function readRepeat(text: string): { readonly of: number; readonly plus: number } {
   const match =
-    /^\s*(?:(?:a\s+)?multiples?\s+of\s+)?(\d{1,4})\s*(?:sts?|stitches)?\s*(?:(?:\+|plus)\s*(\d{1,4}))?\s*(?:sts?|stitches)?\s*$/i.exec(
+    /^\s*(?:(?:a\s+)?multiples?\s+of\s+)?(\d{1,4})\s*(?:sts?|stitches)?\s*(?:(\+|plus|-|−|less|minus)\s*(\d{1,4}))?\s*(?:sts?|stitches)?\s*$/i.exec(
       text,
     )
-  if (match && Number(match[1]) > 0)
-    return { of: Number(match[1]), plus: match[2] === undefined ? 0 : Number(match[2]) }
+  const of = Number(match?.[1])
+  const rest = match?.[3] === undefined ? 0 : Number(match[3])
+  const less = /^[-−lm]/i.test(match?.[2] ?? "")
+  // "6 less 2" is 6 plus 4, with one repeat fewer.
+  if (match && of > 0 && (!less || rest <= of)) return { of, plus: less ? (of - rest) % of : rest }
   throw new RoundwrightError("bad-repeat", `"${text.slice(0, 40)}" is no repeat.`, {
     hint: "Write it such as: 6 + 1, or: multiple of 6 plus 1.",
   })
@@ -32,17 +35,17 @@ export function readRepeat(text: string): { readonly of: number; readonly plus: 
 
 /**
  * The nearest count of at least one repeat; of two as near the larger, which no side is drawn in by.
- * @param places stitches there are to work into
+ * @param places stitches there are to work into @param wanted repeats, where their number is given
  * @throws RoundwrightError `bad-repeat`, `too-short`
  */
-export function fitRepeat(places: number, of: number, plus = 0): FittedSide {
+export function fitRepeat(places: number, of: number, plus = 0, wanted?: number): FittedSide {
   if (!Number.isInteger(of) || of < 1 || !Number.isInteger(plus) || plus < 0)
     throw new RoundwrightError("bad-repeat", `A repeat of ${of} plus ${plus} cannot be worked.`, {
       hint: "Give a whole number above 0, and none or some more.",
     })
   if (!Number.isInteger(places) || places < 1)
     throw new RoundwrightError("bad-count", `There cannot be ${places} stitches on a side.`)
-  const exact = (places - plus) / of
+  const exact = wanted ?? (places - plus) / of
   const repeats = Math.max(1, Math.floor(exact + 0.5))
   const count = repeats * of + plus
   const added = count - places

@@ -17,7 +17,7 @@ export interface BorderRequest {
   /** Four of a rectangle: two of each where two are given, all alike where one is. */
   readonly sides: readonly BorderSide[]
   readonly rounds: readonly StitchKind[]
-  readonly repeat?: { readonly of: number; readonly plus: number }
+  readonly repeat?: { readonly of: number; readonly plus: number; readonly wanted?: number }
   readonly terms?: Terms
 }
 
@@ -103,7 +103,7 @@ export function planBorder(gauge: Gauge, request: BorderRequest): BorderPlan {
     rounds,
     verdict: worst.verdict,
     addsMm,
-    text: judgedText(worst, rounds.indexOf(worst)),
+    text: `${judgedText(worst, rounds.indexOf(worst))}${repeatsText(fitted, repeat)}`,
   }
 }
 
@@ -111,9 +111,9 @@ export function planBorder(gauge: Gauge, request: BorderRequest): BorderPlan {
 function fitBefore(
   between: number,
   before: number,
-  { of, plus }: { readonly of: number; readonly plus: number },
+  { of, plus, wanted }: { readonly of: number; readonly plus: number; readonly wanted?: number },
 ): FittedSide {
-  const there = fitRepeat(between + before, of, plus)
+  const there = fitRepeat(between + before, of, plus, wanted)
   if (before === 0) return there
   const own = fitRepeat(between, 1)
   const { added, repeats } = there
@@ -140,6 +140,16 @@ function fourSides(sides: readonly BorderSide[]): BorderSide[] {
 /** An odd number turns a corner about its middle stitch; the nearest to what the corner asks for. */
 function oddCorner(asked: number): number {
   return 1 + 2 * Math.max(1, Math.round(asked / 2))
+}
+
+/** How many repeats go round, where a repeat is wished for. */
+function repeatsText(fitted: readonly FittedSide[], repeat: BorderRequest["repeat"]): string {
+  if (!repeat) return ""
+  const all = fitted.reduce((sum, { repeats }) => sum + repeats, 0)
+  const added = fitted.reduce((sum, one) => sum + one.added, 0)
+  const more =
+    added === 0 ? "nothing to add" : `${Math.abs(added)} ${added > 0 ? "more" : "fewer"} all round`
+  return ` ${all} repeats and 4 corners in all, ${more}.`
 }
 
 /** A long edge shows less: half of what a small piece takes up is flat, and what a piece takes up blocks. */

@@ -1,22 +1,28 @@
 // Matching a piece to a size: what it measures now, what brings it to the size, ranked, and whether a hook can be to blame.
 
 import { formatLength, formatPercent, inTerms, verdictWord } from "@roundwright/assessment"
-import type { Motif } from "@roundwright/motif"
-import { stitchesAndChains } from "@roundwright/motif"
+import { type Motif, stitchesAndChains } from "@roundwright/motif"
 import { unlessRefused } from "@roundwright/numerics"
 import { writeRounds } from "@roundwright/shaping"
-import { hookExponent, hookFactor, hooks, nearestHook } from "@roundwright/stitches"
+import {
+  type GaugeInput,
+  hookExponent,
+  hookFactor,
+  hooks,
+  nearestHook,
+} from "@roundwright/stitches"
+import { alreadyThere } from "./already-there.ts"
 import { blockingLimit, blockingText } from "./blocking.ts"
 import { type Candidate, candidatesOf, wholeWork } from "./candidates.ts"
 import { testCauses } from "./causes.ts"
+import { type HookAdvice, hookAdvice } from "./hook-advice.ts"
+import { answerOf } from "./match-words.ts"
 import { alongMeant, type PieceNow } from "./piece.ts"
 import { byRank, isOneOfFew, isWorthNaming } from "./rank.ts"
-import type { Cause, MatchResult, Way, WayKind } from "./result.ts"
+import type { Cause, KnownFacts, MatchResult, Way, WayKind } from "./result.ts"
 import { type Along, alongOf, type Sized, scaledSizes, sizesOf } from "./sizes.ts"
 import type { Target } from "./target.ts"
 
-/** Within this the pieces join as they are: a stitch's stretch, and no ruler tells more on a soft edge (12 in: 1/4 in). */
-export const alreadyThere = 0.02
 /**
  * A hook this many times as thick makes another fabric: 4 mm where 5.5 is asked for. Beyond it, it is not the hook
  * (common practice: two sizes either way; no source).
@@ -27,8 +33,9 @@ const mostNodes = 12_000
 const mostWays = 8
 const mostMeasured = 20
 
-export function matchPiece(piece: PieceNow, target: Target): MatchResult {
-  const { motif, gauge, now, check } = piece
+/** @param facts what is known beside the sizes */
+export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = {}): MatchResult {
+  const { gauge, now, check } = piece
   const along = alongMeant(target, now)
   const size = alongOf(now, along)
   const wanted = target.mm / size
@@ -47,9 +54,10 @@ export function matchPiece(piece: PieceNow, target: Target): MatchResult {
     .filter(isOneOfFew())
     .slice(0, mostWays)
   const ways = ranked.map((one) => published(one, piece, along))
-  const notHook = Math.abs(Math.log(wanted)) > hook.reach
-  const causes = notHook ? testCauses(piece, target.mm, along) : []
-  const cause: Cause | null = notHook ? (causes[0]?.fits ? causes[0].cause : "unknown") : null
+  const blame = blameOf(wanted, hook.reach, facts)
+  const tested = blame === "to be tested"
+  const causes = tested ? testCauses(piece, target.mm, along) : []
+  const cause: Cause | null = tested ? (causes[0]?.fits ? causes[0].cause : "unknown") : blame
   const { sideMm, acrossMm, diagonalMm, verdict, bowMm, stitchesPerSide } = now
   const result = {
     target: { mm: target.mm, along },
@@ -57,10 +65,38 @@ export function matchPiece(piece: PieceNow, target: Target): MatchResult {
     ways,
     cause,
     causes,
+    factor: wanted,
+    perSideMm: (target.mm - size) / 2,
+    hookAdvice: cause === null ? adviceFor(wanted, facts, gauge.input) : null,
     hookWantedMm: hook.wantedMm,
-    notes: [...check.gaugeNotes, ...gauge.notes.map((note) => inTerms(note, terms))],
+    notes: [
+      ...(piece.standIn ? [piece.standIn] : []),
+      ...check.gaugeNotes,
+      ...gauge.notes.map((note) => inTerms(note, terms)),
+    ],
   }
-  return { ...result, text: answerOf(result, wanted, size, motif) }
+  return { ...result, text: answerOf(result, size, facts) }
+}
+
+/** What is to blame: null for the hook or the hand. */
+function blameOf(
+  wanted: number,
+  reach: number,
+  { changed, fabric }: KnownFacts,
+): Cause | "to be tested" | null {
+  if (Math.abs(wanted - 1) <= alreadyThere) return null
+  if (changed === "yarn") return "yarn"
+  if (changed === "pattern") return "the pattern"
+  if (Math.abs(Math.log(wanted)) > reach) return "to be tested"
+  // A fabric that is firm already takes no thinner hook, a loose one no thicker.
+  const wrongWay = (fabric === "tight" && wanted < 1) || (fabric === "loose" && wanted > 1)
+  return wrongWay ? "to be tested" : null
+}
+
+/** Who must work tight to reach the size takes a thinner hook and works as usual. */
+function adviceFor(wanted: number, { fabric }: KnownFacts, input: GaugeInput): HookAdvice | null {
+  if (Math.abs(wanted - 1) > alreadyThere || fabric === undefined) return hookAdvice(wanted, input)
+  return hookAdvice(fabric === "tight" ? 0.93 : 1.07, input)
 }
 
 interface Unranked {
@@ -237,38 +273,4 @@ function roundsOf(motif: Motif, from: number, { check }: PieceNow): string[] {
     () => [...writeRounds(motif, from, check.reading.terms)],
     () => [],
   )
-}
-
-/** What else comes near is named too: hands differ by a tenth. */
-const alsoNear = 0.12
-
-function nextCause(causes: MatchResult["causes"]): string {
-  const next = causes
-    .slice(1)
-    .find(({ cause, off }) => cause !== causes[0]!.cause && off <= alsoNear)
-  return next ? ` Or: ${next.text.charAt(0).toLowerCase()}${next.text.slice(1)}` : ""
-}
-
-function answerOf(
-  result: Omit<MatchResult, "text">,
-  wanted: number,
-  size: number,
-  motif: Motif,
-): string {
-  const { target, ways, cause, causes } = result
-  const now = `It measures ${formatLength(size)} now, and ${formatLength(target.mm)} is wished for`
-  const off = `${formatPercent(Math.abs(wanted - 1))} ${wanted > 1 ? "more" : "less"}`
-  const [best] = ways
-  if (Math.abs(wanted - 1) <= alreadyThere)
-    return `Leave it: ${now.charAt(0).toLowerCase()}${now.slice(1)}, which joining takes up.`
-  if (cause !== null) {
-    const why =
-      cause === "unknown"
-        ? "None of the causes tested fits: measure it after each round and compare it with the pattern's sizes."
-        : `${causes[0]!.text}${nextCause(causes)}`
-    return `Not the hook: ${now.charAt(0).toLowerCase()}${now.slice(1)}, ${off}, beyond what another hook does to the same yarn. ${why}${best ? ` What comes nearest: ${best.text}` : ""}`
-  }
-  if (!best)
-    return `${now}, ${off}. No single change of its ${motif.rounds.length} rounds brings it there.`
-  return `${now}, ${off}. ${best.text}`
 }

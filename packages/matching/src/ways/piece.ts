@@ -1,10 +1,12 @@
 // The piece to be matched: read, brought to the size it has now, and measured.
 
 import { type Check, examinePattern } from "@roundwright/assessment"
+import { writePattern } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type Gauge, gaugeFrom, scaledSwatch } from "@roundwright/stitches"
 import { type Along, alongOf, type Sized, sizesOf } from "./sizes.ts"
+import { likelyRounds, type StandInShape, standIn } from "./stand-in.ts"
 import type { Target } from "./target.ts"
 
 export interface PieceNow {
@@ -13,6 +15,8 @@ export interface PieceNow {
   readonly motif: Motif
   readonly gauge: Gauge
   readonly now: Sized
+  /** Set where a plain piece stands in for one whose pattern is not told. */
+  readonly standIn?: string
 }
 
 /**
@@ -51,6 +55,21 @@ export function readPieceNow(
   for (let pass = 0; pass < 2; pass += 1)
     scaled = scaledGauge(scaled, now.mm / alongOf(sizesOf(motif, scaled), now.along))
   return { text, check, motif, gauge: scaled, now: sizesOf(motif, scaled) }
+}
+
+/**
+ * A plain piece in place of a pattern, where sizes alone are told.
+ * @param rounds how many it has; as many as its size asks for where absent
+ */
+export function standInNow(
+  now: Target,
+  { rounds, shape = "square" }: { readonly rounds?: number; readonly shape?: StandInShape },
+  another?: (check: Check) => Gauge | null,
+): PieceNow {
+  const motif = standIn(rounds ?? likelyRounds(now.mm), shape)
+  const piece = readPieceNow(writePattern(motif, "US"), now, another)
+  const note = `No pattern is given: a plain ${shape} of ${motif.rounds.length} rounds of dc stands in for the piece.`
+  return { ...piece, standIn: note }
 }
 
 /** Everything drawn larger or smaller; proportions stay. */

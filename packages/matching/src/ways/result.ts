@@ -1,6 +1,7 @@
 // The published result of matching a piece to a size: stable keys, for other programs (`match --json`).
 
 import type { Verdict } from "@roundwright/flatness"
+import type { HookAdvice } from "./hook-advice.ts"
 
 export type WayKind =
   | "leave"
@@ -38,10 +39,19 @@ export type Cause =
   | "a round too many"
   | "a round too few"
   | "diagonal"
+  | "the pattern"
   | "unknown"
 
+/** What a maker knows beside the sizes. */
+export interface KnownFacts {
+  /** What differs between this piece and those it is to match: another yarn on the same hook, another pattern or way of working, nothing. */
+  readonly changed?: "yarn" | "pattern" | "nothing"
+  /** How the fabric comes out, or how one has to work to reach the size. */
+  readonly fabric?: "tight" | "loose"
+}
+
 export interface TestedCause {
-  readonly cause: Exclude<Cause, "unknown">
+  readonly cause: Exclude<Cause, "unknown" | "the pattern">
   /** What the size would be of what was asked for, if that were the cause. */
   readonly wouldBe: number
   /** How far that lies from the size to match, as a share. */
@@ -64,6 +74,11 @@ export interface MatchResult {
   /** Set where it is not the hook; null where a hook could do it. */
   readonly cause: Cause | null
   readonly causes: readonly TestedCause[]
+  /** Size wished for over size now, and what is missing on each side of the middle, mm. */
+  readonly factor: number
+  readonly perSideMm: number
+  /** Which hook to take if it is made anew; null where none is to be taken. */
+  readonly hookAdvice: HookAdvice | null
   /** What the hook would have to be, mm; null where no hook is known. */
   readonly hookWantedMm: number | null
   /** The answer in a few sentences. */

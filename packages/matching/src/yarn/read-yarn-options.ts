@@ -4,11 +4,11 @@ import { RoundwrightError } from "@roundwright/numerics"
 import { lengthAt } from "../lengths.ts"
 import type { Skein, Weighed } from "./yarn-basis.ts"
 
-const grams = String.raw`(-?\d{1,6}(?:[.,]\d{1,3})?)\s*(kg|g|grams?|oz|ounces?|lbs?)`
+const massForm = /(-?\d{1,6}(?:[.,]\d{1,3})?)\s*(kg|g|grams?|oz|ounces?|lbs?)(?![a-z])/i
 
 /** A mass in grams; null where the text has none. */
 export function gramsIn(text: string): number | null {
-  const match = new RegExp(String.raw`${grams}(?![a-z])`, "i").exec(text)
+  const match = massForm.exec(text)
   if (!match) return null
   const value = Number(match[1]!.replace(",", "."))
   const unit = match[2]!.toLowerCase()
