@@ -7,10 +7,15 @@ import {
   dipsOfSide,
   easeOnto,
   edgesOfGrid,
+  evenChangeText,
+  evenGroups,
+  groupsText,
   lengthAt,
   levelDips,
   type PieceNow,
+  pickUpText,
   planBorder,
+  readCorner,
   readLength,
   readRepeat,
   type SideCount,
@@ -42,6 +47,8 @@ export interface BorderRequest extends Omit<HandOptions, "terms"> {
   readonly rounds?: string | undefined
   readonly repeats?: string | undefined
   readonly onto?: string | undefined
+  readonly parts?: string | undefined
+  readonly corner?: string | undefined
   readonly squares?: string | undefined
   readonly now?: string | undefined
   readonly pattern?: string | undefined
@@ -88,6 +95,7 @@ export async function runBorder(request: BorderRequest, around: Surroundings): P
     ),
     rounds: kinds,
     terms,
+    ...(request.corner === undefined ? {} : { corner: readCorner(request.corner) }),
     ...(request.repeat === undefined
       ? {}
       : { repeat: repeatAsked(request.repeat, request.repeats) }),
@@ -168,7 +176,7 @@ function repeatAsked(text: string, wanted: string | undefined) {
 }
 
 /** An edge worked onto another, or squares of unlike counts; null where a border is meant. */
-function easeAsked({ stitches, onto, squares }: BorderRequest) {
+function easeAsked({ stitches, onto, parts, squares }: BorderRequest) {
   if (squares !== undefined) {
     const edges = edgesOfGrid(squares)
     const { top, right, bottom, left, all } = edges
@@ -181,13 +189,25 @@ function easeAsked({ stitches, onto, squares }: BorderRequest) {
       ],
     }
   }
+  if (parts !== undefined) {
+    const total = wholeNumber(stitches ?? "", "--stitches")
+    const shared = evenGroups(total, wholeNumber(parts, "--parts"))
+    return { ...shared, lines: [`${total} in ${parts} parts: ${groupsText(shared, "parts")}.`] }
+  }
   if (onto === undefined) return null
   if (stitches === undefined)
     throw new RoundwrightError("no-sides", "The edge that is worked onto it is not told.", {
       hint: "Give both counts: --stitches 20 --onto 16.",
     })
   const eased = easeOnto(wholeNumber(stitches, "--stitches"), wholeNumber(onto, "--onto"))
-  return { ...eased, lines: [`${eased.text}.`] }
+  return {
+    ...eased,
+    lines: [
+      `${eased.text}.`,
+      evenChangeText(eased.from, eased.to),
+      pickUpText(eased.from, eased.to),
+    ].filter((line) => line !== ""),
+  }
 }
 
 /** A side of pieces is told with its corners, as makers count it; one by its length between them. */

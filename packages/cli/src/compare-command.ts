@@ -4,11 +4,13 @@ import { existsSync } from "node:fs"
 import { resolve } from "node:path"
 import {
   type Comparison,
+  compareHooks,
   comparePieces,
   compareRows,
   readMeasured,
   readRows,
 } from "@roundwright/matching"
+import { readHeading } from "@roundwright/stitches"
 import { alignColumns } from "./align.ts"
 import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
@@ -35,6 +37,12 @@ export function runCompare({ files, json }: CompareRequest, around: Surroundings
     around.out(json ? `${JSON.stringify(compared, null, 2)}\n` : `${wrap(compared.text, 80)}\n`)
     return compared.cause === null ? 0 : 1
   }
+  const hooks = files.map(hookIn)
+  if (hooks[0] && hooks[1]) {
+    const compared = compareHooks(hooks[0], hooks[1])
+    around.out(json ? `${JSON.stringify(compared, null, 2)}\n` : `${wrap(compared.text, 80)}\n`)
+    return compared.hookRatio === 1 ? 0 : 1
+  }
   const texts = files.map((file) => pieceText(around.cwd, file))
   for (const text of texts) if ("fault" in text) return refuse(text.fault)
   const [a, b] = texts.map((one, k) =>
@@ -43,6 +51,12 @@ export function runCompare({ files, json }: CompareRequest, around: Surroundings
   const found = comparePieces(a!, b!)
   around.out(json ? `${JSON.stringify(publishedComparison(found), null, 2)}\n` : printed(found))
   return found.cause === null ? 0 : 1
+}
+
+/** "3 mm hook", "hook I": a hook in place of a piece, mm. */
+function hookIn(text: string): number | null {
+  if (!/\bhook\b/i.test(text)) return null
+  return readHeading("hook", text.replace(/\bhook\b/i, "").trim(), "US").hookMm?.value ?? null
 }
 
 /** The keys every version keeps, and those beside them. */

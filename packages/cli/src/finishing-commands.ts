@@ -32,6 +32,8 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         shape: text,
         changed: text,
         fabric: text,
+        stitches: text,
+        repeat: text,
         ...hand,
         json: flag,
       },
@@ -56,6 +58,9 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         left: text,
         reserve: text,
         used: text,
+        done: text,
+        of: text,
+        "per-ball": text,
         keep: text,
         "last-round": text,
         more: text,
@@ -88,6 +93,8 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         repeat: text,
         repeats: text,
         onto: text,
+        parts: text,
+        corner: text,
         squares: text,
         rounds: text,
         now: text,
@@ -139,7 +146,8 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
 export const finishingUsage = `  roundwright match [FILE] --to '15.2 cm' [--now '14 cm'] [--pattern NAME]
                      [--rounds 5 --shape square|hexagon|circle]
                      [--changed yarn|pattern|nothing]
-                     [--fabric tight|loose] [--yarn DK] [--hook '4 mm']
+                     [--stitches 60 [--repeat '16 + 6']] [--fabric tight|loose]
+                     [--yarn DK] [--hook '4 mm']
                      [--gauge '16 sc = 10 cm'] [--json]
       Ways to bring a piece to the size of its siblings, best first, each with
       size, verdict, bow, stitches a side and yarn: another last round, a round
@@ -147,13 +155,14 @@ export const finishingUsage = `  roundwright match [FILE] --to '15.2 cm' [--now 
       cannot be the hook, and what it may be. The size is across unless said:
       --to 'side 6 in', --to 'diagonal 21 cm'; --now is the piece as it is. Or
       --to a file with a piece measured round by round. Without FILE a plain
-      piece of --rounds stands in. --changed tells what differs from the pieces
+      piece of --rounds stands in; with --stitches it is straight work, matched
+      by its count. --changed tells what differs from the pieces
       that have the size, --fabric how the work comes out.
   roundwright compare A B [--json]
       Two pieces of one pattern: the round in which they part, why (a ratio, an
       offset, a step), and whose count slipped. A and B are patterns, files of
       lines such as "Rnd 3: 36 sts, 9 cm", or figures in quotes: '12, 24, 35'
-      or '84 rows = 180 cm'.
+      or '84 rows = 180 cm', or two hooks: '3 mm hook' '2.5 mm hook'.
   roundwright yarn FILE [--pieces 32 | --layout 4x8]
                      [--weighed '4 pieces = 38 g'] [--step '1 g']
                      [--skein '50 g = 120 m'] [--border sc,hdc] [--join sc|
@@ -162,6 +171,8 @@ export const finishingUsage = `  roundwright match [FILE] --to '15.2 cm' [--now 
                      [--reserve '10 %'] [--now '14 cm'] [--json]
   roundwright yarn --now '64 in' --used '1800 g' [--last-round '45 g' --more 12]
                      [--used '8 balls' --left '16 balls' --keep '14 balls']
+  roundwright yarn --done 11 [--of 30] [--used '210 g'] [--left '500 g']
+                     [--per-ball '12-13'] [--step '1 g']
   roundwright yarn --row '15 g' --row-height '2 cm' --ball '100 g' --balls 15
       Yarn by round, colour, piece, joins, border and tails, the error beside
       each figure, skeins to buy, and what is left over still makes. Surest are

@@ -8,9 +8,11 @@ import {
   type MatchResult,
   matchMeasured,
   matchPiece,
+  matchStraight,
   type PieceNow,
   readMeasured,
   readPieceNow,
+  readRepeat,
   readTarget,
   standInNow,
   standInShapes,
@@ -32,6 +34,8 @@ export interface MatchRequest extends HandOptions {
   readonly shape?: string | undefined
   readonly changed?: string | undefined
   readonly fabric?: string | undefined
+  readonly stitches?: string | undefined
+  readonly repeat?: string | undefined
   readonly json: boolean
 }
 
@@ -50,6 +54,18 @@ export async function runMatch(request: MatchRequest, around: Surroundings): Pro
     throw new RoundwrightError("no-size", "The size to match is not said.", {
       hint: "Add --to '15.2 cm', --to 'diagonal 21 cm', or --to a file with sizes round by round.",
     })
+  if (file === undefined && request.stitches !== undefined) {
+    const straight = matchStraight(
+      wholeNumber(request.stitches, "--stitches"),
+      readTarget(request.now!, "--now").mm,
+      readTarget(request.to, "--to").mm,
+      request.repeat === undefined ? undefined : readRepeat(request.repeat),
+    )
+    around.out(
+      request.json ? `${JSON.stringify(straight, null, 2)}\n` : `${wrap(straight.text, 80)}\n`,
+    )
+    return straight.more === 0 ? 0 : 1
+  }
   const text = file === undefined ? null : await patternOfFile(around.cwd, file, request.pattern)
   around.progress?.("Trying what can be changed, and laying it out ...")
   const piece = text === null ? plainPiece(request) : pieceOf(text, handAndNow(request))

@@ -37,6 +37,9 @@ export interface YarnRequest extends HandOptions {
   readonly now?: string | undefined
   readonly used?: string | undefined
   readonly keep?: string | undefined
+  readonly done?: string | undefined
+  readonly of?: string | undefined
+  readonly "per-ball"?: string | undefined
   readonly "last-round"?: string | undefined
   readonly more?: string | undefined
   readonly row?: string | undefined
@@ -50,7 +53,10 @@ export interface YarnRequest extends HandOptions {
 /** @throws RoundwrightError for what cannot be used */
 export async function runYarn(request: YarnRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
-  if (file === undefined && (request.used !== undefined || request.row !== undefined)) {
+  if (
+    file === undefined &&
+    (request.used !== undefined || request.row !== undefined || request.done !== undefined)
+  ) {
     const grown = growthAsked(request)
     around.out(request.json ? `${JSON.stringify(grown, null, 2)}\n` : `${wrap(grown.text, 80)}\n`)
     return 0

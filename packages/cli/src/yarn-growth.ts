@@ -1,7 +1,7 @@
 // `roundwright yarn` without a pattern: how far a piece goes on that grows in rounds or in rows.
 
 import { formatLength, formatPercent } from "@roundwright/assessment"
-import { gramsIn, growInRounds, growInRows, readLength } from "@roundwright/matching"
+import { gramsIn, growInRounds, growInRows, readLength, shareOut } from "@roundwright/matching"
 import { RoundwrightError } from "@roundwright/numerics"
 import { quoted, wholeNumber } from "./option-values.ts"
 
@@ -10,6 +10,10 @@ export interface GrowthRequest {
   readonly used?: string | undefined
   readonly left?: string | undefined
   readonly keep?: string | undefined
+  readonly done?: string | undefined
+  readonly of?: string | undefined
+  readonly "per-ball"?: string | undefined
+  readonly step?: string | undefined
   readonly "last-round"?: string | undefined
   readonly more?: string | undefined
   readonly row?: string | undefined
@@ -20,7 +24,37 @@ export interface GrowthRequest {
 
 /** @throws RoundwrightError for what cannot be used */
 export function growthAsked(request: GrowthRequest): { readonly text: string } & object {
+  if (request.done !== undefined) return ofWhatWasDone(request)
   return request.row === undefined ? inRounds(request) : inRows(request)
+}
+
+/** "11", "11 squares". */
+function partsOf(text: string, option: string): number {
+  return wholeNumber(text.replace(/\s*[a-z ]+$/i, ""), option)
+}
+
+function ofWhatWasDone(request: GrowthRequest) {
+  const { used, left, step } = request
+  const balls = /^\s*(\d{1,4})\s*(?:[–-]|to)?\s*(\d{1,4})?\s*$/i.exec(request["per-ball"] ?? "")
+  if (request["per-ball"] !== undefined && !balls)
+    throw new RoundwrightError(
+      "not-whole",
+      `--per-ball takes a number or a range, not ${quoted(request["per-ball"])}.`,
+      {
+        hint: "Such as --per-ball '12-13'.",
+      },
+    )
+  return shareOut(
+    {
+      done: partsOf(request.done!, "--done"),
+      of: request.of === undefined ? null : partsOf(request.of, "--of"),
+      ...(used === undefined ? {} : { used: amountOf(used, "--used") }),
+      ...(left === undefined ? {} : { left: amountOf(left, "--left") }),
+      ...(step === undefined ? {} : { step: amountOf(step, "--step") }),
+      ...(balls ? { perBall: [Number(balls[1]), Number(balls[2] ?? balls[1])] as const } : {}),
+    },
+    unitOf(used ?? left ?? "1 g"),
+  )
 }
 
 function inRounds(request: GrowthRequest) {

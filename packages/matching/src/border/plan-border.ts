@@ -3,7 +3,14 @@
 
 import { planBand, type Verdict, verdictOf } from "@roundwright/flatness"
 import { RoundwrightError } from "@roundwright/numerics"
-import { type Gauge, kindName, type StitchKind, sizeOf, type Terms } from "@roundwright/stitches"
+import {
+  chainLengthInStitches,
+  type Gauge,
+  kindName,
+  type StitchKind,
+  sizeOf,
+  type Terms,
+} from "@roundwright/stitches"
 import { evenPlaces, type FittedSide, fitRepeat } from "./fit-repeat.ts"
 
 export interface BorderSide {
@@ -19,6 +26,14 @@ export interface BorderRequest {
   readonly rounds: readonly StitchKind[]
   readonly repeat?: { readonly of: number; readonly plus: number; readonly wanted?: number }
   readonly terms?: Terms
+  /** What goes into every corner of every round; as many stitches as lie flat where absent. */
+  readonly corner?: Corner
+}
+
+/** Stitches and chains in a corner: of (sc, ch 2, sc) two and two. */
+export interface Corner {
+  readonly stitches: number
+  readonly chains: number
 }
 
 export interface BorderRound {
@@ -49,6 +64,7 @@ const mostRounds = 60
 export function planBorder(gauge: Gauge, request: BorderRequest): BorderPlan {
   const { rounds: kinds, repeat, terms = "US" } = request
   const sides = fourSides(request.sides)
+  const chains = request.corner?.chains ?? 0
   if (kinds.length < 1 || kinds.length > mostRounds)
     throw new RoundwrightError(
       "too-many-rounds",
@@ -62,7 +78,10 @@ export function planBorder(gauge: Gauge, request: BorderRequest): BorderPlan {
   const before = kinds
     .slice(0, -1)
     .map(size)
-    .reduce((sum, { heightMm, widthMm }) => sum + oddCorner((2 * heightMm) / widthMm) - 1, 0)
+    .reduce((sum, { heightMm, widthMm }) => {
+      if (request.corner) return sum + request.corner.stitches - (chains > 0 ? 0 : 1)
+      return sum + oddCorner((2 * heightMm) / widthMm) - 1
+    }, 0)
   const fitted = sides.map(({ between }) =>
     fitBefore(between, before, repeat ?? { of: 1, plus: 0 }),
   )
@@ -72,12 +91,15 @@ export function planBorder(gauge: Gauge, request: BorderRequest): BorderPlan {
   let grown = 0
   const rounds = kinds.map((kind, index): BorderRound => {
     const { heightMm, widthMm } = size(kind)
-    const corner = oddCorner((2 * heightMm) / widthMm)
+    const corner = request.corner?.stitches ?? oddCorner((2 * heightMm) / widthMm)
     // What the corner grew by stands on the sides of the next round.
     if (index > 0) counts = counts.map((count) => count + grown)
-    grown = corner - 1
+    // A chain is the new corner by itself; else the middle stitch is.
+    grown = chains > 0 ? corner : corner - 1
     lengths = lengths.map((length) => length + 2 * heightMm)
-    const edge = counts.reduce((sum, count) => sum + count + corner, 0) * widthMm
+    const edge =
+      counts.reduce((sum, count) => sum + count + corner + chains * chainLengthInStitches, 0) *
+      widthMm
     const flat = lengths.reduce((sum, length) => sum + length, 0)
     const fullness = edge / flat
     const total = counts.reduce((sum, count) => sum + count, 0) + counts.length * corner
@@ -91,7 +113,7 @@ export function planBorder(gauge: Gauge, request: BorderRequest): BorderPlan {
       total,
       fullness,
       verdict,
-      text: `Rnd ${index + 1}: ${own} ${name} a side, ${corner} in each corner (${total} ${name})${index === 0 && repeat ? fitWords(fitted) : ""}`,
+      text: `Rnd ${index + 1}: ${own} ${name} a side, ${corner} in each corner${chains > 0 ? ` with ch ${chains} between` : ""} (${total} ${name}${chains > 0 ? `, ${counts.length} ch-${chains} sps` : ""})${index === 0 && repeat ? fitWords(fitted) : ""}`,
     }
   })
   const addsMm = kinds.reduce((sum, kind) => sum + 2 * size(kind).heightMm, 0)
@@ -126,6 +148,25 @@ function fitBefore(
       : `in round 1 ${added > 0 ? "work 2 in 1" : "skip 1"} ${many === 1 ? `at place ${places[0]}` : `${many} times, about every ${(between / many).toFixed(1)} places`}`
   const sum = `${there.count} = ${of} x ${repeats}${plus > 0 ? ` + ${plus}` : ""} in the last round`
   return { ...own, count, repeats, added, places, share: added / between, text: `${sum}: ${how}` }
+}
+
+/** "(sc, ch 2, sc)", "3". @throws RoundwrightError `bad-corner` */
+export function readCorner(text: string): Corner {
+  const plain = /^\s*(\d{1,2})\s*(?:sts?|sc|hdc|dc|tr)?\s*$/i.exec(text)
+  if (plain) return { stitches: Number(plain[1]), chains: 0 }
+  let stitches = 0
+  let chains = 0
+  for (const part of text.replace(/[()]/g, "").split(/\s*,\s*/)) {
+    const chain = /^ch[\s-]*(\d{1,2})$/i.exec(part)
+    const work = /^(\d{1,2})?\s*(?:sc|hdc|dc|tr|htr|dtr)$/i.exec(part)
+    if (chain) chains += Number(chain[1])
+    else if (work) stitches += Number(work[1] ?? 1)
+    else
+      throw new RoundwrightError("bad-corner", `"${text.slice(0, 40)}" is no corner.`, {
+        hint: "Write what goes into it, such as '(sc, ch 2, sc)' or 3.",
+      })
+  }
+  return { stitches, chains }
 }
 
 function fourSides(sides: readonly BorderSide[]): BorderSide[] {

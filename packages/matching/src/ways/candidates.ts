@@ -32,6 +32,14 @@ const middles = [
   [2 / 3, "two thirds"],
 ] as const
 
+/** Two different rounds added. */
+const pairs = [
+  ["hdc", "sc"],
+  ["dc", "sc"],
+  ["dc", "hdc"],
+  ["tr", "sc"],
+] as const
+
 /** All of it made again: another start, another hook. */
 export const wholeWork = 6.5
 
@@ -97,6 +105,20 @@ export function candidatesOf(
         from: last + 1,
       })
     }
+  }
+  for (const pair of pairs) {
+    const [first, second] = pair.map(height) as [number, number]
+    // Only where two rounds are about what is missing.
+    if (missingMm < first + second) continue
+    const once = withRound(motif, pair[0], gauge)
+    add({
+      kind: "round-added",
+      change: `Add a round of ${name(pair[0])} and one of ${name(pair[1])}`,
+      motif: once && withRound(once, pair[1], gauge),
+      estimateMm: acrossMm + 2 * (first + second),
+      work: 2,
+      from: last + 1,
+    })
   }
   const heights = main === null ? height("dc") : height(main)
   if (last > 0)

@@ -8,6 +8,7 @@ export function answerOf(
   result: Omit<MatchResult, "text">,
   size: number,
   { changed, fabric }: KnownFacts,
+  standsIn: boolean,
 ): string {
   const { target, ways, cause, factor, perSideMm, hookAdvice } = result
   const off = `${formatPercent(Math.abs(factor - 1))} ${factor > 1 ? "more" : "less"}`
@@ -25,7 +26,7 @@ export function answerOf(
     : "No single change of its last rounds brings it there as it stands."
   if (cause === null)
     return `${capital(now)}, ${missing}. ${cure} Made anew: the hook ${hookAdvice?.text ?? "stays"}, on the same yarn.`
-  return `Not the hook: ${now}, ${missing}. ${whyNot(result, changed, fabric)} ${cure}`
+  return `Not the hook: ${now}, ${missing}. ${whyNot(result, changed, fabric, standsIn)} ${cure}`
 }
 
 /** What else comes near is named too: hands differ by a tenth. */
@@ -35,6 +36,7 @@ function whyNot(
   { cause, causes, factor }: Omit<MatchResult, "text">,
   changed: KnownFacts["changed"],
   fabric: KnownFacts["fabric"],
+  standsIn: boolean,
 ): string {
   if (changed === "yarn")
     return `With the same hook and counts another yarn makes the difference: match its thickness, or finish this one by its last rounds. Another hook alone would have to be up to ${formatPercent(Math.abs(factor ** 2 - 1))} ${factor > 1 ? "thicker" : "thinner"} for it.`
@@ -44,11 +46,27 @@ function whyNot(
     fabric === undefined
       ? "That is beyond what another hook does to the same yarn."
       : `The fabric is ${fabric === "tight" ? "firm" : "loose"} already, and another hook would make it more so.`
+  if (standsIn) {
+    const fits = causes.filter(({ off }) => off <= alsoNear)
+    const named = [...new Set(fits.map((one) => one.cause))].map(causeWords)
+    return `${beyond} Check the yarn's weight, count the rounds, and look at the pattern's terms and at what was measured${named.length > 0 ? `; by size alone it may be ${named.join(", or ")}` : ""}.`
+  }
   if (cause === "unknown")
     return `${beyond} None of the causes tested fits: measure it after each round and compare it with the pattern's sizes; count its stitches and rounds.`
   const [first, ...others] = causes
   const next = others.find((one) => one.cause !== first!.cause && one.off <= alsoNear)
   return `${beyond} ${first!.text}${next ? ` Or: ${lower(next.text)}` : ""}`
+}
+
+function causeWords(cause: MatchResult["causes"][number]["cause"]): string {
+  const words = {
+    terms: "the other country's terms",
+    yarn: "another yarn",
+    "a round too many": "a round too many",
+    "a round too few": "a round too few",
+    diagonal: "the diagonal taken for the side",
+  }
+  return words[cause]
 }
 
 function lower(text: string): string {

@@ -16,6 +16,7 @@ import { blockingLimit, blockingText } from "./blocking.ts"
 import { type Candidate, candidatesOf, wholeWork } from "./candidates.ts"
 import { testCauses } from "./causes.ts"
 import { type HookAdvice, hookAdvice } from "./hook-advice.ts"
+import { factsBeside } from "./match-facts.ts"
 import { answerOf } from "./match-words.ts"
 import { alongMeant, type PieceNow } from "./piece.ts"
 import { byRank, isOneOfFew, isWorthNaming } from "./rank.ts"
@@ -71,11 +72,12 @@ export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = 
     hookWantedMm: hook.wantedMm,
     notes: [
       ...(piece.standIn ? [piece.standIn] : []),
+      ...factsBeside(piece, target, wanted),
       ...check.gaugeNotes,
       ...gauge.notes.map((note) => inTerms(note, terms)),
     ],
   }
-  return { ...result, text: answerOf(result, size, facts) }
+  return { ...result, text: answerOf(result, size, facts, piece.standIn !== undefined) }
 }
 
 /** What is to blame: null for the hook or the hand. */
