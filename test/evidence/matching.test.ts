@@ -46,6 +46,7 @@ describe("makers' own questions", () => {
     expect(readLooks().map(({ n, right }) => [n, right])).toEqual([
       [20, 6],
       [20, 8],
+      [12, 12],
     ])
   })
 })

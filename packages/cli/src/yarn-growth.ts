@@ -47,6 +47,7 @@ function ofWhatWasDone(request: GrowthRequest) {
   return shareOut(
     {
       done: partsOf(request.done!, "--done"),
+      laidOut: /square|piece|motif|hexagon|block|grann/i.test(request.done!),
       of: request.of === undefined ? null : partsOf(request.of, "--of"),
       ...(used === undefined ? {} : { used: amountOf(used, "--used") }),
       ...(left === undefined ? {} : { left: amountOf(left, "--left") }),

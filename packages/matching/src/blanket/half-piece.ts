@@ -2,6 +2,7 @@
 // end stitch on the cut at either end of every row. Its three whole sides have the stitches of the whole piece's sides, so that
 // they join stitch for stitch; where the whole lies flat it lies flat, as long as each row's edge is half the whole's.
 
+import { cornersSeen } from "@roundwright/assessment"
 import { type Verdict, verdictOf } from "@roundwright/flatness"
 import { type Anchor, type Element, findCorners, type Motif, type Round } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
@@ -36,6 +37,9 @@ export interface HalfRow {
   readonly fullness: number
 }
 
+/** Squares, hexagons, octagons. */
+const mostCorners = 8
+
 /** On the cut: within this many degrees of it an element belongs to both halves. */
 const onCutDeg = 0.5
 
@@ -53,7 +57,16 @@ export function halfPiece(whole: Motif, gauge: Gauge): HalfPiece {
         numbers: { corners: k },
       },
     )
-  const { net, flat, rows: ledger } = layOut(whole, gauge, { inSpace: false })
+  const { net, flat, outline, rows: ledger } = layOut(whole, gauge, { inSpace: false })
+  if (cornersSeen(outline) !== k || k > mostCorners)
+    throw new RoundwrightError(
+      "no-half",
+      "The corners of the piece do not show, so it cannot be halved from corner to corner.",
+      {
+        hint: "Square it first, or give it six corners (square --corners 6).",
+        numbers: { corners: k },
+      },
+    )
   const angles = whole.rounds.map((round, r) => anglesOf(round, r, net, flat.xy))
   const cut = cutAngle(whole, last, angles[last]!, corners[last]!.groups)
   const ends = endKinds(whole)
@@ -76,11 +89,22 @@ export function halfPiece(whole: Motif, gauge: Gauge): HalfPiece {
     const stitches = round.elements.filter(({ type }) => type === "stitch").length
     return { row: r + 1, stitches, share, fullness: share * ledger[r]!.accumulatedFullness }
   })
+  const sides = sidesOf(built[last]!.elements, whole, last, places[last]!)
+  const wholeSide = sideOfWhole(whole, last)
+  if (sides.length !== k / 2 || sides.some((side) => Math.abs(side - wholeSide) > 1))
+    throw new RoundwrightError(
+      "no-half",
+      "The sides of half the piece do not come out as those of the whole.",
+      {
+        hint: "Its rounds do not repeat as its corners do; make the half by hand from the sectors of the whole.",
+        numbers: { wholeSide },
+      },
+    )
   return {
     motif,
     rows,
-    sides: sidesOf(built[last]!.elements, whole, last, places[last]!),
-    wholeSide: sideOfWhole(whole, last),
+    sides,
+    wholeSide,
     verdict: verdictOf(rows.at(-1)!.fullness),
   }
 }

@@ -29,10 +29,10 @@ import type { Target } from "./target.ts"
  * (common practice: two sizes either way; no source).
  */
 const furthestHook = 1.4
-/** Nodes laid out in all: a few seconds. */
-const mostNodes = 12_000
+/** Nodes laid out in all: a second or two, of lace a few; what is left out are the changes that a rule of thumb puts furthest off. */
+const mostNodes = 5_000
 const mostWays = 8
-const mostMeasured = 20
+const mostMeasured = 14
 
 /** @param facts what is known beside the sizes */
 export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = {}): MatchResult {
@@ -132,7 +132,7 @@ function measuredWays(piece: PieceNow, targetMm: number, along: Along): Unranked
   let nodes = 0
   for (const one of candidates) {
     nodes += stitchesAndChains(one.motif)
-    if (measured.length >= mostMeasured || (nodes > mostNodes && measured.length > 2)) break
+    if (measured.length >= mostMeasured || (nodes > mostNodes && measured.length > 3)) break
     const sized = unlessRefused(
       () => sizesOf(one.motif, gauge),
       () => null,

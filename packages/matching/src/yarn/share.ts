@@ -13,6 +13,8 @@ export interface ShareAsked {
   readonly step?: number
   /** Parts one ball makes, at least and at most. */
   readonly perBall?: readonly [number, number]
+  /** Whether the parts are laid in rows, so that rectangles are told. */
+  readonly laidOut?: boolean
 }
 
 export interface ShareTold {
@@ -67,7 +69,7 @@ export function shareOut(asked: ShareAsked, unit: string): ShareTold {
 
 function shareText(
   told: Omit<ShareTold, "text">,
-  { done, of, left }: ShareAsked,
+  { done, of, left, laidOut }: ShareAsked,
   unit: string,
 ): string {
   const f = (value: number) =>
@@ -87,7 +89,9 @@ function shareText(
         : `${f(left!)} ${unit} are enough, ${f(-short)} over${-short < neededBand![1] - needed! ? ", but within what the scale leaves open" : ""}`,
     )
   if (makes !== null)
-    parts.push(`${f(left!)} ${unit} make ${makes}${makes > 3 ? ` (${gridsBelow(makes)})` : ""}`)
+    parts.push(
+      `${f(left!)} ${unit} make ${makes}${laidOut && makes > 3 ? ` (${gridsBelow(makes)})` : ""}`,
+    )
   const range = ([least, most]: readonly [number, number]) =>
     least === most ? `${least}` : `${least} to ${most}`
   if (ballsLeft) parts.push(`${range(ballsLeft)} balls for the rest, buy ${ballsLeft[1]}`)
