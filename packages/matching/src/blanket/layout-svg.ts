@@ -1,19 +1,9 @@
 // A layout drawn: every piece with its number or the first letters of its colour, so that it can be read without colour.
 
+import { fillsFor, plainFill } from "./colour-words.ts"
 import type { SharedColours } from "./colours.ts"
 import type { Layout } from "./layout.ts"
 
-/** Fills that differ in lightness too; names of yarn colours are the maker's own and are told in the legend. */
-const fills = [
-  "#f3e3c3",
-  "#d9826b",
-  "#7fa7a0",
-  "#c9b458",
-  "#8a6f9e",
-  "#e8b7c2",
-  "#5f7f4f",
-  "#b5c7dd",
-]
 const ink = "#2b2b2b"
 
 /** @param borderMm width of a border round it all @param scale px to a mm */
@@ -33,10 +23,11 @@ export function layoutSvg(
   const letters =
     0.28 * Math.sqrt((layout.widthMm * layout.heightMm) / Math.max(1, layout.pieces.length))
   const legend = shared ? 1.8 * letters * shared.colours.length + letters : 0
+  const fills = fillsFor((shared?.colours ?? []).map(({ name }) => name))
   const short = shared ? abbreviations(shared.colours.map(({ name }) => name)) : []
   const shapes = layout.pieces.map((piece, k) => {
     const colour = shared?.of[k] ?? null
-    const fill = shared ? (colour === null ? "#ffffff" : fills[colour % fills.length]!) : fills[0]!
+    const fill = shared ? (colour === null ? "#ffffff" : fills[colour]!) : plainFill
     const points = piece.corners.map(([x, y]) => `${n(x)},${n(y)}`).join(" ")
     const label = shared ? (colour === null ? "" : short[colour]!) : String(k + 1)
     const [x, y] = piece.centre
@@ -45,7 +36,7 @@ export function layoutSvg(
   })
   const lines = (shared?.colours ?? []).map(({ name, pieces }, k) => {
     const y = height - borderMm + letters + 1.8 * letters * k
-    return `<rect x="0" y="${n(y)}" width="${n(letters)}" height="${n(letters)}" fill="${fills[k % fills.length]!}" stroke="${ink}" stroke-width="${n(letters / 18)}"/><text x="${n(1.4 * letters)}" y="${n(y + letters / 2)}" font-size="${n(letters)}" dominant-baseline="central" fill="${ink}">${escaped(`${short[k]!} ${name}: ${pieces}`)}</text>`
+    return `<rect x="0" y="${n(y)}" width="${n(letters)}" height="${n(letters)}" fill="${fills[k]!}" stroke="${ink}" stroke-width="${n(letters / 18)}"/><text x="${n(1.4 * letters)}" y="${n(y + letters / 2)}" font-size="${n(letters)}" dominant-baseline="central" fill="${ink}">${escaped(`${short[k]!} ${name}: ${pieces}`)}</text>`
   })
   const border =
     borderMm > 0

@@ -9,12 +9,12 @@ export function finishingHtml(found: FinishingAnswer | null): Child {
   if (!found) return element("p", { class: "after" }, "Not worked out yet.")
   const { lead, items, table, notes, drawing } = found
   return [
-    element("p", {}, element("strong", {}, keepUnits(lead))),
+    leadHtml(lead),
     drawing ? element("figure", { class: "layout" }, trusted(drawing)) : null,
     items.length > 0
       ? element(
           "ol",
-          {},
+          { class: "proposals" },
           items.map(({ text, rounds }) =>
             element("li", {}, keepUnits(text), rounds.length > 0 ? roundsHtml(rounds) : null),
           ),
@@ -29,6 +29,18 @@ export function finishingHtml(found: FinishingAnswer | null): Child {
         )
       : null,
   ]
+}
+
+/** Its first sentence carries the weight. */
+function leadHtml(lead: string): Html {
+  const end = /[.:] (?=[A-Z])/.exec(lead)
+  const at = end ? end.index + 1 : lead.length
+  return element(
+    "p",
+    {},
+    element("strong", {}, keepUnits(lead.slice(0, at))),
+    keepUnits(lead.slice(at)),
+  )
 }
 
 function roundsHtml(rounds: readonly string[]): Html {
