@@ -17,9 +17,10 @@ import {
   standInNow,
   standInShapes,
 } from "@roundwright/matching"
-import { RoundwrightError } from "@roundwright/numerics"
+import { RoundwrightError, unlessRefused } from "@roundwright/numerics"
 import { pieceText } from "./compare-command.ts"
 import { gaugeOfHand, type HandOptions } from "./hand.ts"
+import { holdsPatterns } from "./notebook-patterns.ts"
 import { oneOf, wholeNumber } from "./option-values.ts"
 import { patternOfFile } from "./pattern-of-file.ts"
 import type { Surroundings } from "./surroundings.ts"
@@ -68,7 +69,13 @@ export async function runMatch(request: MatchRequest, around: Surroundings): Pro
   }
   const text = file === undefined ? null : await patternOfFile(around.cwd, file, request.pattern)
   around.progress?.("Trying what can be changed, and laying it out ...")
-  const piece = text === null ? plainPiece(request) : pieceOf(text, handAndNow(request))
+  const own = text === null ? null : measuredAlone(text, file!)
+  const piece =
+    text === null
+      ? plainPiece(request)
+      : own
+        ? plainPiece({ ...request, ...own })
+        : pieceOf(text, handAndNow(request))
   const result = matched(piece, file ?? "The piece", request, around.cwd)
   around.progress?.("")
   around.out(
@@ -93,6 +100,19 @@ export function pieceOf(
 
 function handAndNow({ gauge, hook, yarn, now }: MatchRequest) {
   return { gauge, hook, yarn, now }
+}
+
+/** A file of sizes or counts round by round is a piece without its pattern: its last size, and how many rounds it has. */
+function measuredAlone(text: string, file: string): { now: string; rounds: string } | null {
+  if (holdsPatterns(text)) return null
+  const found = unlessRefused(
+    () => readMeasured(text, file),
+    () => null,
+  )
+  const last = found?.motif === null ? found.rounds.findLast(({ sizeMm }) => sizeMm !== null) : null
+  if (!found || !last?.sizeMm) return null
+  const along = found.across === "corners" ? "diagonal " : ""
+  return { now: `${along}${last.sizeMm} mm`, rounds: String(last.round) }
 }
 
 /** Where sizes alone are told. */

@@ -55,6 +55,9 @@ describe("match", () => {
   })
 
   it("answers from sizes alone", async () => {
+    const measured = await call("match", "old.txt", "--to", "9 cm")
+    expect(measured.out).toMatch(/8\.4 cm/)
+    expect(measured.out).toMatch(/3 rounds of dc stands in/)
     const { out } = await call("match", "--now", "7 in", "--to", "8 in", "--changed", "yarn")
     expect(out).toMatch(/^Not the hook/)
     const straight = await call("match", "--stitches", "60", "--now", "35 in", "--to", "50 in")

@@ -11,7 +11,7 @@ import {
   type Terms,
 } from "@roundwright/stitches"
 import { withRound } from "./added-round.ts"
-import { inStitch, ladder, mainStitch, mixedHeights } from "./last-round.ts"
+import { extended, inExtended, inStitch, ladder, mainStitch, mixedHeights } from "./last-round.ts"
 import type { WayKind } from "./result.ts"
 
 export interface Candidate {
@@ -73,6 +73,16 @@ export function candidatesOf(
         work: 1,
         from: last,
       })
+  const taller = main === null ? undefined : extended[main]
+  if (main !== null && taller && last > 0)
+    add({
+      kind: "last-round",
+      change: `Work round ${lastNumber} in ${name(taller)} (one more pull-through in each stitch) in place of ${name(main)}`,
+      motif: inExtended(motif, last),
+      estimateMm: acrossMm + 2 * (height(taller) - height(main)),
+      work: 1,
+      from: last,
+    })
   for (const [middle, outer] of [
     ["sc", "hdc"],
     ["hdc", "dc"],

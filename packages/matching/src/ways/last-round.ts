@@ -35,6 +35,22 @@ export function inStitch(motif: Motif, index: number, to: BasicStitch): Motif | 
   return withKinds(motif, index, (kind) => stepped(kind, steps))
 }
 
+/** The extended form, half a step taller: one more pull-through in every stitch. */
+export const extended: Readonly<Partial<Record<BasicStitch, BasicStitch>>> = {
+  sc: "esc",
+  hdc: "ehdc",
+  dc: "edc",
+  tr: "etr",
+}
+
+/** The round with its main stitch in the extended form, everything else as it is; null where there is none. */
+export function inExtended(motif: Motif, index: number): Motif | null {
+  const main = mainStitch(motif.rounds[index]!)
+  const to = main && extended[main]
+  if (!to) return null
+  return withKinds(motif, index, (kind) => (kind.basic === main ? { ...kind, basic: to } : kind))
+}
+
 /** Fewer stitches a side than these have no middle to be lower. */
 const leastSide = 6
 

@@ -8,6 +8,9 @@ import { blockingLimit } from "./blocking.ts"
 import type { PieceNow } from "./piece.ts"
 import type { Target } from "./target.ts"
 
+/** From here on the missing size is many pieces more. */
+const manyMore = 1.08
+
 export function factsBeside(piece: PieceNow, target: Target, wanted: number): string[] {
   const { motif, gauge, now, check } = piece
   const { terms } = check.reading
@@ -22,10 +25,10 @@ export function factsBeside(piece: PieceNow, target: Target, wanted: number): st
   const limit = blockingLimit(motif)
   if (wanted > 1 + limit)
     facts.push(
-      `Blocking does not reach it: about ${Math.round(100 * limit)} % is what such a piece keeps. Kept as it is, it takes ${(wanted ** 2).toFixed(1)} times as many pieces for the same blanket.`,
+      `Blocking does not reach it: about ${Math.round(100 * limit)} % is what such a piece keeps.${wanted >= manyMore ? ` Kept as it is, it takes ${(wanted ** 2).toFixed(1)} times as many pieces for the same blanket.` : ""}`,
     )
   if (wanted < 1 - alreadyThere) facts.push("Blocking makes nothing smaller.")
-  if (now.corners === 4 && !target.said) {
+  if (now.corners === 4 && !target.said && piece.standIn !== undefined) {
     const root = Math.SQRT2
     facts.push(
       `A square's size is along its side unless said: ${formatLength(target.mm)} there is ${formatLength(root * target.mm)} corner to corner, and ${formatLength(target.mm)} corner to corner is a side of ${formatLength(target.mm / root)}.`,

@@ -57,7 +57,7 @@ export function isOneOfFew(): (way: Ranked) => boolean {
 }
 
 /** A way must take off at least so much of what is missing, and come within so much of the size. */
-const leastGain = 0.2
+const leastGain = 0.4
 const furthestOff = 0.08
 
 /** @param missing the share that is missing now */
