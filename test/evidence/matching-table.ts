@@ -2,6 +2,7 @@
 // and makers' own questions.
 
 import { contradictions } from "@roundwright/matching"
+import { borderCases } from "./borders.ts"
 import { questionLooks } from "./question-looks.ts"
 import { remadeByHook, remadeSizes } from "./remade.ts"
 import { compareStandards } from "./standards.ts"
@@ -26,6 +27,12 @@ export function printMatching(print: (line?: string) => void): void {
   yarnLines("ratios between kinds", yarnRatios(), print)
   yarnLines("from yarn and hook or solid fabric alone", unfittedYarn(), print)
   yarnLines("one kind from another that was weighed", weighedYarn(), print)
+
+  print("\nBorders: stitches a side against printed counts")
+  for (const { what, found, least, most } of borderCases())
+    print(
+      `  ${what.padEnd(46)} ${found} found, ${least === most ? least : `${least} to ${most}`} printed${found < least || found > most ? "  DIFFERS" : ""}`,
+    )
 
   print("\nNamed weights, hooks and blanket sizes against the published tables")
   for (const { table, values, agree, differ } of compareStandards()) {

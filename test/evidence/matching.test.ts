@@ -1,6 +1,7 @@
 // The floor under what matching and finishing have reached against the outside world.
 
 import { describe, expect, it } from "vitest"
+import { borderCases } from "./borders.ts"
 import { readLooks } from "./question-looks.ts"
 import { remadeSizes } from "./remade.ts"
 import { compareStandards } from "./standards.ts"
@@ -31,6 +32,15 @@ describe("yarn", () => {
 
   it("of one kind told from another that was weighed comes within 8 %", () => {
     expect(medianError(weighedYarn())).toBeLessThanOrEqual(0.08)
+  })
+})
+
+describe("borders", () => {
+  it("have the stitches a side that are printed", () => {
+    for (const { found, least, most } of borderCases()) {
+      expect(found).toBeGreaterThanOrEqual(least)
+      expect(found).toBeLessThanOrEqual(most)
+    }
   })
 })
 
