@@ -32,6 +32,7 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         shape: text,
         changed: text,
         fabric: text,
+        tried: text,
         stitches: text,
         repeat: text,
         ...hand,
@@ -146,7 +147,8 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
 export const finishingUsage = `  roundwright match [FILE] --to '15.2 cm' [--now '14 cm'] [--pattern NAME]
                      [--rounds 5 --shape square|hexagon|circle]
                      [--changed yarn|pattern|nothing]
-                     [--stitches 60 [--repeat '16 + 6']] [--fabric tight|loose]
+                     [--fabric tight|loose] [--tried '3.5 mm = 6.1 in']
+                     [--stitches 60 [--repeat '16 + 6']]
                      [--yarn DK] [--hook '4 mm']
                      [--gauge '16 sc = 10 cm'] [--json]
       Ways to bring a piece to the size of its siblings, best first, each with
@@ -157,7 +159,8 @@ export const finishingUsage = `  roundwright match [FILE] --to '15.2 cm' [--now 
       --to a file with a piece measured round by round. Without FILE a plain
       piece of --rounds stands in; with --stitches it is straight work, matched
       by its count. --changed tells what differs from the pieces
-      that have the size, --fabric how the work comes out.
+      that have the size, --fabric how the work comes out,
+      --tried what other hooks gave, which goes before any law.
   roundwright compare A B [--json]
       Two pieces of one pattern: the round in which they part, why (a ratio, an
       offset, a step), and whose count slipped. A and B are patterns, files of

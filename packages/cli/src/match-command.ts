@@ -14,6 +14,7 @@ import {
   readPieceNow,
   readRepeat,
   readTarget,
+  readTriedHooks,
   standInNow,
   standInShapes,
 } from "@roundwright/matching"
@@ -35,6 +36,7 @@ export interface MatchRequest extends HandOptions {
   readonly shape?: string | undefined
   readonly changed?: string | undefined
   readonly fabric?: string | undefined
+  readonly tried?: string | undefined
   readonly stitches?: string | undefined
   readonly repeat?: string | undefined
   readonly json: boolean
@@ -137,8 +139,9 @@ function matched(piece: PieceNow, file: string, request: MatchRequest, cwd: stri
   return matchMeasured(piece, readMeasured(piece.text, file), readMeasured(other.text, to))
 }
 
-function factsOf({ changed, fabric }: MatchRequest): KnownFacts {
+function factsOf({ changed, fabric, tried }: MatchRequest): KnownFacts {
   return {
+    ...(tried === undefined ? {} : { tried: readTriedHooks(tried) }),
     ...(changed === undefined
       ? {}
       : { changed: oneOf(changed, ["yarn", "pattern", "nothing"] as const, "--changed") }),

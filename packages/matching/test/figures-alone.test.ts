@@ -11,11 +11,14 @@ import {
   hookAdvice,
   layoutOfCount,
   matchPiece,
+  ownHookLaw,
   readRepeat,
   readRows,
   readTarget,
+  readTriedHooks,
   standInNow,
 } from "@roundwright/matching"
+import { gaugeFrom } from "@roundwright/stitches"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
@@ -49,6 +52,29 @@ describe("sizes alone", () => {
     expect(advice).toMatchObject({ firstMm: 5, way: "down" })
     expect(advice.furthestMm).toBeLessThanOrEqual(advice.firstMm)
     expect(hookAdvice(1.001, { swatches: [] })).toBeNull()
+  })
+})
+
+describe("hooks that were tried", () => {
+  it("give the maker's own law, and the hook that meets it", () => {
+    const tries = readTriedHooks("4 mm = 6.5 in; 3.5 mm = 6.1 in")
+    expect(tries.map(({ hookMm }) => hookMm)).toEqual([4, 3.5])
+    const law = ownHookLaw(tries, 6.1 * 25.4)!
+    expect(law.wantedMm).toBe(3.5)
+    // Twice the hook, twice the size: a power of one, whatever the piece.
+    const straight = ownHookLaw(readTriedHooks("3 mm = 10 cm; 6 mm = 20 cm"), 150)!
+    expectClose(straight.exponent, 1, 1e-9, "size goes as the hook in these trials")
+    expect(straight.wantedMm).toBe(4.5)
+    expect(
+      ownHookLaw(readTriedHooks("5.5 mm = 6 in; 5 mm = 5.9 in"), 3.75 * 25.4)!.wantedMm,
+    ).toBeNull()
+    expect(() => readTriedHooks("thin = small")).toThrow(/no hook with the size/)
+  })
+
+  it("decide whether it is the hook", () => {
+    const small = standInNow(readTarget("6 in"), {}, () => gaugeFrom({ swatches: [], hookMm: 5.5 }))
+    const tried = readTriedHooks("5 mm = 5.9 in")
+    expect(matchPiece(small, readTarget("5.2 in"), { tried }).text).toMatch(/^Not the hook/)
   })
 })
 

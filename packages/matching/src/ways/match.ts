@@ -23,6 +23,7 @@ import { byRank, isOneOfFew, isWorthNaming } from "./rank.ts"
 import type { Cause, KnownFacts, MatchResult, Way, WayKind } from "./result.ts"
 import { type Along, alongOf, type Sized, scaledSizes, sizesOf } from "./sizes.ts"
 import type { Target } from "./target.ts"
+import { type OwnHookLaw, ownHookLaw } from "./tried-hooks.ts"
 
 /**
  * A hook this many times as thick makes another fabric: 4 mm where 5.5 is asked for. Beyond it, it is not the hook
@@ -55,7 +56,14 @@ export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = 
     .filter(isOneOfFew())
     .slice(0, mostWays)
   const ways = ranked.map((one) => published(one, piece, along))
-  const blame = blameOf(wanted, hook.reach, facts)
+  const own = ownLaw(gauge.input.hookMm, size, facts, target.mm)
+  // Her own trials go before any published law.
+  const blame =
+    own === null
+      ? blameOf(wanted, hook.reach, facts)
+      : own.wantedMm === null && Math.abs(wanted - 1) > alreadyThere
+        ? "to be tested"
+        : null
   const tested = blame === "to be tested"
   const causes = tested ? testCauses(piece, target.mm, along) : []
   const cause: Cause | null = tested ? (causes[0]?.fits ? causes[0].cause : "unknown") : blame
@@ -77,7 +85,26 @@ export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = 
       ...gauge.notes.map((note) => inTerms(note, terms)),
     ],
   }
-  return { ...result, text: answerOf(result, size, facts, piece.standIn !== undefined) }
+  return {
+    ...result,
+    text: withTrials(answerOf(result, size, facts, piece.standIn !== undefined), own),
+  }
+}
+
+/** The law of the maker's own trials, the piece itself among them where its hook is known. */
+function ownLaw(
+  hookMm: number | undefined,
+  sizeMm: number,
+  { tried }: KnownFacts,
+  targetMm: number,
+): OwnHookLaw | null {
+  if (!tried || tried.length === 0) return null
+  const own = hookMm === undefined ? [] : [{ hookMm, mm: sizeMm }]
+  return ownHookLaw([...own, ...tried], targetMm)
+}
+
+function withTrials(text: string, own: OwnHookLaw | null): string {
+  return own ? `${text} ${own.text}` : text
 }
 
 /** What is to blame: null for the hook or the hand. */

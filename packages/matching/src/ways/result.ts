@@ -2,6 +2,7 @@
 
 import type { Verdict } from "@roundwright/flatness"
 import type { HookAdvice } from "./hook-advice.ts"
+import type { TriedHook } from "./tried-hooks.ts"
 
 export type WayKind =
   | "leave"
@@ -48,6 +49,8 @@ export interface KnownFacts {
   readonly changed?: "yarn" | "pattern" | "nothing"
   /** How the fabric comes out, or how one has to work to reach the size. */
   readonly fabric?: "tight" | "loose"
+  /** Sizes that other hooks gave, measured alike. */
+  readonly tried?: readonly TriedHook[]
 }
 
 export interface TestedCause {
