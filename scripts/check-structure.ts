@@ -19,6 +19,7 @@ const order = [
   "picture",
   "finishing",
   "assessment",
+  "matching",
   "charts",
   "notebook",
   "cli",

@@ -14,6 +14,7 @@ import {
   loadBatches,
   reliabilityOf,
 } from "../test/evidence/judged-pieces.ts"
+import { printMatching } from "../test/evidence/matching-table.ts"
 import { printPictures } from "../test/evidence/picture-table.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
 import { lookWords, readAgain, readingBatches } from "../test/evidence/reading-looks.ts"
@@ -142,6 +143,8 @@ for (const [name, pieces] of [
   for (const { from, n, told, seen } of bins)
     print(`    ${percent(from)} on, n = ${n}: told ${percent(told)}, seen ${percent(seen)}`)
 }
+
+printMatching(print)
 
 const measured = loadCases("measured-motifs")
 const sizes = compareSizes(measured)

@@ -3,6 +3,7 @@
 import { parseArgs } from "node:util"
 import { RoundwrightError } from "@roundwright/numerics"
 import { runCheck } from "./check-command.ts"
+import { finishingCommands } from "./finishing-commands.ts"
 import { joinNegatives, quoted, wholeNumber } from "./option-values.ts"
 import { plainly } from "./plain-output.ts"
 import type { Surroundings } from "./surroundings.ts"
@@ -124,6 +125,7 @@ const commands: Readonly<Record<string, Command>> = {
     const { runRebuild } = await import("./rebuild-command.ts")
     return runRebuild({ ...values, files: positionals }, around)
   },
+  ...finishingCommands,
 }
 
 /** Runs one command. @returns the exit status: 0, 1 or 2 */

@@ -1,5 +1,7 @@
 // What `roundwright help` says, at 80 columns.
 
+import { finishingUsage } from "./finishing-commands.ts"
+
 export const usage = `roundwright: does a crochet motif worked in rounds lie flat, and what to change.
 
   roundwright check FILE... [--json] [--quick | --lay-out]
@@ -46,7 +48,7 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       mm) stand in the notebook with Gauge: or Yarn: and Hook:, likeliest first,
       writes them as a pattern, and asks the one question that parts the first
       two. Answer on the ring's line: "Ring 3: to 25 mm; 12 repeats; dc".
-  roundwright report NOTEBOOK [--out FILE.html] [--plain]
+${finishingUsage}  roundwright report NOTEBOOK [--out FILE.html] [--plain]
   roundwright report NOTEBOOK... | FOLDER [--out FOLDER] [--plain]
       Renders a Markdown notebook to one HTML file, by default NOTEBOOK.html
       in the folder you are in. The page can be changed where it stands and its

@@ -4,6 +4,7 @@
 import type { CheckResult, LaidOut } from "@roundwright/assessment"
 import * as v from "valibot"
 import type { CirclePlan } from "./circle.ts"
+import type { FinishingAnswer } from "./finishing/types.ts"
 import type { ShapeFound } from "./laid-out-pattern.ts"
 import type { SquaringResult } from "./squaring.ts"
 import type { TransitionsResult } from "./transitions.ts"
@@ -72,6 +73,22 @@ const transitions: v.GenericSchema<TransitionsResult> = v.looseObject({
   unsolved: v.array(v.looseObject({ count: number, why: v.string() })),
 })
 
+/** A drawing is markup: only one as this writes them is taken, which holds shapes and escaped text alone. */
+const drawing = v.pipe(
+  v.string(),
+  v.regex(
+    /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" viewBox="[\d. -]+" width="[\d.]+mm" height="[\d.]+mm" role="img" font-family="sans-serif">(?:<\/?(?:title|desc|text|polygon|rect|svg)(?: (?:points|fill|stroke|stroke-width|x|y|width|height|font-size|text-anchor|dominant-baseline)="[\w#. ,-]*")*\/?>|[^<>])*$/,
+  ),
+)
+
+const finishing: v.GenericSchema<FinishingAnswer> = v.looseObject({
+  lead: v.string(),
+  items: v.array(v.looseObject({ text: v.string(), rounds: texts })),
+  table: v.nullable(v.looseObject({ label: v.string(), head: texts, rows: v.array(texts) })),
+  notes: texts,
+  drawing: v.nullable(drawing),
+})
+
 const planned = {
   counts: v.pipe(numbers, v.minLength(1)),
   text: v.string(),
@@ -132,6 +149,7 @@ const shape: v.GenericSchema<ShapeFound> = v.looseObject({
 export const carriedSchemas = {
   searches: pair(squaring),
   transitions: pair(transitions),
+  finishing: pair(finishing),
   plans: pair(plan),
   shapes: pair(shape),
 } as const

@@ -1,6 +1,8 @@
 // What takes seconds to find goes along with a live page: searches, plans, and the shapes of pieces.
 
 import { type CirclePlan, planKey } from "./circle.ts"
+import { finishingKey } from "./finishing/finishing.ts"
+import type { FinishingAnswer } from "./finishing/types.ts"
 import type { ShapeFound } from "./laid-out-pattern.ts"
 import type { Cell, NotebookResult } from "./result.ts"
 import { gaugeLinesOf } from "./searches.ts"
@@ -11,6 +13,7 @@ import { type TransitionsResult, transitionsKey } from "./transitions.ts"
 export interface CarriedAnswers {
   readonly searches?: readonly (readonly [string, SquaringResult])[]
   readonly transitions?: readonly (readonly [string, TransitionsResult])[]
+  readonly finishing?: readonly (readonly [string, FinishingAnswer])[]
   readonly plans?: readonly (readonly [string, CirclePlan])[]
   /** By the text that was read. */
   readonly shapes?: readonly (readonly [string, ShapeFound])[]
@@ -28,6 +31,7 @@ export function carriedAnswers({ cells, patterns }: NotebookResult): CarriedAnsw
       searches.set(searchKey(text, gaugeLinesOf(contents, name), content.request), content.found)
     }
   }
+  const finishing = finishingIn(cells)
   const plans = plansIn(cells)
   const shapes = patterns.flatMap(({ readText, result, unlaid }): [string, ShapeFound][] => {
     const { laidOut, notes, remedies, exitStatus } = result
@@ -36,9 +40,19 @@ export function carriedAnswers({ cells, patterns }: NotebookResult): CarriedAnsw
   return {
     ...(searches.size > 0 ? { searches: [...searches] } : {}),
     ...(transitions.size > 0 ? { transitions: [...transitions] } : {}),
+    ...(finishing.length > 0 ? { finishing } : {}),
     ...(plans.length > 0 ? { plans } : {}),
     ...(shapes.length > 0 ? { shapes } : {}),
   }
+}
+
+/** The answers of finishing cells, each with what was asked. */
+export function finishingIn(cells: readonly Cell[]): [string, FinishingAnswer][] {
+  return cells.flatMap(({ content }): [string, FinishingAnswer][] =>
+    content?.kind === "finishing" && content.found
+      ? [[finishingKey(content.of, content.pattern.readText, content.lines), content.found]]
+      : [],
+  )
 }
 
 /** The plans of circle cells, each with the lines it was asked for with. */

@@ -32,6 +32,8 @@ export function computeResult(
   const { kind, options } = cell
   if (before?.kind === "heights" || before?.kind === "transitions")
     return { ...before, charts: chartsOf(before, cell, report) }
+  if (before?.kind === "finishing")
+    return { ...before, pattern: patterns.get(before.pattern.name)! }
   if (before?.kind === "pattern" || before?.kind === "circle")
     return { ...before, pattern: patterns.get(before.pattern.name)! }
   if (

@@ -14,6 +14,7 @@ import { namesOf } from "./calculation/names.ts"
 import { findCells } from "./cells.ts"
 import { type PlanMemory, planCell } from "./circle.ts"
 import { computeResult } from "./compute-results.ts"
+import { type Finish, runFinishing } from "./finishing/run-finishing.ts"
 import { type LaidOutPattern, layOutPattern, withShape } from "./laid-out-pattern.ts"
 import { brokenLimit, mostCells } from "./limits.ts"
 import { cleanText, type MarkdownTree, parseMarkdown, plainText, startOf } from "./markdown.ts"
@@ -28,6 +29,8 @@ export interface ComputeOptions extends SearchOptions {
   readonly check?: (text: string) => CheckResult
   /** Lays a pattern out; `layOutPattern` when absent. Null: it is not laid out now. */
   readonly layOut?: (text: string) => LaidOutPattern | null
+  /** Answers a finishing cell; `finish` when absent. Null: it is not worked out now. */
+  readonly finish?: Finish
   /** Plans of circle cells made before, and where new ones are kept. */
   readonly plans?: PlanMemory
 }
@@ -67,6 +70,7 @@ export async function computeNotebook(
     checkPatterns(written, plans, contents, report, options.check ?? checkQuickly),
   )
   const searched = runSearches(written, patterns, contents, options, report)
+  runFinishing(written, patterns, contents, options.finish, report)
   const planned = new Map(
     written.flatMap(({ index, options: own }) => {
       const plan = plans.get(index)

@@ -40,6 +40,11 @@ const schemas = {
   heights: v.strictObject({ of }),
   circle: v.strictObject({ name: patternName }),
   transitions: v.strictObject({ name: patternName }),
+  match: v.strictObject({ of }),
+  compare: v.strictObject({ of }),
+  yarn: v.strictObject({ of }),
+  border: v.strictObject({ of }),
+  blanket: v.strictObject({ of }),
   chart: v.strictObject({
     of,
     name: v.picklist(allCharts, `must be one of ${allCharts.join(", ")}`),
@@ -91,5 +96,10 @@ export const fenceForms: Readonly<Record<CellKind, string>> = {
   heights: "heights of=NAME",
   circle: "circle name=NAME",
   transitions: "transitions name=NAME",
+  match: "match of=NAME",
+  compare: "compare of=NAME",
+  yarn: "yarn of=NAME",
+  border: "border of=NAME",
+  blanket: "blanket of=NAME",
   chart: `chart of=NAME name=CHART, where CHART is ${allCharts.join(", ")}`,
 }

@@ -5,6 +5,7 @@ import type { CheckResult } from "@roundwright/assessment"
 import type { ChartSpec } from "@roundwright/charts"
 import type { Wanted } from "./calculation/names.ts"
 import type { CirclePlan } from "./circle.ts"
+import type { FinishingAnswer, FinishingKind } from "./finishing/types.ts"
 import type { MarkdownTree } from "./markdown.ts"
 import type { SquaringRequest, SquaringResult } from "./squaring.ts"
 import type { TransitionsRequest, TransitionsResult } from "./transitions.ts"
@@ -69,6 +70,15 @@ export type CellContent =
       readonly request: SquaringRequest
       /** Null when the search was not made. */
       readonly found: SquaringResult | null
+    }
+  | {
+      readonly kind: "finishing"
+      readonly of: FinishingKind
+      readonly pattern: CheckedPattern
+      /** What is asked, as written. */
+      readonly lines: string
+      /** Null when it was not worked out. */
+      readonly found: FinishingAnswer | null
     }
   | {
       readonly kind: "chart"

@@ -13,6 +13,11 @@ export const cellKinds = [
   "heights",
   "circle",
   "transitions",
+  "match",
+  "compare",
+  "yarn",
+  "border",
+  "blanket",
   "chart",
 ] as const
 

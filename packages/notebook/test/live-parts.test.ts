@@ -190,6 +190,7 @@ describe("an answer in parts", () => {
   const nothing = {
     searches: new Map(),
     transitions: new Map(),
+    finishing: new Map(),
     plans: new Map(),
     shapes: new Map(),
   }

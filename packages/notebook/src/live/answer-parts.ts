@@ -1,7 +1,7 @@
 // A computed notebook cut into the parts a page is told.
 
 import { asksForShape } from "@roundwright/charts"
-import { plansIn } from "../carried.ts"
+import { finishingIn, plansIn } from "../carried.ts"
 import { faultHtml } from "../page/cells.ts"
 import { planSaid } from "../page/circle-html.ts"
 import { together } from "../page/html.ts"
@@ -39,6 +39,7 @@ export async function pageAnswer(result: NotebookResult, id: number): Promise<Pa
     cells,
     sayings: result.cells.flatMap(sayingOf),
     searches: result.cells.flatMap((cell) => searchOf(cell, result)),
+    finishing: finishingIn(result.cells),
     plans: plansIn(result.cells),
   }
 }
@@ -105,7 +106,8 @@ function waitsFor({ content }: Cell, { patterns }: NotebookResult): string[] {
 /** What stands below an editor: the values of a calculation, a plan, or why the cell has failed. */
 async function below(cell: Cell, page: PageSoFar): Promise<string> {
   if (!cell.content) return together(faultHtml(cell, false)).markup
-  const values = cell.kind === "calculation" || cell.kind === "circle"
+  const values =
+    cell.kind === "calculation" || cell.kind === "circle" || cell.content.kind === "finishing"
   return values ? insideOf(cell, page) : ""
 }
 

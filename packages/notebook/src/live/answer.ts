@@ -4,6 +4,8 @@
 import { type CheckResult, checkPattern } from "@roundwright/assessment"
 import type { CirclePlan } from "../circle.ts"
 import { type ComputeOptions, computeNotebook } from "../compute.ts"
+import { finish, finishingKey } from "../finishing/finishing.ts"
+import type { FinishingResult } from "../finishing/types.ts"
 import { type LaidOutPattern, layOutPattern } from "../laid-out-pattern.ts"
 import { together } from "../page/html.ts"
 import { pageSoFar } from "../page/page-so-far.ts"
@@ -38,6 +40,7 @@ export function makeAnswerer(): Answerer {
   const drawings = new Remembered<string>(mostRemembered)
   const trials = new Remembered<readonly (TriedRemedy | null)[]>(mostRemembered)
   const plans = new Remembered<CirclePlan>(mostRemembered)
+  const finished = new Remembered<FinishingResult>(mostRemembered)
   const shapes = new Remembered<LaidOutPattern>(mostShapes)
 
   /** Lays out what is asked for. @returns false when the question was dropped */
@@ -70,6 +73,13 @@ export function makeAnswerer(): Answerer {
       plans: {
         get: (lines) => known.plans.get(lines) ?? plans.known(lines),
         set: (lines, plan) => plans.get(lines, () => plan),
+      },
+      finish: (kind, pattern, text) => {
+        const key = finishingKey(kind, pattern, text)
+        const found = known.finishing.get(key) ?? finished.known(key)
+        // A match lays out a dozen pieces: it waits until the reader's own has been.
+        const later = kind === "match" && !known.shapes.has(pattern) && !shapes.known(pattern)
+        return found ?? (later ? null : finished.get(key, () => finish(kind, pattern, text)))
       },
       transitions: (asked) => known.transitions.get(transitionsKey(asked)) ?? null,
     }

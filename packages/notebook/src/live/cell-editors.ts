@@ -25,6 +25,11 @@ export interface CellActions {
 const foldWords: ReadonlyMap<string, string> = new Map([
   ["calculation", "Change this calculation"],
   ["circle", "Change this plan"],
+  ["match", "Change what is to match"],
+  ["compare", "Change the other piece"],
+  ["yarn", "Change what the yarn is for"],
+  ["border", "Change this border"],
+  ["blanket", "Change this blanket"],
 ])
 
 export class CellEditors {

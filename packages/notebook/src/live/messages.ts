@@ -4,6 +4,7 @@
 import type { Verdict } from "@roundwright/flatness"
 import type { Terms } from "@roundwright/stitches"
 import type { CirclePlan } from "../circle.ts"
+import type { FinishingAnswer } from "../finishing/types.ts"
 import type { ShapeFound } from "../laid-out-pattern.ts"
 import type { SquaringRequest, SquaringResult } from "../squaring.ts"
 import type { TransitionsResult } from "../transitions.ts"
@@ -24,6 +25,7 @@ export interface NotebookQuestion {
 export interface KnownAnswers {
   readonly searches: ReadonlyMap<string, SquaringResult>
   readonly transitions: ReadonlyMap<string, TransitionsResult>
+  readonly finishing: ReadonlyMap<string, FinishingAnswer>
   readonly plans: ReadonlyMap<string, CirclePlan>
   readonly shapes: ReadonlyMap<string, ShapeFound>
 }
@@ -94,6 +96,8 @@ export interface PageAnswer {
   readonly sayings: readonly Saying[]
   readonly searches: readonly Search[]
   /** Plans of circle cells, by the lines they were asked for with. */
+  /** What was asked in finishing cells, and answered. */
+  readonly finishing: readonly (readonly [string, FinishingAnswer])[]
   readonly plans: readonly (readonly [string, CirclePlan])[]
 }
 

@@ -186,6 +186,7 @@ class LivePage {
   #showPage(answer: PageAnswer, quick: boolean): void {
     const { title, stray, runs, cells, sayings, searches } = answer
     document.title = title
+    for (const [asked, found] of answer.finishing) this.known.finishing.set(asked, found)
     for (const [lines, plan] of answer.plans) this.known.plans.set(lines, plan)
     this.#answeredTexts = this.#askedTexts
     this.#showing.put("stray", stray)

@@ -28,6 +28,11 @@ export const editableKinds: ReadonlySet<CellKind> = new Set<CellKind>([
   "gauge",
   "calculation",
   "circle",
+  "match",
+  "compare",
+  "yarn",
+  "border",
+  "blanket",
 ])
 
 /** @param markdown cleaned text. A text that breaks the limits of a notebook has no cells. */

@@ -3,6 +3,7 @@
 import type { Cell, ChartPair } from "../result.ts"
 import type { NotebookProblem } from "../written-cell.ts"
 import { circleHtml } from "./circle-html.ts"
+import { finishingHtml } from "./finishing-html.ts"
 import { heightsHtml } from "./heights-html.ts"
 import { type Child, element, type Html, together } from "./html.ts"
 import { ledgerHtml } from "./ledger-html.ts"
@@ -53,6 +54,8 @@ async function contentHtml(
       return circleHtml(content.pattern, content.plan)
     case "transitions":
       return [await chartHtml(content.charts), transitionsHtml(content.request, content.found)]
+    case "finishing":
+      return finishingHtml(content.found)
     case "chart":
       return content.charts
         ? chartHtml(content.charts)

@@ -1,0 +1,98 @@
+// `roundwright compare A B`: two pieces of one pattern round by round, where they part and why.
+
+import { existsSync } from "node:fs"
+import { resolve } from "node:path"
+import {
+  type Comparison,
+  compareHooks,
+  comparePieces,
+  compareRows,
+  readMeasured,
+  readRows,
+} from "@roundwright/matching"
+import { readHeading } from "@roundwright/stitches"
+import { alignColumns } from "./align.ts"
+import { readText } from "./read-file.ts"
+import type { Surroundings } from "./surroundings.ts"
+import { wrap } from "./wrap.ts"
+
+export interface CompareRequest {
+  readonly files: readonly string[]
+  readonly json: boolean
+}
+
+/** @returns 0 where they do not part, 1 where they do @throws RoundwrightError for pieces that cannot be compared */
+export function runCompare({ files, json }: CompareRequest, around: Surroundings): number {
+  const refuse = (why: string) => {
+    around.err(`${wrap(`roundwright compare: ${why}`, 80)}\n`)
+    return 2
+  }
+  if (files.length !== 2)
+    return refuse(
+      `name two pieces, as files or as counts or sizes in quotes, not ${files.length}: compare old.txt '12, 24, 35'.`,
+    )
+  const rows = files.map(readRows)
+  if (rows[0] && rows[1]) {
+    const compared = compareRows(rows[0], rows[1])
+    around.out(json ? `${JSON.stringify(compared, null, 2)}\n` : `${wrap(compared.text, 80)}\n`)
+    return compared.cause === null ? 0 : 1
+  }
+  const hooks = files.map(hookIn)
+  if (hooks[0] && hooks[1]) {
+    const compared = compareHooks(hooks[0], hooks[1])
+    around.out(json ? `${JSON.stringify(compared, null, 2)}\n` : `${wrap(compared.text, 80)}\n`)
+    return compared.hookRatio === 1 ? 0 : 1
+  }
+  const texts = files.map((file) => pieceText(around.cwd, file))
+  for (const text of texts) if ("fault" in text) return refuse(text.fault)
+  const [a, b] = texts.map((one, k) =>
+    readMeasured((one as { text: string }).text, nameOf(files[k]!, k)),
+  )
+  const found = comparePieces(a!, b!)
+  around.out(json ? `${JSON.stringify(publishedComparison(found), null, 2)}\n` : printed(found))
+  return found.cause === null ? 0 : 1
+}
+
+/** "3 mm hook", "hook I": a hook in place of a piece, mm. */
+function hookIn(text: string): number | null {
+  if (!/\bhook\b/i.test(text)) return null
+  return readHeading("hook", text.replace(/\bhook\b/i, "").trim(), "US").hookMm?.value ?? null
+}
+
+/** The keys every version keeps, and those beside them. */
+export function publishedComparison({ parting: _, ...found }: Comparison) {
+  return found
+}
+
+/** A file's text; figures typed in place of a file stand for themselves. */
+export function pieceText(cwd: string, file: string): ReturnType<typeof readText> {
+  if (isFigures(file) && !existsSync(resolve(cwd, file))) return { text: file }
+  return readText(cwd, file)
+}
+
+/** "12, 24, 36" or "4 cm, 7 cm": counts and lengths alone. */
+function isFigures(text: string): boolean {
+  return (
+    /^[\s\d.,;:/"½¼¾]*\d[\s\d.,;:/"½¼¾]*(?:(?:mm|cm|in|sts?)\b[\s\d.,;:/"½¼¾]*)*$/i.test(text) &&
+    /[,;\s]/.test(text.trim())
+  )
+}
+
+function nameOf(file: string, index: number): string {
+  return isFigures(file) ? (index === 0 ? "A" : "B") : file
+}
+
+function printed(found: Comparison): string {
+  const unit = found.by === "counts" ? "" : " mm"
+  const figure = (value: number | null) =>
+    value === null ? "-" : `${Math.round(10 * value) / 10}${unit}`
+  const rows = found.rounds.map(({ round, a, b, ratio }) => [
+    String(round),
+    figure(a),
+    figure(b),
+    ratio === null ? "-" : ratio.toFixed(2),
+    round === found.partAtRound ? "<- here" : "",
+  ])
+  const table = alignColumns([["round", "A", "B", "B / A", ""], ...rows])
+  return `${wrap(found.text, 80)}\n\n${table.join("\n")}\n`
+}

@@ -1,0 +1,283 @@
+// A blanket of one motif: how many pieces for a wished size or of the pieces at hand, how they lie, what is still to make, its
+// colours, half pieces and triangles, and the yarn of it all.
+
+import { formatLength } from "@roundwright/assessment"
+import { RoundwrightError } from "@roundwright/numerics"
+import { believable } from "../lengths.ts"
+import { type Colour, type SharedColours, shareColours } from "./colours.ts"
+import {
+  hexagonsOffset,
+  type Layout,
+  mixedSquares,
+  neighboursOf,
+  type SizedCount,
+  squaresInRows,
+} from "./layout.ts"
+import type { NamedSize } from "./named-sizes.ts"
+
+export interface BlanketRequest {
+  readonly shape: "square" | "hexagon"
+  /** One piece from side to side, mm. */
+  readonly pieceMm: number
+  /** Two pieces joined side by side, measured over both, mm. */
+  readonly pairMm?: number
+  /** Width and length wished for, mm. */
+  readonly wanted?: readonly [number, number]
+  /** Sizes of the name that was asked for, the one taken first. */
+  readonly named?: readonly NamedSize[]
+  readonly layout?: readonly [rows: number, columns: number]
+  /** Pieces there are already. */
+  readonly have?: number
+  /** Make the blanket of what is at hand and nothing more. */
+  readonly onlyHave?: boolean
+  /** Larger squares, by their size in the smallest. */
+  readonly larger?: readonly SizedCount[]
+  readonly borderMm?: number
+  readonly straightEdges?: boolean
+  readonly halves?: boolean
+  readonly colours?: readonly Colour[]
+  readonly gramsEach?: number | null
+  readonly seed?: number
+}
+
+export interface BlanketPlan {
+  readonly rows: number
+  readonly columns: number
+  readonly layout: Layout
+  readonly pitchMm: number
+  /** Whether the pitch was measured on a joined pair. */
+  readonly pitchFrom: "pair" | "piece"
+  readonly widthMm: number
+  readonly lengthMm: number
+  readonly wanted: readonly [number, number] | null
+  /** Whole pieces needed, those there are, and those to make. */
+  readonly needed: number
+  readonly have: number
+  readonly toMake: number
+  readonly left: number
+  readonly halves: number
+  readonly triangles: number
+  readonly colours: SharedColours | null
+  readonly notes: readonly string[]
+  readonly text: string
+}
+
+/** A join draws two pieces together or keeps them apart by no more than this share; beyond it the pair was not of these pieces. */
+const oddPair = 0.15
+
+/** @throws RoundwrightError `no-size`, `too-small`, `odd-pair`, `nothing-wished`, what the layouts throw */
+export function planBlanket(request: BlanketRequest): BlanketPlan {
+  const { shape, pieceMm, borderMm = 0, have = 0 } = request
+  believable(pieceMm, "a piece")
+  if (!Number.isInteger(have) || have < 0)
+    throw new RoundwrightError("bad-count", `There cannot be ${have} pieces at hand.`, {
+      hint: "Give a whole number, 0 for none.",
+    })
+  const pitch = pitchOf(request)
+  const [rows, columns] = gridFor(request, pitch.mm)
+  const layout = layOut(request, rows, columns, pitch.mm)
+  const count = (one: string) =>
+    layout.counts.filter((c) => c.shape === one).reduce((sum, c) => sum + c.count, 0)
+  const needed = count(shape === "square" ? "square" : "hexagon")
+  const halves = count("half-hexagon")
+  const triangles = count("edge-triangle")
+  const [widthMm, lengthMm] = [layout.widthMm + 2 * borderMm, layout.heightMm + 2 * borderMm]
+  const shared = request.colours
+    ? shareColours(
+        layout.pieces.map((piece) => areaShare(piece)),
+        neighboursOf(layout.pieces, pitch.mm),
+        request.colours,
+        request.gramsEach ?? null,
+        request.seed,
+      )
+    : null
+  const toMake = Math.max(0, needed - have)
+  const plan = {
+    rows,
+    columns,
+    layout,
+    pitchMm: pitch.mm,
+    pitchFrom: pitch.from,
+    widthMm,
+    lengthMm,
+    wanted: request.wanted ?? null,
+    needed,
+    have,
+    toMake,
+    left: Math.max(0, have - needed),
+    halves,
+    triangles,
+    colours: shared,
+    notes: notesOf(request, pitch, shared),
+  } as const
+  return { ...plan, text: textOf(plan, shape) }
+}
+
+/** Rows and columns of exactly so many pieces, as near to the wished shape as its divisors allow; of a prime number a row. */
+export function layoutOfCount(
+  pieces: number,
+  [width, length]: readonly [number, number],
+): [rows: number, columns: number] {
+  let best: [number, number] = [pieces, 1]
+  const off = ([rows, columns]: readonly [number, number]) =>
+    Math.abs(Math.log(length / rows / (width / columns)))
+  for (let rows = 1; rows <= pieces; rows += 1)
+    if (pieces % rows === 0 && off([rows, pieces / rows]) < off(best)) best = [rows, pieces / rows]
+  return best
+}
+
+interface Pitch {
+  readonly mm: number
+  readonly from: "pair" | "piece"
+}
+
+/** From one middle to the next: what a joined pair measures beyond a single piece, or a piece's own size. */
+function pitchOf({ pieceMm, pairMm }: BlanketRequest): Pitch {
+  if (pairMm === undefined) return { mm: pieceMm, from: "piece" }
+  believable(pairMm, "a joined pair")
+  const mm = pairMm - pieceMm
+  if (Math.abs(mm / pieceMm - 1) > oddPair)
+    throw new RoundwrightError(
+      "odd-pair",
+      `A joined pair of ${formatLength(pairMm)} is not two pieces of ${formatLength(pieceMm)}.`,
+      {
+        hint: "Measure over both pieces, from outer side to outer side, and one piece as it lies in the pair.",
+        numbers: { pairMm, pieceMm },
+      },
+    )
+  return { mm, from: "pair" }
+}
+
+function gridFor(request: BlanketRequest, pitch: number): [number, number] {
+  const { wanted, layout, have = 0, shape, borderMm = 0 } = request
+  if (layout) return [layout[0], layout[1]]
+  const rowStep = shape === "hexagon" ? (pitch * Math.sqrt(3)) / 2 : pitch
+  const extra = shape === "hexagon" ? (2 * pitch) / Math.sqrt(3) - rowStep : 0
+  if (wanted) {
+    const [width, length] = wanted.map((mm) => believable(mm, "the blanket") - 2 * borderMm)
+    const columns = Math.round(width! / pitch)
+    const rows = Math.round((length! - extra) / rowStep)
+    if (width! < pitch * 0.75 || length! < pitch * 0.75 || columns < 1 || rows < 1)
+      throw new RoundwrightError(
+        "too-small",
+        `A blanket of ${formatLength(wanted[0])} by ${formatLength(wanted[1])} is smaller than one piece of ${formatLength(pitch)}${borderMm > 0 ? " with its border" : ""}.`,
+        { hint: "Check the units, or make smaller pieces.", numbers: { pitch } },
+      )
+    return [rows, columns]
+  }
+  if (have > 0) return gridOfPieces(have, shape, pitch, rowStep)
+  throw new RoundwrightError("nothing-wished", "Neither a size nor a number of pieces is given.", {
+    hint: "Give --size '130 x 170 cm', --layout 8x10, or the pieces at hand with --have 40.",
+  })
+}
+
+/** A blanket is about four long to three wide; two thirds is as far as one strays. */
+const longerBy = 4 / 3
+
+/** Of so many pieces the layout that leaves fewest over and comes nearest to the usual shape. */
+function gridOfPieces(
+  have: number,
+  shape: BlanketRequest["shape"],
+  pitch: number,
+  rowStep: number,
+): [number, number] {
+  let best = { rows: 1, columns: 1, cost: Number.POSITIVE_INFINITY }
+  for (let columns = 1; columns <= have; columns += 1)
+    for (const rows of [Math.floor(have / columns), rowsOfHexagons(have, columns)]) {
+      const uses = shape === "square" ? rows * columns : rows * columns - Math.floor(rows / 2)
+      if (rows < 1 || uses > have) continue
+      const long = (rows * rowStep) / (columns * pitch)
+      const cost =
+        (have - uses) / have + 0.25 * Math.abs(Math.log(Math.max(long, 1 / long) / longerBy))
+      if (cost < best.cost) best = { rows, columns, cost }
+    }
+  return [best.rows, best.columns]
+}
+
+/** Rows of c, c - 1, c ... that so many pieces fill. */
+function rowsOfHexagons(have: number, columns: number): number {
+  const pair = 2 * columns - 1
+  const pairs = Math.floor(have / pair)
+  return 2 * pairs + (have - pairs * pair >= columns ? 1 : 0)
+}
+
+function layOut(request: BlanketRequest, rows: number, columns: number, pitch: number): Layout {
+  const { shape, larger, straightEdges, halves } = request
+  if (shape === "hexagon") {
+    if (larger && larger.length > 0)
+      throw new RoundwrightError("no-mixed-hexagons", "Hexagons of several sizes leave gaps.", {
+        hint: "Mix squares, or make all hexagons alike.",
+      })
+    return hexagonsOffset(rows, columns, pitch, {
+      halves: halves ?? true,
+      triangles: straightEdges ?? false,
+    })
+  }
+  return larger && larger.length > 0
+    ? mixedSquares(rows, columns, pitch, larger)
+    : squaresInRows(rows, columns, pitch)
+}
+
+const shares: Readonly<Record<string, number>> = {
+  square: 1,
+  hexagon: 1,
+  "half-hexagon": 0.5,
+  "edge-triangle": 1 / 6,
+  "corner-triangle": 1 / 12,
+}
+
+function areaShare({ shape, size }: Layout["pieces"][number]): number {
+  return shares[shape]! * size ** 2
+}
+
+function notesOf(
+  { named, pairMm, borderMm }: BlanketRequest,
+  pitch: Pitch,
+  shared: SharedColours | null,
+): string[] {
+  const notes: string[] = []
+  if (pitch.from === "piece")
+    notes.push(
+      "No joined pair was measured: pieces are taken to lie edge to edge, and the join to take no room. Join two, measure over both, and say so (--pair).",
+    )
+  else
+    notes.push(
+      `By the joined pair of ${formatLength(pairMm!)} each piece takes ${formatLength(pitch.mm)}.`,
+    )
+  if (named && new Set(named.map(({ inches }) => inches.join())).size > 1)
+    notes.push(
+      `Sources do not agree on the size called ${named[0]!.name}: ${named.map(({ inches, source }) => `${inches.join(" x ")} in (${source})`).join(", ")}; the first is taken.`,
+    )
+  if (borderMm) notes.push(`The border is ${formatLength(borderMm)} all round.`)
+  if (shared && shared.missing > 0)
+    notes.push(
+      `The yarn left does not reach: ${shared.missing} ${shared.missing === 1 ? "piece has" : "pieces have"} no colour.`,
+    )
+  if (shared && shared.alike > 0)
+    notes.push(`${shared.alike} neighbours share a colour; another seed may part them.`)
+  return notes
+}
+
+function textOf(plan: Omit<BlanketPlan, "text">, shape: BlanketRequest["shape"]): string {
+  const { rows, columns, needed, have, toMake, left, halves, triangles, widthMm, lengthMm } = plan
+  const what = shape === "square" ? "squares" : "hexagons"
+  const grid =
+    shape === "square"
+      ? `${rows} rows of ${columns}`
+      : `${rows} rows of ${columns}${rows > 1 ? ` and ${columns - 1} by turns` : ""}`
+  const edge = [
+    ...(halves > 0 ? [`${halves} half pieces`] : []),
+    ...(triangles > 0 ? [`${triangles} edge triangles`] : []),
+  ]
+  const wished = plan.wanted
+    ? `, where ${formatLength(plan.wanted[0])} by ${formatLength(plan.wanted[1])} were wished for`
+    : ""
+  const there =
+    have === 0
+      ? ""
+      : toMake > 0
+        ? ` ${have} are there, ${toMake} more to make.`
+        : ` All are there${left > 0 ? `, and ${left} left over` : ""}.`
+  const each = plan.wanted ? ` of ${formatLength(plan.pitchMm)} each` : ""
+  return `${needed} ${what}${each} in ${grid}${edge.length > 0 ? `, with ${edge.join(" and ")}` : ""}: ${formatLength(widthMm)} by ${formatLength(lengthMm)}${wished}.${there}`
+}

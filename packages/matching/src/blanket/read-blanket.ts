@@ -1,0 +1,69 @@
+// What is wished of a blanket, in a maker's words: "130 x 170 cm", "baby", "20 cm: 4".
+
+import { RoundwrightError } from "@roundwright/numerics"
+import { believable, lengthAt, readLength } from "../lengths.ts"
+import type { SizedCount } from "./layout.ts"
+import { type NamedSize, sizesNamed } from "./named-sizes.ts"
+
+export interface WishedSize {
+  /** Width and length, mm. */
+  readonly mm: readonly [number, number]
+  /** All sizes of the name, where one was given. */
+  readonly named: readonly NamedSize[]
+}
+
+/** "130 x 170 cm", "4 ft by 5 ft", "1.2 m", a name such as "baby". @throws RoundwrightError `no-size`, `unknown-size` */
+export function readBlanketSize(text: string): WishedSize {
+  if (!/\d/.test(text.replace(/\d-\d+ years|\d+ years/i, ""))) {
+    const named = sizesNamed(text)
+    const [width, length] = named[0]!.inches
+    return { mm: [width * 25.4, length * 25.4], named }
+  }
+  const [a = "", b] = text.split(/\s*(?:x|×|\*|\bby\b)\s*/i)
+  if (b === undefined) {
+    const mm = readLength(a, "the blanket")
+    return { mm: [mm, mm], named: [] }
+  }
+  const second = readLength(b, "the blanket")
+  // The unit stands once: "130 x 170 cm".
+  const unit = /[a-z"″”]+\s*$/i.exec(b)?.[0] ?? ""
+  const first = lengthAt(a)
+    ? readLength(a, "the blanket")
+    : readLength(`${a} ${unit}`, "the blanket")
+  return { mm: [first, second], named: [] }
+}
+
+/** How far a larger square may be from a whole number of the smallest: what a join takes up. */
+const offWhole = 0.08
+
+/** "20 cm: 4; 30 cm: 1" beside pieces of `pieceMm`. @throws RoundwrightError `no-size`, `odd-size` */
+export function readLarger(text: string, pieceMm: number): SizedCount[] {
+  return text
+    .split(/[;,\n]/)
+    .map((part) => part.trim())
+    .filter((part) => part !== "")
+    .map((part) => {
+      const length = lengthAt(part)
+      const count = length ? /^\s*[:=x×]?\s*(\d{1,4})\b/.exec(part.slice(length.length)) : null
+      if (!length || !count || Number(count[1]) < 1)
+        throw new RoundwrightError(
+          "no-size",
+          `"${part.slice(0, 40)}" is no size with its number of pieces.`,
+          {
+            hint: "Write them such as: 20 cm: 4.",
+          },
+        )
+      const exact = believable(length.mm, "a larger piece") / pieceMm
+      const size = Math.round(exact)
+      if (size < 2 || Math.abs(exact - size) > offWhole * size)
+        throw new RoundwrightError(
+          "odd-size",
+          `A piece of ${Number((length.mm / 10).toFixed(1))} cm is not a whole number of pieces of ${Number((pieceMm / 10).toFixed(1))} cm.`,
+          {
+            hint: "Add or leave out a round until it is (match), or put a border round it.",
+            numbers: { exact },
+          },
+        )
+      return { size, count: Number(count[1]) }
+    })
+}

@@ -1,0 +1,91 @@
+// Lengths as makers write them, and as a sheet tells them back: "15.2 cm", "15,2cm", `6 1/2"`, "6.5 inches", "6½ in".
+
+import { RoundwrightError } from "@roundwright/numerics"
+import { millimetresIn } from "@roundwright/stitches"
+
+/** Nothing crocheted is smaller than a millimetre, and no room takes a piece of a hundred metres. */
+const lengthRangeMm = { least: 1, most: 100_000 } as const
+
+const fractions: Readonly<Record<string, number>> = {
+  "¼": 0.25,
+  "½": 0.5,
+  "¾": 0.75,
+  "⅛": 0.125,
+  "⅜": 0.375,
+  "⅝": 0.625,
+  "⅞": 0.875,
+}
+
+/** One number with its unit, at the start of a text; a fraction of inches after a blank or a hyphen. */
+const lengthForm =
+  /^\s*(-?\d{1,7}(?:[.,]\d{1,20})?)?(?:[\s-]?(?:(\d{1,2})\/(\d{1,2})|([¼½¾⅛⅜⅝⅞])))?\s*-?\s*(mm|cm|millimet(?:re|er)s?|centimet(?:re|er)s?|m(?:et(?:re|er)s?)?|in(?:ch(?:es)?)?|ft|feet|foot|yd|yards?|["″”])(?![a-z])/i
+
+/** The length a text begins with, mm, and how many characters it takes; null where it begins with none. */
+export function lengthAt(text: string): { readonly mm: number; readonly length: number } | null {
+  const match = lengthForm.exec(text)
+  if (!match) return null
+  const [all, whole, over, under, sign, unit] = match
+  if (whole === undefined && over === undefined && sign === undefined) {
+    return null
+  }
+  const fraction = sign ? fractions[sign]! : over ? Number(over) / Number(under) : 0
+  // "1/2 in" is read whole by the number form as "1" and "/2": the fraction alone has no whole part.
+  const number = (whole === undefined ? 0 : Number(whole.replace(",", "."))) + fraction
+  return { mm: number * unitMm(unit!), length: all.length }
+}
+
+function unitMm(unit: string): number {
+  if (/^m(?:et|$)/i.test(unit)) return 1000
+  if (/^f/i.test(unit)) return 304.8
+  if (/^y/i.test(unit)) return 914.4
+  if (/^mil/i.test(unit)) return 1
+  if (/^cen/i.test(unit)) return 10
+  return millimetresIn(unit)
+}
+
+/**
+ * A length by itself, mm.
+ * @param what it is the length of, for the message: "the size to match"
+ * @throws RoundwrightError `no-size`
+ */
+export function readLength(text: string, what: string): number {
+  const found = lengthAt(text)
+  if (!found || text.slice(found.length).trim() !== "")
+    throw new RoundwrightError("no-size", `"${text.slice(0, 40)}" is no length for ${what}.`, {
+      hint: "Write a number with its unit, such as 15.2 cm or 6 1/2 in.",
+    })
+  return believable(found.mm, what)
+}
+
+/** @throws RoundwrightError `no-size` */
+export function believable(mm: number, what: string): number {
+  if (mm >= lengthRangeMm.least && mm <= lengthRangeMm.most) return mm
+  const why = mm <= 0 ? "must be more than nothing" : mm < 1 ? "is too small" : "is too large"
+  throw new RoundwrightError("no-size", `A length of ${told(mm)} ${why} for ${what}.`, {
+    hint: `Give a length from ${lengthRangeMm.least} mm to ${lengthRangeMm.most / 1000} m.`,
+    numbers: { mm },
+  })
+}
+
+function told(mm: number): string {
+  return `${Number((mm / 10).toFixed(2))} cm`
+}
+
+/** For a sheet: cm to the half. */
+export function cmToHalf(mm: number): string {
+  return `${Math.round(mm / 5) / 2} cm`
+}
+
+/** For a sheet: inches to the quarter, `6 1/4 in`. */
+export function inchesToQuarter(mm: number): string {
+  const quarters = Math.round((4 * mm) / 25.4)
+  const whole = Math.floor(quarters / 4)
+  const part = ["", "1/4", "1/2", "3/4"][quarters % 4]!
+  const parts = [whole > 0 || part === "" ? String(whole) : "", part].filter((one) => one !== "")
+  return `${parts.join(" ")} in`
+}
+
+/** Both, as a sheet has them: `15 cm (6 in)`. */
+export function sheetLength(mm: number): string {
+  return `${cmToHalf(mm)} (${inchesToQuarter(mm)})`
+}

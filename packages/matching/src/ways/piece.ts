@@ -1,0 +1,88 @@
+// The piece to be matched: read, brought to the size it has now, and measured.
+
+import { type Check, examinePattern } from "@roundwright/assessment"
+import { writePattern } from "@roundwright/instructions"
+import type { Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
+import { type Gauge, gaugeFrom, scaledSwatch } from "@roundwright/stitches"
+import { type Along, alongOf, type Sized, sizesOf } from "./sizes.ts"
+import { likelyRounds, type StandInShape, standIn } from "./stand-in.ts"
+import type { Target } from "./target.ts"
+
+export interface PieceNow {
+  readonly text: string
+  readonly check: Check
+  readonly motif: Motif
+  readonly gauge: Gauge
+  readonly now: Sized
+  /** Set where a plain piece stands in for one whose pattern is not told. */
+  readonly standIn?: string
+}
+
+/**
+ * @param now what a ruler says of the piece as it is; what the text tells where absent
+ * @param another a gauge in place of the text's
+ * @throws RoundwrightError `unreadable-pattern`, `no-measure`, what `layOut` throws
+ */
+export function readPieceNow(
+  text: string,
+  now?: Target,
+  another?: (check: Check) => Gauge | null,
+): PieceNow {
+  const check = examinePattern(text, { remedies: false })
+  const { reading } = check
+  const error = check.result.problems.find(({ severity }) => severity === "error")
+  if (reading.motif.rounds.length === 0 || !check.gauge)
+    throw new RoundwrightError(
+      "unreadable-pattern",
+      `The pattern could not be read${error ? `: ${error.message}` : "."}`,
+      {
+        hint: error?.hint || "Write a line a round, such as: Rnd 1: 12 dc in magic ring. (12 dc)",
+        ...(error
+          ? { place: { line: error.line, column: error.column, length: error.length } }
+          : {}),
+      },
+    )
+  const { motif } = reading
+  const gauge = another?.(check) ?? check.gauge
+  if (!now && !gauge.absolute)
+    throw new RoundwrightError("no-measure", "Nothing tells how large the piece is now.", {
+      hint: "Measure it and say so (--now '14 cm'), or put Yarn: and Hook:, Gauge: or Size: at the head of the pattern.",
+    })
+  if (!now) return { text, check, motif, gauge, now: sizesOf(motif, gauge) }
+  // Twice: a piece drawn larger lies a little otherwise under its own weight.
+  let scaled = gauge
+  for (let pass = 0; pass < 2; pass += 1)
+    scaled = scaledGauge(scaled, now.mm / alongOf(sizesOf(motif, scaled), now.along))
+  return { text, check, motif, gauge: scaled, now: sizesOf(motif, scaled) }
+}
+
+/**
+ * A plain piece in place of a pattern, where sizes alone are told.
+ * @param rounds how many it has; as many as its size asks for where absent
+ */
+export function standInNow(
+  now: Target,
+  { rounds, shape = "square" }: { readonly rounds?: number; readonly shape?: StandInShape },
+  another?: (check: Check) => Gauge | null,
+): PieceNow {
+  const motif = standIn(rounds ?? likelyRounds(now.mm), shape)
+  const piece = readPieceNow(writePattern(motif, "US"), now, another)
+  const note = `No pattern is given: a plain ${shape} of ${motif.rounds.length} rounds of dc stands in for the piece.`
+  return { ...piece, standIn: note }
+}
+
+/** Everything drawn larger or smaller; proportions stay. */
+export function scaledGauge(gauge: Gauge, factor: number): Gauge {
+  const { input } = gauge
+  return gaugeFrom({
+    ...input,
+    swatches: input.swatches.map((swatch) => scaledSwatch(swatch, factor)),
+    scWidthMm: factor * gauge.scWidthMm,
+  })
+}
+
+/** Along what a size is meant: what was said, or the one that is spoken of (across). */
+export function alongMeant(target: Target, now: Sized): Along {
+  return now.corners === 0 ? "across" : target.along
+}

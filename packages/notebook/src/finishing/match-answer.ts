@@ -1,0 +1,57 @@
+// A match cell: ways to a size. A compare cell: the other piece's counts or sizes stand in its lines.
+
+import {
+  comparePieces,
+  matchPiece,
+  readMeasured,
+  readPieceNow,
+  readTarget,
+} from "@roundwright/matching"
+import { RoundwrightError } from "@roundwright/numerics"
+import { linesOf } from "./lines.ts"
+import type { Asked, FinishingAnswer } from "./types.ts"
+
+export function matchAnswer({ pattern, text }: Asked): FinishingAnswer {
+  const lines = linesOf(text)
+  const to = lines.text("to")
+  const now = lines.text("now")
+  if (to === undefined)
+    throw new RoundwrightError("no-size", "The size to match is not said.", {
+      hint: "Write it such as To: 15.2 cm.",
+    })
+  const piece = readPieceNow(pattern, now === undefined ? undefined : readTarget(now, "Now"))
+  const { text: lead, ways, causes, cause, notes } = matchPiece(piece, readTarget(to, "To"))
+  return {
+    lead,
+    items: ways.map((way) => ({ text: way.text, rounds: way.rounds })),
+    table: null,
+    notes: [...(cause === null ? [] : causes.slice(0, 4).map((one) => one.text)), ...notes],
+    drawing: null,
+  }
+}
+
+export function compareAnswer({ pattern, text }: Asked): FinishingAnswer {
+  const found = comparePieces(
+    readMeasured(pattern, "The pattern"),
+    readMeasured(text, "The other piece"),
+  )
+  const figure = (value: number | null) =>
+    value === null ? "-" : String(Math.round(10 * value) / 10)
+  return {
+    lead: found.text,
+    items: [],
+    table: {
+      label: "The two pieces round by round",
+      head: ["Round", "Pattern", "Other", "Ratio", found.by === "sizes" ? "mm across" : "stitches"],
+      rows: found.rounds.map(({ round, a, b, ratio }) => [
+        String(round),
+        figure(a),
+        figure(b),
+        ratio === null ? "-" : ratio.toFixed(2),
+        round === found.partAtRound ? "here they part" : "",
+      ]),
+    },
+    notes: [],
+    drawing: null,
+  }
+}

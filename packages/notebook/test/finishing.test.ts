@@ -1,0 +1,76 @@
+// Cells that match pieces and finish a blanket: what they give, what they refuse, what a page carries of them.
+
+import * as v from "valibot"
+import { describe, expect, it } from "vitest"
+import { carriedAnswers } from "../src/carried.ts"
+import { carriedSchemas } from "../src/carried-schemas.ts"
+import { computeNotebook, renderNotebook } from "../src/index.ts"
+
+const pattern = `\`\`\`pattern name=square
+# Garden square
+Terms: US
+Yarn: DK
+Hook: 4 mm
+
+Rnd 1: ch 3 (counts as dc), 2 dc in magic ring, *ch 2, 3 dc in ring; rep from * 2 more times, ch 2; join. (12 dc)
+Rnd 2: sl st in next 2 dc and in ch-2 sp, ch 3 (counts as dc), (dc, ch 2, 2 dc) in same sp, *dc in next 3 sts, (2 dc, ch 2, 2 dc) in next ch-2 sp; rep from * 2 more times, dc in next 3 sts; join. (28 dc)
+\`\`\``
+
+const notebook = (...cells: string[]) => `# A square\n\n${[pattern, ...cells].join("\n\n")}\n`
+const cell = (kind: string, lines: string) => `\`\`\`${kind} of=square\n${lines}\n\`\`\``
+
+const all = notebook(
+  cell("match", "To: 5.5 cm"),
+  cell("compare", "12, 27"),
+  cell("yarn", "Layout: 2x3\nWeighed: 4 pieces = 12 g"),
+  cell("border", "Layout: 2x3\nRounds: sc, dc\nRepeat: 4 + 1"),
+  cell("blanket", "Layout: 2x3\nColours: rose, cream"),
+)
+
+describe("finishing cells", () => {
+  it("each give a first sentence, and stand on a page", async () => {
+    const result = await computeNotebook(all)
+    expect(result.problems).toEqual([])
+    const found = result.cells.flatMap(({ content }) =>
+      content?.kind === "finishing" ? [content.found!] : [],
+    )
+    expect(found.length).toBe(5)
+    for (const { lead } of found) expect(lead.length).toBeGreaterThan(10)
+    expect(found[1]!.lead).toMatch(/They part in round 2/)
+    expect(found[4]!.drawing).toMatch(/^<svg/)
+    const { html, problems } = await renderNotebook(all)
+    expect(problems).toEqual([])
+    expect(html).toContain("They part in round 2")
+    expect(html).toContain("<polygon")
+  })
+
+  it("tell what cannot be at their line", async () => {
+    const { problems } = await computeNotebook(
+      notebook(
+        cell("match", "To: -3 cm"),
+        cell("yarn", "Sheep: 3"),
+        cell("blanket", "Size: 1 x 1 cm"),
+        cell("border", "Repeat: often"),
+      ),
+    )
+    expect(problems.length).toBe(4)
+    expect(problems.every(({ severity, hint }) => severity === "error" && hint !== "")).toBe(true)
+    expect(new Set(problems.map(({ cell: index }) => index)).size).toBe(4)
+  })
+
+  it("go along with a page, and no drawing but one of ours is taken from it", async () => {
+    const { finishing } = carriedAnswers(await computeNotebook(all))
+    expect(finishing!.length).toBe(5)
+    for (const one of finishing!)
+      expect(v.safeParse(carriedSchemas.finishing, one).success).toBe(true)
+    const [key, blanket] = finishing![4]!
+    for (const bad of [
+      "<svg onload=alert(1)></svg>",
+      blanket.drawing!.replace("<title>", "<script>alert(1)</script><title>"),
+      blanket.drawing!.replace("<polygon ", '<polygon onclick="x" '),
+    ])
+      expect(
+        v.safeParse(carriedSchemas.finishing, [key, { ...blanket, drawing: bad }]).success,
+      ).toBe(false)
+  })
+})
