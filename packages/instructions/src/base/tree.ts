@@ -121,6 +121,8 @@ export type Place = Span & {
         readonly pick?: Pick
         readonly pickNoun?: Noun
         readonly total?: number
+        /** "24 dc around": whether so many go into each or are all there are, nothing says. */
+        readonly unsaid?: true
         /** "in each other": those the case before leaves out. */
         readonly others?: boolean
       } /** Several places named in a row, one after the other. */

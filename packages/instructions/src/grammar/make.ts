@@ -261,7 +261,13 @@ function untilSteps(
   }
   const growth = readGrowth(cursor)
   if (growth !== null) return [growing(cursor.since(start), stitch, growth)]
-  const place: Place = { ...cursor.since(start), at: "each", nouns: [{ what: "stitch" }], until }
+  const place: Place = {
+    ...cursor.since(start),
+    at: "each",
+    nouns: [{ what: "stitch" }],
+    until,
+    unsaid: true,
+  }
   return [{ ...cursor.since(start), do: "work", stitch, count, place }]
 }
 

@@ -148,7 +148,7 @@ function attached(chart: Chart, at: number, place: Place, start: number): Clause
   if (place.at !== "next" || place.count !== 1 || cursor.is("work")) return []
   const begins = at === 1 && cursor.text() === "."
   if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain") && !begins) return []
-  if (place.order !== "any" && at > 2) return []
+  if (place.order !== "any" && (at > 2 || chart.openMarks.length > 0)) return []
   // "In front loops only": how the stitches are worked, not where the round begins.
   if (place.bare && (place.loops || place.post)) return []
   const end = cursor.lastEnd()

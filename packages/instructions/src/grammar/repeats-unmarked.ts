@@ -75,9 +75,14 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
     return true
   })
   if (cursor.accept("[", "(", "{")) cursor.accept("]", ")", "}")
-  const times = readTimes(cursor, true)
+  const opens = chart.lexemes.slice(0, at).some(({ text }) => isRepeatMark(text))
+  const implied: Times | null =
+    !opens && !unmarked && /^[.;]?$/.test(cursor.text())
+      ? { kind: "until", until: { kind: "around" } }
+      : null
+  const times = readTimes(cursor, true) ?? implied
   if (!times || (times.kind === "until" && times.until.kind !== "around")) return []
-  return repeatsOfAll(chart, at, times, unmarked !== null, 0)
+  return repeatsOfAll(chart, at, times, unmarked !== null, times === implied ? goesOnCost : 0)
 }
 
 /** "Repeat 6 times *...*", "repeat (...) 6 times", "repeat the following 6 times: ...": how often, told in front. */

@@ -49,6 +49,10 @@ export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>
     for (const part of place.places) performWork(work, { ...step, place: part })
     return
   }
+  if (place?.at === "each" && place.unsaid && isWholeRound(work, step.count)) {
+    workEvenly(work, { ...step, place: null, even: true })
+    return
+  }
   if (place?.at === "each" && !alongOwn(work, place)) {
     passEach(work, step)
     return
@@ -100,6 +104,15 @@ export function performWork(work: RoundWork, step: Extract<Step, { do: "work" }>
     place,
   )
 }
+
+/** "24 dc around" on twelve stitches: nobody works as many into each as there are stitches. */
+function isWholeRound(work: RoundWork, count: number): boolean {
+  if (count < fewestOfRound || work.inPlace) return false
+  return count >= work.main.edge.cells.filter(({ type }) => type === "stitch").length
+}
+
+/** Stitches of the smallest round told by its total. */
+const fewestOfRound = 6
 
 /** "sc in each ch" while a chain of the round itself is being worked back along. */
 function alongOwn(work: RoundWork, place: Extract<Place, { at: "each" }>): boolean {
