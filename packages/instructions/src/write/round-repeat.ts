@@ -1,0 +1,105 @@
+// The repeat of a whole round: "..., *...; rep from * around". Of all places to set the star the one is taken that
+// leaves nothing over at the end, and of those the one that reads shortest.
+
+import { foldCost, foldParts, isPower, listParts, timesFrom } from "./fold.ts"
+import type { Voice } from "./house-style.ts"
+import type { Part, Wording } from "./part.ts"
+
+export interface RoundParts {
+  readonly parts: readonly Part[]
+  /** What would be passed over between the last part and the start of the round. */
+  readonly skipAtEnd: Part | null
+  /** The parts begin in the stitch that the round before is joined to, or begins with. */
+  readonly begins: "at-join" | "at-first" | null
+  /** The parts are all of the round: nothing was made before them. */
+  readonly whole: boolean
+}
+
+/** Longest repeat looked for, and how far on it may begin. */
+const longestBody = 80
+const longestStart = 80
+/** In characters: what is left over after a repeat is easily lost. */
+const tailCost = 60
+/** A round that comes again and again is told by its repeat, though a bracket might be shorter. */
+const starGain = 14
+/** From so many on "around" is easier followed than a number; sides of a polygon are counted. */
+const fewestAround = 5
+
+export function roundText(told: RoundParts, voice: Voice, wording: Wording): string {
+  const { begins } = told
+  if (!wording.repeats) return listParts(told.parts).join(", ")
+  if (begins === null || !wording.start) return repeatText(told, voice, wording).text
+  const each = eachAround(told, wording)
+  if (each) return each
+  // In the stitch of the join: said before all, or of the first part alone.
+  const place = begins === "at-join" ? "same st as join" : "first st"
+  const before = repeatText(told, voice, wording)
+  const prefix = `starting in ${place}, `
+  const [first, ...rest] = told.parts
+  const moved = first && inPlace(first, place)
+  if (!moved) return prefix + before.text
+  const apart = repeatText({ ...told, parts: [moved, ...rest] }, voice, wording)
+  return apart.cost <= before.cost + prefix.length ? apart.text : prefix + before.text
+}
+
+/** "dc in next st" as "dc in same st as join"; null for a part that spans more than one place. */
+function inPlace({ text, each }: Part, place: string): Part | null {
+  if (each && text.startsWith(`${each.work} in next st`))
+    return { text: text.replace(" in next st", ` in ${place}`) }
+  return / in next st(?: \(|$)/.test(text)
+    ? { text: text.replace(/ in next st(?= \(|$)/, ` in ${place}`) }
+    : null
+}
+
+/** "2 sc in each st around"; null where places differ. */
+function eachAround({ parts, whole, skipAtEnd }: RoundParts, wording: Wording): string | null {
+  const [first] = parts
+  if (!whole || skipAtEnd || !wording.around || !first?.each || parts.length < 2) return null
+  if (!parts.every(({ text, each }) => each && text === first.text)) return null
+  return `${first.each.work} in each ${first.each.several.replace(/sts$/, "st").replace(/sps$/, "sp")} around`
+}
+
+function repeatText(
+  told: RoundParts,
+  voice: Voice,
+  wording: Wording,
+): { text: string; cost: number } {
+  const { parts, skipAtEnd } = told
+  const each = eachAround(told, wording)
+  if (each) return { text: each, cost: each.length }
+  const cost = foldCost(parts, voice)
+  let best = { text: foldParts(parts, voice).join(", "), cost }
+  const offer = (list: readonly Part[], start: number, length: number, times: number) => {
+    const end = start + length * times
+    const [before, body, after] = [
+      list.slice(0, start),
+      list.slice(start, start + length),
+      list.slice(end),
+    ]
+    const phrases = foldParts(body, voice)
+    if (phrases.length < 2 && !phrases[0]?.startsWith("[")) return
+    const more =
+      wording.around && after.length === 0 && times + (start > 0 ? 1 : 0) >= fewestAround
+        ? "around"
+        : timesMore(times - 1)
+    const head = before.length > 0 ? `${foldParts(before, voice).join(", ")}, ` : ""
+    const tail = after.length > 0 ? `, ${foldParts(after, voice).join(", ")}` : ""
+    const text = `${head}*${phrases.join(", ")}; rep from * ${more}${tail}`
+    const weighed = text.length - starGain + (after.length > 0 ? tailCost : 0)
+    if (weighed < best.cost) best = { text, cost: weighed }
+  }
+  for (const list of skipAtEnd ? [parts, [...parts, skipAtEnd]] : [parts])
+    for (let length = 1; length <= Math.min(longestBody, list.length / 2); length++)
+      for (let start = 0; start <= Math.min(longestStart, list.length - 2 * length); start++) {
+        const times = timesFrom(list, start, length)
+        if (times < 2) continue
+        // What would be passed over at the very end is said within a repeat or not at all.
+        if (list !== parts && start + length * times < list.length) continue
+        if (!isPower(list.slice(start, start + length))) offer(list, start, length, times)
+      }
+  return best
+}
+
+function timesMore(times: number): string {
+  return times === 1 ? "once more" : times === 2 ? "twice more" : `${times} more times`
+}
