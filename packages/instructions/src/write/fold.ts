@@ -10,20 +10,25 @@ const longestBracket = 16
 const bracketCost = 4
 /** A sequence worked twice reads as easily written out as in a bracket. */
 const twiceCost = 6
+/** A bracket within a bracket loses its reader. */
+const nestedCost = 30
 
 interface Told {
   readonly phrases: readonly string[]
   readonly cost: number
 }
 
-/** The parts as phrases; commas go between them. */
-export function foldParts(parts: readonly Part[], voice: Voice): string[] {
-  return [...fold(parts, voice, new Map()).phrases]
+/**
+ * The parts as phrases; commas go between them.
+ * @param most parts that a bracket may hold with all its repeats
+ */
+export function foldParts(parts: readonly Part[], voice: Voice, most = parts.length): string[] {
+  return [...fold(parts, voice, new Map(), most).phrases]
 }
 
 /** Length of the phrases with their commas, brackets weighed. */
-export function foldCost(parts: readonly Part[], voice: Voice): number {
-  return fold(parts, voice, new Map()).cost
+export function foldCost(parts: readonly Part[], voice: Voice, most = parts.length): number {
+  return fold(parts, voice, new Map(), most).cost
 }
 
 /** The parts one after the other, only runs of the same told together. */
@@ -37,7 +42,7 @@ export function listParts(parts: readonly Part[]): string[] {
   return phrases
 }
 
-function fold(parts: readonly Part[], voice: Voice, known: Map<string, Told>): Told {
+function fold(parts: readonly Part[], voice: Voice, known: Map<string, Told>, most: number): Told {
   const key = parts.map(({ text }) => text).join("|")
   const before = known.get(key)
   if (before) return before
@@ -55,9 +60,16 @@ function fold(parts: readonly Part[], voice: Voice, known: Map<string, Told>): T
     for (let length = run > 1 ? run + 1 : 1; length <= longest; length++) {
       if (length === 1 && parts[i]!.each) continue
       const times = timesFrom(parts, i, length)
-      if (times < 2 || isPower(parts.slice(i, i + length))) continue
-      const inner = fold(parts.slice(i, i + length), voice, known)
-      const extra = bracketCost + (times === 2 ? twiceCost : 0) + inner.cost - textCost(inner)
+      if (times < 2 || times * length > most) continue
+      if (isPower(parts.slice(i, i + length))) continue
+      const inner = fold(parts.slice(i, i + length), voice, known, most)
+      const nested = inner.phrases.some((phrase) => /^[[(].* (?:twice|times)$/.test(phrase))
+      const extra =
+        bracketCost +
+        (times === 2 ? twiceCost : 0) +
+        (nested ? nestedCost : 0) +
+        inner.cost -
+        textCost(inner)
       offer(voice.repeated(inner.phrases.join(", "), times), length * times, extra)
     }
     best[i] = here!

@@ -19,11 +19,15 @@ export interface RoundParts {
 const longestBody = 80
 const longestStart = 80
 /** In characters: what is left over after a repeat is easily lost. */
-const tailCost = 60
+const tailCost = 90
+/** "ending at **" has to be held in mind, but nothing is said twice. */
+const lastPartCost = 5
 /** A round that comes again and again is told by its repeat, though a bracket might be shorter. */
 const starGain = 14
-/** From so many on "around" is easier followed than a number; sides of a polygon are counted. */
-const fewestAround = 5
+/** From so many on "around" is easier followed than a number. */
+const fewestAround = 4
+/** Parts of a round that a bracket may hold however short the round is. */
+const fewestShared = 6
 
 export function roundText(told: RoundParts, voice: Voice, wording: Wording): string {
   const { begins } = told
@@ -31,8 +35,8 @@ export function roundText(told: RoundParts, voice: Voice, wording: Wording): str
   if (begins === null || !wording.start) return repeatText(told, voice, wording).text
   const each = eachAround(told, wording)
   if (each) return each
+  const place = begins === "at-join" ? "same st" : "first st"
   // In the stitch of the join: said before all, or of the first part alone.
-  const place = begins === "at-join" ? "same st as join" : "first st"
   const before = repeatText(told, voice, wording)
   const prefix = `starting in ${place}, `
   const [first, ...rest] = told.parts
@@ -67,26 +71,14 @@ function repeatText(
   const { parts, skipAtEnd } = told
   const each = eachAround(told, wording)
   if (each) return { text: each, cost: each.length }
-  const cost = foldCost(parts, voice)
-  let best = { text: foldParts(parts, voice).join(", "), cost }
+  const share = Math.max(fewestShared, Math.floor(parts.length / 2))
+  let best = {
+    text: foldParts(parts, voice, share).join(", "),
+    cost: foldCost(parts, voice, share),
+  }
   const offer = (list: readonly Part[], start: number, length: number, times: number) => {
-    const end = start + length * times
-    const [before, body, after] = [
-      list.slice(0, start),
-      list.slice(start, start + length),
-      list.slice(end),
-    ]
-    const phrases = foldParts(body, voice)
-    if (phrases.length < 2 && !phrases[0]?.startsWith("[")) return
-    const more =
-      wording.around && after.length === 0 && times + (start > 0 ? 1 : 0) >= fewestAround
-        ? "around"
-        : timesMore(times - 1)
-    const head = before.length > 0 ? `${foldParts(before, voice).join(", ")}, ` : ""
-    const tail = after.length > 0 ? `, ${foldParts(after, voice).join(", ")}` : ""
-    const text = `${head}*${phrases.join(", ")}; rep from * ${more}${tail}`
-    const weighed = text.length - starGain + (after.length > 0 ? tailCost : 0)
-    if (weighed < best.cost) best = { text, cost: weighed }
+    const found = withStar(list, start, length, times, voice, wording)
+    if (found && found.cost < best.cost) best = found
   }
   for (const list of skipAtEnd ? [parts, [...parts, skipAtEnd]] : [parts])
     for (let length = 1; length <= Math.min(longestBody, list.length / 2); length++)
@@ -98,6 +90,35 @@ function repeatText(
         if (!isPower(list.slice(start, start + length))) offer(list, start, length, times)
       }
   return best
+}
+
+/** The parts with a star at `start` and so many times its body; null where the body is one run told shorter. */
+function withStar(
+  list: readonly Part[],
+  start: number,
+  length: number,
+  times: number,
+  voice: Voice,
+  wording: Wording,
+): { text: string; cost: number } | null {
+  const body = list.slice(start, start + length)
+  const after = list.slice(start + length * times)
+  const phrases = foldParts(body, voice)
+  if (phrases.length < 2 && body[0]!.each) return null
+  const head = start > 0 ? `${foldParts(list.slice(0, start), voice).join(", ")}, ` : ""
+  const inPart = after.length > 0 && after.every(({ text }, i) => text === body[i]?.text)
+  const rounds = times + (start > 0 || inPart ? 1 : 0)
+  const around = wording.around && rounds >= fewestAround && (after.length === 0 || inPart)
+  const more = (count: number) => (around ? "around" : timesMore(count))
+  if (inPart) {
+    const first = foldParts(after, voice).join(", ")
+    const rest = foldParts(body.slice(after.length), voice).join(", ")
+    const text = `${head}*${first}**, ${rest}; rep from * ${more(times)}, ending at **`
+    return { text, cost: text.length - starGain + lastPartCost }
+  }
+  const tail = after.length > 0 ? `, ${foldParts(after, voice).join(", ")}` : ""
+  const text = `${head}*${phrases.join(", ")}; rep from * ${more(times - 1)}${tail}`
+  return { text, cost: text.length - starGain + (after.length > 0 ? tailCost : 0) }
 }
 
 function timesMore(times: number): string {

@@ -4,10 +4,10 @@ import type { Round } from "@roundwright/motif"
 import { ordinal } from "../base/wording.ts"
 import type { Voice } from "./house-style.ts"
 
-/** "join with sl st in top of beg ch-3", "join with sl st in first sc". */
+/** "join in top of beg ch-3", "join in first sc": with a slip stitch, as all joins are. */
 export function joinWords(round: Round, voice: Voice, into: boolean): string {
   const place = into ? joinPlace(round, voice) : null
-  return place === null ? "join" : `join with ${voice.name({ basic: "sl st" })} in ${place}`
+  return place === null ? "join" : `join in ${place}`
 }
 
 function joinPlace({ elements, startChain }: Round, voice: Voice): string | null {

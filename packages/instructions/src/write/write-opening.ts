@@ -97,6 +97,7 @@ function moveWords(hook: Hook, anchor: Anchor, round: Round): string[] {
     throw cannot(round, "starts in a place that slip stitches do not reach")
   hook.shared.start = anchor
   const slip = hook.shared.voice.name({ basic: "sl st" })
+  if (place.noun === "next st" && over > 0) return [`${slip} in next ${over + 1} sts`]
   const way = over === 0 ? [] : [`${slip} in next ${over === 1 ? "st" : `${over} sts`}`]
   return [...way, `${slip} ${anchor.at === "space" ? "to" : "in"} ${place.noun}`]
 }

@@ -79,11 +79,13 @@ function isCorner(hook: Hook, anchor: Anchor): boolean {
 function atCorner<T extends { noun: string; several: string }>(words: T, hook: Hook): T {
   if (hook.shared.naming === "aside")
     return { ...words, noun: `${words.noun} (corner)`, several: "" }
+  // Corners need no size beside their name.
+  const bare = (text: string) => text.replace(/^ch-\d+ (?=sp)/, "")
   const { several } = words
   return {
     ...words,
-    noun: words.noun.replace(/^next /, "next corner "),
-    several: several === "" ? "" : `corner ${several}`,
+    noun: `next corner ${bare(words.noun.replace(/^next /, ""))}`,
+    several: several === "" ? "" : `corner ${bare(several)}`,
   }
 }
 
@@ -178,11 +180,13 @@ function countSkipped(hook: Hook, anchor: Anchor, found: number): Omit<PlaceWord
   const run = runStart(edge, found)
   const element = edge.elements[anchor.element]
   const size = element?.type === "chain" ? element.chains : 1
-  if (anchor.at === "chain" && run < at) {
+  if (anchor.at === "chain" && run < at && found > at) {
     // Further along in the run worked into last.
     const walk = found - run + 1
     return { skip: null, over: 0, noun: `${ordinal(walk)} ch`, several: "" }
   }
+  if (anchor.at === "chain" && between("chain") === 0)
+    return { skip: null, over: null, noun: "next ch", several: "ch" }
   const passed =
     between("chain", (index) => edge.startsRun(index) && sizeAt(edge, index) === size) -
     (anchor.at === "chain" && run < found && run >= at ? 1 : 0)

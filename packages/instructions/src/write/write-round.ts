@@ -32,8 +32,8 @@ export function roundWords(
   const hook = hookAtStart(motif.rounds, index, edge, told.below, wording.corners, voice)
   const opening = openingWords(motif, round, index, hook, voice)
   const begins = beginsIn(motif, round, opening.from, hook)
-  const { parts, closed, loop } = partsOf(round, opening.from, hook, voice, told)
-  const skip = closed ? null : skipAtEnd(round, hook)
+  const { parts, closing, loop } = partsOf(round, opening.from, hook, voice, told)
+  const skip = closing !== null ? null : skipAtEnd(round, hook)
   const body = roundText(
     {
       parts,
@@ -44,12 +44,22 @@ export function roundWords(
     voice,
     wording,
   )
-  const work = [...opening.words, ...(loop === null ? [] : [loop]), body]
+  const work = [...opening.words, ...(loop === null ? [] : [loop]), cornerOnce(body)]
   const ending =
-    round.closing === "joined" && !closed ? joinWords(round, voice, wording.joinInto) : ""
+    closing ?? (round.closing === "joined" ? joinWords(round, voice, wording.joinInto) : "")
   return [opening.centre ?? "", work.filter((text) => text !== "").join(", "), ending]
     .filter((text) => text !== "")
     .join("; ")
+}
+
+const cornerMade = " (corner made)"
+
+/** What makes a corner is said of the first one. */
+function cornerOnce(body: string): string {
+  const at = body.indexOf(cornerMade)
+  if (at < 0) return body
+  const end = at + cornerMade.length
+  return body.slice(0, end) + body.slice(end).replaceAll(cornerMade, "")
 }
 
 /** Whether the first stitch goes where the round before is joined, which "next" would pass by. */
@@ -83,10 +93,10 @@ function partsOf(
   hook: Hook,
   voice: Voice,
   corners: CornersTold,
-): { parts: Part[]; closed: boolean; loop: string | null } {
+): { parts: Part[]; closing: string | null; loop: string | null } {
   const parts: Part[] = []
   const { elements } = round
-  let closed = false
+  let closing: string | null = null
   const opening = chainAtStart(round, hook, from)
   let behind: string | undefined
   const [first] = elements
@@ -94,14 +104,14 @@ function partsOf(
     opening === "loop" && first?.type === "chain"
       ? `ch ${first.chains} (counts as first ch-${first.chains} sp)`
       : null
+  const inCorner = () => hook.shared.last !== null && corners.below.has(anchorKey(hook.shared.last))
   const add = (i: number, length: number, told: Part[]) => {
     const start = i === from ? 0 : i
     const makes = [...corners.made].some((made) => made >= start && made < i + length)
     const last = told.at(-1)!
-    const named = hook.shared.naming === "none" || /\bcorner\b/.test(last.text)
+    const named = hook.shared.naming === "none" || /\bcorner\b/.test(last.text) || inCorner()
     const { round: below } = hook.edge
-    if (makes && !named && below >= 0)
-      told[told.length - 1] = { text: `${last.text} (corner made)` }
+    if (makes && !named && below >= 0) told[told.length - 1] = { text: `${last.text}${cornerMade}` }
     parts.push(...told)
   }
   for (let i = opening === "slip" || loop !== null ? 1 : from; i < elements.length; ) {
@@ -128,14 +138,12 @@ function partsOf(
       parts.push(...stitchParts(element, hook, round, voice))
     } else if (element.type === "picot") parts.push({ text: picotText(element, voice) })
     else if (element.closedWith) {
-      closed = true
-      parts.push(
-        closingPart(element.chains, element.closedWith, round, i, voice, opening === "slip", hook),
-      )
+      const { chains, closedWith } = element
+      closing = closingWords(chains, closedWith, round, i, voice, opening === "slip", hook)
     } else parts.push({ text: `ch ${element.chains}` })
     i += 1
   }
-  return { parts, closed, loop }
+  return { parts, closing, loop }
 }
 
 /**
@@ -172,7 +180,7 @@ function chainAtStart(round: Round, hook: Hook, from: number): "group" | "loop" 
   return "group"
 }
 
-function closingPart(
+function closingWords(
   chains: number,
   kind: StitchElement["kind"],
   round: Round,
@@ -180,7 +188,7 @@ function closingPart(
   voice: Voice,
   onSlip: boolean,
   hook: Hook,
-): Part {
+): string {
   const own = chains - turningChains(kind.basic)
   if (own < 1 || i !== round.elements.length - 1 || round.elements[0]?.type !== "stitch")
     throw cannot(round, "closes its last space in a way that has no plain wording")
@@ -190,7 +198,5 @@ function closingPart(
     last?.type === "chain" && last.closedWith
       ? `last ${voice.name(last.closedWith)}`
       : voice.name({ basic: "sl st" })
-  return {
-    text: `ch ${own}, ${voice.name(kind)} in ${onSlip ? tall : "first st"} (counts as ch-${chains} sp)`,
-  }
+  return `ch ${own}, ${voice.name(kind)} in ${onSlip ? tall : "first st"} (counts as ch-${chains} sp)`
 }
