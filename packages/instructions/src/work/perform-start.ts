@@ -12,7 +12,7 @@ import { firstLeg, isLegAcross, isLegInSame, isLegWithNext, workFirstLeg } from 
 import { firstBasic } from "./main-stitch.ts"
 import { move } from "./move-start.ts"
 import type { RoundWork } from "./round-work.ts"
-import { type ChainStep, startAnchors } from "./start-places.ts"
+import { type ChainStep, leaveStart, startAnchors } from "./start-places.ts"
 
 /** True for the first thing a round makes, outside repeats. */
 export function isStartChain(work: RoundWork, step: ChainStep): boolean {
@@ -62,6 +62,7 @@ export function workStartChain(
     }
     if (known.space === step.chains && !known.kind) {
       // "ch 5 (counts as first ch-5 sp)": the round begins with a loop from the join.
+      leaveStart(work)
       onTheEdge(work, step)
       return
     }

@@ -88,9 +88,9 @@ function moveWords(hook: Hook, anchor: Anchor, round: Round): string[] {
     if (!closed) hook.at = 1
     return []
   }
-  if (closed || anchor.round !== hook.edge.round)
+  if (anchor.round !== hook.edge.round)
     throw cannot(round, "starts away from where the round before ends")
-  hook.at = 1
+  if (!closed) hook.at = 1
   const place = placeWords(hook, anchor)
   const over = place?.over ?? null
   if (!place || over === null)
@@ -111,9 +111,11 @@ function firstLegWords(hook: Hook, first: StitchElement, round: Round, voice: Vo
   const one = first.anchors.every((anchor) => anchorKey(anchor) === anchorKey(start))
   if (gathered.how !== "cluster" && gathered.how !== "together")
     return `${voice.name(first.kind)} in ${same}`
-  if (gathered.legs < 3)
-    throw cannot(round, "starts with a cluster of two legs, one of them a chain")
-  const named = (legs: number) => voice.name({ ...first.kind, gathered: { how: "together", legs } })
+  if (gathered.legs < 2) throw cannot(round, "starts with a cluster of one leg")
+  const named = (legs: number) =>
+    legs === 1
+      ? voice.name({ basic: first.kind.basic })
+      : voice.name({ ...first.kind, gathered: { how: "together", legs } })
   if (one) return `${named(gathered.legs - 1)} in ${same} (counts as ${named(gathered.legs)})`
   const places = first.anchors.slice(1).map((anchor) => placeWords(hook, anchor))
   if (places.some((place) => !place || place.skip !== null || place.noun !== "next st"))

@@ -94,14 +94,29 @@ class RoundWriter {
   /** The first wording from `at` on that reads back on the rounds before. @throws RoundwrightError `cannot-be-written` */
   told(index: number, at: number): Told {
     let doubted: Told | null = null
+    let refused: unknown = null
     for (let wording = at; wording < wordings.length; wording++) {
-      const line = this.#line(index, wordings[wording]!)
+      const line = this.#tryLine(index, wordings[wording]!)
+      if (typeof line !== "string") {
+        refused = line
+        continue
+      }
       const back = this.#readBack(index, line)
       if (back === "clean") return { line, wording }
       if (back === "doubted") doubted ??= { line, wording }
     }
     if (doubted) return doubted
-    throw cannot(this.motif.rounds[index]!, "does not read back as it was")
+    throw refused ?? cannot(this.motif.rounds[index]!, "does not read back as it was")
+  }
+
+  /** The line, or the error that says why this wording has none. */
+  #tryLine(index: number, wording: Wording): string | RoundwrightError {
+    try {
+      return this.#line(index, wording)
+    } catch (error) {
+      if (error instanceof RoundwrightError) return error
+      throw error
+    }
   }
 
   bestOf(index: number): string {

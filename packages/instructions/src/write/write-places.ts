@@ -49,6 +49,12 @@ export function placeWords(hook: Hook, anchor: Anchor): PlaceWords | null {
     const space = anchor.at === "space" || anchor.at === "between"
     return { skip: null, over: 0, noun: space ? "same sp" : "same st", several: "", isNext: false }
   }
+  const within = last && withinRun(last, anchor)
+  if (within) {
+    hook.shared.last = anchor
+    return { skip: null, over: null, noun: within, several: "", isNext: false }
+  }
+  if (anchor.at === "stitch" && anchor.round === hook.index) return justMade(hook, anchor)
   const { start } = hook.shared
   if (start?.at === "space" && anchorKey(start) === anchorKey(anchor)) {
     hook.shared.last = anchor
@@ -87,6 +93,24 @@ function atCorner<T extends { noun: string; several: string }>(words: T, hook: H
     noun: `next corner ${bare(words.noun.replace(/^next /, ""))}`,
     several: several === "" ? "" : `corner ${bare(several)}`,
   }
+}
+
+/** From a run of chains into one of its chains, or from that under the run again: "6th ch of same sp", "same sp". */
+function withinRun(last: Anchor, anchor: Anchor): string | null {
+  if (last.at === "centre" || anchor.at === "centre") return null
+  if (last.round !== anchor.round || last.element !== anchor.element) return null
+  if (last.at === "space" && anchor.at === "chain")
+    return `${ordinal(anchor.chain + 1)} ch of same sp`
+  return last.at === "chain" && anchor.at === "space" ? "same sp" : null
+}
+
+/** On the stitch last made: "top of dc just made"; null for any other stitch of the round. */
+function justMade(hook: Hook, anchor: Extract<Anchor, { at: "stitch" }>): PlaceWords | null {
+  const made = hook.rounds[hook.index]?.elements[anchor.element]
+  if (made?.type !== "stitch" || made.kind.gathered) return null
+  hook.shared.last = anchor
+  const noun = `top of ${hook.shared.voice.name(made.kind)} just made`
+  return { skip: null, over: null, noun, several: "", isNext: false }
 }
 
 /** Back along a chain of the round itself: "2nd ch from hook", then "next ch"; null when chains are left out. */
@@ -186,7 +210,7 @@ function countSkipped(hook: Hook, anchor: Anchor, found: number): Omit<PlaceWord
     return { skip: null, over: 0, noun: `${ordinal(walk)} ch`, several: "" }
   }
   if (anchor.at === "chain" && between("chain") === 0)
-    return { skip: null, over: null, noun: "next ch", several: "ch" }
+    return { skip: null, over: between("stitch"), noun: "next ch", several: "ch" }
   const passed =
     between("chain", (index) => edge.startsRun(index) && sizeAt(edge, index) === size) -
     (anchor.at === "chain" && run < found && run >= at ? 1 : 0)
@@ -195,9 +219,14 @@ function countSkipped(hook: Hook, anchor: Anchor, found: number): Omit<PlaceWord
     return { ...passing(passed, name, `${name}s`), noun: `next ${name}`, several: `${name}s` }
   return {
     ...passing(passed, name, `${name}s`),
-    noun: `${ordinal(found - run + 1)} ch of next ${name}`,
+    noun: `${nthOf(found - run + 1, size)} ch of next ${name}`,
     several: "",
   }
+}
+
+/** "2nd", "centre". */
+function nthOf(nth: number, size: number): string {
+  return size >= 3 && 2 * nth === size + 1 ? "centre" : ordinal(nth)
 }
 
 /** Stitches to skip so that the gap wanted is the next one. */

@@ -152,8 +152,10 @@ function partsOf(
  */
 function chainAtStart(round: Round, hook: Hook, from: number): "group" | "loop" | "slip" | null {
   const before = hook.rounds[hook.index - 1]
-  if (from > 0 || !before) return null
   const [first, second] = round.elements
+  const inRing = second?.type === "stitch" && second.anchors[0]?.at === "centre"
+  if (from === 0 && !before && first?.type === "chain" && inRing) return "loop"
+  if (from > 0 || !before) return null
   const last = round.elements[round.elements.length - 1]
   if (
     first?.type === "stitch" &&

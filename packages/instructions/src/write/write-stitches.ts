@@ -50,8 +50,14 @@ export function groupParts(
       i += 1
       continue
     }
+    // "2 dc", but a cluster and a cluster: its name begins with a number of its own.
     let count = 1
-    while (i + count < group.length && sameStitch(group[i + count]!, element)) count += 1
+    while (
+      !element.kind.gathered &&
+      i + count < group.length &&
+      sameStitch(group[i + count]!, element)
+    )
+      count += 1
     pieces.push(counted(count, stitchName(element, round, voice)))
     i += count
   }
