@@ -13,22 +13,28 @@ const twiceCost = 6
 /** A bracket within a bracket loses its reader. */
 const nestedCost = 30
 
-interface Told {
+export interface Told {
   readonly phrases: readonly string[]
   readonly cost: number
 }
 
-/**
- * The parts as phrases; commas go between them.
- * @param most parts that a bracket may hold with all its repeats
- */
-export function foldParts(parts: readonly Part[], voice: Voice, most = parts.length): string[] {
-  return [...fold(parts, voice, new Map(), most).phrases]
-}
+/** Folds lists of parts, each list once. */
+export class Folder {
+  readonly #known = new Map<string, Told>()
 
-/** Length of the phrases with their commas, brackets weighed. */
-export function foldCost(parts: readonly Part[], voice: Voice, most = parts.length): number {
-  return fold(parts, voice, new Map(), most).cost
+  constructor(readonly voice: Voice) {}
+
+  /**
+   * The parts as phrases, between which commas go, and what they cost to read: their length, brackets weighed.
+   * @param most parts that a bracket may hold with all its repeats
+   */
+  fold(parts: readonly Part[], most = parts.length): Told {
+    return fold(parts, this.voice, this.#known, most)
+  }
+
+  words(parts: readonly Part[]): string {
+    return this.fold(parts).phrases.join(", ")
+  }
 }
 
 /** The parts one after the other, only runs of the same told together. */
@@ -43,7 +49,7 @@ export function listParts(parts: readonly Part[]): string[] {
 }
 
 function fold(parts: readonly Part[], voice: Voice, known: Map<string, Told>, most: number): Told {
-  const key = parts.map(({ text }) => text).join("|")
+  const key = `${most}|${parts.map(({ text }) => text).join("|")}`
   const before = known.get(key)
   if (before) return before
   const best: Told[] = Array.from({ length: parts.length + 1 }, () => ({ phrases: [], cost: 0 }))

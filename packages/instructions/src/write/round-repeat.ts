@@ -1,7 +1,7 @@
 // The repeat of a whole round: "..., *...; rep from * around". Of all places to set the star the one is taken that
 // leaves nothing over at the end, and of those the one that reads shortest.
 
-import { foldCost, foldParts, isPower, listParts, timesFrom } from "./fold.ts"
+import { Folder, isPower, listParts, timesFrom } from "./fold.ts"
 import type { Voice } from "./house-style.ts"
 import type { Part, Wording } from "./part.ts"
 
@@ -32,17 +32,18 @@ const fewestShared = 6
 export function roundText(told: RoundParts, voice: Voice, wording: Wording): string {
   const { begins } = told
   if (!wording.repeats) return listParts(told.parts).join(", ")
-  if (begins === null || !wording.start) return repeatText(told, voice, wording).text
+  const folder = new Folder(voice)
+  if (begins === null || !wording.start) return repeatText(told, folder, wording).text
   const each = eachAround(told, wording)
   if (each) return each
   const place = begins === "at-join" ? "same st" : "first st"
   // In the stitch of the join: said before all, or of the first part alone.
-  const before = repeatText(told, voice, wording)
+  const before = repeatText(told, folder, wording)
   const prefix = `starting in ${place}, `
   const [first, ...rest] = told.parts
   const moved = first && inPlace(first, place)
   if (!moved) return prefix + before.text
-  const apart = repeatText({ ...told, parts: [moved, ...rest] }, voice, wording)
+  const apart = repeatText({ ...told, parts: [moved, ...rest] }, folder, wording)
   return apart.cost <= before.cost + prefix.length ? apart.text : prefix + before.text
 }
 
@@ -65,26 +66,24 @@ function eachAround({ parts, whole, skipAtEnd }: RoundParts, wording: Wording): 
 
 function repeatText(
   told: RoundParts,
-  voice: Voice,
+  folder: Folder,
   wording: Wording,
 ): { text: string; cost: number } {
   const { parts, skipAtEnd } = told
   const each = eachAround(told, wording)
   if (each) return { text: each, cost: each.length }
   const share = Math.max(fewestShared, Math.floor(parts.length / 2))
-  let best = {
-    text: foldParts(parts, voice, share).join(", "),
-    cost: foldCost(parts, voice, share),
-  }
+  const folded = folder.fold(parts, share)
+  let best = { text: folded.phrases.join(", "), cost: folded.cost }
   const offer = (list: readonly Part[], start: number, length: number, times: number) => {
-    const found = withStar(list, start, length, times, voice, wording)
+    const found = withStar(list, start, length, times, folder, wording)
     if (found && found.cost < best.cost) best = found
   }
   for (const list of skipAtEnd ? [parts, [...parts, skipAtEnd]] : [parts])
     for (let length = 1; length <= Math.min(longestBody, list.length / 2); length++)
       for (let start = 0; start <= Math.min(longestStart, list.length - 2 * length); start++) {
         const times = timesFrom(list, start, length)
-        if (times < 2) continue
+        if (times < 2 || times * length * 3 < list.length) continue
         // What would be passed over at the very end is said within a repeat or not at all.
         if (list !== parts && start + length * times < list.length) continue
         if (!isPower(list.slice(start, start + length))) offer(list, start, length, times)
@@ -98,25 +97,25 @@ function withStar(
   start: number,
   length: number,
   times: number,
-  voice: Voice,
+  folder: Folder,
   wording: Wording,
 ): { text: string; cost: number } | null {
   const body = list.slice(start, start + length)
   const after = list.slice(start + length * times)
-  const phrases = foldParts(body, voice)
+  const { phrases } = folder.fold(body)
   if (phrases.length < 2 && body[0]!.each) return null
-  const head = start > 0 ? `${foldParts(list.slice(0, start), voice).join(", ")}, ` : ""
+  const head = start > 0 ? `${folder.words(list.slice(0, start))}, ` : ""
   const inPart = after.length > 0 && after.every(({ text }, i) => text === body[i]?.text)
   const rounds = times + (start > 0 || inPart ? 1 : 0)
   const around = wording.around && rounds >= fewestAround && (after.length === 0 || inPart)
   const more = (count: number) => (around ? "around" : timesMore(count))
   if (inPart) {
-    const first = foldParts(after, voice).join(", ")
-    const rest = foldParts(body.slice(after.length), voice).join(", ")
+    const first = folder.words(after)
+    const rest = folder.words(body.slice(after.length))
     const text = `${head}*${first}**, ${rest}; rep from * ${more(times)}, ending at **`
     return { text, cost: text.length - starGain + lastPartCost }
   }
-  const tail = after.length > 0 ? `, ${foldParts(after, voice).join(", ")}` : ""
+  const tail = after.length > 0 ? `, ${folder.words(after)}` : ""
   const text = `${head}*${phrases.join(", ")}; rep from * ${more(times - 1)}${tail}`
   return { text, cost: text.length - starGain + (after.length > 0 ? tailCost : 0) }
 }

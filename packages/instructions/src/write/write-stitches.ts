@@ -8,7 +8,7 @@ import {
   type StitchElement,
 } from "@roundwright/motif"
 import { kindName } from "@roundwright/stitches"
-import { foldParts } from "./fold.ts"
+import { Folder } from "./fold.ts"
 import type { Voice } from "./house-style.ts"
 import { cannot, type Part, picotText } from "./part.ts"
 import { type Hook, placeWords } from "./write-places.ts"
@@ -64,10 +64,7 @@ export function groupParts(
   const place = placeOf(hook, first.anchors[0]!, round)
   const skip = place.skip ? [{ text: place.skip }] : []
   if (pieces.length === 1) return [...skip, alikePart(pieces[0]!, place, true)]
-  const folded = foldParts(
-    pieces.map((text) => ({ text })),
-    voice,
-  )
+  const folded = new Folder(voice).fold(pieces.map((text) => ({ text }))).phrases
   const work = folded.length > 1 ? voice.inOnePlace(folded.join(", ")) : folded[0]!
   return [...skip, alikePart(work, place, true)]
 }
