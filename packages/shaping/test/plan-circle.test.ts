@@ -1,4 +1,4 @@
-import { readPattern } from "@roundwright/instructions"
+import { readPattern, writeRounds } from "@roundwright/instructions"
 import { validateMotif } from "@roundwright/motif"
 import { layOut } from "@roundwright/relaxation"
 import { gaugeFrom, readGaugeLine } from "@roundwright/stitches"
@@ -11,7 +11,6 @@ import {
   flatIncrease,
   planCircle,
   readPlannedStitches,
-  writeRounds,
 } from "../src/index.ts"
 
 const gauge = gaugeFrom({ swatches: [] })

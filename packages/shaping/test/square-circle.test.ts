@@ -1,4 +1,4 @@
-import { readPattern } from "@roundwright/instructions"
+import { readPattern, writeRounds } from "@roundwright/instructions"
 import { findCorners, validateMotif } from "@roundwright/motif"
 import { layOut } from "@roundwright/relaxation"
 import { gaugeFrom } from "@roundwright/stitches"
@@ -13,7 +13,6 @@ import {
   squareCircle,
   squareProposals,
   squaringTarget,
-  writeRounds,
 } from "../src/index.ts"
 
 const gauge = gaugeFrom({ swatches: [] })

@@ -20,8 +20,10 @@ const longestBody = 80
 const longestStart = 80
 /** In characters: what is left over after a repeat is easily lost. */
 const tailCost = 90
-/** "ending at **" has to be held in mind, but nothing is said twice. */
-const lastPartCost = 5
+/** "ending at **" has to be held in mind: worth it where much would be said twice. */
+const lastPartCost = 25
+const lastPartCostOfLong = 5
+const longRound = 130
 /** A round that comes again and again is told by its repeat, though a bracket might be shorter. */
 const starGain = 14
 /** From so many on "around" is easier followed than a number. */
@@ -113,7 +115,10 @@ function withStar(
     const first = folder.words(after)
     const rest = folder.words(body.slice(after.length))
     const text = `${head}*${first}**, ${rest}; rep from * ${more(times)}, ending at **`
-    return { text, cost: text.length - starGain + lastPartCost }
+    return {
+      text,
+      cost: text.length - starGain + (text.length > longRound ? lastPartCostOfLong : lastPartCost),
+    }
   }
   const tail = after.length > 0 ? `, ${folder.words(after)}` : ""
   const text = `${head}*${phrases.join(", ")}; rep from * ${more(times - 1)}${tail}`
