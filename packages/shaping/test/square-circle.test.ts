@@ -1,4 +1,4 @@
-import { readPattern, writeRounds } from "@roundwright/instructions"
+import { readPattern, withStarts, writeRounds } from "@roundwright/instructions"
 import { findCorners, validateMotif } from "@roundwright/motif"
 import { layOut } from "@roundwright/relaxation"
 import { gaugeFrom } from "@roundwright/stitches"
@@ -283,7 +283,7 @@ describe("proposals as published", () => {
     expect(again.terms).toBe("UK")
     expect(again.problems.filter(({ severity }) => severity !== "note")).toEqual([])
     expect(again.motif.rounds.map(({ elements }) => elements)).toEqual(
-      best!.motif.rounds.map(({ elements }) => elements),
+      withStarts(best!.motif, best!.from).rounds.map(({ elements }) => elements),
     )
     expect(gaugeFrom(again.gauge).scWidthMm).toBe(gaugeFrom(readPattern(text).gauge).scWidthMm)
   })
@@ -320,7 +320,7 @@ describe("proposals as published", () => {
       expect(again.problems.filter(({ severity }) => severity === "error")).toEqual([])
       expect(again.terms).toBe("UK")
       expect(again.motif.rounds.map(({ elements }) => elements)).toEqual(
-        own[i]!.motif.rounds.map(({ elements }) => elements),
+        withStarts(own[i]!.motif, own[i]!.from).rounds.map(({ elements }) => elements),
       )
     })
   })

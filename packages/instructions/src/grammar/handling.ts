@@ -142,13 +142,12 @@ export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
   return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.15, { remarks })]
 }
 
-/** "beginning in same st as ch 1", "starting in first st": where the first of what follows goes, as it would anyway. */
+/** "beginning in same st as ch 1", "starting in the joining st": where the first of what follows goes, as it would anyway. */
 export function beginsWhere(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   cursor.at += 1
   const place = readPlace(cursor)
-  const first = place?.at === "made" && place.which === "first"
-  if (place?.at !== "same" && !first) return []
+  if (place?.at !== "same") return []
   return [
     clause(
       cursor,

@@ -9,8 +9,8 @@ export interface RoundParts {
   readonly parts: readonly Part[]
   /** What would be passed over between the last part and the start of the round. */
   readonly skipAtEnd: Part | null
-  /** The parts begin in the stitch that the round before is joined to, or begins with. */
-  readonly begins: "at-join" | "at-first" | null
+  /** The parts begin in the stitch that the round before is joined to, which "next" would pass by. */
+  readonly begins: boolean
   /** The parts are all of the round: nothing was made before them. */
   readonly whole: boolean
 }
@@ -35,10 +35,10 @@ export function roundText(told: RoundParts, voice: Voice, wording: Wording): str
   const { begins } = told
   if (!wording.repeats) return listParts(told.parts).join(", ")
   const folder = new Folder(voice)
-  if (begins === null || !wording.start) return repeatText(told, folder, wording).text
+  if (!begins || !wording.start) return repeatText(told, folder, wording).text
   const each = eachAround(told, wording)
   if (each) return each
-  const place = begins === "at-join" ? "same st" : "first st"
+  const place = "same st"
   // In the stitch of the join: said before all, or of the first part alone.
   const before = repeatText(told, folder, wording)
   const prefix = `starting in ${place}, `

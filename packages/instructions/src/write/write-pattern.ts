@@ -40,8 +40,8 @@ export function writePattern(motif: Motif, terms: Terms, options: WriteOptions =
   if (motif.title !== undefined) head.push(`# ${motif.title}`)
   head.push(`Terms: ${terms}`, ...(options.headings ?? []), "")
   const writer = new RoundWriter(motif, terms, options)
-  const told = motif.rounds.map((_, index) => writer.told(index, 0))
-  for (;;) {
+  let told = motif.rounds.map((_, index) => writer.told(index, 0))
+  for (let bare = false; ; ) {
     const text = `${[...head, ...told.map(({ line }) => line)].join("\n")}\n`
     const back = readPattern(text).motif
     const wrong = motif.rounds.findIndex((round, index) => {
@@ -52,8 +52,14 @@ export function writePattern(motif: Motif, terms: Terms, options: WriteOptions =
     const round = motif.rounds[Math.max(0, wrong)]!
     if (wrong < 0) throw cannot(round, "has a centre that does not read back as it was")
     const next = (told[wrong]?.wording ?? 0) + 1
-    if (next >= wordings.length) throw cannot(round, "does not read back as it was")
-    told[wrong] = writer.told(wrong, next)
+    const other = next < wordings.length ? writer.toldAnew(wrong, next) : null
+    if (other) told[wrong] = other
+    else if (bare) throw cannot(round, "does not read back as it was")
+    else {
+      // What a later round says can turn the reading of an earlier one: all of them at their barest.
+      bare = true
+      told = told.map((one, index) => writer.toldAnew(index, wordings.length - 1) ?? one)
+    }
   }
 }
 
@@ -107,6 +113,16 @@ class RoundWriter {
     }
     if (doubted) return doubted
     throw refused ?? cannot(this.motif.rounds[index]!, "does not read back as it was")
+  }
+
+  /** The same; null where none does. */
+  toldAnew(index: number, at: number): Told | null {
+    try {
+      return this.told(index, at)
+    } catch (error) {
+      if (error instanceof RoundwrightError) return null
+      throw error
+    }
   }
 
   /** The line, or the error that says why this wording has none. */

@@ -31,7 +31,7 @@ export function roundWords(
   const told = cornersTold(motif, index, corners)
   const hook = hookAtStart(motif.rounds, index, edge, told.below, wording.corners, voice)
   const opening = openingWords(motif, round, index, hook, voice)
-  const begins = beginsIn(motif, round, opening.from, hook)
+  const begins = beginsAtJoin(motif, round, opening.from, hook)
   const { parts, closing, loop } = partsOf(round, opening.from, hook, voice, told)
   const skip = closing !== null ? null : skipAtEnd(round, hook)
   const body = roundText(
@@ -63,20 +63,14 @@ function cornerOnce(body: string): string {
 }
 
 /** Whether the first stitch goes where the round before is joined, which "next" would pass by. */
-function beginsIn(
-  motif: Motif,
-  round: Round,
-  from: number,
-  hook: Hook,
-): "at-join" | "at-first" | null {
+function beginsAtJoin(motif: Motif, round: Round, from: number, hook: Hook): boolean {
   const before = motif.rounds[hook.index - 1]
   const first = round.elements[from]
   if (from > 0 || hook.at > 0 || before?.closing !== "joined" || first?.type !== "stitch")
-    return null
+    return false
   const start = hook.edge.cells[0]
-  if (start?.type !== "stitch") return null
-  if (anchorKey(first.anchors[0]!) !== anchorKey(hook.edge.anchorAt(0, false))) return null
-  return round.startChain ? "at-join" : "at-first"
+  if (start?.type !== "stitch") return false
+  return anchorKey(first.anchors[0]!) === anchorKey(hook.edge.anchorAt(0, false))
 }
 
 /** What lies between the last place and the first of the round, so that every repeat can be told alike. */
