@@ -24,7 +24,12 @@ export interface RoundOn {
 /** @param line the round with its label, such as "Rnd 3: 2 sc in each st around; join. (24 sc)" */
 export function readRoundOn(below: Motif, line: string, terms: Terms, turnNext = false): RoundOn {
   const source = readSource(`Terms: ${terms}\n\n${line}\n`)
-  const layout = layOut(source)
+  const laid = layOut(source)
+  // The line is one round, whatever of it may look like the label of another.
+  const [first] = laid.rounds
+  const layout = first
+    ? { ...laid, rounds: [{ ...first, end: laid.clean.trimEnd().length }] }
+    : laid
   const prose = readProse(layout, terms)
   const findings: Located[] = []
   const reader: Reader = { source, layout, terms, prose, budget: { stepsLeft: mostStepsPerText } }

@@ -78,6 +78,9 @@ export function writeRounds(
   return motif.rounds.slice(from).map((_, i) => writer.bestOf(from + i))
 }
 
+/** The wording that leaves out whatever may be left out, but not the repeats. */
+const plainest = wordings.length - 2
+
 interface Told {
   readonly line: string
   /** Which of the wordings. */
@@ -109,7 +112,11 @@ class RoundWriter {
       }
       const back = this.#readBack(index, line)
       if (back === "clean") return { line, wording }
-      if (back === "doubted") doubted ??= { line, wording }
+      if (back !== "doubted") continue
+      // What is doubted in two wordings is the round itself.
+      if (doubted) return doubted
+      doubted = { line, wording }
+      wording = Math.max(wording, plainest - 1)
     }
     if (doubted) return doubted
     throw refused ?? cannot(this.motif.rounds[index]!, "does not read back as it was")
@@ -140,7 +147,7 @@ class RoundWriter {
       return this.told(index, 0).line
     } catch (error) {
       if (!(error instanceof RoundwrightError)) throw error
-      return this.#line(index, wordings.at(-2)!)
+      return this.#line(index, wordings[plainest]!)
     }
   }
 
