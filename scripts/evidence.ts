@@ -23,6 +23,7 @@ import { measureSquares } from "../test/evidence/shaping-squares.ts"
 import { squaringTable } from "../test/evidence/shaping-table.ts"
 import { compareSizes, compareSizesFromOne, type SizeOutcome } from "../test/evidence/size-error.ts"
 import { judgeOutcomes } from "../test/evidence/verdict-agreement.ts"
+import { measureWriting, savedTexts, textsOfSets } from "../test/evidence/writing.ts"
 
 process.stdout.on("error", () => process.exit())
 
@@ -57,6 +58,21 @@ for (const batch of headingBatches()) {
   print(
     `  batch ${batch.batch}: ${right} of ${all} right (${percent(right / all)}), ${missed} missed in part, ${wrong} wrong in part`,
   )
+}
+
+print("\nWriting: what an editor would strike out, counted on the written rounds themselves")
+for (const [name, texts] of [
+  ["data sets", textsOfSets()],
+  ...(folder === undefined ? [] : [["patterns as found", savedTexts(folder)] as const]),
+] as const) {
+  const found = measureWriting(texts)
+  const { motifs, refused, rounds, tails, unfoldedRuns, unfoldedPlaces, oneTime } = found
+  print(
+    `  ${name}: ${motifs - refused.length} of ${motifs} motifs read back in both terms, ${rounds} rounds; tails after a repeat ${tails}, ` +
+      `runs not folded ${unfoldedRuns}, within one place ${unfoldedPlaces}, "1 time" ${oneTime}, over 200 characters ${found.long} (their work alone ${found.longWork}); ` +
+      `corners named in ${found.cornersNamed} of ${found.cornered} rounds that have them; by the letter ${found.rightByLetter} of ${found.byLetter} counted alike`,
+  )
+  for (const why of refused) print(`    refused: ${why}`)
 }
 
 const outcomes = judgeOutcomes(loadCases("flatness-outcomes"))
