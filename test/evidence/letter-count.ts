@@ -93,7 +93,7 @@ function roundMade(work: string, walk: Walk): number {
     )
   if (!told) throw new Beyond()
   const [, inside, often, number, inPart, tail] = told
-  const [head, last = ""] = inside!.split("**, ").map((part) => splitAt(part, ", "))
+  const [head, last = []] = inside!.split("**, ").map((part) => splitAt(part, ", "))
   const rest2 = inPart ? last : []
   const around = often === "around"
   const times = around ? Infinity : (number ? Number(number) : often === "once more" ? 1 : 2) + 1

@@ -221,7 +221,10 @@ describe("the round after a graded one", () => {
     const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
     const rows = cornerTable(best!, gauge)
     const heights = ["sc", "hdc", "dc", "tr"]
-    expect(heights.indexOf(rows[0]!.stitch)).toBeGreaterThan(heights.indexOf(rows.at(-1)!.stitch))
+    const stitches = rows.filter(({ stitch }) => heights.includes(stitch))
+    expect(heights.indexOf(stitches[0]!.stitch)).toBeGreaterThan(
+      heights.indexOf(stitches.at(-1)!.stitch),
+    )
     expect(Math.abs(best!.shape.bowMm) / best!.shape.sideMm).toBeLessThan(0.02)
   })
 
@@ -236,6 +239,36 @@ describe("the round after a graded one", () => {
       expect(Math.abs(row.leftMm)).toBeLessThan(0.5)
     }
   })
+})
+
+describe("rows of the table of side and corner", () => {
+  it.each(["chains", "stitches"] as const)(
+    "name their stitch of the text, corners of %s",
+    (cornerStyle) => {
+      const [best] = squareCircle(discEndingAt(dc, 36, gauge), gauge, {
+        corners: 4,
+        rounds: 2,
+        cornerStyle,
+      })
+      const rows = cornerTable(best!, gauge)
+      const chains = rows.filter(({ stitch }) => stitch.startsWith("ch "))
+      expect(chains).toHaveLength(cornerStyle === "chains" ? 2 : 0)
+      for (const { round, stitch, written } of rows) {
+        const { elements } = best!.motif.rounds.find(({ number }) => number === round)!
+        const nth = Number(/(\d+)(?:st|nd|rd|th) st$/.exec(written)![1])
+        const at = elements.flatMap((element, e) => (element.type === "stitch" ? [e] : []))[
+          nth - 1
+        ]!
+        const [own, next] = [elements[at]!, elements[at + 1]]
+        if (stitch.startsWith("ch "))
+          expect([written, next]).toEqual([
+            `ch after ${/\d+\w+ st/.exec(written)![0]}`,
+            { type: "chain", chains: Number(stitch.slice(3)) },
+          ])
+        else expect(own.type === "stitch" && own.kind.basic).toBe(stitch)
+      }
+    },
+  )
 })
 
 describe("a pattern up to a round", () => {
