@@ -26,7 +26,7 @@ export function factsOf(round: Round): RoundFacts {
 /** Changes that hold within the rounds there are. */
 export type SummaryChange = Exclude<
   ElementChange,
-  { readonly kind: "drop-round" | "add-round" | "leave" | "block" }
+  { readonly kind: "drop-round" | "add-round" | "group" | "terms" | "leave" | "block" }
 >
 
 /**
