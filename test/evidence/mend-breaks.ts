@@ -3,12 +3,20 @@
 // mends, and at which place? And is nothing offered for the pieces as they are?
 
 import { keepLedger } from "@roundwright/flatness"
-import { readPattern } from "@roundwright/instructions"
+import { readPattern, withStarts } from "@roundwright/instructions"
 import { countRound, findCorners, kindKey, type Motif, repeatsOf } from "@roundwright/motif"
 import { type RandomSource, seededRandom } from "@roundwright/numerics"
-import { applyToMotif, changeCount, findMends, groupSizes } from "@roundwright/shaping"
+import {
+  applyToMotif,
+  changeCount,
+  findMends,
+  groupSizes,
+  planCircle,
+  solidFrom,
+} from "@roundwright/shaping"
 import { type Gauge, gaugeFrom, type StitchKind } from "@roundwright/stitches"
 import { caseText, loadCases } from "./cases.ts"
+import { leftOut } from "./judged-pieces.ts"
 
 export const breakKinds = ["counts", "chains", "groups", "heights", "terms"] as const
 export type BreakKind = (typeof breakKinds)[number]
@@ -30,6 +38,8 @@ interface Sound {
 
 /** Share of chains from which on a piece is lace. */
 const laceShare = 0.2
+/** Fewer rounds have no pattern to keep to. */
+const fewestRounds = 4
 /** Of a case: makers reported it not to lie flat, or its text is read without being sure of a count. */
 const unsound = /ruffl|cup|curl|wav/i
 
@@ -39,16 +49,33 @@ export function soundPieces(): Sound[] {
     loadCases(name).flatMap((one): Sound[] => {
       const { motif, problems, gauge } = readPattern(caseText(one))
       const doubted = problems.some(({ severity }) => severity !== "note")
-      if (motif.rounds.length < 3 || doubted || unsound.test(one.reported?.flatness ?? ""))
+      if (
+        motif.rounds.length < fewestRounds ||
+        doubted ||
+        leftOut.has(one.id) ||
+        unsound.test(one.reported?.flatness ?? "")
+      )
         return []
       return [{ id: one.id, motif, gauge: gaugeFrom(gauge) }]
     }),
   )
 }
 
+/** Squares and hexagons as they are planned, in three stitches. */
+function planned(): Sound[] {
+  const gauge = gaugeFrom({ swatches: [] })
+  return ([4, 6] as const).flatMap((corners) =>
+    (["sc", "hdc", "dc"] as const).map((basic) => ({
+      id: `${basic} with ${corners} corners`,
+      motif: withStarts(planCircle({ stitches: [{ basic }], gauge, rounds: 7, corners }).motif),
+      gauge,
+    })),
+  )
+}
+
 /** Pieces to break: squares, hexagons and lace that the ledger calls flat. */
 export function breakable(pieces: readonly Sound[]): Sound[] {
-  return pieces.filter(({ motif, gauge }) => {
+  return [...pieces, ...planned()].filter(({ motif, gauge }) => {
     const corners = findCorners(motif).at(-1)!.count
     let [chains, all] = [0, 0]
     for (const round of motif.rounds) {
@@ -61,16 +88,23 @@ export function breakable(pieces: readonly Sound[]): Sound[] {
   })
 }
 
+/** Breaks of one kind in the same piece. */
+const mostOfOne = 3
+
 /** Breaks `each` pieces of every kind; the same seed gives the same breaks. */
 export function breakTrials(each: number, seed: number): Broken[] {
   const pieces = breakable(soundPieces())
   const random = seededRandom(seed)
   return breakKinds.flatMap((kind) => {
     const found: Broken[] = []
+    const tried = new Set<string>()
     for (let tries = 0; found.length < each && tries < 200 * each; tries++) {
       const piece = pick(random, pieces)
       const broken = breakOne(kind, piece.motif, random)
       if (!broken || keyOf(broken.motif) === keyOf(piece.motif)) continue
+      const name = `${piece.id} ${broken.what}`
+      if (tried.has(name) || found.filter(({ id }) => id === piece.id).length >= mostOfOne) continue
+      tried.add(name)
       // A slip that shows: where the piece still lies flat there is nothing to mend.
       if (keepLedger(broken.motif, piece.gauge).verdict === "flat") continue
       const mends = findMends(broken.motif, piece.gauge)
@@ -104,6 +138,7 @@ function breakOne(
     changed && { motif: changed, what: `round ${round.number}: ${what}` }
   switch (kind) {
     case "counts": {
+      if (index < solidFrom(motif)) return null
       const k = findCorners(motif)[index]!.count
       const by = sign * (k > 0 ? 2 * k : repeatsOf(motif, index))
       const following = changeCount(motif, index, by)
@@ -119,7 +154,7 @@ function breakOne(
       if (sizes.length === 0) return null
       const from = pick(random, sizes)
       const to = from + sign * (1 + Math.floor(random.uniform() * 2))
-      if (to < 1) return null
+      if (to < 1 || sizes.includes(to)) return null
       return told(
         applyToMotif(motif, index, { kind: "chains", from, to }),
         `ch ${from} as ch ${to}`,
@@ -130,6 +165,8 @@ function breakOne(
       if (sizes.length === 0) return null
       const from = pick(random, sizes)
       const to = from + sign
+      // Among others of that size what was meant is lost; so it is with chains.
+      if (groupSizes(round).has(to)) return null
       return told(applyToMotif(motif, index, { kind: "group", from, to }), `${from} as ${to}`)
     }
     case "heights": {

@@ -6,14 +6,7 @@ import { turningChainCounts, turningChains } from "@roundwright/stitches"
 import { groupSizes } from "./mend-groups.ts"
 
 /** Costs of what is told of a piece once more, in misfit (mend-fault.ts); chosen on seeds below 1000 of the mend trials. */
-const S = Number(process.env.S ?? 1)
-const costs = {
-  kind: 0.05 * S,
-  group: 0.03 * S,
-  chains: 0.03 * S,
-  growth: 0.02 * S,
-  start: 0.04 * S,
-} as const
+const costs = { kind: 0.05, group: 0.03, chains: 0.03, growth: 0.02, start: 0.04 } as const
 
 /** The shortest telling of the piece in what its rounds do: every stitch, group, chain and increase that is another. */
 export function irregularityOf(motif: Motif): number {
@@ -46,8 +39,10 @@ export function irregularityOf(motif: Motif): number {
 /** A chain that counts for a stitch it is not as high as: ch 3 for a tr, where the tables say 4. */
 function startIsOff({ elements, startChain }: Motif["rounds"][number]): boolean {
   const [first] = elements
-  if (first?.type !== "stitch" || !startChain?.counts || first.madeOfChains === undefined)
-    return false
-  const { basic, gathered } = first.kind
-  return !gathered && turningChainCounts(basic) && first.madeOfChains !== turningChains(basic)
+  if (first?.type !== "stitch" || !startChain || first.kind.gathered) return false
+  const { basic } = first.kind
+  if (startChain.counts && first.madeOfChains !== undefined)
+    return turningChainCounts(basic) && first.madeOfChains !== turningChains(basic)
+  // A chain that only lifts the hook may be one shorter than the stitch, as many have it.
+  return startChain.chains < turningChains(basic) - 1
 }

@@ -29,6 +29,18 @@ export type SummaryChange = Exclude<
   { readonly kind: "drop-round" | "add-round" | "group" | "terms" | "leave" | "block" }
 >
 
+/** Changes that the piece summed up does not know. */
+export function isOfThePiece(
+  change: ElementChange,
+): change is Exclude<ElementChange, SummaryChange | { kind: "leave" | "block" }> {
+  return (
+    change.kind === "drop-round" ||
+    change.kind === "add-round" ||
+    change.kind === "group" ||
+    change.kind === "terms"
+  )
+}
+
 /**
  * The piece with round `index` changed.
  * count: the round, and all later ones unless they keep theirs, differ by the same number of stitches.

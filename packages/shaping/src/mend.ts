@@ -3,7 +3,6 @@
 // and blocking it are answers too.
 
 import {
-  type ElementChange,
   foldLedger,
   judgePiece,
   keepLedger,
@@ -27,7 +26,8 @@ import { groupSizes } from "./mend-groups.ts"
 import { applyToMotif } from "./mend-motif.ts"
 import { irregularityOf } from "./mend-pattern.ts"
 import type { Mend } from "./mend-result.ts"
-import { applyToSummary, factsOf, type RoundFacts, type SummaryChange } from "./mend-summary.ts"
+import { shapeWeight, slipCost, upheaval } from "./mend-slips.ts"
+import { applyToSummary, factsOf, isOfThePiece, type RoundFacts } from "./mend-summary.ts"
 import { type Bounded, byRank, type Outcome, type Ranked, varied } from "./mend-varied.ts"
 import { describeChange, leftOutWords } from "./mend-words.ts"
 
@@ -63,9 +63,8 @@ const mostLaidOut = 4
 
 const mostNodes = 3_000
 
-const wholeRound = 0.1
-const allStitches = 0.12
-const anotherHook = 0.05
+/** Of a piece that blocks flat this share of the misfit or less is left. */
+const clearGain = 0.7
 
 /** A change must take away this share of the fault to be worth naming. */
 const leastGain = 0.1
@@ -116,16 +115,20 @@ export function searchMends(motif: Motif, gauge: Gauge, options: MendOptions = {
   }
   const ranked = varied(made.sort(byRank)).slice(0, mostMends)
   const judged = shape ? byTheNet(ranked, gauge, severityOf(shape.verdict)) : ranked
-  // A piece that blocks flat and keeps to its own pattern was meant so.
+  // A piece that blocks flat was meant so, unless a change brings back its pattern or most of its shape.
   const local = judged.filter(({ pattern }) => pattern < 0)
-  const offered = ledger.verdict === "blocks-flat" ? local : judged
+  const clear = ({ pattern, mend }: Ranked) =>
+    pattern < 0 || mend.misfit <= clearGain * misfitOf(grown.rows)
+  const offered = ledger.verdict === "blocks-flat" ? judged.filter(clear) : judged
   const changes = oneWay(
     offered.map(({ mend }) => mend),
     grown,
   )
   return {
     mends:
-      local.length > 0 ? [...changes, ...same].slice(0, mostMends) : inOrder(motif, same, changes),
+      local.length > 0 && ledger.verdict !== "flat"
+        ? [...changes, ...same].slice(0, mostMends)
+        : inOrder(motif, same, changes),
     leftOut: budget.refused ? leftOutWords(motif, weighed) : null,
   }
 }
@@ -277,9 +280,10 @@ class Trial {
     if (before > 0 ? severity >= before : severity > 0) return []
     if (fault > (pattern < 0 ? 1 : 1 - leastGain) * worst) return []
     const rank =
-      fault +
+      shapeWeight * fault +
       pattern +
       upheaval(candidate.change) +
+      slipCost(candidate.change, this.facts[candidate.index]!) +
       disturbanceWeight * this.#disturbance(candidate)
     return [{ ...candidate, outcome, rank, severity, pattern }]
   }
@@ -362,25 +366,6 @@ class Trial {
         return own.stitches
     }
   }
-}
-
-/** Changes that the piece summed up does not know. */
-function isOfThePiece(
-  change: ElementChange,
-): change is Exclude<ElementChange, SummaryChange | { kind: "leave" | "block" }> {
-  return (
-    change.kind === "drop-round" ||
-    change.kind === "add-round" ||
-    change.kind === "group" ||
-    change.kind === "terms"
-  )
-}
-
-/** What a maker minds beyond the stitches made anew, in misfit: a round more or fewer, another hook, all stitches others. */
-function upheaval({ kind }: ElementChange): number {
-  if (kind === "drop-round" || kind === "add-round") return wholeRound
-  if (kind === "terms") return allStitches
-  return kind === "hook" ? anotherHook : 0
 }
 
 /** Verdict and rows of the ledger; the odds beside them are told of the piece as it is alone. */
