@@ -14,6 +14,7 @@ import {
   loadBatches,
   reliabilityOf,
 } from "../test/evidence/judged-pieces.ts"
+import { breakKinds, breakTrials, offersForSound } from "../test/evidence/mend-breaks.ts"
 import { printPictures } from "../test/evidence/picture-table.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
 import { lookWords, readAgain, readingBatches } from "../test/evidence/reading-looks.ts"
@@ -250,6 +251,24 @@ const found = trials.filter((trial) => trial.place !== null && trial.place <= 3)
 print(
   `\nRemedies: the true correction is among the first three in ${found} of ${trials.length} broken pieces`,
 )
+
+const breaks = breakTrials(full ? 20 : 4, 5001)
+print(
+  "\nMends of slips put into squares, hexagons and lace: the true correction's place among them",
+)
+for (const kind of [...breakKinds, null]) {
+  const some = kind === null ? breaks : breaks.filter((trial) => trial.kind === kind)
+  const within = (most: number) =>
+    some.filter(({ place }) => place !== null && place <= most).length
+  print(
+    `  ${(kind ?? "all").padEnd(8)} first ${within(1)}, among the first three ${within(3)} of ${some.length}`,
+  )
+}
+const sound = offersForSound(full ? 60 : 12)
+print(
+  `  sound pieces, judged as a check judges them: a change offered for ${sound.offered.length} of ${sound.pieces}`,
+)
+for (const { id, proposed } of sound.offered) print(`    ${id}: ${proposed[0]}`)
 
 await printPictures(print, full)
 

@@ -2,6 +2,7 @@
 // length of chains, a group, the stitch of a round, the terms of the whole pattern. Is the true correction among the
 // mends, and at which place? And is nothing offered for the pieces as they are?
 
+import { examinePattern } from "@roundwright/assessment"
 import { keepLedger } from "@roundwright/flatness"
 import { readPattern, withStarts } from "@roundwright/instructions"
 import { countRound, findCorners, kindKey, type Motif, repeatsOf } from "@roundwright/motif"
@@ -34,6 +35,7 @@ interface Sound {
   readonly id: string
   readonly motif: Motif
   readonly gauge: Gauge
+  readonly text: string
 }
 
 /** Share of chains from which on a piece is lace. */
@@ -47,7 +49,8 @@ const unsound = /ruffl|cup|curl|wav/i
 export function soundPieces(): Sound[] {
   return (["handbook-motifs", "measured-motifs"] as const).flatMap((name) =>
     loadCases(name).flatMap((one): Sound[] => {
-      const { motif, problems, gauge } = readPattern(caseText(one))
+      const text = caseText(one)
+      const { motif, problems, gauge } = readPattern(text)
       const doubted = problems.some(({ severity }) => severity !== "note")
       if (
         motif.rounds.length < fewestRounds ||
@@ -56,7 +59,7 @@ export function soundPieces(): Sound[] {
         unsound.test(one.reported?.flatness ?? "")
       )
         return []
-      return [{ id: one.id, motif, gauge: gaugeFrom(gauge) }]
+      return [{ id: one.id, motif, gauge: gaugeFrom(gauge), text }]
     }),
   )
 }
@@ -69,6 +72,7 @@ function planned(): Sound[] {
       id: `${basic} with ${corners} corners`,
       motif: withStarts(planCircle({ stitches: [{ basic }], gauge, rounds: 7, corners }).motif),
       gauge,
+      text: "",
     })),
   )
 }
@@ -89,7 +93,7 @@ export function breakable(pieces: readonly Sound[]): Sound[] {
 }
 
 /** Breaks of one kind in the same piece. */
-const mostOfOne = 3
+const mostOfOne = 4
 
 /** Breaks `each` pieces of every kind; the same seed gives the same breaks. */
 export function breakTrials(each: number, seed: number): Broken[] {
@@ -212,15 +216,18 @@ export interface Offered {
   readonly proposed: readonly string[]
 }
 
-/** Mends offered for pieces that are sound, as they are. */
+/** Changes offered for pieces that are sound, as a check with the laid-out shape offers them; to leave or block one is none. */
 export function offersForSound(most: number): {
   readonly pieces: number
   readonly offered: readonly Offered[]
 } {
   const pieces = soundPieces().slice(0, most)
-  const offered = pieces.flatMap(({ id, motif, gauge }): Offered[] => {
-    const mends = findMends(motif, gauge)
-    return mends.length === 0 ? [] : [{ id, proposed: mends.map(({ change }) => change) }]
+  const offered = pieces.flatMap(({ id, text }): Offered[] => {
+    const { remedies } = examinePattern(text, { shape: "net" }).result
+    const changes = remedies
+      .map(({ change }) => change)
+      .filter((change) => !/^Leave it/.test(change))
+    return changes.length === 0 ? [] : [{ id, proposed: changes }]
   })
   return { pieces: pieces.length, offered }
 }

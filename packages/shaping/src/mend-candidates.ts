@@ -162,3 +162,17 @@ function plansOfIncreases(
     change: { kind: "increase", perRound: (i + 1) * step },
   }))
 }
+
+/** Changes to the round that is off first, then to its neighbours: of a large piece only so many can be looked at. */
+export function nearestFirst(
+  candidates: readonly Candidate[],
+  motif: Motif,
+  rounds: readonly (number | null | undefined)[],
+): readonly Candidate[] {
+  const at = rounds.flatMap((round) => {
+    const index = motif.rounds.findIndex(({ number }) => number === round)
+    return index < 0 ? [] : [index]
+  })[0]
+  const from = at ?? 0
+  return [...candidates].sort((a, b) => Math.abs(a.index - from) - Math.abs(b.index - from))
+}

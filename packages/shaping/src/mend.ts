@@ -20,7 +20,7 @@ import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { asItIs } from "./mend-as-it-is.ts"
 import { MendBudget, makingWork, weighingWork } from "./mend-budget.ts"
 import { betterShapes, disturbanceWeight } from "./mend-by-shape.ts"
-import { type Candidate, candidatesFor } from "./mend-candidates.ts"
+import { type Candidate, candidatesFor, nearestFirst } from "./mend-candidates.ts"
 import { faultOf, misfitOf } from "./mend-fault.ts"
 import { groupSizes } from "./mend-groups.ts"
 import { applyToMotif } from "./mend-motif.ts"
@@ -51,7 +51,6 @@ export interface Mends {
 
 /** Given up on reading further by a maker. */
 const mostMends = 6
-
 /** Stitches and chains of a piece on which every change is made. */
 const mostForAll = 1500
 
@@ -135,20 +134,6 @@ export function searchMends(motif: Motif, gauge: Gauge, options: MendOptions = {
 
 function unweighed(candidate: Candidate): Bounded {
   return { ...candidate, rank: 0, severity: 0, pattern: 0, outcome: { verdict: "flat", rows: [] } }
-}
-
-/** Changes to the round that is off first, then to its neighbours: of a large piece only so many can be looked at. */
-function nearestFirst(
-  candidates: readonly Candidate[],
-  motif: Motif,
-  rounds: readonly (number | null | undefined)[],
-): readonly Candidate[] {
-  const at = rounds.flatMap((round) => {
-    const index = motif.rounds.findIndex(({ number }) => number === round)
-    return index < 0 ? [] : [index]
-  })[0]
-  const from = at ?? 0
-  return [...candidates].sort((a, b) => Math.abs(a.index - from) - Math.abs(b.index - from))
 }
 
 /** How many of the changes can be weighed. */
