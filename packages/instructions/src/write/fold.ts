@@ -58,10 +58,11 @@ function fold(parts: readonly Part[], voice: Voice, known: Map<string, Told>, mo
     const offer = (phrase: string, length: number, extra: number) => {
       const rest = best[i + length]!
       const cost = phrase.length + extra + (rest.phrases.length > 0 ? 2 : 0) + rest.cost
-      if (here === null || cost < here.cost) here = { phrases: [phrase, ...rest.phrases], cost }
+      // Of two alike the later offer, which folds from the first phrase on.
+      if (here === null || cost <= here.cost) here = { phrases: [phrase, ...rest.phrases], cost }
     }
     const run = runFrom(parts, i)
-    for (let length = run; length >= 1; length--) offer(runText(parts[i]!, length), length, 0)
+    for (let length = 1; length <= run; length++) offer(runText(parts[i]!, length), length, 0)
     const longest = Math.min(longestBracket, Math.floor((parts.length - i) / 2))
     for (let length = run > 1 ? run + 1 : 1; length <= longest; length++) {
       if (length === 1 && parts[i]!.each) continue
