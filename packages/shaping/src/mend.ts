@@ -67,8 +67,6 @@ const clearGain = 0.7
 
 /** A change must take away this share of the fault to be worth naming. */
 const leastGain = 0.1
-/** The same for one that brings back the piece's pattern. */
-const leastWithPattern = 0.04
 
 /**
  * What to do about a piece, best first: leaving or blocking it where that is an answer, then changes by what the piece
@@ -267,7 +265,7 @@ class Trial {
     if (before > 0 ? severity >= before : severity > 0) return []
     // What lies flat is changed only towards its own pattern.
     if (before === 0 && pattern > 0) return []
-    if (fault > (1 - (pattern < 0 ? leastWithPattern : leastGain)) * worst) return []
+    if (fault > (pattern < 0 ? 1 : 1 - leastGain) * worst) return []
     const rank =
       shapeWeight * fault +
       pattern +
