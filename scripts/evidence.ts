@@ -15,6 +15,7 @@ import {
   reliabilityOf,
 } from "../test/evidence/judged-pieces.ts"
 import { printMatching } from "../test/evidence/matching-table.ts"
+import { breakKinds, breakTrials, offersForSound } from "../test/evidence/mend-breaks.ts"
 import { printPictures } from "../test/evidence/picture-table.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
 import { lookWords, readAgain, readingBatches } from "../test/evidence/reading-looks.ts"
@@ -24,6 +25,7 @@ import { measureSquares } from "../test/evidence/shaping-squares.ts"
 import { squaringTable } from "../test/evidence/shaping-table.ts"
 import { compareSizes, compareSizesFromOne, type SizeOutcome } from "../test/evidence/size-error.ts"
 import { judgeOutcomes } from "../test/evidence/verdict-agreement.ts"
+import { measureWriting, savedTexts, textsOfSets } from "../test/evidence/writing.ts"
 
 process.stdout.on("error", () => process.exit())
 
@@ -58,6 +60,21 @@ for (const batch of headingBatches()) {
   print(
     `  batch ${batch.batch}: ${right} of ${all} right (${percent(right / all)}), ${missed} missed in part, ${wrong} wrong in part`,
   )
+}
+
+print("\nWriting: what an editor would strike out, counted on the written rounds themselves")
+for (const [name, texts] of [
+  ["data sets", textsOfSets()],
+  ...(folder === undefined ? [] : [["patterns as found", savedTexts(folder)] as const]),
+] as const) {
+  const found = measureWriting(texts)
+  const { motifs, refused, rounds, tails, unfoldedRuns, unfoldedPlaces, oneTime } = found
+  print(
+    `  ${name}: ${motifs - refused.length} of ${motifs} motifs read back in both terms, ${rounds} rounds; tails after a repeat ${tails}, ` +
+      `runs not folded ${unfoldedRuns}, within one place ${unfoldedPlaces}, "1 time" ${oneTime}, over 200 characters ${found.long} (their work alone ${found.longWork}); ` +
+      `corners named in ${found.cornersNamed} of ${found.cornered} rounds that have them; by the letter ${found.rightByLetter} of ${found.byLetter} counted alike`,
+  )
+  for (const why of refused) print(`    refused: ${why}`)
 }
 
 const outcomes = judgeOutcomes(loadCases("flatness-outcomes"))
@@ -237,6 +254,24 @@ const found = trials.filter((trial) => trial.place !== null && trial.place <= 3)
 print(
   `\nRemedies: the true correction is among the first three in ${found} of ${trials.length} broken pieces`,
 )
+
+const breaks = breakTrials(full ? 20 : 4, 5001)
+print(
+  "\nMends of slips put into squares, hexagons and lace: the true correction's place among them",
+)
+for (const kind of [...breakKinds, null]) {
+  const some = kind === null ? breaks : breaks.filter((trial) => trial.kind === kind)
+  const within = (most: number) =>
+    some.filter(({ place }) => place !== null && place <= most).length
+  print(
+    `  ${(kind ?? "all").padEnd(8)} first ${within(1)}, among the first three ${within(3)} of ${some.length}`,
+  )
+}
+const sound = offersForSound(full ? 60 : 12)
+print(
+  `  sound pieces, judged as a check judges them: a change offered for ${sound.offered.length} of ${sound.pieces}`,
+)
+for (const { id, proposed } of sound.offered) print(`    ${id}: ${proposed[0]}`)
 
 await printPictures(print, full)
 

@@ -2,14 +2,13 @@
 // gives them, and our own proposal for the same circle, rounds and stitches. The wording of the rounds is ours; counts
 // and stitches are the sources'. Nothing is fitted on these.
 
-import { readPattern } from "@roundwright/instructions"
+import { readPattern, writeRounds } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import {
   discEndingAt,
   measureProposal,
   type ProposalShape,
   squareCircle,
-  writeRounds,
 } from "@roundwright/shaping"
 import { gaugeFrom, type StitchKind } from "@roundwright/stitches"
 

@@ -1,6 +1,8 @@
 // Small parts of the evidence on the inverse, so that it cannot go stale unseen; `pnpm evidence` runs it whole.
 
 import { describe, expect, it } from "vitest"
+import { breakTrials } from "./mend-breaks.ts"
+import { mendTrials } from "./shaping-mends.ts"
 import { scoreRecipes } from "./shaping-recipes.ts"
 import { measureSquares } from "./shaping-squares.ts"
 import { squaringTable } from "./shaping-table.ts"
@@ -32,5 +34,16 @@ describe("evidence on the inverse", () => {
     expect(square.roundsRead).toBeGreaterThanOrEqual(6)
     expect(square.verdict).not.toBeNull()
     if (square.roundsRead < square.rounds) expect(square.bow).toBeNull()
+  })
+
+  it("finds slips put into discs, squares, hexagons and lace", () => {
+    const discs = mendTrials(10, 31337)
+    expect(discs.filter(({ place }) => place !== null && place <= 3).length).toBeGreaterThanOrEqual(
+      8,
+    )
+    const breaks = breakTrials(3, 900)
+    expect(breaks.length).toBeGreaterThanOrEqual(12)
+    const found = breaks.filter(({ place }) => place !== null && place <= 3).length
+    expect(found / breaks.length).toBeGreaterThanOrEqual(0.6)
   })
 })

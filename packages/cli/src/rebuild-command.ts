@@ -1,9 +1,9 @@
 // `roundwright rebuild NOTEBOOK`: rounds that fit the rings of a measured picture, and the one question.
 
 import { examinePattern } from "@roundwright/assessment"
+import { withStarts, writeRounds } from "@roundwright/instructions"
 import { RoundwrightError } from "@roundwright/numerics"
 import { readLines, rebuildRounds, seenOfLines } from "@roundwright/picture"
-import { writeRounds } from "@roundwright/shaping"
 import { alignColumns } from "./align.ts"
 import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
@@ -39,7 +39,7 @@ export async function runRebuild(request: RebuildRequest, around: Surroundings):
     scaleKnown: lines.known !== null,
     holeMm: seen.holeMm,
   })
-  const pattern = [...headings, "", ...writeRounds(rebuilt.motif)].join("\n")
+  const pattern = [...headings, "", ...writeRounds(withStarts(rebuilt.motif))].join("\n")
   const status = rebuilt.question === null ? 0 : 1
   if (request.json) {
     const { rounds, question } = rebuilt

@@ -1,9 +1,11 @@
 // The command line: which command, which files, where results go. Nothing is computed here.
 
+import { readFileSync } from "node:fs"
 import { parseArgs } from "node:util"
 import { RoundwrightError } from "@roundwright/numerics"
 import { runCheck } from "./check-command.ts"
 import { finishingCommands } from "./finishing-commands.ts"
+import { helpOf, nearest } from "./help.ts"
 import { joinNegatives, quoted, wholeNumber } from "./option-values.ts"
 import { plainly } from "./plain-output.ts"
 import type { Surroundings } from "./surroundings.ts"
@@ -128,6 +130,35 @@ const commands: Readonly<Record<string, Command>> = {
   ...finishingCommands,
 }
 
+function isHelp(name: string): boolean {
+  return name === "help" || name === "--help" || name === "-h"
+}
+
+function tellHelp(name: string, around: Surroundings): number {
+  const help = helpOf(name)
+  if (help === null) return tellUnknown(name, around)
+  around.out(help)
+  return 0
+}
+
+/** A command that there is not: the one that was likely meant, or all of them. */
+function tellUnknown(name: string, around: Surroundings): number {
+  const meant = nearest(name, Object.keys(commands))
+  const what = `roundwright: there is no command ${quoted(name)}.`
+  around.err(
+    meant === null
+      ? `${what}\n\n${usage}`
+      : `${what} Do you mean "${meant}"?\n"roundwright help ${meant}" tells how it is used, "roundwright help" of all commands.\n`,
+  )
+  return 2
+}
+
+/** The version that the package states. */
+function version(): string {
+  const stated = readFileSync(new URL("../package.json", import.meta.url), "utf8")
+  return (JSON.parse(stated) as { version: string }).version
+}
+
 /** Runs one command. @returns the exit status: 0, 1 or 2 */
 export async function run(args: readonly string[], surroundings: Surroundings): Promise<number> {
   const around: Surroundings = {
@@ -136,15 +167,25 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
     err: (text) => surroundings.err(plainly(text)),
   }
   const [name, ...rest] = args
-  if (name === undefined || name === "help" || name === "--help" || name === "-h") {
+  if (name === undefined) {
     around.out(usage)
-    return name === undefined ? 2 : 0
-  }
-  const command = Object.hasOwn(commands, name) ? commands[name] : undefined
-  if (!command) {
-    around.err(`roundwright: there is no command ${quoted(name)}.\n\n${usage}`)
     return 2
   }
+  if (name === "--version" || name === "-V") {
+    around.out(`roundwright ${version()}\n`)
+    return 0
+  }
+  if (isHelp(name)) {
+    const [of] = rest
+    if (of === undefined || of === "help") {
+      around.out(usage)
+      return 0
+    }
+    return tellHelp(of, around)
+  }
+  const command = Object.hasOwn(commands, name) ? commands[name] : undefined
+  if (!command) return tellUnknown(name, around)
+  if (rest.some((word) => word === "--help" || word === "-h")) return tellHelp(name, around)
   try {
     return await command(joinNegatives(rest), around)
   } catch (error) {

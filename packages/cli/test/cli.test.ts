@@ -280,6 +280,37 @@ describe("usage", () => {
     expect(status).toBe(0)
     for (const line of out.split("\n")) expect(line.length).toBeLessThanOrEqual(80)
   })
+
+  it.each(["check", "square", "plan-circle", "measure", "rebuild", "report", "new"])(
+    "explains %s alone, whether asked by help or by --help",
+    async (name) => {
+      const { status, out } = await call("help", name)
+      expect(status).toBe(0)
+      expect(out).toMatch(new RegExp(`^roundwright ${name}\\b`))
+      const others = out.match(/^roundwright (?!help)[a-z-]+/gm)!
+      expect(new Set(others)).toEqual(new Set([`roundwright ${name}`]))
+      expect((await call(name, "--help")).out).toBe(out)
+    },
+  )
+
+  it("proposes the command that was meant", async () => {
+    for (const [typed, meant] of [
+      ["sqaure", "square"],
+      ["plancircle", "plan-circle"],
+      ["mesure", "measure"],
+      ["rep", "report"],
+    ] as const) {
+      const { status, err } = await call(typed, "flat.txt")
+      expect(status).toBe(2)
+      expect(err).toContain(`Do you mean "${meant}"?`)
+      expect(err.trimEnd().split("\n").length).toBe(2)
+    }
+    expect((await call("knit")).err).toMatch(/there is no command "knit"\.\n\nroundwright: does/)
+  })
+
+  it("tells its version", async () => {
+    expect((await call("--version")).out).toMatch(/^roundwright \d+\.\d+\.\d+\n$/)
+  })
 })
 
 describe("report", () => {

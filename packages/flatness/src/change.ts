@@ -7,8 +7,12 @@ export type ElementChange =
   | { readonly kind: "count"; readonly stitches: number; readonly keeps?: true }
   /** From this round on every round has so many stitches more than the one before it. */
   | { readonly kind: "increase"; readonly perRound: number }
-  /** Work the round in another stitch. */
-  | { readonly kind: "stitch"; readonly to: StitchKind }
+  /** Work the round in another stitch, or what of it is worked in `from`. */
+  | { readonly kind: "stitch"; readonly to: StitchKind; readonly from?: StitchKind }
+  /** Work `to` stitches where the round has `from` of a kind side by side in one place; later rounds follow along. */
+  | { readonly kind: "group"; readonly from: number; readonly to: number }
+  /** Every stitch of the piece one step taller (1) or shorter (-1), as where terms were mistaken for the other ones. */
+  | { readonly kind: "terms"; readonly by: 1 | -1 }
   /** Make every chain run of `from` chains `to` chains long. */
   | { readonly kind: "chains"; readonly from: number; readonly to: number }
   /** Use another hook from this round on. */

@@ -1,6 +1,6 @@
+import { writeRounds } from "@roundwright/instructions"
 import { countRound } from "@roundwright/motif"
 import { rebuildRounds, type SeenRing } from "@roundwright/picture"
-import { writeRounds } from "@roundwright/shaping"
 import { gaugeFrom, sizeOf } from "@roundwright/stitches"
 import { describe, expect, it } from "vitest"
 

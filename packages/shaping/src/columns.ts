@@ -69,8 +69,10 @@ function withColumns(
     moved.push(elements.length)
     elements.push(element)
     for (const place of after.get(e) ?? []) {
-      added.push(elements.length)
       const model = element.type === "stitch" ? element : firstStitch(above)
+      // Over a round of nothing but chains no column goes on.
+      if (!model) continue
+      added.push(elements.length)
       elements.push({
         ...plainCopy(model),
         anchors: [{ at: "stitch", round, element: place }],
@@ -167,11 +169,8 @@ function lastOver(above: Round, round: number, place: number, places: number): n
   return above.elements.length - 1
 }
 
-function firstStitch(round: Round): Extract<Element, { type: "stitch" }> {
-  return round.elements.find((element) => element.type === "stitch") as Extract<
-    Element,
-    { type: "stitch" }
-  >
+function firstStitch(round: Round): Extract<Element, { type: "stitch" }> | undefined {
+  return round.elements.find((element) => element.type === "stitch")
 }
 
 function isGone(anchor: Anchor, round: number, gone: ReadonlySet<number>): boolean {

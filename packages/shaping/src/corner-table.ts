@@ -6,6 +6,8 @@
 //   left = must - moves.
 // Reaches are those of the laid-out shape, the mean of all 2k images of half a side.
 
+import { ordinal } from "@roundwright/instructions"
+import type { Element } from "@roundwright/motif"
 import type { Gauge } from "@roundwright/stitches"
 import { kindName } from "@roundwright/stitches"
 import { feetOf } from "./feet.ts"
@@ -20,6 +22,8 @@ export interface HeightRow {
   /** Place below, from the middle of the side (0) to the corner. */
   readonly place: number
   readonly stitch: string
+  /** Which stitch of the written round it is, counted from its start: "4th st"; "ch after 4th st" for the chains of a corner. */
+  readonly written: string
   /** Degrees off the middle of the side, 0 to 180 / k. */
   readonly angleDeg: number
   /** Centre to the place below and to the top, in the gauge's unit. */
@@ -30,7 +34,7 @@ export interface HeightRow {
   readonly leftMm: number
 }
 
-/** One row for each stitch over half a side, round after round, from the middle of the side to the corner. */
+/** One row for each stitch over half a side, and one for the chains of a corner, round after round, from the middle of the side to the corner. */
 export function cornerTable(proposal: Proposal, gauge: Gauge): HeightRow[] {
   const { plan, shape, corners, palette } = proposal
   const line = shape.sideReachMm
@@ -52,8 +56,15 @@ export function cornerTable(proposal: Proposal, gauge: Gauge): HeightRow[] {
       mirrored,
       corners,
     )
-    placesOfTops(round, before.shape).forEach((place, top) => {
+    const made = worked.motif.rounds.at(-1)!.elements
+    const feet = feetOf(worked.motif, gauge)
+    const tops = placesOfTops(round, before.shape)
+    // The chains of a corner stand on the corner line, after the last stitch of the half.
+    const chains = round.cornerChains > 0 ? [before.feet.length - 1] : []
+    const all = [...tops, ...chains]
+    all.forEach((place, top) => {
       const [from, to] = [before.feet[place]!, after.feet[top]!]
+      const element = feet[(worked.start + top) % feet.length]!.element
       const angle = Math.atan2(to.y, to.x)
       const fromMm = Math.hypot(from.x, from.y)
       const toMm = Math.hypot(to.x, to.y)
@@ -61,7 +72,11 @@ export function cornerTable(proposal: Proposal, gauge: Gauge): HeightRow[] {
       rows.push({
         round: number,
         place,
-        stitch: kindName(palette.kinds[round.heights[top]!]!, palette.terms),
+        stitch:
+          top < tops.length
+            ? kindName(palette.kinds[round.heights[top]!]!, palette.terms)
+            : `ch ${round.cornerChains}`,
+        written: placeInRound(made, element),
         angleDeg: (angle * 180) / Math.PI,
         fromMm,
         toMm,
@@ -73,6 +88,13 @@ export function cornerTable(proposal: Proposal, gauge: Gauge): HeightRow[] {
     before = after
   })
   return rows
+}
+
+/** "4th st", counted as the text counts; "ch after 4th st". */
+function placeInRound(elements: readonly Element[], element: number): string {
+  const before = elements.slice(0, element + 1).filter(({ type }) => type === "stitch").length
+  const nth = `${ordinal(before)} st`
+  return elements[element]?.type === "chain" ? `ch after ${nth}` : nth
 }
 
 function workedUpTo(proposal: Proposal, gauge: Gauge, rounds: number) {

@@ -45,9 +45,13 @@ export class MendBudget {
   }
 }
 
-/** What it costs to weigh a change: whole rounds are put in or left out of the piece itself. */
+/** What it costs to weigh a change: rounds, groups and terms are changed in the piece itself. */
 export function weighingWork(motif: Motif, change: ElementChange): number {
-  const whole = change.kind === "drop-round" || change.kind === "add-round"
+  const whole =
+    change.kind === "drop-round" ||
+    change.kind === "add-round" ||
+    change.kind === "group" ||
+    change.kind === "terms"
   return whole ? piecewise(motif) : roundWork * motif.rounds.length
 }
 

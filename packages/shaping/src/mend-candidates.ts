@@ -1,9 +1,10 @@
 // The small changes that are tried on a piece, round by round, as data.
 
 import { type ElementChange, type Ledger, planBand } from "@roundwright/flatness"
-import { findCorners, type Motif, repeatsOf } from "@roundwright/motif"
+import { countRound, findCorners, type Motif, type Round, repeatsOf } from "@roundwright/motif"
 import { type Gauge, hooks, type StitchKind } from "@roundwright/stitches"
 import { solidFrom } from "./count-changes.ts"
+import { groupSizes } from "./mend-groups.ts"
 import type { RoundFacts } from "./mend-summary.ts"
 
 export interface Candidate {
@@ -19,6 +20,8 @@ const mostSteps = 4
 /** Stitches a maker exchanges for one another, lowest first, and how far along the list. */
 const ladder: readonly StitchKind["basic"][] = ["sc", "hdc", "dc", "tr", "dtr"]
 const ladderReach = 2
+/** Stitches more or fewer in one place. */
+const groupReach = 2
 /** Chains added to or taken from a run. */
 const chainReach = 3
 /** Another hook is worth trying within one millimetre; further off the fabric changes its character. */
@@ -54,15 +57,20 @@ export function candidatesFor(
         stitches: own.stitches + by,
         keeps: true as const,
       })),
-      ...otherStitches(own),
+      ...otherStitches(own, round),
       ...otherChains(round.elements),
+      ...otherGroups(round),
       ...(off ? otherHooks(gauge) : []),
       { kind: "drop-round" },
       { kind: "add-round" },
     ]
     return changes.map((change) => ({ index, change }))
   })
-  return [...rounds, ...plansOfIncreases(facts, ledger, corners[last]!, repeats, solid)]
+  const whole = ([-1, 1] as const).map((by) => ({
+    index: 0,
+    change: { kind: "terms", by } as const,
+  }))
+  return [...whole, ...rounds, ...plansOfIncreases(facts, ledger, corners[last]!, repeats, solid)]
 }
 
 /** Differences that bring the count to whole repeats of its own round or one beside it, or to its corners alike. */
@@ -82,13 +90,31 @@ function countSteps(count: number, corners: number, beside: readonly number[]): 
   return [...found].sort((a, b) => Math.abs(a) - Math.abs(b) || a - b)
 }
 
-function otherStitches({ uniform, kind }: RoundFacts): ElementChange[] {
-  const place = ladder.indexOf(kind.basic)
-  if (!uniform || place < 0) return []
-  return ladder.flatMap((basic, other): ElementChange[] =>
-    other !== place && Math.abs(other - place) <= ladderReach
-      ? [{ kind: "stitch", to: { basic } }]
-      : [],
+function otherStitches({ uniform, kind }: RoundFacts, round: Round): ElementChange[] {
+  if (!uniform) return partsInOtherStitches(round)
+  return along(kind).map((to) => ({ kind: "stitch", to }))
+}
+
+/** Of a round of several stitches each in another. */
+function partsInOtherStitches(round: Round): ElementChange[] {
+  return countRound(round).byKind.flatMap(({ kind: from }) =>
+    along(from).map((to): ElementChange => ({ kind: "stitch", from, to })),
+  )
+}
+
+function along({ basic: own }: StitchKind): StitchKind[] {
+  const place = ladder.indexOf(own)
+  if (place < 0) return []
+  return ladder.flatMap((basic, other) =>
+    other !== place && Math.abs(other - place) <= ladderReach ? [{ basic }] : [],
+  )
+}
+
+function otherGroups(round: Round): ElementChange[] {
+  return [...groupSizes(round).keys()].flatMap((from) =>
+    Array.from({ length: 2 * groupReach + 1 }, (_, i) => from + i - groupReach)
+      .filter((to) => to !== from && to >= 1)
+      .map((to): ElementChange => ({ kind: "group", from, to })),
   )
 }
 
@@ -135,4 +161,18 @@ function plansOfIncreases(
     index,
     change: { kind: "increase", perRound: (i + 1) * step },
   }))
+}
+
+/** Changes to the round that is off first, then to its neighbours: of a large piece only so many can be looked at. */
+export function nearestFirst(
+  candidates: readonly Candidate[],
+  motif: Motif,
+  rounds: readonly (number | null | undefined)[],
+): readonly Candidate[] {
+  const at = rounds.flatMap((round) => {
+    const index = motif.rounds.findIndex(({ number }) => number === round)
+    return index < 0 ? [] : [index]
+  })[0]
+  const from = at ?? 0
+  return [...candidates].sort((a, b) => Math.abs(a.index - from) - Math.abs(b.index - from))
 }

@@ -13,6 +13,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import { type StitchKind, turningChainCounts, turningChains } from "@roundwright/stitches"
 import { replaceRound } from "./columns.ts"
 import { changeCount } from "./count-changes.ts"
+import { regrouped } from "./mend-groups.ts"
 import { addPlainRound, dropRound } from "./whole-rounds.ts"
 
 /**
@@ -73,7 +74,11 @@ function apply(motif: Motif, index: number, change: ElementChange): Motif | null
     case "increase":
       return growBy(motif, index, change.perRound)
     case "stitch":
-      return restitched(motif, index, change.to)
+      return restitched(motif, index, change.to, change.from)
+    case "group":
+      return regrouped(motif, index, change.from, change.to)
+    case "terms":
+      return inOtherTerms(motif, change.by)
     case "chains":
       return rechained(motif, index, change.from, change.to)
     case "drop-round":
@@ -104,7 +109,8 @@ function growBy(motif: Motif, index: number, perRound: number): Motif | null {
 }
 
 /** A round of one plain stitch in another; its starting chain becomes that stitch's own. */
-function restitched(motif: Motif, index: number, to: StitchKind): Motif | null {
+function restitched(motif: Motif, index: number, to: StitchKind, from?: StitchKind): Motif | null {
+  if (from) return partRestitched(motif, index, from, to)
   const round = motif.rounds[index]!
   const { byKind } = countRound(round)
   const kind = byKind[0]?.kind
@@ -117,6 +123,45 @@ function restitched(motif: Motif, index: number, to: StitchKind): Motif | null {
   const startChain = { chains: turningChains(to.basic), counts: turningChainCounts(to.basic) }
   const changed = round.startChain ? { ...round, elements, startChain } : { ...round, elements }
   return { ...motif, rounds: motif.rounds.map((own, i) => (i === index ? changed : own)) }
+}
+
+/** What of a round is worked in one stitch, in another; its starting chain stays, since it may tell what was meant. */
+function partRestitched(motif: Motif, index: number, from: StitchKind, to: StitchKind): Motif {
+  const elements = motif.rounds[index]!.elements.map(
+    (element): Element =>
+      element.type === "stitch" && kindKey(element.kind) === kindKey(from)
+        ? { ...element, kind: { ...element.kind, basic: to.basic } }
+        : element,
+  )
+  return replaceRound(motif, index, elements)
+}
+
+/** Lowest first, as the one terms' names stand for the other ones' next. */
+const steps: readonly StitchKind["basic"][] = ["sc", "hdc", "dc", "tr", "dtr", "trtr", "quadtr"]
+
+/**
+ * Every stitch as the other terms name it: a UK dc is a US sc, a UK tr a dc, a UK dtr a tr. Null where one has no such
+ * name.
+ */
+function inOtherTerms(motif: Motif, by: 1 | -1): Motif | null {
+  const named = new Map<string, StitchKind["basic"]>([["sl st", "sl st"]])
+  // sc, dc, tr, dtr ... step along by one; hdc goes with htr, which is a name of the UK terms alone.
+  const row = steps.filter((basic) => basic !== "hdc")
+  row.forEach((basic, i) => {
+    const to = row[i + by]
+    if (to) named.set(basic, to)
+  })
+  let known = true
+  const rounds = motif.rounds.map((round) => ({
+    ...round,
+    elements: round.elements.map((element): Element => {
+      if (element.type !== "stitch") return element
+      const basic = named.get(element.kind.basic)
+      if (!basic) known = false
+      return { ...element, kind: { ...element.kind, basic: basic ?? element.kind.basic } }
+    }),
+  }))
+  return known ? { ...motif, rounds } : null
 }
 
 /** Null where a later stitch goes into a chain that a run of the new length would not have. */

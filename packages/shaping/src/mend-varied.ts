@@ -7,6 +7,8 @@ import type { Mend } from "./mend-result.ts"
 
 export interface Bounded extends Candidate {
   readonly rank: number
+  /** How much farther from its own pattern the piece is with the change; negative where nearer. */
+  readonly pattern: number
   readonly severity: number
   /** Set where the bound is all there is: the change is none of stitches. */
   readonly outcome: Outcome
@@ -20,16 +22,20 @@ export interface Outcome {
 export interface Ranked {
   readonly mend: Mend
   readonly rank: number
+  readonly pattern: number
   readonly severity: number
 }
+
+/** Numbers for the same thing in the same round. */
+const mostNumbers = 2
 
 export function byRank(a: Bounded | Ranked, b: Bounded | Ranked): number {
   return a.severity - b.severity || a.rank - b.rank
 }
 
 /**
- * No piece twice, and another stitch, another hook, a round more or fewer in its best place first: a second place or
- * number is the same idea and comes last, and a third is left out.
+ * No piece twice. Another hook, a round more or fewer in its best place first: a second place is the same idea and comes
+ * last, and a third is left out. Of the numbers for one count, chain or group of one round the best two come first.
  */
 export function varied(ranked: readonly Ranked[]): Ranked[] {
   const seen = new Set<string>()
@@ -37,14 +43,16 @@ export function varied(ranked: readonly Ranked[]): Ranked[] {
   const first: Ranked[] = []
   const later: Ranked[] = []
   for (const one of ranked) {
-    const { kind, motif, change } = one.mend
+    const { kind, motif, change, round } = one.mend
     const key = motif ? countsKey(motif) : change
     if (seen.has(key)) continue
     seen.add(key)
-    const alike = kind === "count" || kind === "chains" ? 0 : (ideas.get(kind) ?? 0)
-    if (alike === 0) first.push(one)
-    else if (alike === 1) later.push(one)
-    ideas.set(kind, alike + 1)
+    const ofRound = kind !== "hook" && kind !== "drop-round" && kind !== "add-round"
+    const idea = ofRound ? `${kind} ${round}` : kind
+    const alike = ideas.get(idea) ?? 0
+    if (alike < (ofRound ? mostNumbers : 1)) first.push(one)
+    else if (ofRound || alike === 1) later.push(one)
+    ideas.set(idea, alike + 1)
   }
   return [...first, ...later]
 }

@@ -41,7 +41,13 @@ export function describeChange(
         : `From round ${number} on add ${add} a round: ${listed.join(", ")}.`
     }
     case "stitch":
-      return `Work round ${number} in ${kindName(change.to, terms)} instead of ${stitch}, same count.`
+      return change.from
+        ? `Work ${kindName(change.to, terms)} instead of ${kindName(change.from, terms)} in round ${number}, same count.`
+        : `Work round ${number} in ${kindName(change.to, terms)} instead of ${stitch}, same count.`
+    case "group":
+      return `In round ${number} work ${change.to} in one place instead of ${change.from}${index === motif.rounds.length - 1 ? "" : "; carry the difference through the rounds after it"}.`
+    case "terms":
+      return otherTermsWords(change.by, terms)
     case "chains":
       return `Make the ch-${change.from} spaces of round ${number} ch-${change.to} spaces.`
     case "hook":
@@ -55,6 +61,16 @@ export function describeChange(
     case "block":
       return "Leave it and block it."
   }
+}
+
+/** All stitches a step lower or higher: mostly the terms were mistaken. */
+function otherTermsWords(by: 1 | -1, terms: Terms): string {
+  const other = terms === "US" ? "UK" : "US"
+  // A pattern in UK terms taken for US comes out a step too tall, one in US terms taken for UK a step too low.
+  const mistaken = terms === "US" ? by < 0 : by > 0
+  if (mistaken)
+    return `Read it in ${other} terms: the pattern may be written in them, and every stitch is one step ${by < 0 ? "lower" : "taller"}.`
+  return `Work every round one stitch ${by < 0 ? "lower" : "taller"}, same counts.`
 }
 
 /** What is said where the piece is too large to look for changes everywhere. @param weighed changes that were looked at */

@@ -13,18 +13,21 @@ import {
   severityOf,
   summarisePiece,
 } from "@roundwright/flatness"
-import { kindKey, type Motif } from "@roundwright/motif"
+import { kindKey, type Motif, stitchesAndChains } from "@roundwright/motif"
 import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
 import { type Gauge, hookFactor, type Terms } from "@roundwright/stitches"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { asItIs } from "./mend-as-it-is.ts"
 import { MendBudget, makingWork, weighingWork } from "./mend-budget.ts"
 import { betterShapes, disturbanceWeight } from "./mend-by-shape.ts"
-import { type Candidate, candidatesFor } from "./mend-candidates.ts"
+import { type Candidate, candidatesFor, nearestFirst } from "./mend-candidates.ts"
 import { faultOf, misfitOf } from "./mend-fault.ts"
+import { groupSizes } from "./mend-groups.ts"
 import { applyToMotif } from "./mend-motif.ts"
+import { irregularityOf } from "./mend-pattern.ts"
 import type { Mend } from "./mend-result.ts"
-import { applyToSummary, factsOf, type RoundFacts } from "./mend-summary.ts"
+import { shapeWeight, slipCost, upheaval } from "./mend-slips.ts"
+import { applyToSummary, factsOf, isOfThePiece, type RoundFacts } from "./mend-summary.ts"
 import { type Bounded, byRank, type Outcome, type Ranked, varied } from "./mend-varied.ts"
 import { describeChange, leftOutWords } from "./mend-words.ts"
 
@@ -48,6 +51,8 @@ export interface Mends {
 
 /** Given up on reading further by a maker. */
 const mostMends = 6
+/** Stitches and chains of a piece on which every change is made. */
+const mostForAll = 1500
 
 /** Made to the piece itself and judged whole: enough to fill the list after what cannot be made falls away. */
 const mostMade = 24
@@ -56,6 +61,9 @@ const mostMade = 24
 const mostLaidOut = 4
 
 const mostNodes = 3_000
+
+/** Of a piece that blocks flat this share of the misfit or less is left. */
+const clearGain = 0.7
 
 /** A change must take away this share of the fault to be worth naming. */
 const leastGain = 0.1
@@ -92,41 +100,40 @@ export function searchMends(motif: Motif, gauge: Gauge, options: MendOptions = {
     const mends = inOrder(motif, same, oneWay(trial.byShape(wanted, shape), grown))
     return { mends, leftOut: budget.refused ? leftOutWords(motif, []) : null }
   }
-  const weighed = wanted.slice(0, affordable(wanted, motif, budget))
-  const bounded = weighed.flatMap((candidate) => trial.bound(candidate)).sort(byRank)
+  // Of a piece of usual size every change is made; of a large one those that look best on it summed up.
+  const small = stitchesAndChains(motif) <= mostForAll
+  const weighed = small ? wanted : wanted.slice(0, affordable(wanted, motif, budget))
+  const bounded = small
+    ? wanted.map(unweighed)
+    : weighed.flatMap((candidate) => trial.bound(candidate)).sort(byRank)
   const made: Ranked[] = []
   for (const one of bounded) {
-    if (made.length === mostMade) break
+    if (!small && made.length === mostMade) break
     if (!budget.making.spend(makingWork(motif, one.index, one.change))) break
     made.push(...trial.make(one))
   }
   const ranked = varied(made.sort(byRank)).slice(0, mostMends)
   const judged = shape ? byTheNet(ranked, gauge, severityOf(shape.verdict)) : ranked
+  // A piece that blocks flat was meant so, unless a change brings back its pattern or most of its shape.
+  const local = judged.filter(({ pattern }) => pattern < 0)
+  const clear = ({ pattern, mend }: Ranked) =>
+    pattern < 0 || mend.misfit <= clearGain * misfitOf(grown.rows)
+  const offered = ledger.verdict === "blocks-flat" ? judged.filter(clear) : judged
+  const changes = oneWay(
+    offered.map(({ mend }) => mend),
+    grown,
+  )
   return {
-    mends: inOrder(
-      motif,
-      same,
-      oneWay(
-        judged.map(({ mend }) => mend),
-        grown,
-      ),
-    ),
+    mends:
+      local.length > 0 && ledger.verdict !== "flat"
+        ? [...changes, ...same].slice(0, mostMends)
+        : inOrder(motif, same, changes),
     leftOut: budget.refused ? leftOutWords(motif, weighed) : null,
   }
 }
 
-/** Changes to the round that is off first, then to its neighbours: of a large piece only so many can be looked at. */
-function nearestFirst(
-  candidates: readonly Candidate[],
-  motif: Motif,
-  rounds: readonly (number | null | undefined)[],
-): readonly Candidate[] {
-  const at = rounds.flatMap((round) => {
-    const index = motif.rounds.findIndex(({ number }) => number === round)
-    return index < 0 ? [] : [index]
-  })[0]
-  const from = at ?? 0
-  return [...candidates].sort((a, b) => Math.abs(a.index - from) - Math.abs(b.index - from))
+function unweighed(candidate: Candidate): Bounded {
+  return { ...candidate, rank: 0, severity: 0, pattern: 0, outcome: { verdict: "flat", rows: [] } }
 }
 
 /** How many of the changes can be weighed. */
@@ -161,6 +168,7 @@ function oneWay(mends: readonly Mend[], { fullness }: Ledger): Mend[] {
 class Trial {
   readonly facts: readonly RoundFacts[]
   readonly #piece: PieceSummary
+  readonly #pattern: number
   readonly #before: { readonly severity: number; readonly fault: number }
 
   constructor(
@@ -172,6 +180,7 @@ class Trial {
   ) {
     this.facts = motif.rounds.map(factsOf)
     this.#piece = summarisePiece(motif, gauge)
+    this.#pattern = irregularityOf(motif)
     this.#before = {
       severity: severityOf(ledger.verdict),
       fault: this.#fault(motif, ledger.rows),
@@ -190,7 +199,7 @@ class Trial {
   /** The change judged on the piece summed up; nothing where it does not help. */
   bound(candidate: Candidate): Bounded[] {
     const { index, change } = candidate
-    if (change.kind === "drop-round" || change.kind === "add-round") {
+    if (isOfThePiece(change)) {
       const motif = applyToMotif(this.motif, index, change)
       if (!motif) return []
       const outcome = judged(motif, this.gauge)
@@ -211,19 +220,29 @@ class Trial {
   /** The change made to the piece itself; nothing where it cannot be, or does not help after all. */
   make(bounded: Bounded): Ranked[] {
     const { index, change } = bounded
-    if (change.kind === "hook") return [this.#mendOf(bounded, null, bounded.outcome)]
+    if (change.kind === "hook")
+      return (bounded.outcome.rows.length > 0 ? [bounded] : this.bound(bounded)).map((weighed) =>
+        this.#mendOf(weighed, null, weighed.outcome),
+      )
     const motif = applyToMotif(this.motif, index, change)
     if (!motif) return []
     const outcome = judged(motif, this.gauge)
     const fault = this.#fault(motif, outcome.rows)
-    return this.#ranked(bounded, outcome, fault).map((again) => this.#mendOf(again, motif, outcome))
+    const pattern = irregularityOf(motif) - this.#pattern
+    return this.#ranked(bounded, outcome, fault, pattern).map((again) =>
+      this.#mendOf(again, motif, outcome),
+    )
   }
 
   /** Where the ledger sees nothing amiss: what the laid-out shape itself shows to help. */
   byShape(candidates: readonly Candidate[], before: ShapeVerdict): Mend[] {
     const pieces = candidates.flatMap((candidate) => {
       const { index, change } = candidate
-      const own = change.kind === "count" || change.kind === "chains" || change.kind === "stitch"
+      const own =
+        change.kind === "count" ||
+        change.kind === "chains" ||
+        change.kind === "stitch" ||
+        change.kind === "group"
       if (!own || !this.budget.weighing.spend(this.motif.rounds.length)) return []
       const make = () =>
         this.budget.making.spend(makingWork(this.motif, index, change))
@@ -234,22 +253,30 @@ class Trial {
     })
     return betterShapes(pieces, this.gauge, before).map(({ of, motif, verdict }) => {
       const outcome = { verdict, rows: judged(motif, this.gauge).rows }
-      const ranked = { ...of, outcome, rank: 0, severity: severityOf(verdict) }
+      const ranked = { ...of, outcome, rank: 0, pattern: 0, severity: severityOf(verdict) }
       return { ...this.#mendOf(ranked, motif, outcome).mend, judgedBy: "net" as const }
     })
   }
 
-  #ranked(candidate: Candidate, outcome: Outcome, fault: number): Bounded[] {
+  /** @param pattern how much farther from its own pattern the piece is than before; negative where nearer */
+  #ranked(candidate: Candidate, outcome: Outcome, fault: number, pattern = 0): Bounded[] {
     const { severity: before, fault: worst } = this.#before
     const severity = severityOf(outcome.verdict)
     if (before > 0 ? severity >= before : severity > 0) return []
-    if (fault > (1 - leastGain) * worst) return []
-    const rank = fault + disturbanceWeight * this.#disturbance(candidate)
-    return [{ ...candidate, outcome, rank, severity }]
+    // What lies flat is changed only towards its own pattern.
+    if (before === 0 && pattern > 0) return []
+    if (fault > (pattern < 0 ? 1 : 1 - leastGain) * worst) return []
+    const rank =
+      shapeWeight * fault +
+      pattern +
+      upheaval(candidate.change) +
+      slipCost(candidate.change, this.facts[candidate.index]!) +
+      disturbanceWeight * this.#disturbance(candidate)
+    return [{ ...candidate, outcome, rank, severity, pattern }]
   }
 
   #mendOf(bounded: Bounded, motif: Motif | null, { verdict, rows }: Outcome): Ranked {
-    const { index, change, rank, severity } = bounded
+    const { index, change, rank, severity, pattern } = bounded
     const mend: Mend = {
       kind: change.kind,
       round: this.motif.rounds[index]!.number,
@@ -262,7 +289,7 @@ class Trial {
       misfit: misfitOf(rows),
       disturbance: this.#disturbance(bounded),
     }
-    return { mend, rank, severity }
+    return { mend, rank, severity, pattern }
   }
 
   #fault(motif: Motif, rows: readonly LedgerRow[]): number {
@@ -316,7 +343,12 @@ class Trial {
           ).length
         )
       case "hook":
+      case "terms":
         return 0
+      case "group": {
+        const groups = groupSizes(this.motif.rounds[index]!).get(change.from) ?? 0
+        return Math.abs(change.to - change.from) * groups
+      }
       default:
         return own.stitches
     }
@@ -352,7 +384,7 @@ function byTheNet(ranked: readonly Ranked[], gauge: Gauge, before: number): Rank
     const severity = severityOf(shape.verdict)
     if (severity > 0 && severity >= before) return []
     const mend: Mend = { ...one.mend, verdictAfter: shape.verdict, judgedBy: "net" }
-    return [{ mend, rank: one.rank, severity }]
+    return [{ mend, rank: one.rank, severity, pattern: one.pattern }]
   })
   return judged.sort(byRank)
 }

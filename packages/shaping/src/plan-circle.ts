@@ -6,6 +6,7 @@
 // ("every n-th round"). A steady plan takes the same increase every round, where one lies flat.
 
 import { keepLedger, type Ledger, planBand, type Verdict } from "@roundwright/flatness"
+import { withStarts, writeRounds } from "@roundwright/instructions"
 import type { Centre, Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { assumedScWidthMm } from "@roundwright/relaxation"
@@ -16,7 +17,6 @@ import { checkStitches } from "./palette.ts"
 import { flattestPolygon, type PlanBuilder } from "./plan-polygon.ts"
 import { planWords } from "./plan-words.ts"
 import { type Increases, spreadRound } from "./spread.ts"
-import { writeRounds } from "./write-rounds.ts"
 
 export interface CircleOptions {
   /** One stitch, or a mix: one for each round, from the centre, begun again when it ends. */
@@ -102,7 +102,7 @@ export function planCircle(options: CircleOptions): CirclePlan {
     added,
     flatCounts,
     repeats,
-    text: `${[...gaugeHeadings(gauge, terms), "", ...writeRounds(motif, 0, terms)].join("\n")}\n`,
+    text: `${[...gaugeHeadings(gauge, terms), "", ...writeRounds(withStarts(motif), 0, terms, { fastenOff: true })].join("\n")}\n`,
     ledger,
     verdict: ledger.verdict,
     words: planWords({

@@ -5,7 +5,7 @@
 // Source: perimeter of a segment's outer parallel line, Steiner 1840 (from memory).
 
 import { type Verdict, verdictOf } from "@roundwright/flatness"
-import { ordinal } from "@roundwright/instructions"
+import { ordinal, withStarts, writeRounds } from "@roundwright/instructions"
 import type { Anchor, Element, Motif, Round } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import {
@@ -19,7 +19,6 @@ import {
 import { flatIncrease } from "./flat-count.ts"
 import { gaugeHeadings } from "./gauge-headings.ts"
 import { checkStitches } from "./palette.ts"
-import { writeRounds } from "./write-rounds.ts"
 
 export interface OvalOptions {
   readonly stitch: StitchKind
@@ -86,7 +85,7 @@ export function planOval(options: OvalOptions): OvalPlan {
     counts,
     flatCounts,
     chains,
-    text: `${[...gaugeHeadings(gauge, terms), "", firstLine(stitch, chains, ends[0]!, terms), ...writeRounds(motif, 1, terms)].join("\n")}\n`,
+    text: `${[...gaugeHeadings(gauge, terms), "", firstLine(stitch, chains, ends[0]!, terms), ...writeRounds(withStarts(motif, 1), 1, terms, { fastenOff: true })].join("\n")}\n`,
     verdict: verdictOf(fullness.at(-1)!),
     fullness,
     lengthMm: straight * widthMm + 2 * rounds * heightMm,

@@ -1,7 +1,13 @@
 // The published results of squaring and of planning a circle: stable keys, for other programs.
 
 import type { Verdict } from "@roundwright/flatness"
-import { type PatternReading, readPattern, writePattern } from "@roundwright/instructions"
+import {
+  type PatternReading,
+  readPattern,
+  withStarts,
+  writePattern,
+  writeRounds,
+} from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { assumedScWidthMm } from "@roundwright/relaxation"
@@ -19,7 +25,6 @@ import type { Proposal } from "./proposal.ts"
 import { publishedDigits, rounded } from "./published-digits.ts"
 import { squareCircle } from "./square-circle.ts"
 import type { SquareOptions } from "./square-options.ts"
-import { writeRounds } from "./write-rounds.ts"
 
 export interface PublishedProposal {
   /** Text of each added round. */
@@ -73,12 +78,13 @@ export function publishProposal(
   const { motif, from, shape } = proposal
   const reading = text.trim() === "" ? null : readPattern(text)
   const terms: Terms = asked ?? reading?.terms ?? "US"
-  const rounds = writeRounds(motif, from, terms)
+  const whole = withStarts(motif, from)
+  const rounds = writeRounds(whole, from, terms, { fastenOff: true })
   return {
     rounds,
     text:
       reading === null
-        ? `${[`Terms: ${terms}`, "", ...writeRounds(motif, 0, terms)].join("\n")}\n`
+        ? `${[`Terms: ${terms}`, "", ...writeRounds(whole, 0, terms, { fastenOff: true })].join("\n")}\n`
         : reading.terms !== terms
           ? writtenAnew(proposal, text, gauge, terms, rounds)
           : insertRounds(text, endOfWorked(reading, motif.rounds[from - 1]!.number), rounds),
@@ -114,7 +120,9 @@ function writtenAnew(
   added: readonly string[],
 ): string {
   const title = /^#\s+\S.*$/m.exec(text)?.[0]
-  const base = writePattern({ ...motif, rounds: motif.rounds.slice(0, from) }, terms)
+  const base = writePattern({ ...motif, rounds: motif.rounds.slice(0, from) }, terms, {
+    fastenOff: false,
+  })
   const rounds = base.split("\n").filter((line) => line.startsWith("Rnd "))
   const head = [...(title === undefined ? [] : [title]), ...gaugeHeadings(gauge, terms)]
   return `${[...head, "", ...rounds, ...added].join("\n")}\n`
@@ -124,9 +132,8 @@ function assumedNote(terms: Terms): string {
   return `No yarn, hook or swatch is known: lengths are for ${kindName({ basic: "sc" }, terms)} ${assumedScWidthMm} mm wide, as in worsted yarn.`
 }
 
-/** How a maker begins is hers to choose; the text counts what stands in the round. */
-const beginNote =
-  "Begin each added round with a standing stitch, or with chains as high as its first stitch, which then stand for it."
+/** How a maker begins is hers to choose. */
+const beginNote = "A standing stitch may take the place of the chains that a round begins with."
 
 function unreadNotes(reading: PatternReading | null, number: number): string[] {
   if (!reading?.rounds.some((round) => round.number > number)) return []

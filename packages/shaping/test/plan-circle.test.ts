@@ -1,4 +1,4 @@
-import { readPattern } from "@roundwright/instructions"
+import { readPattern, writeRounds } from "@roundwright/instructions"
 import { validateMotif } from "@roundwright/motif"
 import { layOut } from "@roundwright/relaxation"
 import { gaugeFrom, readGaugeLine } from "@roundwright/stitches"
@@ -11,7 +11,6 @@ import {
   flatIncrease,
   planCircle,
   readPlannedStitches,
-  writeRounds,
 } from "../src/index.ts"
 
 const gauge = gaugeFrom({ swatches: [] })
@@ -100,7 +99,7 @@ describe("flat discs", () => {
 
   it("say in words what is the same in each place", () => {
     const plan = planCircle({ stitches: [{ basic: "dc" }], gauge, rounds: 2 })
-    expect(plan.text).toContain("2 dc in each st around")
+    expect(plan.text).toContain("dc in same st, 2 dc in each of next 11 sts")
     const wide = planCircle({ stitches: [{ basic: "sc" }], gauge, rounds: 6, corners: 3 })
     const again = readPattern(wide.text)
     expect(again.problems).toEqual([])

@@ -1,4 +1,4 @@
-import { readPattern } from "@roundwright/instructions"
+import { readPattern, withStarts, writeRounds } from "@roundwright/instructions"
 import { findCorners, validateMotif } from "@roundwright/motif"
 import { layOut } from "@roundwright/relaxation"
 import { gaugeFrom } from "@roundwright/stitches"
@@ -13,7 +13,6 @@ import {
   squareCircle,
   squareProposals,
   squaringTarget,
-  writeRounds,
 } from "../src/index.ts"
 
 const gauge = gaugeFrom({ swatches: [] })
@@ -222,7 +221,10 @@ describe("the round after a graded one", () => {
     const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
     const rows = cornerTable(best!, gauge)
     const heights = ["sc", "hdc", "dc", "tr"]
-    expect(heights.indexOf(rows[0]!.stitch)).toBeGreaterThan(heights.indexOf(rows.at(-1)!.stitch))
+    const stitches = rows.filter(({ stitch }) => heights.includes(stitch))
+    expect(heights.indexOf(stitches[0]!.stitch)).toBeGreaterThan(
+      heights.indexOf(stitches.at(-1)!.stitch),
+    )
     expect(Math.abs(best!.shape.bowMm) / best!.shape.sideMm).toBeLessThan(0.02)
   })
 
@@ -237,6 +239,36 @@ describe("the round after a graded one", () => {
       expect(Math.abs(row.leftMm)).toBeLessThan(0.5)
     }
   })
+})
+
+describe("rows of the table of side and corner", () => {
+  it.each(["chains", "stitches"] as const)(
+    "name their stitch of the text, corners of %s",
+    (cornerStyle) => {
+      const [best] = squareCircle(discEndingAt(dc, 36, gauge), gauge, {
+        corners: 4,
+        rounds: 2,
+        cornerStyle,
+      })
+      const rows = cornerTable(best!, gauge)
+      const chains = rows.filter(({ stitch }) => stitch.startsWith("ch "))
+      expect(chains).toHaveLength(cornerStyle === "chains" ? 2 : 0)
+      for (const { round, stitch, written } of rows) {
+        const { elements } = best!.motif.rounds.find(({ number }) => number === round)!
+        const nth = Number(/(\d+)(?:st|nd|rd|th) st$/.exec(written)![1])
+        const at = elements.flatMap((element, e) => (element.type === "stitch" ? [e] : []))[
+          nth - 1
+        ]!
+        const [own, next] = [elements[at]!, elements[at + 1]]
+        if (stitch.startsWith("ch "))
+          expect([written, next]).toEqual([
+            `ch after ${/\d+\w+ st/.exec(written)![0]}`,
+            { type: "chain", chains: Number(stitch.slice(3)) },
+          ])
+        else expect(own.type === "stitch" && own.kind.basic).toBe(stitch)
+      }
+    },
+  )
 })
 
 describe("a pattern up to a round", () => {
@@ -284,7 +316,7 @@ describe("proposals as published", () => {
     expect(again.terms).toBe("UK")
     expect(again.problems.filter(({ severity }) => severity !== "note")).toEqual([])
     expect(again.motif.rounds.map(({ elements }) => elements)).toEqual(
-      best!.motif.rounds.map(({ elements }) => elements),
+      withStarts(best!.motif, best!.from).rounds.map(({ elements }) => elements),
     )
     expect(gaugeFrom(again.gauge).scWidthMm).toBe(gaugeFrom(readPattern(text).gauge).scWidthMm)
   })
@@ -321,7 +353,7 @@ describe("proposals as published", () => {
       expect(again.problems.filter(({ severity }) => severity === "error")).toEqual([])
       expect(again.terms).toBe("UK")
       expect(again.motif.rounds.map(({ elements }) => elements)).toEqual(
-        own[i]!.motif.rounds.map(({ elements }) => elements),
+        withStarts(own[i]!.motif, own[i]!.from).rounds.map(({ elements }) => elements),
       )
     })
   })

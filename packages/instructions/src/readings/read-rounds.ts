@@ -34,7 +34,7 @@ export function readRounds(
 ): RoundsRead {
   const reader: Reader = { source, layout, terms, prose, budget: { stepsLeft: mostStepsPerText } }
   const list = listRounds(layout, findings)
-  let states: State[] = [begin(prose)]
+  let states: State[] = [beginning(prose)]
   const words = new Map<RoundText, { read: WordsOfRound; locals: Locals; fault: Finding | null }>()
   for (const [at, one] of list.entries()) {
     const { locals } = states[0]!
@@ -60,7 +60,8 @@ export function readRounds(
   }
 }
 
-function begin(prose: ProseFound): State {
+/** Nothing read yet. */
+export function beginning(prose: ProseFound): State {
   return {
     rounds: [],
     motif: null,
@@ -87,7 +88,7 @@ function startsOver(words: WordsOfRound, state: State, one: OneRound): boolean {
 const nothing: WordsOfRound = { tokens: [], trees: function* () {}, slips: [], remarks: [] }
 
 /** The words of a round, looked up; too many of them, or a number no piece can have, is a fault. */
-function scan(
+export function scan(
   { layout, terms }: Reader,
   text: RoundText,
   locals: Locals,

@@ -12,7 +12,7 @@ import { firstLeg, isLegAcross, isLegInSame, isLegWithNext, workFirstLeg } from 
 import { firstBasic } from "./main-stitch.ts"
 import { move } from "./move-start.ts"
 import type { RoundWork } from "./round-work.ts"
-import { type ChainStep, startAnchors } from "./start-places.ts"
+import { type ChainStep, leaveStart, startAnchors } from "./start-places.ts"
 
 /** True for the first thing a round makes, outside repeats. */
 export function isStartChain(work: RoundWork, step: ChainStep): boolean {
@@ -60,6 +60,12 @@ export function workStartChain(
       doesNotCount(work, step)
       return
     }
+    if (known.space === step.chains && !known.kind) {
+      // "ch 5 (counts as first ch-5 sp)": the round begins with a loop from the join.
+      leaveStart(work)
+      onTheEdge(work, step)
+      return
+    }
     standsFor(work, step, known)
     return
   }
@@ -72,11 +78,14 @@ export function workStartChain(
   const taken = work.choices.take(step.chains === 1 ? "single-start-chain" : "start-chain", ordered)
   if (taken === "counts") standsFor(work, step, {})
   else if (taken === "leg") workFirstLeg(work, step)
-  else if (taken === "edge") {
-    work.startChain = { chains: step.chains, counts: false }
-    work.addChains(step.chains, step)
-    work.startChain = undefined
-  } else doesNotCount(work, step)
+  else if (taken === "edge") onTheEdge(work, step)
+  else doesNotCount(work, step)
+}
+
+function onTheEdge(work: RoundWork, step: ChainStep): void {
+  work.startChain = { chains: step.chains, counts: false }
+  work.addChains(step.chains, step)
+  work.startChain = undefined
 }
 
 /** "sc in loop, ch 4 (counts as tr)": the first sc and the chains on it are the first tr together. */

@@ -14,6 +14,7 @@ import { isStartChain, moveToSameSpace, raisesFirst, workStartChain } from "./pe
 import { performWork, placeAnchors } from "./perform-work.ts"
 import { CannotWork, type Performers, type RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
+import { leaveStart } from "./start-places.ts"
 import { nextSites } from "./work-places.ts"
 
 /** How the steps of a round are worked, whatever they are. */
@@ -157,23 +158,6 @@ function makeChains(
   if (work.elements.length === 0 && work.index > 0) leaveStart(work)
   work.own = null
   work.addChains(step.chains, step)
-}
-
-/** A loop begun at the join starts from that stitch, so "next" is the one after it. */
-function leaveStart(work: RoundWork): void {
-  const before = work.shared.rounds[work.index - 1]
-  const site = work.startSite
-  if (
-    before?.closing !== "joined" ||
-    !site ||
-    work.startPassed ||
-    work.startTaken ||
-    site.anchor.at !== "stitch"
-  )
-    return
-  if (work.main.at !== site.from) return
-  work.startPassed = true
-  work.main.at = site.to
 }
 
 function makePicot(work: RoundWork, step: Extract<Step, { do: "picot" }>): void {

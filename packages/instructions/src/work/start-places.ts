@@ -63,3 +63,20 @@ function lastTop(work: RoundWork): Anchor {
     if (edge.cells[index]?.type === "stitch") return edge.anchorAt(index, false)
   return edge.anchorAt(0, true)
 }
+
+/** A loop begun at the join starts from that stitch, so "next" is the one after it. */
+export function leaveStart(work: RoundWork): void {
+  const before = work.shared.rounds[work.index - 1]
+  const site = work.startSite
+  if (
+    before?.closing !== "joined" ||
+    !site ||
+    work.startPassed ||
+    work.startTaken ||
+    site.anchor.at !== "stitch"
+  )
+    return
+  if (work.main.at !== site.from) return
+  work.startPassed = true
+  work.main.at = site.to
+}

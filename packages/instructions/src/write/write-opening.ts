@@ -7,11 +7,14 @@ import {
   type Round,
   type StitchElement,
 } from "@roundwright/motif"
-import { kindName, type Terms } from "@roundwright/stitches"
+import type { Voice } from "./house-style.ts"
 import { cannot } from "./part.ts"
 import { type Hook, placeWords } from "./write-places.ts"
 
-interface Opening {
+export interface Opening {
+  /** Making the centre, told apart from the work. */
+  readonly centre: string | null
+  /** Slip stitches to the start and the starting chain. */
   readonly words: string[]
   /** First element not told by the opening. */
   readonly from: number
@@ -22,9 +25,8 @@ export function openingWords(
   round: Round,
   index: number,
   hook: Hook,
-  terms: Terms,
+  voice: Voice,
 ): Opening {
-  const words: string[] = []
   const first = round.elements[0]
   const chain = round.startChain
   const counting =
@@ -32,32 +34,33 @@ export function openingWords(
       ? first
       : null
   const space = counting && chain ? spaceAfterStart(round, chain.chains, counting) : 0
-  const as = counting ? kindName(counting.kind, terms) + (space > 0 ? ` + ch ${space}` : "") : ""
-  if (index === 0 && motif.centre.kind === "single-chain") {
-    const skipped = chain
-      ? counting
+  const as = counting ? voice.name(counting.kind) + (space > 0 ? `, ch ${space}` : "") : ""
+  const from = counting ? (space > 0 ? 2 : 1) : 0
+  const { centre } = motif
+  if (index === 0 && centre.kind === "single-chain") {
+    const skipped =
+      chain && counting
         ? ` (${chain.chains} skipped ch count as ${as})`
-        : chain.chains > 1
+        : chain && chain.chains > 1
           ? ` (${chain.chains} skipped ch do not count)`
           : ""
-      : ""
-    words.push(`ch ${motif.centre.chains}${skipped}`)
-    return { words, from: counting ? (space > 0 ? 2 : 1) : 0 }
+    return { centre: `ch ${centre.chains}${skipped}`, words: [], from }
   }
-  if (index === 0 && motif.centre.kind === "chain-ring")
-    words.push(`ch ${motif.centre.chains}, join to form a ring`)
+  const ring =
+    index === 0 && centre.kind === "chain-ring"
+      ? `ch ${centre.chains}, join with ${voice.name({ basic: "sl st" })} to form a ring`
+      : null
+  const words: string[] = []
   if (counting && chain) {
     words.push(...moveWords(hook, counting.anchors[0]!, round))
     if (counting.kind.gathered) {
-      words.push(`ch ${chain.chains}, ${firstLegWords(hook, counting, round, terms)}`)
-      return { words, from: 1 }
+      words.push(`ch ${chain.chains}, ${firstLegWords(hook, counting, round, voice)}`)
+      return { centre: ring, words, from: 1 }
     }
     words.push(`ch ${chain.chains} (counts as ${as})`)
-    return { words, from: space > 0 ? 2 : 1 }
-  }
-  if (chain && !chain.counts)
+  } else if (chain && !chain.counts)
     words.push(chain.chains === 1 ? "ch 1" : `ch ${chain.chains} (does not count)`)
-  return { words, from: 0 }
+  return { centre: ring, words, from }
 }
 
 /** The chains after a counting start, when the text gives them with it. */
@@ -85,31 +88,34 @@ function moveWords(hook: Hook, anchor: Anchor, round: Round): string[] {
     if (!closed) hook.at = 1
     return []
   }
-  if (closed || anchor.round !== hook.edge.round)
+  if (anchor.round !== hook.edge.round)
     throw cannot(round, "starts away from where the round before ends")
-  hook.at = 1
+  if (!closed) hook.at = 1
   const place = placeWords(hook, anchor)
-  const over = place?.skip ? /^skip next (?:(\d+) sts|st)$/.exec(place.skip) : null
-  if (!place || (place.skip && !over))
+  const over = place?.over ?? null
+  if (!place || over === null)
     throw cannot(round, "starts in a place that slip stitches do not reach")
   hook.shared.start = anchor
-  const slips = over ? [over[1] ? `sl st in next ${over[1]} sts` : "sl st in next st"] : []
-  return [...slips, `sl st ${anchor.at === "space" ? "to" : "in"} ${place.noun}`]
+  const slip = hook.shared.voice.name({ basic: "sl st" })
+  if (place.noun === "next st" && over > 0) return [`${slip} in next ${over + 1} sts`]
+  const way = over === 0 ? [] : [`${slip} in next ${over === 1 ? "st" : `${over} sts`}`]
+  return [...way, `${slip} ${anchor.at === "space" ? "to" : "in"} ${place.noun}`]
 }
 
 /** "dc2tog in same st (counts as dc3tog)" after the chain that is its first leg. */
-function firstLegWords(hook: Hook, first: StitchElement, round: Round, terms: Terms): string {
+function firstLegWords(hook: Hook, first: StitchElement, round: Round, voice: Voice): string {
   const gathered = first.kind.gathered!
   const start = first.anchors[0]!
   const space = start.at === "space" || start.at === "between"
   const same = start.at === "centre" ? "ring" : space ? "same sp" : "same st"
   const one = first.anchors.every((anchor) => anchorKey(anchor) === anchorKey(start))
   if (gathered.how !== "cluster" && gathered.how !== "together")
-    return `${kindName(first.kind, terms)} in ${same}`
-  if (gathered.legs < 3)
-    throw cannot(round, "starts with a cluster of two legs, one of them a chain")
+    return `${voice.name(first.kind)} in ${same}`
+  if (gathered.legs < 2) throw cannot(round, "starts with a cluster of one leg")
   const named = (legs: number) =>
-    kindName({ ...first.kind, gathered: { how: "together", legs } }, terms)
+    legs === 1
+      ? voice.name({ basic: first.kind.basic })
+      : voice.name({ ...first.kind, gathered: { how: "together", legs } })
   if (one) return `${named(gathered.legs - 1)} in ${same} (counts as ${named(gathered.legs)})`
   const places = first.anchors.slice(1).map((anchor) => placeWords(hook, anchor))
   if (places.some((place) => !place || place.skip !== null || place.noun !== "next st"))

@@ -5,6 +5,8 @@ import { type Anchor, anchorKey, type Round } from "@roundwright/motif"
 import { ordinal } from "../base/wording.ts"
 import { cellUnder } from "../edge/cell-under.ts"
 import { type Edge, roundEdge } from "../edge/edge.ts"
+import type { Voice } from "./house-style.ts"
+import type { Wording } from "./part.ts"
 
 /** The hook's place on one edge while a round is written. */
 export interface Hook {
@@ -19,12 +21,18 @@ export interface Hook {
     last: Anchor | null
     start: Anchor | null
     readonly earlier: Map<number, Hook>
+    /** Corners of the round below, and how they are named. */
+    readonly corners: ReadonlySet<string>
+    readonly naming: Wording["corners"]
+    readonly voice: Voice
   }
 }
 
-/** "skip 2 sts" or nothing, and "next ch-3 sp"; null when the place cannot be reached going on. */
+/** "skip next 2 sts" or nothing, and "next ch-3 sp"; null when the place cannot be reached going on. */
 export interface PlaceWords {
   readonly skip: string | null
+  /** Stitches passed over, for slip stitches along them; null where they are not stitches. */
+  readonly over: number | null
   readonly noun: string
   /** The same for several of them: "sts". */
   readonly several: string
@@ -34,17 +42,23 @@ export interface PlaceWords {
 /** Words for one place, the hook moving past it. */
 export function placeWords(hook: Hook, anchor: Anchor): PlaceWords | null {
   if (anchor.at === "centre" && anchor.chain === undefined)
-    return { skip: null, noun: "ring", several: "ring", isNext: false }
+    return { skip: null, over: 0, noun: "ring", several: "ring", isNext: false }
   if (anchor.at === "chain" && anchor.round === hook.index) return alongWords(hook, anchor)
   const { last } = hook.shared
   if (last && anchorKey(last) === anchorKey(anchor)) {
     const space = anchor.at === "space" || anchor.at === "between"
-    return { skip: null, noun: space ? "same sp" : "same st", several: "", isNext: false }
+    return { skip: null, over: 0, noun: space ? "same sp" : "same st", several: "", isNext: false }
   }
+  const within = last && withinRun(last, anchor)
+  if (within) {
+    hook.shared.last = anchor
+    return { skip: null, over: null, noun: within, several: "", isNext: false }
+  }
+  if (anchor.at === "stitch" && anchor.round === hook.index) return justMade(hook, anchor)
   const { start } = hook.shared
   if (start?.at === "space" && anchorKey(start) === anchorKey(anchor)) {
     hook.shared.last = anchor
-    return { skip: null, noun: "first sp", several: "", isNext: false }
+    return { skip: null, over: 0, noun: "first sp", several: "", isNext: false }
   }
   if (anchor.at !== "centre" && anchor.round !== hook.edge.round) return earlierWords(hook, anchor)
   const found = cellOf(hook, anchor)
@@ -53,7 +67,50 @@ export function placeWords(hook: Hook, anchor: Anchor): PlaceWords | null {
   const skipped = countSkipped(hook, anchor, found)
   hook.at = found + (anchor.at === "space" ? edge.widths[found % edge.size]! : 1)
   hook.shared.last = anchor
-  return { ...skipped, isNext: true }
+  return { ...(isCorner(hook, anchor) ? atCorner(skipped, hook) : skipped), isNext: true }
+}
+
+/** "skip next 2 sts" on the way from the last place to one the round has been in already; null when nothing is passed. */
+export function skipBackTo(hook: Hook, anchor: Anchor): string | null {
+  if (anchor.at === "centre" || anchor.round !== hook.edge.round) return null
+  const found = cellOf(hook, anchor)
+  return found === null || found < hook.edge.size ? null : countSkipped(hook, anchor, found).skip
+}
+
+function isCorner(hook: Hook, anchor: Anchor): boolean {
+  return hook.shared.naming !== "none" && hook.shared.corners.has(anchorKey(anchor))
+}
+
+/** "next corner ch-2 sp", or "next st (corner)". */
+function atCorner<T extends { noun: string; several: string }>(words: T, hook: Hook): T {
+  if (hook.shared.naming === "aside")
+    return { ...words, noun: `${words.noun} (corner)`, several: "" }
+  // Corners need no size beside their name.
+  const bare = (text: string) => text.replace(/^ch-\d+ (?=sp)/, "")
+  const { several } = words
+  return {
+    ...words,
+    noun: `next corner ${bare(words.noun.replace(/^next /, ""))}`,
+    several: several === "" ? "" : `corner ${bare(several)}`,
+  }
+}
+
+/** From a run of chains into one of its chains, or from that under the run again: "6th ch of same sp", "same sp". */
+function withinRun(last: Anchor, anchor: Anchor): string | null {
+  if (last.at === "centre" || anchor.at === "centre") return null
+  if (last.round !== anchor.round || last.element !== anchor.element) return null
+  if (last.at === "space" && anchor.at === "chain")
+    return `${ordinal(anchor.chain + 1)} ch of same sp`
+  return last.at === "chain" && anchor.at === "space" ? "same sp" : null
+}
+
+/** On the stitch last made: "top of dc just made"; null for any other stitch of the round. */
+function justMade(hook: Hook, anchor: Extract<Anchor, { at: "stitch" }>): PlaceWords | null {
+  const made = hook.rounds[hook.index]?.elements[anchor.element]
+  if (made?.type !== "stitch" || made.kind.gathered) return null
+  hook.shared.last = anchor
+  const noun = `top of ${hook.shared.voice.name(made.kind)} just made`
+  return { skip: null, over: null, noun, several: "", isNext: false }
 }
 
 /** Back along a chain of the round itself: "2nd ch from hook", then "next ch"; null when chains are left out. */
@@ -64,11 +121,11 @@ function alongWords(hook: Hook, anchor: Extract<Anchor, { at: "chain" }>): Place
   if (own?.element !== anchor.element) {
     const nth = chain.chains - anchor.chain
     hook.shared.own = { element: anchor.element, next: anchor.chain - 1 }
-    return { skip: null, noun: `${ordinal(nth)} ch from hook`, several: "", isNext: false }
+    return { skip: null, over: 0, noun: `${ordinal(nth)} ch from hook`, several: "", isNext: false }
   }
   if (own.next !== anchor.chain) return null
   own.next -= 1
-  return { skip: null, noun: "next ch", several: "ch", isNext: true }
+  return { skip: null, over: 0, noun: "next ch", several: "ch", isNext: true }
 }
 
 /** The same on an earlier round, which is named. */
@@ -87,6 +144,7 @@ function earlierWords(hook: Hook, anchor: Exclude<Anchor, { at: "centre" }>): Pl
   const of = ` of Rnd ${round.number}`
   return {
     skip: words.skip === null ? null : words.skip + of,
+    over: words.over,
     noun: words.noun + of,
     several: words.several === "" ? "" : words.several + of,
     isNext: true,
@@ -113,11 +171,7 @@ function cellOf(hook: Hook, anchor: Anchor): number | null {
   return null
 }
 
-function countSkipped(
-  hook: Hook,
-  anchor: Anchor,
-  found: number,
-): { skip: string | null; noun: string; several: string } {
+function countSkipped(hook: Hook, anchor: Anchor, found: number): Omit<PlaceWords, "isNext"> {
   const { edge, at } = hook
   const between = (type: string, test: (index: number) => boolean = () => true) => {
     let count = 0
@@ -127,41 +181,52 @@ function countSkipped(
     }
     return count
   }
+  const passing = (count: number, one: string, several: string) => ({
+    skip: skipWords(hook.shared.voice, count, one, several),
+    over: one === "st" ? count : count === 0 ? 0 : null,
+  })
   if (anchor.at === "centre")
-    return { skip: skipWords(between("chain"), "ch", "ch"), noun: "next ch", several: "ch" }
+    return { ...passing(between("chain"), "ch", "ch"), noun: "next ch", several: "ch" }
   if (anchor.at === "stitch")
-    return { skip: skipWords(between("stitch"), "st", "sts"), noun: "next st", several: "sts" }
+    return { ...passing(between("stitch"), "st", "sts"), noun: "next st", several: "sts" }
   if (anchor.at === "picot")
     return {
-      skip: skipWords(between("picot"), "picot", "picots"),
+      ...passing(between("picot"), "picot", "picots"),
       noun: "next picot",
       several: "picots",
     }
   if (anchor.at === "between")
     return {
-      skip: skipWords(stitchesBeforeGap(hook, found), "st", "sts"),
+      ...passing(stitchesBeforeGap(hook, found), "st", "sts"),
       noun: "next sp between sts",
       several: "sps between sts",
     }
   const run = runStart(edge, found)
   const element = edge.elements[anchor.element]
   const size = element?.type === "chain" ? element.chains : 1
-  if (anchor.at === "chain" && run < at) {
+  if (anchor.at === "chain" && run < at && found > at) {
     // Further along in the run worked into last.
     const walk = found - run + 1
-    return { skip: null, noun: `${ordinal(walk)} ch`, several: "" }
+    return { skip: null, over: 0, noun: `${ordinal(walk)} ch`, several: "" }
   }
+  if (anchor.at === "chain" && between("chain") === 0)
+    return { skip: null, over: between("stitch"), noun: "next ch", several: "ch" }
   const passed =
     between("chain", (index) => edge.startsRun(index) && sizeAt(edge, index) === size) -
     (anchor.at === "chain" && run < found && run >= at ? 1 : 0)
   const name = `ch-${size} sp`
   if (anchor.at === "space")
-    return { skip: skipWords(passed, name, `${name}s`), noun: `next ${name}`, several: `${name}s` }
+    return { ...passing(passed, name, `${name}s`), noun: `next ${name}`, several: `${name}s` }
   return {
-    skip: skipWords(passed, name, `${name}s`),
-    noun: `${ordinal(found - run + 1)} ch of next ${name}`,
+    ...passing(passed, name, `${name}s`),
+    noun: `${nthOf(found - run + 1, size)} ch of next ${name}`,
     several: "",
   }
+}
+
+/** "2nd", "centre". */
+function nthOf(nth: number, size: number): string {
+  return size >= 3 && 2 * nth === size + 1 ? "centre" : ordinal(nth)
 }
 
 /** Stitches to skip so that the gap wanted is the next one. */
@@ -188,13 +253,20 @@ function sizeAt(edge: Edge, index: number): number {
   return element?.type === "chain" ? element.chains : 0
 }
 
-function skipWords(count: number, one: string, several: string): string | null {
+function skipWords({ skip }: Voice, count: number, one: string, several: string): string | null {
   if (count === 0) return null
-  return count === 1 ? `skip next ${one}` : `skip next ${count} ${several}`
+  return count === 1 ? `${skip} next ${one}` : `${skip} next ${count} ${several}`
 }
 
 /** The hook where a round starts. */
-export function hookAtStart(rounds: readonly Round[], index: number, edge: Edge): Hook {
+export function hookAtStart(
+  rounds: readonly Round[],
+  index: number,
+  edge: Edge,
+  corners: ReadonlySet<string>,
+  naming: Wording["corners"],
+  voice: Voice,
+): Hook {
   const before = rounds[index - 1]
   const last = before?.elements[before.elements.length - 1]
   const closed =
@@ -204,6 +276,9 @@ export function hookAtStart(rounds: readonly Round[], index: number, edge: Edge)
     last: closed ? edge.anchorAt(0, true) : null,
     start: null,
     earlier: new Map<number, Hook>(),
+    corners,
+    naming,
+    voice,
   }
   return { edge, at: closed ? (edge.widths[0] ?? 0) : 0, rounds, index, shared }
 }

@@ -2,47 +2,82 @@
 
 import {
   anchorKey,
-  countRound,
   type Motif,
   type Round,
+  type RoundCorners,
   type StitchElement,
 } from "@roundwright/motif"
-import { kindName, type Terms, turningChains } from "@roundwright/stitches"
+import { turningChains } from "@roundwright/stitches"
 import { centreEdge } from "../edge/edge.ts"
-import { findRepeat } from "./find-repeat.ts"
-import { cannot, type Part, picotText } from "./part.ts"
+import { type CornersTold, cornersTold } from "./corner-places.ts"
+import type { Voice } from "./house-style.ts"
+import { cannot, type Part, picotText, type Wording } from "./part.ts"
+import { roundText } from "./round-repeat.ts"
+import { joinWords } from "./write-ending.ts"
 import { openingWords } from "./write-opening.ts"
-import { edgeBelow, type Hook, hookAtStart } from "./write-places.ts"
+import { edgeBelow, type Hook, hookAtStart, skipBackTo } from "./write-places.ts"
 import { groupFrom, groupParts, singleKey, stitchParts } from "./write-stitches.ts"
 
 /** The round's instructions, its label and total left out. @throws RoundwrightError `cannot-be-written` */
-export function roundWords(motif: Motif, index: number, terms: Terms): string {
+export function roundWords(
+  motif: Motif,
+  index: number,
+  corners: readonly RoundCorners[],
+  voice: Voice,
+  wording: Wording,
+): string {
   const round = motif.rounds[index]!
   const edge = index === 0 ? centreEdge(motif.centre) : edgeBelow(motif.rounds, index, round.turned)
-  const hook = hookAtStart(motif.rounds, index, edge)
-  const opening = openingWords(motif, round, index, hook, terms)
-  const { parts, closed } = partsOf(round, opening.from, hook, terms)
-  const body = withRepeat(joinAlike(parts))
-  const ending = round.closing === "joined" && !closed ? "join" : ""
-  return [...opening.words, body, ending].filter((text) => text !== "").join("; ")
+  const told = cornersTold(motif, index, corners)
+  const hook = hookAtStart(motif.rounds, index, edge, told.below, wording.corners, voice)
+  const opening = openingWords(motif, round, index, hook, voice)
+  const begins = beginsAtJoin(motif, round, opening.from, hook)
+  const { parts, closing, loop } = partsOf(round, opening.from, hook, voice, told)
+  const skip = closing !== null ? null : skipAtEnd(round, hook)
+  const body = roundText(
+    {
+      parts,
+      skipAtEnd: skip === null ? null : { text: skip },
+      begins,
+      whole: opening.from === 0 && loop === null,
+    },
+    voice,
+    wording,
+  )
+  const work = [...opening.words, ...(loop === null ? [] : [loop]), cornerOnce(body)]
+  const ending =
+    closing ?? (round.closing === "joined" ? joinWords(round, voice, wording.joinInto) : "")
+  return [opening.centre ?? "", work.filter((text) => text !== "").join(", "), ending]
+    .filter((text) => text !== "")
+    .join("; ")
 }
 
-/** "(24 dc + 8 ch-3 sps)". */
-export function totalWords(round: Round, terms: Terms): string {
-  const counts = countRound(round)
-  const kinds = counts.byKind.filter(
-    (entry) => !entry.kind.gathered && !entry.kind.loops && !entry.kind.post,
-  )
-  const plain =
-    counts.byKind.length === 1 && kinds.length === 1 ? kindName(kinds[0]!.kind, terms) : "sts"
-  const spaces = counts.spacesBySize.map(
-    (entry) => `${entry.count} ch-${entry.chains} ${entry.count === 1 ? "sp" : "sps"}`,
-  )
-  const stitches =
-    counts.stitches > 0
-      ? [`${counts.stitches} ${plain === "sts" && counts.stitches === 1 ? "st" : plain}`]
-      : []
-  return `(${[...stitches, ...spaces].join(" + ")})`
+const cornerMade = " (corner made)"
+
+/** What makes a corner is said of the first one. */
+function cornerOnce(body: string): string {
+  const at = body.indexOf(cornerMade)
+  if (at < 0) return body
+  const end = at + cornerMade.length
+  return body.slice(0, end) + body.slice(end).replaceAll(cornerMade, "")
+}
+
+/** Whether the first stitch goes where the round before is joined, which "next" would pass by. */
+function beginsAtJoin(motif: Motif, round: Round, from: number, hook: Hook): boolean {
+  const before = motif.rounds[hook.index - 1]
+  const first = round.elements[from]
+  if (from > 0 || hook.at > 0 || before?.closing !== "joined" || first?.type !== "stitch")
+    return false
+  const start = hook.edge.cells[0]
+  if (start?.type !== "stitch") return false
+  return anchorKey(first.anchors[0]!) === anchorKey(hook.edge.anchorAt(0, false))
+}
+
+/** What lies between the last place and the first of the round, so that every repeat can be told alike. */
+function skipAtEnd({ elements, closing }: Round, hook: Hook): string | null {
+  const first = elements.find((element) => element.type === "stitch")
+  if (closing === "open" || first?.type !== "stitch") return null
+  return skipBackTo(hook, first.anchors[0]!)
 }
 
 /** Every element from `from` on as parts, in order. */
@@ -50,14 +85,30 @@ function partsOf(
   round: Round,
   from: number,
   hook: Hook,
-  terms: Terms,
-): { parts: Part[]; closed: boolean } {
+  voice: Voice,
+  corners: CornersTold,
+): { parts: Part[]; closing: string | null; loop: string | null } {
   const parts: Part[] = []
   const { elements } = round
-  let closed = false
+  let closing: string | null = null
   const opening = chainAtStart(round, hook, from)
   let behind: string | undefined
-  for (let i = opening === "slip" ? 1 : from; i < elements.length; ) {
+  const [first] = elements
+  const loop =
+    opening === "loop" && first?.type === "chain"
+      ? `ch ${first.chains} (counts as first ch-${first.chains} sp)`
+      : null
+  const inCorner = () => hook.shared.last !== null && corners.below.has(anchorKey(hook.shared.last))
+  const add = (i: number, length: number, told: Part[]) => {
+    const start = i === from ? 0 : i
+    const makes = [...corners.made].some((made) => made >= start && made < i + length)
+    const last = told.at(-1)!
+    const named = hook.shared.naming === "none" || /\bcorner\b/.test(last.text) || inCorner()
+    const { round: below } = hook.edge
+    if (makes && !named && below >= 0) told[told.length - 1] = { text: `${last.text}${cornerMade}` }
+    parts.push(...told)
+  }
+  for (let i = opening === "slip" || loop !== null ? 1 : from; i < elements.length; ) {
     const element = elements[i]!
     if (element.type === "stitch" && element.passes && element.passes !== behind) {
       behind = element.passes
@@ -67,28 +118,26 @@ function partsOf(
     }
     if (i === 0 && opening === "group") {
       const length = 1 + groupFrom(elements, 1)
-      parts.push(...groupParts(elements.slice(0, length), hook, round, terms))
+      add(i, length, groupParts(elements.slice(0, length), hook, round, voice))
       i += length
       continue
     }
     if (element.type === "stitch") {
       const group = groupFrom(elements, i)
       if (group > 1) {
-        parts.push(...groupParts(elements.slice(i, i + group), hook, round, terms))
+        add(i, group, groupParts(elements.slice(i, i + group), hook, round, voice))
         i += group
         continue
       }
-      parts.push(...stitchParts(element, hook, round, terms))
-    } else if (element.type === "picot") parts.push({ text: picotText(element, terms) })
+      parts.push(...stitchParts(element, hook, round, voice))
+    } else if (element.type === "picot") parts.push({ text: picotText(element, voice) })
     else if (element.closedWith) {
-      closed = true
-      parts.push(
-        closingPart(element.chains, element.closedWith, round, i, terms, opening === "slip", hook),
-      )
+      const { chains, closedWith } = element
+      closing = closingWords(chains, closedWith, round, i, voice, opening === "slip", hook)
     } else parts.push({ text: `ch ${element.chains}` })
     i += 1
   }
-  return { parts, closed }
+  return { parts, closing, loop }
 }
 
 /**
@@ -97,8 +146,10 @@ function partsOf(
  */
 function chainAtStart(round: Round, hook: Hook, from: number): "group" | "loop" | "slip" | null {
   const before = hook.rounds[hook.index - 1]
-  if (from > 0 || !before) return null
   const [first, second] = round.elements
+  const inRing = second?.type === "stitch" && second.anchors[0]?.at === "centre"
+  if (from === 0 && !before && first?.type === "chain" && inRing) return "loop"
+  if (from > 0 || !before) return null
   const last = round.elements[round.elements.length - 1]
   if (
     first?.type === "stitch" &&
@@ -125,56 +176,23 @@ function chainAtStart(round: Round, hook: Hook, from: number): "group" | "loop" 
   return "group"
 }
 
-function closingPart(
+function closingWords(
   chains: number,
   kind: StitchElement["kind"],
   round: Round,
   i: number,
-  terms: Terms,
+  voice: Voice,
   onSlip: boolean,
   hook: Hook,
-): Part {
+): string {
   const own = chains - turningChains(kind.basic)
   if (own < 1 || i !== round.elements.length - 1 || round.elements[0]?.type !== "stitch")
     throw cannot(round, "closes its last space in a way that has no plain wording")
   const before = hook.rounds[hook.index - 1]
   const last = before?.elements[before.elements.length - 1]
   const tall =
-    last?.type === "chain" && last.closedWith ? `last ${kindName(last.closedWith, terms)}` : "sl st"
-  return {
-    text: `ch ${own}, ${kindName(kind, terms)} in ${onSlip ? tall : "first st"} (counts as ch-${chains} sp)`,
-  }
-}
-
-/** "dc in next st, dc in next st" as "dc in next 2 sts". */
-function joinAlike(parts: readonly Part[]): Part[] {
-  const joined: Part[] = []
-  for (let i = 0; i < parts.length; ) {
-    const part = parts[i]!
-    let count = 1
-    while (part.each && parts[i + count]?.each && parts[i + count]!.text === part.text) count += 1
-    if (count > 1 && part.each) {
-      const of = part.each.many ? "each of next" : "next"
-      joined.push({ text: `${part.each.work} in ${of} ${count} ${part.each.several}` })
-    } else joined.push(part)
-    i += count
-  }
-  return joined
-}
-
-function withRepeat(parts: readonly Part[]): string {
-  const found = findRepeat(parts, (a, b) => a.text === b.text)
-  const text = (list: readonly Part[]) => list.map((part) => part.text).join(", ")
-  const startsWithChain = /^(?:\(?ch|picot|(?:[BF]LO )?sl st|(?:[BF]LO )?ss)\b/.test(
-    parts[0]?.text ?? "",
-  )
-  if (found.times < 2) return startsWithChain ? `(${text(parts)}) 1 time` : text(parts)
-  const repeat = `*${text(found.body)}; rep from * ${found.times - 1} more ${found.times === 2 ? "time" : "times"}`
-  const before =
-    found.before.length === 0
-      ? ""
-      : startsWithChain
-        ? `(${text(found.before)}) 1 time, `
-        : `${text(found.before)}, `
-  return `${before}${repeat}${found.after.length > 0 ? `; ${text(found.after)}` : ""}`
+    last?.type === "chain" && last.closedWith
+      ? `last ${voice.name(last.closedWith)}`
+      : voice.name({ basic: "sl st" })
+  return `ch ${own}, ${voice.name(kind)} in ${onSlip ? tall : "first st"} (counts as ch-${chains} sp)`
 }

@@ -7,7 +7,9 @@ import {
   type Round,
   type StitchElement,
 } from "@roundwright/motif"
-import { kindName, type Terms } from "@roundwright/stitches"
+import { kindName } from "@roundwright/stitches"
+import { Folder } from "./fold.ts"
+import type { Voice } from "./house-style.ts"
 import { cannot, type Part, picotText } from "./part.ts"
 import { type Hook, placeWords } from "./write-places.ts"
 
@@ -19,11 +21,12 @@ export function groupFrom(elements: readonly Element[], i: number): number {
   for (let k = i + 1; k < elements.length; k++) {
     const element = elements[k]!
     if (element.type === "stitch") {
-      if (singleKey(element) !== key) break
+      if (singleKey(element) !== key) return length
       length = k - i + 1
-    } else if (element.type === "chain" && element.closedWith) break
+    } else if (element.type === "chain" && element.closedWith) return length
   }
-  return length
+  // In a ring there is no other place: the chains behind the last stitch are made there too.
+  return key === "centre" ? Math.max(length, elements.length - i) : length
 }
 
 export function singleKey(element: Element): string | null {
@@ -36,35 +39,43 @@ export function groupParts(
   group: readonly Element[],
   hook: Hook,
   round: Round,
-  terms: Terms,
+  voice: Voice,
 ): Part[] {
   const first = group.find((element) => element.type === "stitch") as StitchElement
   const pieces: string[] = []
   for (let i = 0; i < group.length; ) {
     const element = group[i]!
     if (element.type !== "stitch") {
-      pieces.push(element.type === "chain" ? `ch ${element.chains}` : picotText(element, terms))
+      pieces.push(element.type === "chain" ? `ch ${element.chains}` : picotText(element, voice))
       i += 1
       continue
     }
+    // "2 dc", but a cluster and a cluster: its name begins with a number of its own.
     let count = 1
-    while (i + count < group.length && sameStitch(group[i + count]!, element)) count += 1
-    pieces.push(counted(count, stitchName(element, round, terms)))
+    while (
+      !element.kind.gathered &&
+      i + count < group.length &&
+      sameStitch(group[i + count]!, element)
+    )
+      count += 1
+    pieces.push(counted(count, stitchName(element, round, voice)))
     i += count
   }
   const place = placeOf(hook, first.anchors[0]!, round)
   const skip = place.skip ? [{ text: place.skip }] : []
   if (pieces.length === 1) return [...skip, alikePart(pieces[0]!, place, true)]
-  return [...skip, { text: `(${pieces.join(", ")}) in ${place.noun}` }]
+  const folded = new Folder(voice).fold(pieces.map((text) => ({ text }))).phrases
+  const work = folded.length > 1 ? voice.inOnePlace(folded.join(", ")) : folded[0]!
+  return [...skip, alikePart(work, place, true)]
 }
 
 export function stitchParts(
   element: StitchElement,
   hook: Hook,
   round: Round,
-  terms: Terms,
+  voice: Voice,
 ): Part[] {
-  const name = stitchName(element, round, terms)
+  const name = stitchName(element, round, voice)
   const keys = element.anchors.map(anchorKey)
   if (keys.every((key) => key === keys[0])) {
     const place = placeOf(hook, element.anchors[0]!, round)
@@ -134,10 +145,10 @@ function placeOf(hook: Hook, anchor: Anchor, round: Round) {
   return words
 }
 
-function stitchName(element: StitchElement, round: Round, terms: Terms): string {
+function stitchName(element: StitchElement, round: Round, voice: Voice): string {
   if (element.madeOfChains !== undefined)
     throw cannot(round, "has a chain standing for a stitch in its middle")
-  return kindName(element.kind, terms)
+  return voice.name(element.kind)
 }
 
 function sameStitch(a: Element, b: Element): boolean {

@@ -1,0 +1,46 @@
+// Where the corners of a round are, as places the next one works into.
+
+import { anchorKey, findCorners, type Motif, type RoundCorners } from "@roundwright/motif"
+
+export interface CornersTold {
+  /** Keys of the places in the corners of the round below. */
+  readonly below: ReadonlySet<string>
+  /** First elements of the round's own corner groups. */
+  readonly made: ReadonlySet<number>
+}
+
+/** Corners of every round, found once for a whole piece. */
+export function cornersOf(motif: Motif): readonly RoundCorners[] {
+  return findCorners(motif)
+}
+
+export function cornersTold(
+  motif: Motif,
+  index: number,
+  corners: readonly RoundCorners[],
+): CornersTold {
+  return { below: placesOf(motif, index - 1, corners[index - 1]), made: madeIn(corners[index]) }
+}
+
+function placesOf(
+  motif: Motif,
+  round: number,
+  corners: RoundCorners | undefined,
+): ReadonlySet<string> {
+  const elements = motif.rounds[round]?.elements ?? []
+  const n = elements.length
+  const keys = new Set<string>()
+  for (const { first, last } of corners?.groups ?? []) {
+    const span = (last - first + n) % n
+    if (span % 2 === 1) continue
+    const element = (first + span / 2) % n
+    const middle = elements[element]
+    if (middle?.type === "chain") keys.add(anchorKey({ at: "space", round, element }))
+    else if (middle?.type === "stitch") keys.add(anchorKey({ at: "stitch", round, element }))
+  }
+  return keys
+}
+
+function madeIn(corners: RoundCorners | undefined): ReadonlySet<number> {
+  return new Set(corners?.groups.map(({ first }) => first))
+}
