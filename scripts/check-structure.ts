@@ -20,6 +20,7 @@ const order = [
   "finishing",
   "assessment",
   "charts",
+  "publishing",
   "notebook",
   "cli",
 ]

@@ -96,6 +96,15 @@ const commands: Readonly<Record<string, Command>> = {
     const { runPlanCircle } = await import("./plan-circle-command.ts")
     return runPlanCircle(values, around)
   },
+  async edit(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { json: flag, out: text },
+    })
+    const { runEdit } = await import("./edit-command.ts")
+    return runEdit({ ...values, files: positionals }, around)
+  },
   async measure(args, around) {
     const { values, positionals } = parseArgs({
       args,

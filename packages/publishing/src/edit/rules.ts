@@ -1,0 +1,36 @@
+// The rules of the edit, in the order an editor goes through a pattern. Each looks at the whole text and gives its
+// remarks; none knows of another.
+
+import type { Remark } from "./finding.ts"
+import type { Manuscript } from "./manuscript.ts"
+import { abbreviationRemarks, specialStitches } from "./rules-of-abbreviations.ts"
+import { hookLetters, missingMaterials } from "./rules-of-materials.ts"
+import { remarksOfReading } from "./rules-of-reading.ts"
+import { claimedSize } from "./rules-of-size.ts"
+import { missingEnd, missingJoins, unsaidStarts, wrongJoins } from "./rules-of-starts.ts"
+import { labelsInTwoStyles, wordsInTwoStyles } from "./rules-of-style.ts"
+import { mixedTerms, termsNotStated } from "./rules-of-terms.ts"
+import { missingTotals, totalsInTwoStyles, unlikeRepeats, wrongTotals } from "./rules-of-totals.ts"
+
+export type Rule = (manuscript: Manuscript) => Remark[]
+
+export const rules: readonly Rule[] = [
+  remarksOfReading,
+  wrongTotals,
+  missingTotals,
+  unlikeRepeats,
+  wrongJoins,
+  unsaidStarts,
+  missingJoins,
+  missingEnd,
+  mixedTerms,
+  termsNotStated,
+  abbreviationRemarks,
+  specialStitches,
+  missingMaterials,
+  hookLetters,
+  claimedSize,
+  totalsInTwoStyles,
+  labelsInTwoStyles,
+  wordsInTwoStyles,
+]
