@@ -25,11 +25,15 @@ const echoes: ReadonlySet<string> = new Set(["not-understood", "not-settled"])
 /** One thing is told once: of two alike at one place the first, and not what only follows from another. */
 function withoutEchoes(remarks: readonly Remark[]): Remark[] {
   const rooted = new Set(remarks.filter(({ code }) => roots.has(code)).map(({ round }) => round))
+  const unnumbered = new Set(
+    remarks.filter(({ code }) => code === "round-not-labelled").map(({ round }) => round),
+  )
   const seen = new Set<string>()
   return remarks.filter((remark) => {
     const key = `${remark.code}:${remark.start}:${remark.end}`
     if (seen.has(key)) return false
     seen.add(key)
+    if (remark.code === "round-missing" && unnumbered.has(remark.round! - 1)) return false
     return !(echoes.has(remark.code) && remark.round !== null && rooted.has(remark.round))
   })
 }

@@ -43,12 +43,13 @@ const labelled =
   /^[\s>•*_#-]{0,12}(?:(?:rnds?|rounds?|rows?|r)\b\.?\s{0,3}\d{1,3}(?:\s{0,2}[-–&]\s{0,2}\d{1,3})?|\d{1,3}(?:st|nd|rd|th)\s{0,3}(?:rnd|round|row))\b[^\S\n]{0,3}(?:\([^)\n]{0,30}\))?[\s*_]{0,4}[:.)–-]{0,2}[*_]{0,3}\s{0,3}/i
 
 export function readManuscript(text: string): Manuscript {
-  const read = readPattern(text)
+  const plain = withTotalsInBrackets(text)
+  const read = readPattern(plain)
   const terms = statedTerms(text, read)
   const reading =
     terms === null || (terms === read.terms && read.termsFrom === "stated")
       ? read
-      : readPattern(text, { terms })
+      : readPattern(plain, { terms })
   const lines = new Lines(text)
   const rounds = reading.rounds.map((round, index): ManuscriptRound => {
     const whole = text.slice(round.start, round.end).trimEnd()
@@ -142,6 +143,14 @@ export function isBorneOut(manuscript: Manuscript, number: number | null): boole
   const others = manuscript.rounds.filter((round) => round.number !== number)
   const met = others.filter(({ reading }) => reading.agrees === true && !reading.assumed)
   return isSure(manuscript, number) && met.length > 0 && met.length >= borneOut * others.length
+}
+
+const behindDash =
+  /(?<=[.;][ \t])[-–—] (\d{1,4} (?:sts?|stitches|ch|sc|hdc|htr|dc|tr|dtr|trtr|sps?)\b[^.()[\]\n\r]{0,60}?)(?=\.?[ \t]*$)/gm
+
+/** "... join. – 24 dc" as "... join. (24 dc)", which is as long: behind a dash the words could be work. */
+function withTotalsInBrackets(text: string): string {
+  return text.replace(behindDash, "($1)")
 }
 
 const statement =

@@ -34,7 +34,7 @@ export function missingMaterials({ reading, rounds, front, sections, text }: Man
     [
       "size-missing",
       (gauge.pieces ?? []).some(({ round }) => round === "last") ||
-        /\b(?:sizes?|measures?|measurements?|dimensions|across|diameter|square)\b[^\n]{0,40}\d|\d[^\n]{0,12}(?:cm|mm|in\b|inch|")[^\n]{0,12}\b(?:across|diameter|square|wide)\b/i.test(
+        /\b(?:sizes?|measures?|measurements?|dimensions|across|diameter|square)\b[^\n]{0,40}\d[\d./½¼¾ ]{0,6}(?:cm|mm|in\b|inch|["”″])|\d[^\n]{0,4}(?:cm|mm|in\b|inch|["”″])[^\n]{0,12}\b(?:across|diameter|square|wide)\b/i.test(
           said,
         ),
       "How large is the finished piece? Give side and diagonal, or across, and whether it is blocked.",

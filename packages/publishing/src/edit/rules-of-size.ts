@@ -13,6 +13,13 @@ const askedBeyond = { swatch: 1.2, yarn: 1.5 } as const
 /** Beyond this, where a swatch is given, no hand, no blocking and no other way of measuring explains it. */
 const mendBeyond = 1.5
 
+/** Growth and laid-out shape differ by less than this in size, so that nothing within it can be beyond what is asked about. */
+const surelyNear = 1.08
+
+function factor(a: number, b: number): number {
+  return Math.max(a / b, b / a)
+}
+
 export function claimedSize(manuscript: Manuscript): Remark[] {
   const { reading, text } = manuscript
   const pieces = (reading.gauge.pieces ?? []).filter(
@@ -23,6 +30,11 @@ export function claimedSize(manuscript: Manuscript): Remark[] {
   if (reading.rounds.some(({ assumed }) => assumed)) return []
   const { start, end } = piece.place
   const blanked = text.slice(0, start) + " ".repeat(end - start) + text.slice(end)
+  // The growth of the rounds tells a size in milliseconds; only where that is off is the piece laid out.
+  const quick = examinePattern(blanked, { remedies: false })
+  const across = quick.result.laidOut?.acrossMm
+  const near = piece.across === "sides" && across && factor(across, piece.mm) <= surelyNear
+  if (near || !quick.gauge?.absolute) return []
   const { result, gauge } = examinePattern(blanked, { shape: "net", remedies: false })
   const laid = result.laidOut
   if (!laid || !gauge?.absolute) return []
@@ -32,9 +44,7 @@ export function claimedSize(manuscript: Manuscript): Remark[] {
   if (!computed) return []
   const by = gauge.source === "swatch" || gauge.source === "piece" ? "swatch" : "yarn"
   // A claimed diagonal that is not called one is not taken for a wrong side.
-  const off = [computed, ...(corner > 0 ? [corner] : [])].map((mm) =>
-    Math.max(mm / piece.mm, piece.mm / mm),
-  )
+  const off = [computed, ...(corner > 0 ? [corner] : [])].map((mm) => factor(mm, piece.mm))
   const least = Math.min(...off)
   if (least <= askedBeyond[by]) return []
   const certain = by === "swatch" && least > mendBeyond && isBorneOut(manuscript, null)

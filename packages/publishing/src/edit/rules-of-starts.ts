@@ -8,6 +8,16 @@ import { isSure, type Manuscript, type ManuscriptRound } from "./manuscript.ts"
 
 const startChain =
   /^[\s(*]*(?:(?:join|attach|with)\b[^.:;]{0,60}[,;.]\s*)?(?:(?:sl ?st|ss|slip stitch)\b[^.;:]{0,60}[,;.]\s*)?(?:beg(?:inning)?\s+)?ch(?:ain)?\s?-?\s?(\d{1,2})\b/i
+/** The chain that the piece begins with: joined into a ring, or worked into. */
+const foundation =
+  /^[\s(*]*(?:make\s+a\s+)?ch(?:ain)?\s?-?\s?\d{1,2}\b(?:[^.;]{0,60}(?:\bring\b|\bjoin\b|\bto form\b)[^.;]{0,20}(?:[.;]\s*|$)|[^.]{0,40}\bfrom (?:the )?hook\b)/i
+
+/** The words of a round behind its foundation, where it has one, and how far in they begin. */
+function behindFoundation({ body, index }: ManuscriptRound): { words: string; skipped: number } {
+  const skipped = index === 0 ? (foundation.exec(body)?.[0].length ?? 0) : 0
+  return { words: body.slice(skipped), skipped }
+}
+
 const saysCounts =
   /\b(?:counts?|counting|counted|stands? for|in place of|as (?:the )?(?:first|1st)|=|equals|(?:does|do) not count|not counted)\b/i
 const saysThroughout =
@@ -22,13 +32,11 @@ export function unsaidStarts(manuscript: Manuscript): Remark[] {
   const found: { round: ManuscriptRound; start: number; end: number; chains: number }[] = []
   let said = 0
   for (const round of rounds) {
-    const match = startChain.exec(round.body)
+    const { words, skipped } = behindFoundation(round)
+    const match = startChain.exec(words)
     if (!match) continue
     const chains = Number(match[1])
-    const behind = round.body.slice(
-      match.index + match[0].length,
-      match.index + match[0].length + 90,
-    )
+    const behind = words.slice(match[0].length, match[0].length + 90)
     const told = saysCounts.test(behind.split(/[;.]/)[0] ?? "") || /^\s*\(/.test(behind)
     if (told) {
       said += 1
@@ -36,7 +44,7 @@ export function unsaidStarts(manuscript: Manuscript): Remark[] {
       continue
     }
     if (chains < 2 || !standsFor(round)) continue
-    const start = round.bodyStart + match.index + match[0].length
+    const start = round.bodyStart + skipped + match[0].length
     found.push({ round, start, end: start, chains })
   }
   return remarksOf(found, said)
@@ -91,7 +99,7 @@ const spelledOut: Readonly<Record<string, number>> = {
 /** Joins into a chain that is not the top of what the starting chain stands for. */
 export function wrongJoins(manuscript: Manuscript): Remark[] {
   return manuscript.rounds.flatMap((round): Remark[] => {
-    const opening = startChain.exec(round.body)
+    const opening = startChain.exec(behindFoundation(round).words)
     if (!opening) return []
     const chains = Number(opening[1])
     const top = topOf(round, chains)
@@ -150,16 +158,16 @@ function topOf(round: ManuscriptRound, chains: number): number | null {
 }
 
 /** Chains of the start that are said to be a space beside the stitch; 0 where it is said to be the stitch alone. */
-function saidHeight({ body }: ManuscriptRound): number | null {
-  const match = startChain.exec(body)
+function saidHeight(round: ManuscriptRound): number | null {
+  const { words } = behindFoundation(round)
+  const match = startChain.exec(words)
   const said =
-    match &&
-    /^\s*,?\s*\(?(?:counts?|counting)\b([^;.)]{0,60})/i.exec(
-      body.slice(match.index + match[0].length),
-    )
+    match && /^\s*,?\s*\(?(?:counts?|counting)\b([^;.)]{0,60})/i.exec(words.slice(match[0].length))
   if (!said) return null
   const space =
-    /\b(?:and|plus|,|\+|&)\s*(?:a\s+)?ch(?:ain)?[- ]?(\d{1,2})\b|(\d{1,2})[- ]?ch\b/i.exec(said[1]!)
+    /(?:\band\b|\bplus\b|[,+&])\s*(?:a\s+)?ch(?:ain)?[- ]?(\d{1,2})\b|(\d{1,2})[- ]?ch\b/i.exec(
+      said[1]!,
+    )
   return space ? Number(space[1] ?? space[2]) : 0
 }
 

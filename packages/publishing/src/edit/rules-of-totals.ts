@@ -1,6 +1,6 @@
 // The totals of the rounds: wrong, missing on some, or in two manners.
 
-import { countRound, type Round, repeatsOf } from "@roundwright/motif"
+import { countRound, type Round } from "@roundwright/motif"
 import { kindName, type Terms } from "@roundwright/stitches"
 import type { Remark } from "./finding.ts"
 import {
@@ -185,28 +185,3 @@ const told: Readonly<Record<TotalStyle, string>> = {
   equals: "behind an equals sign",
   sentence: "as a sentence of its own",
 }
-
-/** A round whose repeats are not alike on a round that comes out in even parts: a first group of its own, often. */
-export function unlikeRepeats(manuscript: Manuscript): Remark[] {
-  const { rounds, reading } = manuscript
-  return rounds.flatMap((round): Remark[] => {
-    const { index } = round
-    if (index === 0 || round.round === null || !isSure(manuscript, round.number)) return []
-    const before = repeatsOf(reading.motif, index - 1)
-    const own = repeatsOf(reading.motif, index)
-    if (before < leastRepeats || own > 1 || round.round.closing === "spiral") return []
-    return [
-      {
-        severity: "query",
-        code: "repeats-differ",
-        round: round.number,
-        start: round.bodyStart,
-        end: round.end,
-        message: `Round ${round.number - 1} repeats ${before} times, but the repeats of round ${round.number} are not alike. Check its first and its last group against the others.`,
-      },
-    ]
-  })
-}
-
-/** Two halves may well differ. */
-const leastRepeats = 3

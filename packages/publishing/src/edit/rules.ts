@@ -5,16 +5,20 @@ import type { Remark } from "./finding.ts"
 import type { Manuscript } from "./manuscript.ts"
 import { abbreviationRemarks, specialStitches } from "./rules-of-abbreviations.ts"
 import { hookLetters, missingMaterials } from "./rules-of-materials.ts"
+import { unnumberedRounds } from "./rules-of-numbers.ts"
 import { remarksOfReading } from "./rules-of-reading.ts"
 import { claimedSize } from "./rules-of-size.ts"
 import { missingEnd, missingJoins, unsaidStarts, wrongJoins } from "./rules-of-starts.ts"
 import { labelsInTwoStyles, wordsInTwoStyles } from "./rules-of-style.ts"
 import { mixedTerms, termsNotStated } from "./rules-of-terms.ts"
-import { missingTotals, totalsInTwoStyles, unlikeRepeats, wrongTotals } from "./rules-of-totals.ts"
+import { missingTotals, totalsInTwoStyles, wrongTotals } from "./rules-of-totals.ts"
+import { spacesNamed, unlikeRepeats } from "./rules-of-work.ts"
 
 export type Rule = (manuscript: Manuscript) => Remark[]
 
 export const rules: readonly Rule[] = [
+  unnumberedRounds,
+  spacesNamed,
   remarksOfReading,
   wrongTotals,
   missingTotals,
