@@ -105,6 +105,15 @@ const commands: Readonly<Record<string, Command>> = {
     const { runEdit } = await import("./edit-command.ts")
     return runEdit({ ...values, files: positionals }, around)
   },
+  async sheet(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { terms: text, format: { type: "string", default: "md" }, out: text },
+    })
+    const { runSheet } = await import("./sheet-command.ts")
+    return runSheet({ ...values, files: positionals }, around)
+  },
   async measure(args, around) {
     const { values, positionals } = parseArgs({
       args,

@@ -16,6 +16,12 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       your hands, which way, and how much to correct. A hook alone keeps the
       pattern's yarn and gauge; --gauge 'Rnds 1-3 = 9 cm' is a round of yours,
       measured, and the surest.
+  roundwright sheet FILE [--terms US|UK] [--format md|html|txt|large]
+                     [--out FILE]
+      The pattern sheet: level, materials, gauge, finished size, abbreviations,
+      notes, rounds with the size after each, chart, blocking and care, and what
+      is left for the designer to say. html is made for print on A4 and Letter;
+      large is 24 point in full words, one step on a line.
   roundwright edit FILE... [--json] [--out FILE]
       The technical edit of a finished text, in an editor's order: what must be
       mended, what the designer is asked, what is a matter of style; each with
