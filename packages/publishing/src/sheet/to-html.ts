@@ -24,7 +24,7 @@ export function sheetHtml(sheet: Sheet): string {
   const rounds = sheet.rounds
     .map(
       ({ label, work, total, sizeSoFar }) =>
-        `<li><b>${escape(label)}</b><span>${escape(work)} <span class="total">${escape(total)}</span></span><span class="size">${sizeSoFar === null ? "" : escape(sizeSoFar)}</span></li>`,
+        `<li><b>${inHtml(label)}</b><span>${inHtml(work)} <span class="total">${inHtml(total)}</span></span><span class="size">${sizeSoFar === null ? "" : inHtml(sizeSoFar)}</span></li>`,
     )
     .join("\n")
   return page(sheet, printStyle, [
@@ -34,7 +34,7 @@ export function sheetHtml(sheet: Sheet): string {
     part("Notes", list(sheet.notes)),
     part(
       "Rounds",
-      `<p class="aside">At the right: about how far across the piece is now, to check as you go.</p><ol class="rounds">\n${rounds}\n</ol><p>${escape(sheet.ending)}</p>`,
+      `<p class="aside">At the right: about how far across the piece is now, to check as you go.</p><ol class="rounds">\n${rounds}\n</ol><p>${inHtml(sheet.ending)}</p>`,
     ),
     sheet.chart === null ? "" : `<section class="chart"><h2>Chart</h2>\n${sheet.chart}\n</section>`,
     `<div class="facts">\n${part("Does it lie flat?", list(sheet.flatness))}${part("Blocking and care", list(sheet.care))}${part("Please take care", list(sheet.cautions))}${part("Left for the designer to say", list(sheet.missing))}\n</div>`,
@@ -48,12 +48,12 @@ export function sheetLarge(sheet: Sheet): string {
   const rounds = sheet.rounds
     .map(({ number, label, work, total, sizeSoFar }) => {
       const steps = spokenSteps(work, terms)
-        .map((step) => `<li>${escape(step)}.</li>`)
+        .map((step) => `<li>${inHtml(step)}.</li>`)
         .join("\n")
       const name = label.startsWith("Row") ? "Row" : "Round"
       const ends = [
-        total === "" ? "" : `<p>Total: ${escape(spokenTotal(total, terms))}.</p>`,
-        sizeSoFar === null ? "" : `<p>The piece is now about ${escape(sizeSoFar)} across.</p>`,
+        total === "" ? "" : `<p>Total: ${inHtml(spokenTotal(total, terms))}.</p>`,
+        sizeSoFar === null ? "" : `<p>The piece is now about ${inHtml(sizeSoFar)} across.</p>`,
       ].join("\n")
       return `<section class="round"><h3>${name} ${number}</h3>\n<ol>\n${steps}\n</ol>\n${ends}</section>`
     })
@@ -68,7 +68,7 @@ export function sheetLarge(sheet: Sheet): string {
       list(sheet.special.map(({ name, how }) => full(name === "" ? how : `${name}: ${how}`))),
     ),
     part("Notes", list(sheet.notes.map(full))),
-    `<section><h2>Rounds</h2>\n${rounds}\n<p>${escape(sheet.ending)}</p></section>`,
+    `<section><h2>Rounds</h2>\n${rounds}\n<p>${inHtml(sheet.ending)}</p></section>`,
     part("Does it lie flat?", list(sheet.flatness)),
     part("Blocking and care", list(sheet.care)),
     part("Please take care", list(sheet.cautions)),
@@ -82,7 +82,7 @@ function page({ title }: Sheet, style: string, parts: readonly string[]): string
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escape(title)}</title>
+<title>${inHtml(title)}</title>
 <style>
 ${style}
 </style>
@@ -97,9 +97,9 @@ ${parts.filter((one) => one !== "").join("\n")}
 }
 
 function header({ title, own, terms, level }: Sheet): string {
-  const lines = own.map((line) => `<p>${escape(line)}</p>`).join("\n")
+  const lines = own.map((line) => `<p>${inHtml(line)}</p>`).join("\n")
   const facts = `${terms} terms. Level proposed: ${level.name.toLowerCase()} (${level.why.replace(/\.$/, "")}).`
-  return `<header><h1>${escape(title)}</h1>\n${lines}<p>${escape(facts)}</p></header>`
+  return `<header><h1>${inHtml(title)}</h1>\n${lines}<p>${inHtml(facts)}</p></header>`
 }
 
 function gaugeWord({ terms }: Sheet): string {
@@ -113,18 +113,18 @@ function part(heading: string, content: string): string {
 function list(items: readonly string[]): string {
   return items.length === 0
     ? ""
-    : `<ul>\n${items.map((item) => `<li>${escape(item)}</li>`).join("\n")}\n</ul>`
+    : `<ul>\n${items.map((item) => `<li>${inHtml(item)}</li>`).join("\n")}\n</ul>`
 }
 
 function definitions(items: readonly (readonly [string, string])[], kind = ""): string {
   if (items.length === 0) return ""
   const rows = items
-    .map(([term, text]) => `<div><dt>${escape(term)}</dt><dd>${escape(text)}</dd></div>`)
+    .map(([term, text]) => `<div><dt>${inHtml(term)}</dt><dd>${inHtml(text)}</dd></div>`)
     .join("\n")
   return `<dl${kind === "" ? "" : ` class="${kind}"`}>\n${rows}\n</dl>`
 }
 
-export function escape(text: string): string {
+export function inHtml(text: string): string {
   return text
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")

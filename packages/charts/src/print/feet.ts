@@ -1,0 +1,83 @@
+// Where the legs of a round stand: on what they are worked into, those in one place side by side in the order of their
+// tops, so that none crosses another.
+
+import { anchorKey, type Motif } from "@roundwright/motif"
+import type { Frontier } from "./frontier.ts"
+import { type Place, polar, type Stroke, symbolMm } from "./mark.ts"
+import type { PlacedItem, PlacedRounds } from "./placed.ts"
+import { wrapped } from "./rings.ts"
+
+export interface Feet {
+  /** For each element of the round a foot for each leg. */
+  readonly of: ReadonlyMap<number, readonly Place[]>
+  readonly leaders: ReadonlyMap<number, readonly Stroke[]>
+}
+
+interface Leg {
+  readonly element: number
+  readonly leg: number
+  readonly top: number
+}
+
+/** A foot this far above what it is worked into is led down to it by a thin line, mm. */
+const ledFrom = 3
+
+/** @param centreRadius of the ring or chain that the first round is worked into */
+export function feetOf(
+  motif: Motif,
+  round: number,
+  placed: PlacedRounds,
+  tops: ReadonlyMap<number, readonly PlacedItem[]>,
+  frontier: Frontier,
+  centreRadius: number,
+): Feet {
+  const places = new Map<string, Leg[]>()
+  const { elements } = motif.rounds[round]!
+  elements.forEach((element, index) => {
+    if (element.type !== "stitch") return
+    const top = tops.get(index)?.[0]
+    if (!top) return
+    // Legs that all stand in one place are drawn from one foot.
+    const keys = element.anchors.map(anchorKey)
+    const one = new Set(keys).size === 1
+    keys.forEach((key, leg) => {
+      if (one && leg > 0) return
+      places.set(key, [...(places.get(key) ?? []), { element: index, leg, top: top.angle }])
+    })
+  })
+  const feet = new Map<number, Place[]>()
+  const leaders = new Map<number, Stroke[]>()
+  for (const legs of places.values()) {
+    const first = legs[0]!
+    const stitch = elements[first.element]!
+    if (stitch.type !== "stitch") continue
+    const anchor = stitch.anchors[first.leg]!
+    const target = placed.anchor(motif, anchor)
+    const centre = target?.angle ?? 0
+    const ordered = [...legs].sort((a, b) => wrapped(a.top - centre) - wrapped(b.top - centre))
+    ordered.forEach((leg, k) => {
+      const angle =
+        target === null
+          ? leg.top
+          : centre + offset(k, ordered.length, target.half, Math.max(target.radius, 1))
+      const ground =
+        target === null
+          ? centreRadius
+          : frontier.at(angle, symbolMm.stroke, Math.max(target.radius, 1))
+      const foot = polar(angle, ground + symbolMm.footGap)
+      feet.set(leg.element, [...(feet.get(leg.element) ?? []), foot])
+      if (target !== null && ground - target.radius > ledFrom) {
+        const from = polar(target.angle, target.radius + symbolMm.footGap)
+        leaders.set(leg.element, [...(leaders.get(leg.element) ?? []), { from, to: foot }])
+      }
+    })
+  }
+  return { of: feet, leaders }
+}
+
+/** How far the k-th of n feet stands from the middle of its place, radians. */
+function offset(k: number, n: number, half: number, radius: number): number {
+  const wanted = half > 0 ? 0.9 : symbolMm.footPitch
+  const room = half > 0 ? Math.max((2 * half * radius) / n, symbolMm.footPitch) : wanted
+  return ((k - (n - 1) / 2) * Math.min(wanted, room)) / radius
+}
