@@ -25,7 +25,15 @@ export function halfWidth(item: Element): number {
   return symbolMm.pitch / 2
 }
 
-/** How far beyond its place a symbol reaches: a chain lies on it, a stitch ends there. */
-export function beyond(item: Element): number {
-  return item.type === "stitch" ? symbolMm.stroke : symbolMm.ovalShort + 0.1
+/** Half of what its ink takes along the round, with a little air. */
+export function coveredHalf(item: Element): number {
+  if (item.type !== "stitch") return symbolMm.ovalLong + 0.12
+  return item.kind.basic === "sl st" ? symbolMm.dot + 0.15 : symbolMm.head / 2 + 0.15
+}
+
+/** How far beyond its place a symbol reaches: a stitch ends there, a chain lies on it, slanted where the edge is. */
+export function beyond({ item, facing }: RingItem): number {
+  if (item.type === "stitch") return symbolMm.stroke
+  const { ovalLong, ovalShort } = symbolMm
+  return Math.hypot(ovalShort * facing, ovalLong * Math.sqrt(1 - facing * facing)) + 0.1
 }

@@ -95,11 +95,18 @@ function seam(
   return { angle: a.angle + span / 2, radius: Math.min(a.radius, b.radius) }
 }
 
+/** A starting chain that stands for no stitch stands between the last stitch and the first. */
+export function standsAside({ rounds }: Motif, index: number): boolean {
+  const { startChain, elements } = rounds[index]!
+  const first = elements[0]
+  return startChain !== undefined && !(first?.type === "stitch" && first.madeOfChains !== undefined)
+}
+
 const dotRoom = symbolMm.dot + 0.2
 
 /** A dot just outside what stands there; its room is kept in every repeat. */
 function dotAt(angle: number, radius: number, frontier: Frontier): Place {
-  const reach = frontier.at(angle, dotRoom, radius) + dotRoom
+  const reach = Math.max(radius, frontier.at(angle, dotRoom, radius)) + dotRoom
   frontier.cover(angle, dotRoom, reach + dotRoom)
   return polar(angle, reach)
 }
@@ -116,9 +123,7 @@ export function joinMarks(
   const { angle, radius } = seam(motif, index, placed)
   const base = { ...still, round: index, repeat: repeats - 1, element: round.elements.length }
   const marks: PrintMark[] = []
-  const first = round.elements[0]
-  const stands = first?.type === "stitch" && first.madeOfChains !== undefined
-  if (round.startChain && !stands) {
+  if (round.startChain && standsAside(motif, index)) {
     const { chains } = round.startChain
     const way = unit({ x: 0, y: 0 }, polar(angle, 1))
     const top = polar(angle, radius)

@@ -56,14 +56,15 @@ export function feetOf(
     const centre = target?.angle ?? 0
     const ordered = [...legs].sort((a, b) => wrapped(a.top - centre) - wrapped(b.top - centre))
     ordered.forEach((leg, k) => {
-      const angle =
+      const beside =
         target === null
           ? leg.top
           : centre + offset(k, ordered.length, target.half, Math.max(target.radius, 1))
+      const angle = target === null ? beside : ledAngle(beside, leg.top, target.radius, frontier)
       const ground =
         target === null
           ? centreRadius
-          : frontier.at(angle, symbolMm.stroke, Math.max(target.radius, 1))
+          : Math.max(target.radius, frontier.at(angle, symbolMm.stroke, Math.max(target.radius, 1)))
       const foot = polar(angle, ground + symbolMm.footGap)
       feet.set(leg.element, [...(feet.get(leg.element) ?? []), foot])
       if (target !== null && ground - target.radius > ledFrom) {
@@ -75,9 +76,19 @@ export function feetOf(
   return { of: feet, leaders }
 }
 
+/** Where later rounds lie over the place, the foot stands near its top's ray and a line leads down. */
+function ledAngle(foot: number, top: number, radius: number, frontier: Frontier): number {
+  const ground = frontier.at(foot, symbolMm.stroke, Math.max(radius, 1))
+  return ground - radius > ledFrom ? foot + 0.85 * wrapped(top - foot) : foot
+}
+
+/** Feet in a wide loop stand no farther apart than their tops, mm. */
+const widestFeet = 2.3
+
 /** How far the k-th of n feet stands from the middle of its place, radians. */
 function offset(k: number, n: number, half: number, radius: number): number {
-  const wanted = half > 0 ? 0.9 : symbolMm.footPitch
-  const room = half > 0 ? Math.max((2 * half * radius) / n, symbolMm.footPitch) : wanted
-  return ((k - (n - 1) / 2) * Math.min(wanted, room)) / radius
+  if (half === 0) return ((k - (n - 1) / 2) * symbolMm.footPitch) / radius
+  const room = (2 * half * radius + symbolMm.ovalLong) / n
+  const wanted = Math.max(symbolMm.footPitch, Math.min(widestFeet, room))
+  return ((k - (n - 1) / 2) * wanted) / radius
 }

@@ -27,6 +27,19 @@ export class Frontier {
     })
   }
 
+  /** The edge between two neighbours is a line that nothing later dips below. */
+  join(a: { angle: number; radius: number }, b: { angle: number; radius: number }): void {
+    const span = b.angle - a.angle
+    const step = this.turn / bins
+    const count = Math.max(1, Math.ceil(Math.abs(span) / step))
+    for (let k = 0; k <= count; k++) {
+      const share = k / count
+      const bin = Math.round((a.angle + share * span) / step)
+      const at = ((bin % bins) + bins) % bins
+      this.reach[at] = Math.max(this.reach[at]!, a.radius + share * (b.radius - a.radius))
+    }
+  }
+
   private each(angle: number, half: number, visit: (bin: number) => void): void {
     const step = this.turn / bins
     const from = Math.floor((angle - Math.min(half, this.turn / 2)) / step)

@@ -4,9 +4,9 @@
 import type { Motif } from "@roundwright/motif"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { turningChains } from "@roundwright/stitches"
-import { beyond, depthOf, halfWidth } from "./depths.ts"
+import { beyond, coveredHalf, depthOf, halfWidth } from "./depths.ts"
 import { chainColumn, chainOval, drawPicot, drawStitch, picotReach } from "./draw-stitch.ts"
-import { centreMarks, joinMarks, reachOfCentre, slipMarks, yarnOff } from "./extras.ts"
+import { centreMarks, joinMarks, reachOfCentre, slipMarks, standsAside, yarnOff } from "./extras.ts"
 import { feetOf } from "./feet.ts"
 import { Frontier } from "./frontier.ts"
 import { type Place, type PrintMark, polar, symbolMm, unit } from "./mark.ts"
@@ -83,8 +83,15 @@ class Layout {
       return polar(angles[k % own]! + repeat * turn, radii[k % own]!)
     })
     this.draw(ring, index, points, feet)
-    ring.items.forEach(({ item }, k) => {
-      frontier.cover(angles[k]!, halfWidth(item) * 0.75, radii[k]! + beyond(item))
+    ring.items.forEach((one, k) => {
+      frontier.cover(angles[k]!, coveredHalf(one.item), radii[k]! + beyond(one))
+      const next = (k + 1) % own
+      if (!ring.closed && next === 0) return
+      const ahead = angles[next]! + (next === 0 ? turn : 0)
+      frontier.join(
+        { angle: angles[k]!, radius: radii[k]! },
+        { angle: ahead, radius: radii[next]! },
+      )
     })
     this.picots(index, tops)
     const joined = joinMarks(motif, index, placed, frontier, repeats)
@@ -98,6 +105,7 @@ class Layout {
     const n = items.length
     const chains = startChains(this.motif, index, ring)
     const halves = items.map(({ item }) => halfWidth(item))
+    const seamMm = standsAside(this.motif, index) ? asideMm : 0
     let radii = items.map(({ radius }) => radius * this.scale)
     let angles = items.map(({ angle }) => angle)
     const passes = 4
@@ -105,7 +113,8 @@ class Layout {
       const gapsAt = (all: readonly number[]) =>
         items.map((_, k) => {
           const next = (k + 1) % n
-          return (halves[k]! + halves[next]!) / Math.max(0.5, (all[k]! + all[next]!) / 2)
+          const room = halves[k]! + halves[next]! + (next === 0 ? seamMm : 0)
+          return room / Math.max(0.5, (all[k]! + all[next]!) / 2)
         })
       const total = gapsAt(radii).reduce((sum, gap) => sum + gap, 0)
       const tight = total / (0.985 * this.turn)
@@ -120,9 +129,11 @@ class Layout {
         const depth = depthOf(one, chains.get(k) ?? 0) / Math.max(leastFacing, one.facing)
         return Math.max(0, ground + depth - radii[k]!)
       })
-      const pushed = withNeighbours(
-        needed,
-        items.map(({ item }) => item.type === "stitch"),
+      const pushed = smoothed(
+        withNeighbours(
+          needed,
+          items.map(({ item }) => item.type === "stitch"),
+        ),
       )
       radii = radii.map((radius, k) => radius + pushed[k]!)
     }
@@ -208,8 +219,26 @@ class Layout {
   }
 }
 
+/** Along an edge that is pushed out at one place its neighbours follow, each by so much less, mm. */
+const followMm = 0.4
+
+function smoothed(pushes: readonly number[]): number[] {
+  const n = pushes.length
+  const out = [...pushes]
+  for (let pass = 0; pass < 2; pass++)
+    for (let step = 0; step < n; step++) {
+      const k = pass === 0 ? step : n - 1 - step
+      const next = (k + (pass === 0 ? 1 : n - 1)) % n
+      out[next] = Math.max(out[next]!, out[k]! - followMm)
+    }
+  return out
+}
+
 /** At a sharp corner a ray runs along the edge; more than this it is not lengthened. */
 const leastFacing = 0.6
+
+/** Room along the round for a starting chain that stands for no stitch, kept in every repeat, mm. */
+const asideMm = 2 * symbolMm.ovalShort + 0.3
 
 /** Chains of a start in the place of each item of the repeat, in any of its images. */
 function startChains({ rounds }: Motif, index: number, ring: Ring): ReadonlyMap<number, number> {

@@ -68,8 +68,12 @@ function ringOf(motif: Motif, piece: FlatPiece, index: number, repeats: number):
   const turn = (2 * Math.PI) / repeats
   const places = edge.nodes.map((node) => piece.places[node]!)
   const angles = places.map(({ x, y }) => Math.atan2(y, x))
+  // Unrolled, so that nothing jumps where the circle closes.
+  const unrolled = angles.slice(0, own)
+  for (let k = 1; k < own; k++)
+    unrolled[k] = unrolled[k - 1]! + wrapped(unrolled[k]! - unrolled[k - 1]!)
   const items = Array.from({ length: own }, (_, k): RingItem => {
-    const first = angles[k]!
+    const first = unrolled[k]!
     let [sum, radius] = [0, 0]
     for (let repeat = 0; repeat < repeats; repeat++) {
       const at = k + repeat * own
