@@ -118,6 +118,7 @@ export function joinMarks(
   placed: PlacedRounds,
   frontier: Frontier,
   repeats: number,
+  drawn: readonly PrintMark[],
 ): { marks: PrintMark[]; start: Place } {
   const round = motif.rounds[index]!
   const { angle, radius } = seam(motif, index, placed)
@@ -125,8 +126,10 @@ export function joinMarks(
   const marks: PrintMark[] = []
   if (round.startChain && standsAside(motif, index)) {
     const { chains } = round.startChain
-    const way = unit({ x: 0, y: 0 }, polar(angle, 1))
-    const top = polar(angle, radius)
+    const { top, way } = besideFirst(round.elements.length, drawn) ?? {
+      top: polar(angle, radius),
+      way: polar(angle, 1),
+    }
     const ovals = Array.from({ length: chains }, (_, k) =>
       chainOval(shifted(top, way, -0.95 - k * symbolMm.columnPitch, 0), way),
     )
@@ -140,6 +143,21 @@ export function joinMarks(
     return { marks, start: at }
   }
   return { marks, start: polar(angle, radius) }
+}
+
+/** Between the first and the last stitch of a round, upright as they stand; null where one of them is none. */
+function besideFirst(
+  count: number,
+  drawn: readonly PrintMark[],
+): { top: Place; way: Place } | null {
+  const [first, last] = [0, count - 1].map((element) =>
+    drawn.find((mark) => mark.element === element && mark.posts.length > 0),
+  )
+  if (!first || !last || first === last) return null
+  const middle = (a: Place, b: Place) => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 })
+  const top = middle(first.at, last.at)
+  const foot = middle(first.posts[0]!.from, last.posts[0]!.from)
+  return { top, way: unit(foot, top) }
 }
 
 /** More slip stitches than these are rather a new place to join the yarn. */

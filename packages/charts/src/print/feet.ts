@@ -59,15 +59,24 @@ export function feetOf(
       const beside =
         target === null
           ? leg.top
-          : centre + offset(k, ordered.length, target.half, Math.max(target.radius, 1))
-      const angle = target === null ? beside : ledAngle(beside, leg.top, target.radius, frontier)
+          : centre + offset(k, ordered, target.half, Math.max(target.radius, 1))
+      const earlier = anchor.at !== "centre" && anchor.round < round - 1
+      const angle =
+        target !== null && earlier ? ledAngle(beside, leg.top, target.radius, frontier) : beside
       const ground =
         target === null
           ? centreRadius
-          : Math.max(target.radius, frontier.at(angle, symbolMm.stroke, Math.max(target.radius, 1)))
+          : Math.max(
+              target.radius,
+              frontier.at(
+                angle,
+                target.half > 0 ? besideFoot : symbolMm.stroke,
+                Math.max(target.radius, 1),
+              ),
+            )
       const foot = polar(angle, ground + symbolMm.footGap)
       feet.set(leg.element, [...(feet.get(leg.element) ?? []), foot])
-      if (target !== null && ground - target.radius > ledFrom) {
+      if (target !== null && earlier && ground - target.radius > ledFrom) {
         const from = polar(target.angle, target.radius + symbolMm.footGap)
         leaders.set(leg.element, [...(leaders.get(leg.element) ?? []), { from, to: foot }])
       }
@@ -82,13 +91,15 @@ function ledAngle(foot: number, top: number, radius: number, frontier: Frontier)
   return ground - radius > ledFrom ? foot + 0.85 * wrapped(top - foot) : foot
 }
 
-/** Feet in a wide loop stand no farther apart than their tops, mm. */
-const widestFeet = 2.3
+/** A foot on a slanting loop stands clear of the chains on either side of it, mm. */
+const besideFoot = 0.8
 
-/** How far the k-th of n feet stands from the middle of its place, radians. */
-function offset(k: number, n: number, half: number, radius: number): number {
+/** How far the k-th foot stands from the middle of its place, radians: in a loop as far apart as their tops, as far as there is room. */
+function offset(k: number, legs: readonly Leg[], half: number, radius: number): number {
+  const n = legs.length
   if (half === 0) return ((k - (n - 1) / 2) * symbolMm.footPitch) / radius
   const room = (2 * half * radius + symbolMm.ovalLong) / n
-  const wanted = Math.max(symbolMm.footPitch, Math.min(widestFeet, room))
+  const tops = n > 1 ? (wrapped(legs[n - 1]!.top - legs[0]!.top) * radius) / (n - 1) : 0
+  const wanted = Math.max(symbolMm.footPitch, Math.min(tops, room))
   return ((k - (n - 1) / 2) * wanted) / radius
 }

@@ -94,7 +94,8 @@ class Layout {
       )
     })
     this.picots(index, tops)
-    const joined = joinMarks(motif, index, placed, frontier, repeats)
+    const stitches = marks.filter((mark) => mark.round === index && mark.kind === "stitch")
+    const joined = joinMarks(motif, index, placed, frontier, repeats, stitches)
     marks.push(...joined.marks)
     this.starts.push(joined.start)
   }
@@ -107,23 +108,22 @@ class Layout {
     const halves = items.map(({ item }) => halfWidth(item))
     const seamMm = standsAside(this.motif, index) ? asideMm : 0
     let radii = items.map(({ radius }) => radius * this.scale)
-    let angles = items.map(({ angle }) => angle)
+    const wanted = evenRuns(items, this.turn)
+    let angles = wanted
     const passes = 4
     for (let pass = 0; pass < passes; pass++) {
       const gapsAt = (all: readonly number[]) =>
         items.map((_, k) => {
           const next = (k + 1) % n
           const room = halves[k]! + halves[next]! + (next === 0 ? seamMm : 0)
-          return room / Math.max(0.5, (all[k]! + all[next]!) / 2)
+          // On a steep edge neighbours stand apart in radius already.
+          const apart = Math.min(0.85 * room, Math.abs(all[k]! - all[next]!))
+          return Math.sqrt(room * room - apart * apart) / Math.max(0.5, (all[k]! + all[next]!) / 2)
         })
       const total = gapsAt(radii).reduce((sum, gap) => sum + gap, 0)
       const tight = total / (0.985 * this.turn)
       if (tight > 1) radii = radii.map((radius) => radius * tight)
-      angles = spread(
-        items.map(({ angle }) => angle),
-        gapsAt(radii),
-        this.turn,
-      )
+      angles = spread(wanted, gapsAt(radii), this.turn)
       const needed = items.map((one, k) => {
         const ground = this.frontier.at(angles[k]!, halves[k]! * 0.8, radii[k]!)
         const depth = depthOf(one, chains.get(k) ?? 0) / Math.max(leastFacing, one.facing)
@@ -217,6 +217,22 @@ class Layout {
       this.frontier.cover(on.angle, reach / 2, ground + reach)
     })
   }
+}
+
+/** Angles with the chains of every run at equal steps between the stitches at its ends. */
+function evenRuns(items: Ring["items"], turn: number): number[] {
+  const n = items.length
+  const angles = items.map(({ angle }) => angle)
+  if (!items.some(({ item }) => item.type === "stitch")) return angles
+  return items.map(({ item }, k) => {
+    if (item.type === "stitch") return angles[k]!
+    let [back, ahead] = [1, 1]
+    while (items[(k - back + n) % n]!.item.type !== "stitch") back += 1
+    while (items[(k + ahead) % n]!.item.type !== "stitch") ahead += 1
+    const before = angles[(k - back + n) % n]! - (k - back < 0 ? turn : 0)
+    const after = angles[(k + ahead) % n]! + (k + ahead >= n ? turn : 0)
+    return before + ((after - before) * back) / (back + ahead)
+  })
 }
 
 /** Along an edge that is pushed out at one place its neighbours follow, each by so much less, mm. */

@@ -1,7 +1,7 @@
 // The solved piece made symmetric: every round as one repeat of its tops and chains, each the mean of its images, turned
 // back. Angles counterclockwise from the x axis, radii in mm of the piece.
 
-import { type Element, type Motif, symmetryOf } from "@roundwright/motif"
+import { commonDivisor, type Element, type Motif, type Round, repeatsOf } from "@roundwright/motif"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { type FlatPiece, placeFlat } from "../laid-out-piece.ts"
 
@@ -37,7 +37,7 @@ export interface SymmetricPiece {
 
 export function symmetricPiece(motif: Motif, shape: LaidOutShape): SymmetricPiece {
   const piece = placeFlat(motif, shape, {})
-  const repeats = repeatsOf(motif, piece)
+  const repeats = sharedRepeats(motif, piece)
   const widths = piece.net.nodes
     .filter(({ kind }) => kind === "top")
     .map(({ widthMm }) => widthMm / piece.mmPerUnit)
@@ -47,9 +47,9 @@ export function symmetricPiece(motif: Motif, shape: LaidOutShape): SymmetricPiec
 }
 
 /** Repeats that all rounds and their edges share; 1 where a round is open. */
-function repeatsOf(motif: Motif, { net }: FlatPiece): number {
+function sharedRepeats(motif: Motif, { net }: FlatPiece): number {
   if (net.edges.some(({ closed }) => !closed)) return 1
-  const order = symmetryOf(motif)
+  const order = motif.rounds.reduce((all, round) => commonDivisor(all, repeatsAlong(round)), 0)
   for (let repeats = order; repeats > 1; repeats--) {
     const fits = motif.rounds.every(
       ({ elements }, index) =>
@@ -58,6 +58,20 @@ function repeatsOf(motif: Motif, { net }: FlatPiece): number {
     if (order % repeats === 0 && fits) return repeats
   }
   return 1
+}
+
+/** How often the run of stitches and chains comes round, whatever each is worked into and whatever a start stands for. */
+function repeatsAlong(round: Round): number {
+  const elements = round.elements.map((element): Element => {
+    if (element.type !== "stitch") return element
+    const { basic, gathered } = element.kind
+    const kind = {
+      basic,
+      ...(gathered ? { gathered: { how: "cluster" as const, legs: gathered.legs } } : {}),
+    }
+    return { type: "stitch", kind, anchors: [{ at: "centre" }] }
+  })
+  return repeatsOf({ centre: { kind: "adjustable-ring" }, rounds: [{ ...round, elements }] }, 0)
 }
 
 function ringOf(motif: Motif, piece: FlatPiece, index: number, repeats: number): Ring {
