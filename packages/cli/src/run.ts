@@ -105,6 +105,20 @@ const commands: Readonly<Record<string, Command>> = {
     const { runEdit } = await import("./edit-command.ts")
     return runEdit({ ...values, files: positionals }, around)
   },
+  async chart(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        terms: text,
+        width: text,
+        emphasis: { type: "string", default: "none" },
+        out: text,
+      },
+    })
+    const { runChart } = await import("./chart-command.ts")
+    return runChart({ ...values, files: positionals }, around)
+  },
   async sheet(args, around) {
     const { values, positionals } = parseArgs({
       args,

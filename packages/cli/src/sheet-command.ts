@@ -4,8 +4,8 @@ import { existsSync, writeFileSync } from "node:fs"
 import { resolve } from "node:path"
 import { makeSheet, type SheetFormat, sheetFormats } from "@roundwright/publishing"
 import { fileWords } from "./file-words.ts"
-import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
 import { oneOf } from "./option-values.ts"
+import { patternIn } from "./pattern-in.ts"
 import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
@@ -39,7 +39,10 @@ export async function runSheet(request: SheetRequest, around: Surroundings): Pro
   const text = await patternIn(read.text)
   if (text === null) return refuse(`${file} holds no pattern that can be read.`)
   around.progress?.(`Working ${file} stitch by stitch ...`)
-  const sheet = makeSheet(text, terms === undefined ? {} : { terms })
+  const sheet = makeSheet(text, {
+    ...(terms === undefined ? {} : { terms }),
+    chart: format === "html",
+  })
   around.progress?.("")
   const written = sheetFormats[format](sheet)
   if (request.out === undefined) {
@@ -55,10 +58,4 @@ export async function runSheet(request: SheetRequest, around: Surroundings): Pro
   }
   around.out(`The sheet: ${request.out}\n`)
   return 0
-}
-
-/** The text itself, or the first pattern of a notebook. */
-async function patternIn(text: string): Promise<string | null> {
-  if (!holdsPatterns(text)) return text
-  return (await patternsOf(text)).find((one) => one.text !== null)?.text ?? null
 }

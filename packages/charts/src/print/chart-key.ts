@@ -11,10 +11,10 @@ interface Entry {
   readonly name: string
 }
 
-const rowMm = 7
-const textMm = 2.7
+const rowMm = 5.6
+const textMm = 2.3
 /** Letters are about so wide against their height. */
-const letterShare = 0.54
+const letterShare = 0.5
 
 export function chartKey(
   motif: Motif,

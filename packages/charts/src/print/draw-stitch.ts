@@ -94,12 +94,15 @@ function bars(kind: StitchKind, foot: Place, top: Place): Stroke[] {
   })
 }
 
+/** Half of an arc at a foot: two feet in one place stand side by side, mm. */
+const loopMm = 0.2
+
 /** Back loop: an arc open to the foot; front loop: one open to the top. */
 function loopMark({ loops }: StitchKind, foot: Place, way: Place): Stroke[] {
   if (loops === undefined) return []
-  const bend = loops === "front" ? -0.3 : 0.3
+  const bend = loops === "front" ? -0.26 : 0.26
   const at = shifted(foot, way, 0.25, 0)
-  const [left, right] = [shifted(at, way, -bend / 2, 0.6), shifted(at, way, -bend / 2, -0.6)]
+  const [left, right] = [shifted(at, way, -bend / 2, loopMm), shifted(at, way, -bend / 2, -loopMm)]
   const middle = shifted(at, way, bend / 2, 0)
   return [
     { from: left, to: middle },

@@ -126,14 +126,19 @@ export function joinMarks(
   const marks: PrintMark[] = []
   if (round.startChain && standsAside(motif, index)) {
     const { chains } = round.startChain
-    const { top, way } = besideFirst(round.elements.length, drawn) ?? {
+    const { top, way } = besideFirst(round.elements.length, drawn, placed.isBackwards(index)) ?? {
       top: polar(angle, radius),
       way: polar(angle, 1),
     }
     const ovals = Array.from({ length: chains }, (_, k) =>
-      chainOval(shifted(top, way, -0.95 - k * symbolMm.columnPitch, 0), way),
+      chainOval(shifted(top, way, -0.35 - k * symbolMm.columnPitch, 0), way),
     )
     marks.push({ ...base, kind: "start", at: top, ovals })
+    frontier.cover(
+      Math.atan2(top.y, top.x),
+      symbolMm.ovalShort + 0.2,
+      Math.hypot(top.x, top.y) + 0.65,
+    )
   }
   const last = round.elements.at(-1)
   const closedBySt = last?.type === "chain" && last.closedWith !== undefined
@@ -145,15 +150,23 @@ export function joinMarks(
   return { marks, start: polar(angle, radius) }
 }
 
-/** Between the first and the last stitch of a round, upright as they stand; null where one of them is none. */
+/** From the middle of a stitch to that of a chain beside it, mm. */
+const asideMm = 1.6
+
+/** Between the last stitch and the first, or beside the first, upright as they stand; null where the first is none. */
 function besideFirst(
   count: number,
   drawn: readonly PrintMark[],
+  backwards: boolean,
 ): { top: Place; way: Place } | null {
   const [first, last] = [0, count - 1].map((element) =>
     drawn.find((mark) => mark.element === element && mark.posts.length > 0),
   )
-  if (!first || !last || first === last) return null
+  if (!first) return null
+  if (!last || first === last) {
+    const way = unit(first.posts[0]!.from, first.at)
+    return { top: shifted(first.at, way, 0, backwards ? asideMm : -asideMm), way }
+  }
   const middle = (a: Place, b: Place) => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 })
   const top = middle(first.at, last.at)
   const foot = middle(first.posts[0]!.from, last.posts[0]!.from)
@@ -174,7 +187,7 @@ export function slipMarks(
   const round = motif.rounds[index]!
   const before = motif.rounds[index - 1]
   const first = round.elements.find(({ type }) => type === "stitch")
-  if (!before || before.closing !== "joined" || round.turned || first?.type !== "stitch") return []
+  if (before?.closing !== "joined" || round.turned || first?.type !== "stitch") return []
   const anchor = first.anchors[0]!
   if (anchor.at === "centre" || anchor.round !== index - 1) return []
   const passed = anchor.element + (anchor.at === "between" ? 1 : 0)

@@ -68,11 +68,7 @@ export function feetOf(
           ? centreRadius
           : Math.max(
               target.radius,
-              frontier.at(
-                angle,
-                target.half > 0 ? besideFoot : symbolMm.stroke,
-                Math.max(target.radius, 1),
-              ),
+              frontier.at(angle, target.half > 0 ? besideFoot : footMm, Math.max(target.radius, 1)),
             )
       const foot = polar(angle, ground + symbolMm.footGap)
       feet.set(leg.element, [...(feet.get(leg.element) ?? []), foot])
@@ -90,6 +86,9 @@ function ledAngle(foot: number, top: number, radius: number, frontier: Frontier)
   const ground = frontier.at(foot, symbolMm.stroke, Math.max(radius, 1))
   return ground - radius > ledFrom ? foot + 0.85 * wrapped(top - foot) : foot
 }
+
+/** What a foot, or the chain that stands for a stitch, takes to either side, mm. */
+const footMm = 0.5
 
 /** A foot on a slanting loop stands clear of the chains on either side of it, mm. */
 const besideFoot = 0.8

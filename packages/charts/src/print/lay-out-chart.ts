@@ -1,9 +1,9 @@
 // Lays the chart out, round after round from the centre: the solved piece, made symmetric, at a scale at which a stitch is
 // as wide as its symbol; tops kept in order and apart along their round, and outside of what was laid before.
 
-import type { Motif } from "@roundwright/motif"
+import type { Element, Motif } from "@roundwright/motif"
 import type { LaidOutShape } from "@roundwright/relaxation"
-import { turningChains } from "@roundwright/stitches"
+import { isTall, turningChains } from "@roundwright/stitches"
 import { beyond, coveredHalf, depthOf, halfWidth } from "./depths.ts"
 import { chainColumn, chainOval, drawPicot, drawStitch, picotReach } from "./draw-stitch.ts"
 import { centreMarks, joinMarks, reachOfCentre, slipMarks, standsAside, yarnOff } from "./extras.ts"
@@ -117,7 +117,8 @@ class Layout {
           const next = (k + 1) % n
           const room = halves[k]! + halves[next]! + (next === 0 ? seamMm : 0)
           // On a steep edge neighbours stand apart in radius already.
-          const apart = Math.min(0.85 * room, Math.abs(all[k]! - all[next]!))
+          const low = isLow(items[k]!.item) && isLow(items[next]!.item)
+          const apart = low ? Math.min(0.85 * room, Math.abs(all[k]! - all[next]!)) : 0
           return Math.sqrt(room * room - apart * apart) / Math.max(0.5, (all[k]! + all[next]!) / 2)
         })
       const total = gapsAt(radii).reduce((sum, gap) => sum + gap, 0)
@@ -193,27 +194,22 @@ class Layout {
   private picots(index: number, tops: ReadonlyMap<number, readonly PlacedItem[]>): void {
     const { elements } = this.motif.rounds[index]!
     const perRepeat = elements.length / this.piece.repeats
+    const grounds = new Map<number, number>()
     elements.forEach((item, element) => {
       if (item.type !== "picot" || tops.has(element)) return
       const stand = this.placed.near(this.motif, index, element)
       const on = (this.placed.isBackwards(index) ? stand[0] : stand.at(-1)) ?? stand[0]
       if (!on) return
       const reach = picotReach(item.chains)
-      const ground = this.frontier.at(on.angle, reach / 2.4, on.radius)
+      // All images of a picot stand as far out as the first.
+      const base = element % perRepeat
+      const ground = grounds.get(base) ?? this.frontier.at(on.angle, reach / 2.4, on.radius)
+      grounds.set(base, ground)
       const at = polar(on.angle, ground)
       const ovals = drawPicot(at, unit({ x: 0, y: 0 }, at), item.chains)
       const repeat = Math.floor(element / perRepeat)
-      this.marks.push({
-        kind: "picot",
-        round: index,
-        element,
-        repeat,
-        at,
-        strokes: [],
-        ovals,
-        posts: [],
-        leaders: [],
-      })
+      const mark = { kind: "picot", round: index, element, repeat, at, ovals } as const
+      this.marks.push({ ...mark, strokes: [], posts: [], leaders: [] })
       this.frontier.cover(on.angle, reach / 2, ground + reach)
     })
   }
@@ -252,6 +248,11 @@ function smoothed(pushes: readonly number[]): number[] {
 
 /** At a sharp corner a ray runs along the edge; more than this it is not lengthened. */
 const leastFacing = 0.6
+
+/** Chains and low stitches may stand over one another on a steep edge; tall ones fan out. */
+function isLow(item: Element): boolean {
+  return item.type !== "stitch" || (!isTall(item.kind.basic) && !item.kind.gathered)
+}
 
 /** Room along the round for a starting chain that stands for no stitch, kept in every repeat, mm. */
 const asideMm = 2 * symbolMm.ovalShort + 0.3

@@ -2,7 +2,7 @@
 
 import type { Motif } from "@roundwright/motif"
 import type { ChartLayout } from "./lay-out-chart.ts"
-import { polar } from "./mark.ts"
+import { type Place, polar } from "./mark.ts"
 import { wrapped } from "./rings.ts"
 
 /** Height of a figure and room for one along the outside, mm. */
@@ -12,7 +12,7 @@ const roomMm = 3.6
 export function roundNumbers(
   motif: Motif,
   { starts, reach }: ChartLayout,
-): { parts: string[]; reach: number } {
+): { parts: string[]; places: Place[] } {
   const radius = reach + figureMm
   const own = starts.map(({ x, y }) => Math.atan2(y, x))
   const angles = apart(own, roomMm / radius)
@@ -24,7 +24,7 @@ export function roundNumbers(
     const text = `<text x="${two(at.x)}" y="${two(-at.y + figureMm * 0.36)}" font-size="${figureMm}" text-anchor="middle" fill="#000" stroke="none">${number}</text>`
     return line + text
   })
-  return { parts, reach: radius + figureMm * 0.7 }
+  return { parts, places: angles.map((angle) => polar(angle, radius)) }
 }
 
 /** Angles moved as little as leaves so much between any two. */

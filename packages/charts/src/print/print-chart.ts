@@ -6,17 +6,22 @@ import type { LaidOutShape } from "@roundwright/relaxation"
 import { kindName, type Terms } from "@roundwright/stitches"
 import { chartKey } from "./chart-key.ts"
 import { type ChartLayout, layOutChart } from "./lay-out-chart.ts"
-import { type Oval, type PrintMark, type Stroke, symbolMm } from "./mark.ts"
+import { type Oval, type Place, type PrintMark, type Stroke, symbolMm } from "./mark.ts"
 import { roundNumbers } from "./numbers.ts"
 import { crossingsOf, overlapsOf } from "./overlaps.ts"
 
 export interface PrintChartOptions {
   readonly terms?: Terms
-  /** Whole width of the drawing, mm; 170 when absent, which fits A4 and Letter. */
+  /** Whole width of the drawing, mm; when absent as large as its symbols are easily read, at most 170, which fits A4 and Letter. */
   readonly widthMm?: number
   /** `repeat`: one repeat dark, the rest light. `rounds`: two inks by round. */
   readonly emphasis?: "none" | "repeat" | "rounds"
 }
+
+/** Inside the margins of A4 and Letter. */
+const mostWidthMm = 170
+/** Symbols somewhat larger than they are laid out: a T of 2.5 mm. */
+const easilyRead = 1.3
 
 /** Stretches tried until no symbol lies on another. */
 const stretches = [1, 1.12, 1.25, 1.4, 1.6, 1.85, 2.15]
@@ -43,25 +48,57 @@ export function printChart(
   shape: LaidOutShape,
   options: PrintChartOptions = {},
 ): string {
-  const { terms = "US", widthMm = 170, emphasis = "none" } = options
+  const { terms = "US", emphasis = "none" } = options
   const layout = roomyLayout(motif, shape)
   const numbers = roundNumbers(motif, layout)
-  const half = numbers.reach + 1
-  const key = chartKey(motif, terms, 2 * half)
-  const [width, height] = [2 * half, 2 * half + key.height]
+  const box = boxOf(layout.marks, numbers.places)
+  const width = Math.max(leastWidth, box.right - box.left)
+  const key = chartKey(motif, terms, width)
+  const tall = box.top - box.bottom
+  const height = tall + key.height
+  const middle = (width - (box.right - box.left)) / 2 - box.left
+  const widthMm = options.widthMm ?? Math.min(mostWidthMm, easilyRead * width)
   const title = `${motif.title ?? "Motif"}: chart`
   const body = [
-    `<g stroke="#000" stroke-width="${symbolMm.stroke}" stroke-linecap="round" stroke-linejoin="round" fill="none" transform="translate(${tell(half)} ${tell(half)})">`,
+    `<g stroke="#000" stroke-width="${symbolMm.stroke}" stroke-linecap="round" stroke-linejoin="round" fill="none" transform="translate(${tell(middle)} ${tell(box.top)})">`,
     ...numbers.parts,
     ...layout.marks.map((mark) => drawn(mark, emphasis)),
     "</g>",
-    `<g transform="translate(0 ${tell(2 * half)})">${key.svg}</g>`,
+    `<g transform="translate(0 ${tell(tall)})">${key.svg}</g>`,
   ]
   return `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="chart-title chart-description" width="${tell(widthMm)}mm" height="${tell((widthMm * height) / width)}mm" viewBox="0 0 ${tell(width)} ${tell(height)}" font-family="Helvetica, Arial, 'Liberation Sans', sans-serif">
 <title id="chart-title">${escaped(title)}</title>
 <desc id="chart-description">${escaped(description(motif, terms))}</desc>
 ${body.join("\n")}
 </svg>`
+}
+
+/** Room for the key of a small piece, mm. */
+const leastWidth = 52
+
+function boxOf(marks: readonly PrintMark[], figures: readonly Place[]) {
+  const points = [
+    ...marks.flatMap(({ strokes, ovals }) => [
+      ...strokes.flatMap(({ from, to }) => [from, to]),
+      ...ovals.flatMap(({ x, y, long }) => [
+        { x: x - long, y: y - long },
+        { x: x + long, y: y + long },
+      ]),
+    ]),
+    ...figures.flatMap(({ x, y }) => [
+      { x: x - 2, y: y - 2 },
+      { x: x + 2, y: y + 2 },
+    ]),
+  ]
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)]
+  const over = (values: readonly number[], pick: (a: number, b: number) => number) =>
+    values.reduce((best, value) => pick(best, value), values[0] ?? 0)
+  return {
+    left: over(xs, Math.min) - 1,
+    right: over(xs, Math.max) + 1,
+    bottom: over(ys, Math.min) - 1,
+    top: over(ys, Math.max) + 1,
+  }
 }
 
 /** The chart in words, for those who cannot see it. */

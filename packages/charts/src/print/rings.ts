@@ -129,7 +129,7 @@ function facingOf(
   const tangent = Math.hypot(tx, ty)
   const radius = Math.hypot(own.x, own.y)
   if (tangent === 0 || radius === 0) return 1
-  return Math.abs(own.x * ty - own.y * tx) / (tangent * radius)
+  return Math.min(1, Math.abs(own.x * ty - own.y * tx) / (tangent * radius))
 }
 
 /** Between -pi and pi. */

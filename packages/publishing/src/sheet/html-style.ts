@@ -25,7 +25,7 @@ ol.rounds li { display: grid; grid-template-columns: 14mm 1fr 15mm; gap: 2mm; pa
 .total { white-space: nowrap; font-weight: 600 }
 .size { text-align: right; color: #333; font-size: 9pt; padding-top: 0.3mm }
 .chart { break-inside: avoid }
-.chart svg { display: block; max-width: 100%; max-height: 235mm; height: auto; margin: 0 auto }
+.chart svg { display: block; max-width: 100%; max-height: 140mm; height: auto; margin: 0 auto }
 @media (max-width: 120mm) { .facts { grid-template-columns: 1fr } dl.short { columns: 1 } }
 @media print { main { max-width: none; padding: 0 } }`
 

@@ -2,6 +2,8 @@
 // flatness, each where it belongs.
 
 import { type Check, examinePattern } from "@roundwright/assessment"
+import { printChart } from "@roundwright/charts"
+import { stitchesAndChains } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { Terms } from "@roundwright/stitches"
 import { abbreviationsIn } from "../abbreviations.ts"
@@ -23,8 +25,8 @@ export interface SheetOptions {
   readonly terms?: Terms
   /** Who finds the sizes: the laid-out shape (the default) or, in milliseconds, the growth of the rounds. */
   readonly shape?: "net" | "ledger"
-  /** Draws the chart; without it the sheet has none. */
-  readonly chart?: (check: Check, terms: Terms) => string | null
+  /** False: the sheet has no chart, for editions that show none. */
+  readonly chart?: boolean
 }
 
 /**
@@ -67,9 +69,18 @@ export function makeSheet(text: string, options: SheetOptions = {}): Sheet {
     care: careFor(manuscript, check),
     cautions: cautionsFor(manuscript, motif),
     missing: missingOf(manuscript),
-    chart: options.chart?.(check, terms) ?? null,
+    chart: options.chart === false ? null : chartOf(check, terms),
   }
 }
+
+/** Null for a piece that was not laid out, or has more symbols than can be told apart. */
+function chartOf({ shape, reading }: Check, terms: Terms): string | null {
+  if (!shape || stitchesAndChains(reading.motif) > mostSymbols) return null
+  return printChart(reading.motif, shape, { terms })
+}
+
+/** More symbols than this are a grey disc on a page. */
+const mostSymbols = 3000
 
 /** A sheet with a round that nobody can follow is none. */
 function requireWhole({ reading, rounds }: Manuscript): void {

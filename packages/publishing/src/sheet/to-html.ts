@@ -36,8 +36,8 @@ export function sheetHtml(sheet: Sheet): string {
       "Rounds",
       `<p class="aside">At the right: about how far across the piece is now, to check as you go.</p><ol class="rounds">\n${rounds}\n</ol><p>${inHtml(sheet.ending)}</p>`,
     ),
-    sheet.chart === null ? "" : `<section class="chart"><h2>Chart</h2>\n${sheet.chart}\n</section>`,
     `<div class="facts">\n${part("Does it lie flat?", list(sheet.flatness))}${part("Blocking and care", list(sheet.care))}${part("Please take care", list(sheet.cautions))}${part("Left for the designer to say", list(sheet.missing))}\n</div>`,
+    sheet.chart === null ? "" : `<section class="chart"><h2>Chart</h2>\n${sheet.chart}\n</section>`,
   ])
 }
 
