@@ -39,7 +39,9 @@ export async function runEdit(request: EditRequest, around: Surroundings): Promi
   for (const file of request.files) {
     const read = readText(around.cwd, file)
     if ("fault" in read) return refuse(read.fault)
-    all.push(...(await editsOf(file, read.text)))
+    const edits = await editsOf(file, read.text)
+    if (edits.length === 0) return refuse(`${file} holds no pattern that can be read.`)
+    all.push(...edits)
   }
   let status = 0
   for (const [k, edited] of all.entries()) {

@@ -45,8 +45,7 @@ export function feetOf(
       places.set(key, [...(places.get(key) ?? []), { element: index, leg, top: top.angle }])
     })
   })
-  const feet = new Map<number, Place[]>()
-  const leaders = new Map<number, Stroke[]>()
+  const standing: Standing[] = []
   for (const legs of places.values()) {
     const first = legs[0]!
     const stitch = elements[first.element]!
@@ -54,37 +53,71 @@ export function feetOf(
     const anchor = stitch.anchors[first.leg]!
     const target = placed.anchor(motif, anchor)
     const centre = target?.angle ?? 0
+    const earlier = anchor.at !== "centre" && anchor.round < round - 1
     const ordered = [...legs].sort((a, b) => wrapped(a.top - centre) - wrapped(b.top - centre))
     ordered.forEach((leg, k) => {
-      const beside =
-        target === null
-          ? leg.top
-          : centre + offset(k, ordered, target.half, Math.max(target.radius, 1))
-      const earlier = anchor.at !== "centre" && anchor.round < round - 1
-      const angle =
-        target !== null && earlier ? ledAngle(beside, leg.top, target.radius, frontier) : beside
-      const ground =
-        target === null
-          ? centreRadius
-          : Math.max(
-              target.radius,
-              frontier.at(angle, target.half > 0 ? besideFoot : footMm, Math.max(target.radius, 1)),
-            )
-      const foot = polar(angle, ground + symbolMm.footGap)
-      feet.set(leg.element, [...(feet.get(leg.element) ?? []), foot])
-      if (target !== null && earlier && ground - target.radius > ledFrom) {
-        const from = polar(target.angle, target.radius + symbolMm.footGap)
-        leaders.set(leg.element, [...(leaders.get(leg.element) ?? []), { from, to: foot }])
+      if (target === null) standing.push({ leg, angle: leg.top, target, led: false })
+      else {
+        const radius = Math.max(target.radius, 1)
+        const beside = centre + offset(k, ordered, target.half, radius)
+        const led =
+          earlier && frontier.at(beside, symbolMm.stroke, radius) - target.radius > ledFrom
+        const angle = led ? beside + nearTop * wrapped(leg.top - beside) : beside
+        standing.push({ leg, angle, target, led })
       }
     })
   }
-  return { of: feet, leaders }
+  return footed(inOrder(standing), frontier, centreRadius)
 }
 
-/** Where later rounds lie over the place, the foot stands near its top's ray and a line leads down. */
-function ledAngle(foot: number, top: number, radius: number, frontier: Frontier): number {
-  const ground = frontier.at(foot, symbolMm.stroke, Math.max(radius, 1))
-  return ground - radius > ledFrom ? foot + 0.85 * wrapped(top - foot) : foot
+interface Standing {
+  readonly leg: Leg
+  readonly angle: number
+  readonly target: ReturnType<PlacedRounds["anchor"]>
+  /** Where later rounds lie over the place, the foot stands near its top's ray and a line leads down. */
+  readonly led: boolean
+}
+
+const nearTop = 0.85
+
+/** A foot that is led stands between those of its neighbours, in the order of their tops. */
+function inOrder(standing: readonly Standing[]): Standing[] {
+  const order = [...standing].sort((a, b) => a.leg.element - b.leg.element || a.leg.leg - b.leg.leg)
+  const n = order.length
+  return order.map((one, k) => {
+    if (!one.led || n < 3) return one
+    const off = (by: 1 | -1): number => {
+      for (let step = 1; step < n; step++) {
+        const other = order[(k + by * step + n * step) % n]!
+        if (!other.led) return wrapped(other.angle - one.leg.top)
+      }
+      return by * Math.PI
+    }
+    const [a, b] = [off(-1), off(1)].sort((x, y) => x - y) as [number, number]
+    const own = wrapped(one.angle - one.leg.top)
+    const edge = Math.min((b - a) / 3, 0.05)
+    if (own >= a + edge && own <= b - edge) return one
+    return { ...one, angle: one.leg.top + Math.max(a + edge, Math.min(b - edge, own)) }
+  })
+}
+
+function footed(standing: readonly Standing[], frontier: Frontier, centreRadius: number): Feet {
+  const feet = new Map<number, Place[]>()
+  const leaders = new Map<number, Stroke[]>()
+  for (const { leg, angle, target, led } of standing) {
+    const beside = target !== null && target.half > 0 ? besideFoot : footMm
+    const ground =
+      target === null
+        ? centreRadius
+        : Math.max(target.radius, frontier.at(angle, beside, Math.max(target.radius, 1)))
+    const foot = polar(angle, ground + symbolMm.footGap)
+    feet.set(leg.element, [...(feet.get(leg.element) ?? []), foot])
+    if (target !== null && led) {
+      const from = polar(target.angle, target.radius + symbolMm.footGap)
+      leaders.set(leg.element, [...(leaders.get(leg.element) ?? []), { from, to: foot }])
+    }
+  }
+  return { of: feet, leaders }
 }
 
 /** What a foot, or the chain that stands for a stitch, takes to either side, mm. */

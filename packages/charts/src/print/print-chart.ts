@@ -26,12 +26,16 @@ const easilyRead = 1.3
 /** Stretches tried until no symbol lies on another. */
 const stretches = [1, 1.12, 1.25, 1.4, 1.6, 1.85, 2.15]
 
+/** Posts that cross mislead; symbols that touch are only ugly. */
+const worseThanTouching = 20
+
 /** The layout with the smallest stretch at which nothing lies on anything; the best of all where there is none. */
 export function roomyLayout(motif: Motif, shape: LaidOutShape): ChartLayout {
   let best: { layout: ChartLayout; faults: number } | null = null
   for (const stretch of stretches) {
     const layout = layOutChart(motif, shape, stretch)
-    const faults = overlapsOf(inked(layout.marks)).length + crossingsOf(layout.marks).length
+    const crossings = crossingsOf(layout.marks).length
+    const faults = overlapsOf(inked(layout.marks)).length + worseThanTouching * crossings
     if (best === null || faults < best.faults) best = { layout, faults }
     if (faults === 0) break
   }
