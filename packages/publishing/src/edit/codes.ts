@@ -11,7 +11,7 @@ const style: readonly EditSeverity[] = ["style"]
 const either: readonly EditSeverity[] = ["must-mend", "query"]
 
 export const editCodes = {
-  "no-pattern": mend,
+  "no-pattern": query,
   // Counts and work of the rounds.
   "total-wrong": either,
   "spaces-total-wrong": either,

@@ -7,27 +7,30 @@ const unnumbered = /^([ \t>•*_#-]{0,8})(rnd|round|row)(\.?[ \t]{0,2}:)/gim
 
 export function unnumberedRounds({ text, rounds }: Manuscript): Remark[] {
   if (rounds.length < 2) return []
-  let added = 0
   return [...text.matchAll(unnumbered)].flatMap((match): Remark[] => {
-    const [, marks = "", word = "", tail = ""] = match
+    const [, marks = "", word = ""] = match
     const start = match.index + marks.length
-    const before = rounds.filter((round) => round.start < start && round.label.trim() !== "").at(-1)
+    const labelled = rounds.filter((round) => round.label.trim() !== "")
+    const before = labelled.filter((round) => round.start < start).at(-1)
+    const after = labelled.find((round) => round.start > start)
     // A heading above the rounds is none of them.
-    if (!before) return rounds[0]!.number === 1 ? [] : [remark(start, word, tail, 1)]
-    added = before.start >= 0 ? before.number + 1 : added
-    return [remark(start, word, tail, added)]
+    if (!before) return []
+    const number = before.number + 1
+    const fits = after?.number === number + 1
+    return [remark(start, word, number, fits)]
   })
 }
 
-function remark(start: number, word: string, tail: string, number: number): Remark {
+/** @param fits whether the number that is missing is the one the numbers around it leave out */
+function remark(start: number, word: string, number: number, fits: boolean): Remark {
   return {
-    severity: "must-mend",
+    severity: fits ? "must-mend" : "query",
     code: "round-not-labelled",
     round: number,
     start,
     end: start + word.length,
     message: `This round has no number; it comes after round ${number - 1}.`,
     wording: `${word} ${number}`,
-    ...(tail ? { sure: true as const } : {}),
+    ...(fits ? { sure: true as const } : {}),
   }
 }
