@@ -41,7 +41,8 @@ export function scoreEdits(
   const sounds = motifs.map((motif, k) => soundPattern(motif, firstSeed + k))
   const before = sounds.map(({ text }) => editPattern(text).findings)
   const missed: string[] = []
-  const byKind = kinds.map((kind, kindIndex) => {
+  const byKind = kinds.map((kind) => {
+    const kindIndex = faultKinds.indexOf(kind)
     let [planted, found] = [0, 0]
     for (let tried = 0; planted < perKind && tried < 2 * motifs.length; tried++) {
       const k = (tried + kindIndex) % motifs.length

@@ -125,6 +125,7 @@ const leftOver: ReadonlySet<string> = new Set([
   "stitches-left-over",
   "spaces-left-over",
   "stitches-passed-over",
+  "repeat-does-not-divide",
 ])
 
 function numberBefore({ rounds }: Manuscript, number: number | null): number | null {

@@ -4,7 +4,7 @@
 import { ordinal } from "@roundwright/instructions"
 import { turningChainCounts } from "@roundwright/stitches"
 import type { Remark } from "./finding.ts"
-import { isSure, type Manuscript, type ManuscriptRound } from "./manuscript.ts"
+import { isBorneOut, isSure, type Manuscript, type ManuscriptRound } from "./manuscript.ts"
 
 const startChain =
   /^[\s(*]*(?:(?:join|attach|with)\b[^.:;]{0,60}[,;.]\s*)?(?:(?:sl ?st|ss|slip stitch)\b[^.;:]{0,60}[,;.]\s*)?(?:beg(?:inning)?\s+)?ch(?:ain)?\s?-?\s?(\d{1,2})\b/i
@@ -134,7 +134,7 @@ export function wrongJoins(manuscript: Manuscript): Remark[] {
       const start = round.bodyStart + over.index + over[0].lastIndexOf(over[1]!)
       return [
         {
-          severity: "must-mend",
+          severity: isBorneOut(manuscript, round.number) ? "must-mend" : "query",
           code: "join-into-wrong-place",
           round: round.number,
           start,
