@@ -15,6 +15,7 @@ import {
   reliabilityOf,
 } from "../test/evidence/judged-pieces.ts"
 import { printPictures } from "../test/evidence/picture-table.ts"
+import { publishingLines } from "../test/evidence/publishing-looks.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
 import { lookWords, readAgain, readingBatches } from "../test/evidence/reading-looks.ts"
 import { mendTrials } from "../test/evidence/shaping-mends.ts"
@@ -58,6 +59,9 @@ for (const batch of headingBatches()) {
     `  batch ${batch.batch}: ${right} of ${all} right (${percent(right / all)}), ${missed} missed in part, ${wrong} wrong in part`,
   )
 }
+
+print("\nEdit and chart, first looks (run once, mended after)")
+for (const line of publishingLines()) print(line)
 
 const outcomes = judgeOutcomes(loadCases("flatness-outcomes"))
 print("\nVerdicts against reported outcomes")

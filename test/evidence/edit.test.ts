@@ -1,5 +1,5 @@
 // The floor under the edit: planted faults found at their round, sound patterns left in peace. Two patterns a kind, on motifs
-// and seeds that were looked at while building; the first look at others stands in edit-first-looks.json.
+// and seeds that were looked at while building; the first look at others stands in publishing-first-looks.json.
 
 import { describe, expect, it } from "vitest"
 import { developed, knownMotifs, scoreEdits } from "./edit-agreement.ts"

@@ -2,6 +2,7 @@
 // repeat dark and the rest light, or two inks by round.
 
 import { countRound, type Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { kindName, type Terms } from "@roundwright/stitches"
 import { chartKey } from "./chart-key.ts"
@@ -47,6 +48,7 @@ export function inked(marks: readonly PrintMark[]): PrintMark[] {
   return marks.filter(({ kind }) => kind !== "ring" && kind !== "yarn-on")
 }
 
+/** @throws RoundwrightError `chart-tangled`, and what `placeFlat` throws */
 export function printChart(
   motif: Motif,
   shape: LaidOutShape,
@@ -54,6 +56,7 @@ export function printChart(
 ): string {
   const { terms = "US", emphasis = "none" } = options
   const layout = roomyLayout(motif, shape)
+  requireUntangled(layout)
   const numbers = roundNumbers(motif, layout)
   const box = boxOf(layout.marks, numbers.places)
   const width = Math.max(leastWidth, box.right - box.left)
@@ -75,6 +78,22 @@ export function printChart(
 <desc id="chart-description">${escaped(description(motif, terms))}</desc>
 ${body.join("\n")}
 </svg>`
+}
+
+/** Where more than this share of the marks cross the piece is a tangle that no chart can show. */
+const tangledShare = 0.05
+
+function requireUntangled({ marks }: ChartLayout): void {
+  const crossings = crossingsOf(marks).length
+  if (crossings <= tangledShare * marks.length) return
+  throw new RoundwrightError(
+    "chart-tangled",
+    "Its rounds lie across one another, and a chart would mislead.",
+    {
+      hint: "'roundwright check' tells which round does not go round the one before.",
+      numbers: { crossings, marks: marks.length },
+    },
+  )
 }
 
 /** Room for the key of a small piece, mm. */

@@ -86,6 +86,11 @@ function ringOf(motif: Motif, piece: FlatPiece, index: number, repeats: number):
   const unrolled = angles.slice(0, own)
   for (let k = 1; k < own; k++)
     unrolled[k] = unrolled[k - 1]! + wrapped(unrolled[k]! - unrolled[k - 1]!)
+  // A round that does not go round the centre, in a piece laid out in a tangle, is set round it evenly.
+  const around =
+    unrolled[own - 1]! + wrapped(angles[own % count]! - unrolled[own - 1]!) - unrolled[0]!
+  if (edge.closed && Math.abs(around - turn) > turn / 2)
+    for (let k = 1; k < own; k++) unrolled[k] = unrolled[0]! + (turn * k) / own
   const items = Array.from({ length: own }, (_, k): RingItem => {
     const first = unrolled[k]!
     let [sum, radius] = [0, 0]

@@ -4,7 +4,7 @@
 import { type Check, examinePattern } from "@roundwright/assessment"
 import { printChart } from "@roundwright/charts"
 import { stitchesAndChains } from "@roundwright/motif"
-import { RoundwrightError } from "@roundwright/numerics"
+import { RoundwrightError, unlessRefused } from "@roundwright/numerics"
 import type { Terms } from "@roundwright/stitches"
 import { abbreviationsIn } from "../abbreviations.ts"
 import { type Manuscript, readManuscript } from "../edit/manuscript.ts"
@@ -73,10 +73,13 @@ export function makeSheet(text: string, options: SheetOptions = {}): Sheet {
   }
 }
 
-/** Null for a piece that was not laid out, or has more symbols than can be told apart. */
+/** Null for a piece that was not laid out or is a tangle, or has more symbols than can be told apart. */
 function chartOf({ shape, reading }: Check, terms: Terms): string | null {
   if (!shape || stitchesAndChains(reading.motif) > mostSymbols) return null
-  return printChart(reading.motif, shape, { terms })
+  return unlessRefused(
+    () => printChart(reading.motif, shape, { terms }),
+    () => null,
+  )
 }
 
 /** More symbols than this are a grey disc on a page. */
