@@ -22,7 +22,7 @@ dl.short div { grid-template-columns: 14mm 1fr; gap: 1mm }
 .aside { color: #333; font-size: 9pt }
 ol.rounds { list-style: none; margin: 0 0 1.5mm; padding: 0 }
 ol.rounds li { display: grid; grid-template-columns: 14mm 1fr 15mm; gap: 2mm; padding: 0.9mm 0; border-top: 0.4pt solid #999; break-inside: avoid }
-.total { white-space: nowrap; font-weight: 600 }
+.total { display: inline-block; font-weight: 600 }
 .size { text-align: right; color: #333; font-size: 9pt; padding-top: 0.3mm }
 .chart { break-inside: avoid }
 .chart svg { display: block; max-width: 100%; max-height: 140mm; height: auto; margin: 0 auto }
