@@ -106,6 +106,18 @@ describe("one fault in it", () => {
   })
 })
 
+describe("a total of groups", () => {
+  const petals = (total: string) => `Terms: US
+Rnd 1: ch 4, sl st in first ch to make ring; (3 dc, ch 2) in ring 6 times; join. ${total}
+Rnd 2: ch 1, sc in each dc and 2 sc in each ch-2 sp around; join. (30 sc)
+Rnd 3: ch 1, sc in each st around; join. (30 sc)
+`
+  it("is let stand where the round repeats so often, and asked about where it does not", () => {
+    expect(codesOf(petals("(6 petals)")).filter((told) => told.includes("total"))).toEqual([])
+    expect(codesOf(petals("(7 petals)"))).toContain("query total-wrong 1")
+  })
+})
+
 describe("the corrected copy", () => {
   it.each([
     ["(24 dc)", "(26 dc)"],

@@ -10,6 +10,7 @@ import {
   type ManuscriptRound,
   roundNumbered,
 } from "./manuscript.ts"
+import { figuresOf, groupUnits, unreadTotal } from "./rules-of-unread-totals.ts"
 import { type TotalPlace, type TotalStyle, totalInStyle, totalPlace } from "./totals.ts"
 
 /** Totals that differ from the work. Where the next round fits what is counted, the total is the slip. */
@@ -22,10 +23,13 @@ export function wrongTotals(manuscript: Manuscript): Remark[] {
     const start = lines.offset(problem.line, problem.column)
     const end = start + problem.length
     const words = manuscript.text.slice(start, end)
+    const grouped = groupUnits.test(words)
+    const figure = Number(/\d+/.exec(words)?.[0])
+    if (grouped && round.round && figuresOf(round.round).has(figure)) return []
     const spaces = /\b(?:sps?|spaces?|loops?|lps?|arches)\b/i.test(words)
-    const fixed = totalMended(words, round)
+    const fixed = grouped ? null : totalMended(words, round)
     const borneOut = fixed !== null && nextFits(manuscript, round)
-    const sure = problem.severity !== "note" && isBorneOut(manuscript, problem.round)
+    const sure = !grouped && problem.severity !== "note" && isBorneOut(manuscript, problem.round)
     const whichOne = borneOut
       ? " The next round fits the count as worked, so the total is the slip."
       : " Either the total or the work is wrong."
@@ -83,11 +87,7 @@ export function missingTotals(manuscript: Manuscript): Remark[] {
   const style = commonStyle(rounds)
   return counted
     .filter(({ reading: { stated, assumed } }) => stated === null && !assumed)
-    .filter(
-      (round) =>
-        !/\btotal\b|\b\d{1,4}\s*(?:sts|stitches)\b(?![^.]{0,20}\baround\b)/i.test(round.body) ||
-        totalPlace(round) === null,
-    )
+    .filter((round) => unreadTotal(round) === null)
     .map((round): Remark => {
       const at = endOfWork(round)
       const total = round.round

@@ -12,6 +12,7 @@ import { missingEnd, missingJoins, unsaidStarts, wrongJoins } from "./rules-of-s
 import { labelsInTwoStyles, wordsInTwoStyles } from "./rules-of-style.ts"
 import { mixedTerms, termsNotStated } from "./rules-of-terms.ts"
 import { missingTotals, totalsInTwoStyles, wrongTotals } from "./rules-of-totals.ts"
+import { unmetTotals } from "./rules-of-unread-totals.ts"
 import { spacesNamed, unlikeRepeats } from "./rules-of-work.ts"
 
 export type Rule = (manuscript: Manuscript) => Remark[]
@@ -22,6 +23,7 @@ export const rules: readonly Rule[] = [
   remarksOfReading,
   wrongTotals,
   missingTotals,
+  unmetTotals,
   unlikeRepeats,
   wrongJoins,
   unsaidStarts,
