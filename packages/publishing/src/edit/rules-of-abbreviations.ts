@@ -14,6 +14,9 @@ import type { Section } from "./sections.ts"
 /** A list with fewer entries is none that could be complete. */
 const leastEntries = 2
 
+/** No list of the trade is longer; the rest of one that is is let be. */
+const mostEntries = 300
+
 interface Use extends Spelled {
   readonly round: ManuscriptRound
 }
@@ -22,7 +25,9 @@ export function abbreviationRemarks(manuscript: Manuscript): Remark[] {
   const { rounds, reading, text } = manuscript
   if (rounds.length === 0) return []
   const lists = manuscript.sections.filter(({ name }) => name === "abbreviations")
-  const listed = lists.flatMap(({ value, start }) => listedIn(value, reading.terms, start))
+  const listed = lists
+    .flatMap(({ value, start }) => listedIn(value, reading.terms, start))
+    .slice(0, mostEntries)
   const used = usesIn(manuscript)
   if (listed.length < leastEntries)
     return used.size < leastEntries ||
