@@ -1,5 +1,4 @@
-// The codes of all findings of an edit, each with the severities it may have. The union is closed: no other code is
-// told, and the tests reach every one of them.
+// The codes of all findings of an edit, each with the severities it may have. The union is closed: no other code is told.
 
 /** An editor's order: what must be mended before it is published, what the designer is asked, what is a matter of style. */
 export type EditSeverity = "must-mend" | "query" | "style"
