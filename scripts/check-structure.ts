@@ -21,6 +21,7 @@ const order = [
   "assessment",
   "matching",
   "charts",
+  "publishing",
   "notebook",
   "cli",
 ]

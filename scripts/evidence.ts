@@ -17,6 +17,7 @@ import {
 import { printMatching } from "../test/evidence/matching-table.ts"
 import { breakKinds, breakTrials, offersForSound } from "../test/evidence/mend-breaks.ts"
 import { printPictures } from "../test/evidence/picture-table.ts"
+import { publishingLines } from "../test/evidence/publishing-looks.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
 import { lookWords, readAgain, readingBatches } from "../test/evidence/reading-looks.ts"
 import { mendTrials } from "../test/evidence/shaping-mends.ts"
@@ -76,6 +77,8 @@ for (const [name, texts] of [
   )
   for (const why of refused) print(`    refused: ${why}`)
 }
+print("\nEdit and chart, first looks (run once, mended after)")
+for (const line of publishingLines()) print(line)
 
 const outcomes = judgeOutcomes(loadCases("flatness-outcomes"))
 print("\nVerdicts against reported outcomes")

@@ -99,6 +99,38 @@ const commands: Readonly<Record<string, Command>> = {
     const { runPlanCircle } = await import("./plan-circle-command.ts")
     return runPlanCircle(values, around)
   },
+  async edit(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { json: flag, out: text },
+    })
+    const { runEdit } = await import("./edit-command.ts")
+    return runEdit({ ...values, files: positionals }, around)
+  },
+  async chart(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        terms: text,
+        width: text,
+        emphasis: { type: "string", default: "none" },
+        out: text,
+      },
+    })
+    const { runChart } = await import("./chart-command.ts")
+    return runChart({ ...values, files: positionals }, around)
+  },
+  async sheet(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { terms: text, format: { type: "string", default: "md" }, out: text },
+    })
+    const { runSheet } = await import("./sheet-command.ts")
+    return runSheet({ ...values, files: positionals }, around)
+  },
   async measure(args, around) {
     const { values, positionals } = parseArgs({
       args,

@@ -18,6 +18,22 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       your hands, which way, and how much to correct. A hook alone keeps the
       pattern's yarn and gauge; --gauge 'Rnds 1-3 = 9 cm' is a round of yours,
       measured, and the surest.
+  roundwright sheet FILE [--terms US|UK] [--format md|html|txt|large]
+                     [--out FILE]
+      The pattern sheet: level, materials, gauge, finished size, abbreviations,
+      notes, rounds with the size after each, chart, blocking and care, and what
+      is left for the designer to say. html is made for print on A4 and Letter;
+      large is 24 point in full words, one step on a line.
+  roundwright chart FILE [--terms US|UK] [--width 80mm] [--out FILE.svg]
+                     [--emphasis none|repeat|rounds]
+      The stitch chart for print, with its key, as SVG: symbols of one size, on
+      wish one repeat dark and the rest light, or two inks by round.
+  roundwright edit FILE... [--json] [--out FILE]
+      The technical edit of a finished text, in an editor's order: what must be
+      mended, what the designer is asked, what is a matter of style; each with
+      its place, the reason and a wording. Wordings that nothing speaks against
+      go into a corrected copy, FILE-corrected, beside the file. Exit status 1
+      where something must be mended.
   roundwright square FILE [--corners 4] [--rounds 2] [--stitches sc,hdc,dc,tr]
                      [--from-round 5] [--corner-style any|chains|stitches]
                      [--straighten sc] [--terms US|UK] [--json]

@@ -1,9 +1,9 @@
 // Matching a piece to a size: what it measures now, what brings it to the size, ranked, and whether a hook can be to blame.
 
 import { formatLength, formatPercent, inTerms, verdictWord } from "@roundwright/assessment"
+import { writeRounds } from "@roundwright/instructions"
 import { type Motif, stitchesAndChains } from "@roundwright/motif"
 import { unlessRefused } from "@roundwright/numerics"
-import { writeRounds } from "@roundwright/shaping"
 import {
   type GaugeInput,
   hookExponent,

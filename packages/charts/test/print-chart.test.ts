@@ -1,0 +1,104 @@
+// The chart for print of small pieces: every stitch has its mark, the file is whole, its size and its options hold.
+
+import { readPattern } from "@roundwright/instructions"
+import { layOutBounded } from "@roundwright/relaxation"
+import { gaugeFrom } from "@roundwright/stitches"
+import { describe, expect, it } from "vitest"
+import { expectClose } from "../../../test/support/close.ts"
+import { crossingsOf, inked, overlapsOf, printChart, roomyLayout } from "../src/index.ts"
+import { spread } from "../src/print/spread.ts"
+
+const text = `# Latch Tile
+Terms: US
+Hook: 4 mm
+
+Rnd 1: ch 3 (counts as dc), 11 dc in magic ring; join. (12 dc)
+Rnd 2: ch 5 (counts as dc + ch 2), *dc in next st, ch 2; rep from * around; join. (12 dc + 12 ch-2 sps)
+Rnd 3: sl st to next ch-2 sp; ch 3 (counts as dc), 2 dc in same sp, 3 dc in each ch-2 sp around; join. (36 dc)
+`
+const { motif } = readPattern(text)
+const shape = layOutBounded(motif, gaugeFrom({ swatches: [], hookMm: 4 }))
+
+describe("the layout", () => {
+  const layout = roomyLayout(motif, shape)
+
+  it("has a mark for every stitch and every chain, at twelve repeats", () => {
+    expect(layout.repeats).toBe(12)
+    const of = (round: number, ...kinds: string[]) =>
+      layout.marks.filter(
+        (mark) =>
+          mark.round === round &&
+          mark.element < motif.rounds[round]!.elements.length &&
+          kinds.includes(mark.kind),
+      ).length
+    expect([
+      of(0, "stitch", "start"),
+      of(1, "stitch", "start"),
+      of(1, "chain"),
+      of(2, "stitch", "start"),
+    ]).toEqual([12, 12, 24, 36])
+    expect(layout.marks.filter(({ kind }) => kind === "join").length).toBe(3)
+    expect(layout.marks.filter(({ kind }) => kind === "slip").length).toBe(1)
+    expect(
+      layout.marks.filter(({ kind }) => kind === "yarn-on" || kind === "yarn-off").length,
+    ).toBe(2)
+  })
+
+  it("crosses no posts and lays nothing on anything", () => {
+    expect(crossingsOf(layout.marks)).toEqual([])
+    expect(overlapsOf(inked(layout.marks))).toEqual([])
+  })
+
+  it("finds marks that are laid on one another", () => {
+    const [one] = layout.marks.filter(({ kind }) => kind === "stitch")
+    expect(overlapsOf([one!, { ...one!, element: 99 }])).toHaveLength(1)
+  })
+})
+
+describe("the drawing", () => {
+  it("has title, description and a size in mm, and no figure that is none", () => {
+    const svg = printChart(motif, shape, { widthMm: 80 })
+    expect(svg).toMatch(/^<svg [^>]*width="80mm" height="[\d.]+mm" viewBox="0 0 [\d.]+ [\d.]+"/)
+    expect(svg).toContain('<title id="chart-title">Latch Tile: chart</title>')
+    expect(svg).toContain("Round 3: 36 dc")
+    expect(svg).not.toMatch(/NaN|Infinity|undefined/)
+  })
+
+  it("names stitches in either terms", () => {
+    expect(printChart(motif, shape, { terms: "UK" })).toContain("tr: treble")
+    expect(printChart(motif, shape)).toContain("dc: double crochet")
+  })
+
+  it("draws all repeats but one light, or every other round in a second ink", () => {
+    const light = printChart(motif, shape, { emphasis: "repeat" }).match(/opacity="0.32"/g) ?? []
+    expect(light.length).toBeGreaterThan(70)
+    expect(printChart(motif, shape, { emphasis: "rounds" })).toContain("#0b5a8f")
+    expect(printChart(motif, shape)).not.toContain("opacity")
+  })
+
+  it("is the same each time", () => {
+    expect(printChart(motif, shape)).toBe(printChart(motif, shape))
+  })
+})
+
+describe("places along a repeat", () => {
+  it("stay where they are wanted when there is room", () => {
+    expect(spread([0.1, 0.4, 0.7], [0.1, 0.1, 0.1], 1)).toEqual([0.1, 0.4, 0.7])
+  })
+
+  it("keep their order and their gaps where they are wanted too near or the wrong way round", () => {
+    const placed = spread([0.5, 0.45, 0.55], [0.2, 0.2, 0.2], 1)
+    for (const [a, b] of [
+      [placed[0]!, placed[1]!],
+      [placed[1]!, placed[2]!],
+      [placed[2]!, placed[0]! + 1],
+    ] as const)
+      expect(b - a).toBeGreaterThan(0.2 - 1e-9)
+    expectClose(
+      (placed[0]! + placed[1]! + placed[2]!) / 3,
+      0.5,
+      1e-9,
+      "least squares keeps the mean",
+    )
+  })
+})

@@ -1,0 +1,42 @@
+// The rules of the edit, in the order an editor goes through a pattern. Each looks at the whole text and gives its
+// remarks; none knows of another.
+
+import type { Remark } from "./finding.ts"
+import type { Manuscript } from "./manuscript.ts"
+import { abbreviationRemarks, specialStitches } from "./rules-of-abbreviations.ts"
+import { hookLetters, missingMaterials } from "./rules-of-materials.ts"
+import { unnumberedRounds } from "./rules-of-numbers.ts"
+import { remarksOfReading } from "./rules-of-reading.ts"
+import { claimedSize } from "./rules-of-size.ts"
+import { missingEnd, missingJoins, unsaidStarts, wrongJoins } from "./rules-of-starts.ts"
+import { labelsInTwoStyles, wordsInTwoStyles } from "./rules-of-style.ts"
+import { mixedTerms, termsNotStated } from "./rules-of-terms.ts"
+import { missingTotals, totalsInTwoStyles, wrongTotals } from "./rules-of-totals.ts"
+import { unmetTotals } from "./rules-of-unread-totals.ts"
+import { spacesNamed, unlikeRepeats } from "./rules-of-work.ts"
+
+export type Rule = (manuscript: Manuscript) => Remark[]
+
+export const rules: readonly Rule[] = [
+  unnumberedRounds,
+  spacesNamed,
+  remarksOfReading,
+  wrongTotals,
+  missingTotals,
+  unmetTotals,
+  unlikeRepeats,
+  wrongJoins,
+  unsaidStarts,
+  missingJoins,
+  missingEnd,
+  mixedTerms,
+  termsNotStated,
+  abbreviationRemarks,
+  specialStitches,
+  missingMaterials,
+  hookLetters,
+  claimedSize,
+  totalsInTwoStyles,
+  labelsInTwoStyles,
+  wordsInTwoStyles,
+]

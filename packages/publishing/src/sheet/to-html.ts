@@ -1,0 +1,133 @@
+// The sheet as one HTML file made for print on A4 and Letter, and the large edition: 24 point, one column, every round
+// in full words, one step on a line. No script, nothing fetched.
+
+import { largeStyle, printStyle } from "./html-style.ts"
+import type { Sheet } from "./sheet.ts"
+import { inFull, spokenSteps, spokenTotal } from "./spoken.ts"
+
+export function sheetHtml(sheet: Sheet): string {
+  const { abbreviations, special, size, gauge } = sheet
+  const facts = [
+    part("Materials", definitions(sheet.materials.map(({ what, text }) => [what, text]))),
+    part(gaugeWord(sheet), list(gauge)),
+    part("Finished size", list(size)),
+    part(
+      "Abbreviations",
+      abbreviations.length === 0
+        ? ""
+        : definitions(
+            abbreviations.map(({ short, long }) => [short, long]),
+            "short",
+          ),
+    ),
+  ].join("\n")
+  const rounds = sheet.rounds
+    .map(
+      ({ label, work, total, sizeSoFar }) =>
+        `<li><b>${inHtml(label)}</b><span>${inHtml(work)} <span class="total">${inHtml(total)}</span></span><span class="size">${sizeSoFar === null ? "" : inHtml(sizeSoFar)}</span></li>`,
+    )
+    .join("\n")
+  return page(sheet, printStyle, [
+    header(sheet),
+    `<div class="facts">\n${facts}\n</div>`,
+    part("Special stitches", definitions(special.map(({ name, how }) => [name, how]))),
+    part("Notes", list(sheet.notes)),
+    part(
+      "Rounds",
+      `<p class="aside">At the right: about how far across the piece is now, to check as you go.</p><ol class="rounds">\n${rounds}\n</ol><p>${inHtml(sheet.ending)}</p>`,
+    ),
+    `<div class="facts">\n${part("Does it lie flat?", list(sheet.flatness))}${part("Blocking and care", list(sheet.care))}${part("Please take care", list(sheet.cautions))}${part("Left for the designer to say", list(sheet.missing))}\n</div>`,
+    sheet.chart === null ? "" : `<section class="chart"><h2>Chart</h2>\n${sheet.chart}\n</section>`,
+  ])
+}
+
+/** @returns the accessible edition: no chart is needed to work from it */
+export function sheetLarge(sheet: Sheet): string {
+  const { terms } = sheet
+  const full = (text: string) => inFull(text, terms)
+  const rounds = sheet.rounds
+    .map(({ number, label, work, total, sizeSoFar }) => {
+      const steps = spokenSteps(work, terms)
+        .map((step) => `<li>${inHtml(step)}.</li>`)
+        .join("\n")
+      const name = label.startsWith("Row") ? "Row" : "Round"
+      const ends = [
+        total === "" ? "" : `<p>Total: ${inHtml(spokenTotal(total, terms))}.</p>`,
+        sizeSoFar === null ? "" : `<p>The piece is now about ${inHtml(sizeSoFar)} across.</p>`,
+      ].join("\n")
+      return `<section class="round"><h3>${name} ${number}</h3>\n<ol>\n${steps}\n</ol>\n${ends}</section>`
+    })
+    .join("\n")
+  return page(sheet, largeStyle, [
+    header(sheet),
+    part("Materials", list(sheet.materials.map(({ what, text }) => `${what}: ${text}`))),
+    part(gaugeWord(sheet), list(sheet.gauge.map(full))),
+    part("Finished size", list(sheet.size)),
+    part(
+      "Special stitches",
+      list(sheet.special.map(({ name, how }) => full(name === "" ? how : `${name}: ${how}`))),
+    ),
+    part("Notes", list(sheet.notes.map(full))),
+    `<section><h2>Rounds</h2>\n${rounds}\n<p>${inHtml(sheet.ending)}</p></section>`,
+    part("Does it lie flat?", list(sheet.flatness)),
+    part("Blocking and care", list(sheet.care)),
+    part("Please take care", list(sheet.cautions)),
+    part("Left for the designer to say", list(sheet.missing)),
+  ])
+}
+
+function page({ title }: Sheet, style: string, parts: readonly string[]): string {
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${inHtml(title)}</title>
+<style>
+${style}
+</style>
+</head>
+<body>
+<main>
+${parts.filter((one) => one !== "").join("\n")}
+</main>
+</body>
+</html>
+`
+}
+
+function header({ title, own, terms, level }: Sheet): string {
+  const lines = own.map((line) => `<p>${inHtml(line)}</p>`).join("\n")
+  const facts = `${terms} terms. Level proposed: ${level.name.toLowerCase()} (${level.why.replace(/\.$/, "")}).`
+  return `<header><h1>${inHtml(title)}</h1>\n${lines}<p>${inHtml(facts)}</p></header>`
+}
+
+function gaugeWord({ terms }: Sheet): string {
+  return terms === "UK" ? "Tension" : "Gauge"
+}
+
+function part(heading: string, content: string): string {
+  return content === "" ? "" : `<section><h2>${heading}</h2>\n${content}\n</section>`
+}
+
+function list(items: readonly string[]): string {
+  return items.length === 0
+    ? ""
+    : `<ul>\n${items.map((item) => `<li>${inHtml(item)}</li>`).join("\n")}\n</ul>`
+}
+
+function definitions(items: readonly (readonly [string, string])[], kind = ""): string {
+  if (items.length === 0) return ""
+  const rows = items
+    .map(([term, text]) => `<div><dt>${inHtml(term)}</dt><dd>${inHtml(text)}</dd></div>`)
+    .join("\n")
+  return `<dl${kind === "" ? "" : ` class="${kind}"`}>\n${rows}\n</dl>`
+}
+
+export function inHtml(text: string): string {
+  return text
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;")
+}

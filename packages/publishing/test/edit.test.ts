@@ -1,0 +1,143 @@
+// The edit of a small pattern: sound it is left in peace, and each kind of fault is told at its place.
+
+import { describe, expect, it } from "vitest"
+import { editPattern } from "../src/index.ts"
+
+const sound = `# Sill Coaster
+Terms: US
+Yarn: DK, cotton
+Hook: 4 mm (G-6)
+Gauge: 17 dc x 9 rows = 10 cm
+Size: 9 cm across
+Abbreviations: beg = beginning, ch = chain, dc = double crochet, rep = repeat, rnd = round, sk = skip, sl st = slip stitch, sp = space, st = stitch
+
+Rnd 1: ch 3 (counts as dc), 11 dc in magic ring; join with sl st in top of beg ch-3. (12 dc)
+Rnd 2: ch 3 (counts as dc), dc in same st, 2 dc in each st around; join with sl st in top of beg ch-3. (24 dc)
+Rnd 3: ch 5 (counts as dc and ch 2), sk next st, *dc in next st, ch 2, sk next st; rep from * around; join with sl st in 3rd ch of beg ch-5. (12 dc + 12 ch-2 sps)
+Rnd 4: sl st in next ch-2 sp, ch 3 (counts as dc), 3 dc in same sp, 4 dc in each ch-2 sp around; join with sl st in top of beg ch-3. (48 dc)
+Fasten off and weave in ends.
+`
+
+const codesOf = (text: string) =>
+  editPattern(text).findings.map(({ severity, code, round }) => `${severity} ${code} ${round}`)
+
+describe("a sound pattern", () => {
+  it("is left in peace, its copy is itself", () => {
+    const { findings, corrected } = editPattern(sound)
+    expect(findings).toEqual([])
+    expect(corrected).toBe(sound)
+  })
+})
+
+describe("a text that holds no pattern", () => {
+  it.each(["", "The quick brown fox.", "\u0000\u0001"])("is told to be none: %j", (text) => {
+    const { findings, corrected } = editPattern(text)
+    expect(findings.map(({ code }) => code)).toContain("no-pattern")
+    expect(corrected).toBe(text)
+  })
+})
+
+describe("one fault in it", () => {
+  it.each([
+    ["a total", "(24 dc)", "(26 dc)", "must-mend total-wrong 2"],
+    ["a total of spaces", "12 ch-2 sps)", "14 ch-2 sps)", "must-mend spaces-total-wrong 3"],
+    ["a total left out", " (24 dc)", "", "query total-missing 2"],
+    ["a total in another style", "(24 dc)", "– 24 dc", "style totals-in-two-styles 2"],
+    [
+      "a space that is not there",
+      "each ch-2 sp around",
+      "each ch-3 sp around",
+      "must-mend place-not-there 4",
+    ],
+    [
+      "no start of a repeat",
+      "sk next st, *dc",
+      "sk next st, dc",
+      "must-mend repeat-marks-missing 3",
+    ],
+    ["a number twice", "Rnd 4:", "Rnd 3:", "must-mend round-number-again 3"],
+    ["a UK stitch", "11 dc", "11 htr", "must-mend terms-mixed 1"],
+    ["a UK word", "ch 2, sk next st; rep", "ch 2, miss next st; rep", "query terms-mixed 3"],
+    [
+      "a start that does not say",
+      "ch 3 (counts as dc), dc in",
+      "ch 3, dc in",
+      "query start-not-said 2",
+    ],
+    [
+      "a join into another chain",
+      "3rd ch of beg ch-5",
+      "2nd ch of beg ch-5",
+      "must-mend join-into-wrong-place 3",
+    ],
+    ["no end", "\nFasten off and weave in ends.", "", "query no-fasten-off 4"],
+    ["an entry missing", "sk = skip, ", "", "query abbreviation-not-listed 3"],
+    [
+      "an entry missing that rounds share",
+      "sp = space, ",
+      "",
+      "query abbreviation-not-listed null",
+    ],
+    [
+      "an entry too many",
+      "sk = skip, ",
+      "sk = skip, tr = treble crochet, ",
+      "style abbreviation-not-used null",
+    ],
+    ["another hook's letter", "G-6", "I-9", "must-mend hook-letter-differs null"],
+    ["no gauge", "Gauge: 17 dc x 9 rows = 10 cm\n", "", "query gauge-missing null"],
+    ["no hook", "Hook: 4 mm (G-6)\n", "", "query hook-missing null"],
+    ["no yarn", "Yarn: DK, cotton\n", "", "query yarn-missing null"],
+    ["no size", "Size: 9 cm across\n", "", "query size-missing null"],
+    ["an impossible gauge", "17 dc x 9 rows", "8 dc x 4 rows", "must-mend gauge-impossible null"],
+    ["an impossible size", "9 cm across", "30 cm across", "must-mend size-impossible null"],
+    ["another label", "Rnd 3:", "Round 3:", "style labels-in-two-styles 3"],
+    ["no terms", "Terms: US\n", "", "query terms-not-stated null"],
+    [
+      "a join left out",
+      "2 dc in each st around; join with sl st in top of beg ch-3.",
+      "2 dc in each st around.",
+      "query join-missing 2",
+    ],
+  ])("%s", (_, from, to, told) => {
+    const faulty = sound.replace(from, to)
+    expect(faulty).not.toBe(sound)
+    expect(codesOf(faulty)).toContain(told)
+  })
+})
+
+describe("a total of groups", () => {
+  const petals = (total: string) => `Terms: US
+Rnd 1: ch 4, sl st in first ch to make ring; (3 dc, ch 2) in ring 6 times; join. ${total}
+Rnd 2: ch 1, sc in each dc and 2 sc in each ch-2 sp around; join. (30 sc)
+Rnd 3: ch 1, sc in each st around; join. (30 sc)
+`
+  it("is let stand where the round repeats so often, and asked about where it does not", () => {
+    expect(codesOf(petals("(6 petals)")).filter((told) => told.includes("total"))).toEqual([])
+    expect(codesOf(petals("(7 petals)"))).toContain("query total-wrong 1")
+  })
+})
+
+describe("the corrected copy", () => {
+  it.each([
+    ["(24 dc)", "(26 dc)"],
+    ["11 dc", "11 hdc", "11 htr"],
+    ["3rd ch of beg ch-5", "2nd ch of beg ch-5"],
+    ["G-6", "I-9"],
+    [" (24 dc)", ""],
+    ["(24 dc)", "– 24 dc"],
+    ["sp = space, ", ""],
+    ["sk = skip, ", "sk = skip, tr = treble crochet, "],
+    ["Rnd 3:", "Round 3:"],
+  ])("has %j again for %j", (right, wrong, third?: string) => {
+    const faulty = sound.replace(right, third ?? wrong)
+    const { corrected } = editPattern(faulty)
+    const wanted = third === undefined ? sound : sound.replace(right, wrong)
+    expect(wordsOf(corrected)).toEqual(wordsOf(wanted))
+  })
+})
+
+/** An entry of a list may come to stand in another place of it. */
+function wordsOf(text: string): string[] {
+  return text.split(/[\s,]+/).sort()
+}
