@@ -305,7 +305,9 @@ describe("usage", () => {
       expect(err).toContain(`Do you mean "${meant}"?`)
       expect(err.trimEnd().split("\n").length).toBe(2)
     }
-    expect((await call("knit")).err).toMatch(/there is no command "knit"\.\n\nroundwright: does/)
+    expect((await call("embroider")).err).toMatch(
+      /there is no command "embroider"\.\n\nroundwright: does/,
+    )
   })
 
   it("tells its version", async () => {

@@ -34,6 +34,7 @@ describe("the sheet", () => {
 
   it("lists the abbreviations that are used and no other", () => {
     expect(sheet.abbreviations.map(({ short }) => short)).toEqual([
+      "beg",
       "ch",
       "dc",
       "rep",

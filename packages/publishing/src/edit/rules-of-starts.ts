@@ -7,7 +7,7 @@ import type { Remark } from "./finding.ts"
 import { isBorneOut, isSure, type Manuscript, type ManuscriptRound } from "./manuscript.ts"
 
 const startChain =
-  /^[\s(*]*(?:(?:join|attach|with)\b[^.:;]{0,60}[,;.]\s*)?(?:(?:sl ?st|ss|slip stitch)\b[^.;:]{0,60}[,;.]\s*)?(?:beg(?:inning)?\s+)?ch(?:ain)?\s?-?\s?(\d{1,2})\b/i
+  /^[\s(*]*(?:(?:join|attach|with)\b[^.:;]{0,60}?[,;.]\s*)?(?:(?:sl ?st|ss|slip stitch)\b[^.;:]{0,60}?[,;.]\s*)?(?:beg(?:inning)?\s+)?ch(?:ain)?\s?-?\s?(\d{1,2})\b/i
 /** The chain that the piece begins with: joined into a ring, or worked into. */
 const foundation =
   /^[\s(*]*(?:make\s+a\s+)?ch(?:ain)?\s?-?\s?\d{1,2}\b(?:[^.;]{0,60}(?:\bring\b|\bjoin\b|\bto form\b)[^.;]{0,20}(?:[.;]\s*|$)|[^.]{0,40}\bfrom (?:the )?hook\b)/i
