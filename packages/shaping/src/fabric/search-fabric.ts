@@ -1,0 +1,260 @@
+// Rounds in a fabric of units, searched with the laid-out shape: each round is fitted to the polygon by lengths, the best
+// fits are laid out as a net, the best of those carried on; the last round is then changed one thing at a time.
+
+import { RoundwrightError } from "@roundwright/numerics"
+import type { Gauge } from "@roundwright/stitches"
+import type { Motif } from "@roundwright/motif"
+import { buildNet, layOutFlat } from "@roundwright/relaxation"
+import { measureProposal, type ProposalShape } from "../measure-proposal.ts"
+import type { Palette } from "../palette.ts"
+import { scoreOf } from "../score.ts"
+import { type FabricName, fabricOf } from "./fabric-of.ts"
+import { type CornerWork, type FabricRound, kindsOf, type Seating } from "./fabric-plan.ts"
+import { type Filling, fitFabric } from "./fit-fabric.ts"
+import { layUnits, liesRound, reachOfCorners } from "./laid-units.ts"
+import { neighboursOfFabric } from "./neighbours-of-fabric.ts"
+import { seatingsOf, unevennessOf } from "./seatings.ts"
+import { workFabric } from "./work-fabric.ts"
+
+export interface FabricWish {
+  readonly name: Exclude<FabricName, "solid">
+  readonly fillings: readonly Filling[]
+  readonly corners: readonly Omit<CornerWork, "kind">[]
+  readonly rounds: number
+  readonly palette: Palette
+  /** Kinds allowed, indices into the palette, lowest first. */
+  readonly kinds: readonly number[]
+  /** Rounds whose heights may differ. */
+  readonly gradedRounds: number
+  /** Pieces laid out at most. */
+  readonly budget: number
+}
+
+/** A piece with rounds added, laid out. */
+export interface FabricPiece {
+  readonly motif: Motif
+  readonly from: number
+  readonly rounds: readonly FabricRound[]
+  readonly corners: readonly (readonly number[])[]
+  readonly shape: ProposalShape
+  readonly seating: Seating
+  readonly score: number
+  /** The piece before its last round, to change that. */
+  readonly before: Ground
+}
+
+interface Ground {
+  readonly motif: Motif
+  readonly seating: Seating
+  readonly net: ProposalShape["net"]
+  readonly xy: Float64Array
+  readonly rounds: readonly FabricRound[]
+}
+
+const mostSeatings = 6
+/** Rounds carried on to the next. */
+const mostCarried = 2
+/** Heights of the side's lowest stitch are tried a little off: the yarn gives this much. */
+const giveSteps = [0.94, 1, 1.06] as const
+
+/** Best first; empty where nothing fits. */
+export function searchFabric(
+  motif: Motif,
+  gauge: Gauge,
+  corners: number,
+  wish: FabricWish,
+  seatings?: readonly Seating[],
+): FabricPiece[] {
+  const net = buildNet(motif, gauge)
+  const { xy } = layOutFlat(net)
+  const from = motif.rounds.length
+  const seats = seatings ?? bestSeatings(motif, corners, net, xy)
+  let grounds: Ground[] = seats.map((seating) => ({ motif, seating, net, xy, rounds: [] }))
+  const share = Math.max(3, Math.floor((wish.budget * shareOfFits) / wish.rounds))
+  let found: FabricPiece[] = []
+  for (let r = 0; r < wish.rounds; r++) {
+    const last = r === wish.rounds - 1
+    const fits = grounds
+      .flatMap((ground) => fitsOn(ground, wish).map((fit) => ({ ...fit, ground })))
+      .sort((a, b) => a.cost - b.cost)
+    found = varied(fits, share).flatMap(({ ground, plan }) => {
+      const piece = layPiece(ground, plan, gauge, from, wish, last)
+      return piece === null ? [] : [piece]
+    })
+    found.sort((a, b) => a.score - b.score)
+    grounds = found.slice(0, mostCarried).map(({ motif, seating, shape, rounds }) => ({
+      motif,
+      seating,
+      net: shape.net,
+      xy: shape.xy,
+      rounds,
+    }))
+  }
+  return improve(found, gauge, from, wish)
+}
+
+/** Of a budget of layouts what goes into fitting rounds; the rest improves the best. */
+const shareOfFits = 0.6
+
+function bestSeatings(motif: Motif, corners: number, net: Ground["net"], xy: Float64Array): Seating[] {
+  const fabric = fabricOf(motif)
+  const round = liesRound(net, xy, fabric.units)
+  const turns = round ? 1 : Math.ceil(fabric.units.length / corners)
+  return seatingsOf(fabric, corners, turns)
+    .map((seating) => ({ seating, reach: reachOfCorners(net, xy, seating) }))
+    .sort((a, b) => b.reach - a.reach)
+    .slice(0, mostSeatings)
+    .map(({ seating }) => seating)
+}
+
+interface Fit {
+  readonly plan: FabricRound
+  readonly cost: number
+  readonly key: string
+}
+
+function fitsOn(ground: Ground, wish: FabricWish): Fit[] {
+  const laid = layUnits(ground.net, ground.xy, ground.seating)
+  const { palette, kinds } = wish
+  const graded = ground.rounds.filter(isGraded).length
+  const sets = [
+    ...(graded < wish.gradedRounds && kinds.length > 1 ? [kinds] : []),
+    ...kinds.map((kind) => [kind]),
+  ]
+  const sidesNow = [...laid.sides.values()].flatMap((units) => units[units.length >> 1] ?? [])
+  const side =
+    sidesNow.length > 0
+      ? sidesNow.reduce((sum, unit) => sum + unit.out, 0) / sidesNow.length
+      : (laid.cornerReach.get("on") ?? laid.cornerReach.get("between"))! * Math.cos(laid.half)
+  const askew = perAskew * unevennessOf(ground.seating) ** 2
+  const found = new Map<string, Fit>()
+  for (const [f, filling] of wish.fillings.entries())
+    for (const set of sets)
+      for (const low of set)
+        for (const give of giveSteps)
+          for (const corner of wish.corners)
+            for (const evenGaps of [true, false]) {
+              const apothem = side + palette.heightMm[low]! * give
+              const fit = fitFabric(laid, { filling, corner, apothem, kinds: set, evenGaps }, palette)
+              if (fit === null) continue
+              const key = keyOf(fit.plan)
+              const cost = fit.misfit + ease(fit.plan) + f * perUnusual + askew
+              const before = found.get(key)
+              if (before === undefined || cost < before.cost)
+                found.set(key, { plan: fit.plan, cost, key: `${f}|${corner.chains}|${set.length > 1}` })
+            }
+  return [...found.values()]
+}
+
+/** Corners off their places by a quarter of a unit are what a maker would remark on. */
+const perAskew = 16
+
+/** A filling further down the list of usual ones is worth this much straightness. */
+const perUnusual = 0.04
+
+/** The best of each manner in turn, so that what is laid out differs. */
+function varied<T extends { readonly key: string; readonly cost: number }>(fits: readonly T[], most: number): T[] {
+  const alike = new Map<string, number>()
+  const kept: { fit: T; rank: number }[] = []
+  for (const fit of fits) {
+    const rank = alike.get(fit.key) ?? 0
+    alike.set(fit.key, rank + 1)
+    if (rank < mostAlike) kept.push({ fit, rank })
+  }
+  return kept
+    .sort((a, b) => a.fit.cost + a.rank * perRank - (b.fit.cost + b.rank * perRank))
+    .slice(0, most)
+    .map(({ fit }) => fit)
+}
+
+const mostAlike = 3
+const perRank = 0.3
+
+export function keyOf(plan: FabricRound): string {
+  return JSON.stringify([[...plan.corners], [...plan.sides], plan.next])
+}
+
+export function isGraded(plan: FabricRound): boolean {
+  return kindsOf(plan).size > 1
+}
+
+/** What makes a round hard to keep in one's head: kinds beyond the first, and gaps that differ. */
+export function ease(plan: FabricRound): number {
+  let gaps = 0
+  for (const side of plan.sides.values()) gaps = Math.max(gaps, new Set(side.gaps).size - 1)
+  return perKind * (kindsOf(plan).size - 1) + perGap * gaps
+}
+
+const perKind = 0.1
+const perGap = 0.15
+
+function layPiece(
+  before: Ground,
+  plan: FabricRound,
+  gauge: Gauge,
+  from: number,
+  wish: FabricWish,
+  last: boolean,
+): FabricPiece | null {
+  const worked = workFabric(before.motif, before.seating, plan, wish.palette)
+  const rounds = [...before.rounds, plan]
+  try {
+    const shape = measureProposal(worked.motif, gauge, worked.corners, from)
+    const score = scorePiece(shape, worked.corners.length, rounds, last)
+    if (!Number.isFinite(score)) return null
+    return { motif: worked.motif, from, rounds, corners: worked.corners, shape, seating: worked.seating, score, before }
+  } catch (error) {
+    if (error instanceof RoundwrightError) return null
+    throw error
+  }
+}
+
+/** Unevenness is of no account in an edge of loops and shells: they stand out between the stitches that hold them. */
+const unevenOfFabric = 0
+
+function scorePiece(
+  shape: ProposalShape,
+  corners: number,
+  rounds: readonly FabricRound[],
+  last: boolean,
+): number {
+  const parts = scoreOf({
+    bow: shape.bowMm / shape.sideMm,
+    uneven: unevenOfFabric,
+    angleOffDeg: last ? shape.cornerAngleDeg - (180 - 360 / corners) : 0,
+    fullnessOff: shape.judged.verdict === "flat" ? 0 : shape.judged.blockingStretch,
+    strainEnergy: shape.strainEnergy / lessStrain,
+    kinds: 1,
+    reversals: 0,
+    skips: 0,
+  })
+  return parts + rounds.reduce((sum, round) => sum + ease(round), 0)
+}
+
+/** Chains take up what strains solid fabric: strain counts this much less. */
+const lessStrain = 2
+
+function improve(found: FabricPiece[], gauge: Gauge, from: number, wish: FabricWish): FabricPiece[] {
+  let left = Math.ceil(wish.budget * (1 - shareOfFits))
+  const seen = new Set(found.map(({ rounds }) => keyOf(rounds.at(-1)!)))
+  let pool = [...found]
+  const climbed = new Set<FabricPiece>()
+  while (left > 0) {
+    const best = pool.find((piece) => !climbed.has(piece))
+    if (best === undefined || climbed.size >= mostClimbed) break
+    climbed.add(best)
+    for (const plan of neighboursOfFabric(best.rounds.at(-1)!, wish)) {
+      if (left <= 0) break
+      const key = keyOf(plan)
+      if (seen.has(key)) continue
+      seen.add(key)
+      left--
+      const piece = layPiece(best.before, plan, gauge, from, wish, true)
+      if (piece !== null) pool.push(piece)
+    }
+    pool = pool.sort((a, b) => a.score - b.score)
+  }
+  return pool
+}
+
+const mostClimbed = 3
