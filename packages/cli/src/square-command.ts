@@ -76,7 +76,7 @@ export async function runSquare(request: SquareRequest, around: Surroundings): P
       ...gaugeNotes,
       ...listTermsNote(request, reading.terms),
     ]
-    const heights = heightsTable(cornerTable(found[0]!, gauge), found[0]!.corners, gauge)
+    const heights = heightsTable(cornerTable(found[0]!), found[0]!.corners, gauge)
     around.out(
       [...printProposals(proposals, request.corners, toKnow), "", ...heights, ""].join("\n"),
     )

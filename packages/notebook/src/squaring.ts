@@ -132,7 +132,7 @@ function squareText(
   const proposals = squareCircle(motif, sizes, { ...options, terms, judgeAllInSpace: true })
   return {
     proposals: proposals.map((proposal) => publishProposal(proposal, text, sizes, terms)),
-    heights: inMillimetres(cornerTable(proposals[0]!, sizes), sizes),
+    heights: inMillimetres(cornerTable(proposals[0]!), sizes),
     stitches: (options.stitches ?? usualStitches).map((kind) => kindName(kind, terms)),
     straighten: options.lastStraightRound ? kindName(options.lastStraightRound, terms) : null,
     toKnow: [...whole.gaugeNotes, ...otherTerms(request, reading.terms)],

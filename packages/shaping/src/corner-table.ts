@@ -4,15 +4,10 @@
 // At angle t off the middle of a side the finished side stands a / cos t from the centre (a its distance), so
 //   must = a / cos t - reach of the place below,  moves = reach of the top - reach of the place,
 //   left = must - moves.
-// Reaches are those of the laid-out shape, the mean of all 2k images of half a side.
+// Reaches are those of the laid-out shape along the first side, from its middle to its second corner.
 
-import type { Gauge } from "@roundwright/stitches"
 import { kindName } from "@roundwright/stitches"
-import { feetOf } from "./feet.ts"
-import type { HalfEdge } from "./half-edge.ts"
-import { halfFromShape } from "./laid-half.ts"
-import { type HalfPlan, type HalfShape, shapeAfter } from "./plan.ts"
-import { type Proposal, workPlan } from "./proposal.ts"
+import type { Proposal } from "./proposal.ts"
 
 export interface HeightRow {
   /** The round's printed number. */
@@ -30,62 +25,63 @@ export interface HeightRow {
   readonly leftMm: number
 }
 
+/** Stitches nearer than this to a mirror line stand on it, radians. */
+const onLine = 0.01
+
 /** One row for each stitch over half a side, round after round, from the middle of the side to the corner. */
-export function cornerTable(proposal: Proposal, gauge: Gauge): HeightRow[] {
-  const { plan, shape, corners, palette } = proposal
-  const line = shape.sideReachMm
+export function cornerTable(proposal: Proposal): HeightRow[] {
+  const { motif, from, shape, corners, palette } = proposal
+  const { net, xy } = shape
+  const mean = (nodes: readonly number[], k: 0 | 1) =>
+    nodes.reduce((sum, node) => sum + xy[2 * node + k]!, 0) / nodes.length
+  const centre = [mean(net.centre, 0), mean(net.centre, 1)] as const
+  const [one, other] = [shape.tipAngles[0]!, shape.tipAngles[1]!]
+  const way = turnBetween(one, other) < 0 ? -1 : 1
+  const middle = one + turnBetween(one, other) / 2
+  const half = Math.PI / corners
+  const polar = (point: { readonly nodes: readonly number[]; readonly weights: readonly number[] }) => {
+    const at = (k: 0 | 1) =>
+      point.nodes.reduce((sum, node, i) => sum + point.weights[i]! * xy[2 * node + k]!, 0) - centre[k]
+    const [x, y] = [at(0), at(1)]
+    return { reach: Math.hypot(x, y) / net.mmPerUnit, angle: way * turnBetween(middle, Math.atan2(y, x)) }
+  }
   const rows: HeightRow[] = []
-  let before: HalfEdge = plan.start
-  let mirrored: HalfShape = plan.start.shape
-  plan.rounds.forEach((round, index) => {
-    const worked = workedUpTo(proposal, gauge, index + 1)
-    const number = worked.motif.rounds.at(-1)!.number
-    mirrored = shapeAfter(mirrored, round)
-    const after = halfFromShape(
-      {
-        net: shape.net,
-        xy: shape.xy,
-        round: worked.motif.rounds.length - 1,
-        places: feetOf(worked.motif, gauge),
-        start: worked.start,
-      },
-      mirrored,
-      corners,
-    )
-    placesOfTops(round, before.shape).forEach((place, top) => {
-      const [from, to] = [before.feet[place]!, after.feet[top]!]
-      const angle = Math.atan2(to.y, to.x)
-      const fromMm = Math.hypot(from.x, from.y)
-      const toMm = Math.hypot(to.x, to.y)
-      const mustMm = line / Math.cos(angle) - fromMm
+  for (let round = from; round < motif.rounds.length; round++) {
+    const { elements, number } = motif.rounds[round]!
+    const posts = net.springs
+      .filter((spring) => spring.role === "post" && spring.round === round)
+      .map((spring) => ({ element: spring.element, foot: polar(spring.from), top: polar(spring.to) }))
+      .filter(({ top }) => top.angle >= -onLine && top.angle <= half + onLine)
+      .sort((a, b) => a.top.angle - b.top.angle)
+    let place = -1
+    let before = Number.NaN
+    for (const { element, foot, top } of posts) {
+      const made = elements[element]!
+      if (made.type !== "stitch") continue
+      const anchor = made.anchors[0]!
+      const below = anchor.at === "centre" ? 0 : anchor.element
+      if (below !== before) place++
+      before = below
+      const mustMm = shape.sideReachMm / Math.cos(top.angle) - foot.reach
+      const movesMm = top.reach - foot.reach
       rows.push({
         round: number,
         place,
-        stitch: kindName(palette.kinds[round.heights[top]!]!, palette.terms),
-        angleDeg: (angle * 180) / Math.PI,
-        fromMm,
-        toMm,
+        stitch: kindName(made.kind, palette.terms),
+        angleDeg: Math.max(0, (top.angle * 180) / Math.PI),
+        fromMm: foot.reach,
+        toMm: top.reach,
         mustMm,
-        movesMm: toMm - fromMm,
-        leftMm: mustMm - (toMm - fromMm),
+        movesMm,
+        leftMm: mustMm - movesMm,
       })
-    })
-    before = after
-  })
+    }
+  }
   return rows
 }
 
-function workedUpTo(proposal: Proposal, gauge: Gauge, rounds: number) {
-  const { onto, plan, palette } = proposal
-  const part = { ...plan, rounds: plan.rounds.slice(0, rounds) }
-  return workPlan(onto.base, gauge, part, onto.start, onto.sides, palette)
-}
-
-/** The place below each top of the half. */
-function placesOfTops(plan: HalfPlan, shape: HalfShape): number[] {
-  const last = plan.tops.length - 1
-  return plan.tops.flatMap((whole, i) => {
-    const shared = (i === 0 && shape.midOn) || (i === last && shape.cornerOn)
-    return Array.from({ length: shared ? (whole + 1) >> 1 : whole }, () => i)
-  })
+/** The angle from one direction to another, -pi to pi. */
+function turnBetween(from: number, to: number): number {
+  const turn = to - from
+  return turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI))
 }

@@ -7,7 +7,6 @@ import { kindName } from "@roundwright/stitches"
 import type { Beginning } from "./base-edge.ts"
 import type { ProposalShape } from "./measure-proposal.ts"
 import type { Palette } from "./palette.ts"
-import type { HalfPlan } from "./plan.ts"
 import { squaringTarget } from "./squaring-target.ts"
 import type { Evening } from "./work-plan.ts"
 
@@ -47,24 +46,35 @@ export function costWords(shape: ProposalShape, corners: number): string {
   return `What that costs: sides differ by up to ${length.toFixed(1)} % in length and ${bow.toFixed(1)} % in bow, corners by up to ${angle.toFixed(1)}°; after a count that ${corners} divides all would be alike.`
 }
 
-/** Names of the stitches the rounds use, lowest first. */
-export function kindsUsed(rounds: readonly HalfPlan[], palette: Palette): string[] {
-  const used = new Set(rounds.flatMap((round) => round.heights))
-  return palette.kinds.flatMap((kind, i) => (used.has(i) ? [kindName(kind, palette.terms)] : []))
+/** Names of the stitches the rounds from index `from` on use, lowest first. */
+export function kindsUsed(motif: Motif, from: number, palette: Palette): string[] {
+  return usedOf(motif, from, palette).map((i) => kindName(palette.kinds[i]!, palette.terms))
+}
+
+/** Indices into the palette of the stitches used. */
+function usedOf(motif: Motif, from: number, palette: Palette): number[] {
+  const names = new Set<string>()
+  for (const round of motif.rounds.slice(from))
+    for (const element of round.elements)
+      if (element.type === "stitch") {
+        const { gathered: _, ...kind } = element.kind
+        names.add(kindName(kind))
+      }
+  return palette.kinds.flatMap((kind, i) => (names.has(kindName(kind)) ? [i] : []))
 }
 
 export function notesOn(
-  rounds: readonly HalfPlan[],
+  motif: Motif,
+  from: number,
   palette: Palette,
-  base: Motif,
   corners: number,
   shape: ProposalShape,
   verdict: Verdict,
 ): string[] {
   return [
     ...missedWords(shape, corners, verdict),
-    ...guessedWords(rounds, palette),
-    ...corneredWords(base, corners),
+    ...guessedWords(motif, from, palette),
+    ...corneredWords({ ...motif, rounds: motif.rounds.slice(0, from) }, corners),
   ]
 }
 
@@ -82,10 +92,9 @@ function missedWords(shape: ProposalShape, corners: number, verdict: Verdict): s
   ]
 }
 
-function guessedWords(rounds: readonly HalfPlan[], palette: Palette): string[] {
-  const used = new Set(rounds.flatMap((round) => round.heights))
-  const guessed = palette.kinds.flatMap((kind, i) =>
-    used.has(i) && palette.extrapolated[i] ? [kindName(kind, palette.terms)] : [],
+function guessedWords(motif: Motif, from: number, palette: Palette): string[] {
+  const guessed = usedOf(motif, from, palette).flatMap((i) =>
+    palette.extrapolated[i] ? [kindName(palette.kinds[i]!, palette.terms)] : [],
   )
   return guessed.length > 0
     ? [`The size of ${listed(guessed)} is extrapolated: a swatch of it would settle the corner.`]

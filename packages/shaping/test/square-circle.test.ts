@@ -87,7 +87,7 @@ describe("a circle squared", () => {
       )
       expect(into).not.toContain(named - 1)
       // With no other place passed over by the plan, it is the only one.
-      if (plan.rounds[0]!.tops.every((tops) => tops > 0)) expect(new Set(into).size).toBe(36)
+      if (plan!.rounds[0]!.tops.every((tops) => tops > 0)) expect(new Set(into).size).toBe(36)
     }
   })
 
@@ -220,7 +220,7 @@ describe("the round after a graded one", () => {
 
   it("is tall in the middle of the side, low with chains or a group at the corner, and straight", () => {
     const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
-    const rows = cornerTable(best!, gauge)
+    const rows = cornerTable(best!)
     const heights = ["sc", "hdc", "dc", "tr"]
     expect(heights.indexOf(rows[0]!.stitch)).toBeGreaterThan(heights.indexOf(rows.at(-1)!.stitch))
     expect(Math.abs(best!.shape.bowMm) / best!.shape.sideMm).toBeLessThan(0.02)
@@ -228,7 +228,7 @@ describe("the round after a graded one", () => {
 
   it("shows why: what must still be moved out is most in the middle, and is moved", () => {
     const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
-    const rows = cornerTable(best!, gauge)
+    const rows = cornerTable(best!)
     const side = rows.filter((row) => row.place < rows.at(-1)!.place)
     expect(side[0]!.mustMm).toBeGreaterThan(side.at(-1)!.mustMm)
     for (const row of rows) {

@@ -144,7 +144,7 @@ function nearest(palette: Palette, kinds: readonly number[], heightMm: number): 
 }
 
 /** What a unit's stitches and the chains between them take up of the side. */
-function lengthOf({ kind, stitches, inner }: UnitWork, openEnds: boolean, palette: Palette): number {
+export function lengthOfWork({ kind, stitches, inner }: UnitWork, openEnds: boolean, palette: Palette): number {
   const widthMm = palette.widthMm[kind]!
   const lone = widthBesideChains(widthMm, 1)
   const alone = widthBesideChains(widthMm, 2)
@@ -158,8 +158,8 @@ function cornerHalf(corner: CornerWork, filling: Filling, palette: Palette): num
   const { each, inner, kind, chains } = corner
   const work = { kind, stitches: each, inner }
   const open = filling.gaps[1] > 0
-  if (chains === 0) return lengthOf(work, open, palette) - palette.widthMm[kind]! / 2
-  return lengthOf(work, open, palette) + (chains * palette.chainMm) / 2
+  if (chains === 0) return lengthOfWork(work, open, palette) - palette.widthMm[kind]! / 2
+  return lengthOfWork(work, open, palette) + (chains * palette.chainMm) / 2
 }
 
 function fitSide(
@@ -175,7 +175,7 @@ function fitSide(
   const [fewest, most] = filling.gaps
   const n = units.length
   const works = kinds.map((kind): UnitWork => ({ kind, stitches: filling.stitches, inner: filling.inner }))
-  const lengths = works.map((work) => lengthOf(work, most > 0, palette))
+  const lengths = works.map((work) => lengthOfWork(work, most > 0, palette))
   const whole = lengths.reduce((sum, one) => sum + one, 0)
   const left = 2 * length - ends[0] - ends[1] - whole
   if (left < -2 * tooFull * length) return null

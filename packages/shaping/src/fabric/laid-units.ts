@@ -74,8 +74,12 @@ export function layUnits(net: Net, xy: Float64Array, seating: Seating): LaidSide
 
 /** Mean distance of a seating's corners from the centre: of two seatings the one further out has less to do. */
 export function reachOfCorners(net: Net, xy: Float64Array, seating: Seating): number {
-  const at = placesOf(net, xy)
-  const reach = seating.corners.map(({ spot }) => at(spot)).map(({ x, y }) => Math.hypot(x, y))
+  return meanReach(net, xy, seating.corners.map(({ spot }) => spot))
+}
+
+/** Mean distance of places from the centre. */
+export function meanReach(net: Net, xy: Float64Array, spots: readonly Spot[]): number {
+  const reach = spots.map(placesOf(net, xy)).map(({ x, y }) => Math.hypot(x, y))
   return reach.reduce((sum, one) => sum + one, 0) / reach.length
 }
 

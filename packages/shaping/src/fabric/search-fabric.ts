@@ -8,7 +8,7 @@ import { buildNet, layOutFlat } from "@roundwright/relaxation"
 import { measureProposal, type ProposalShape } from "../measure-proposal.ts"
 import type { Palette } from "../palette.ts"
 import { scoreOf } from "../score.ts"
-import { type FabricName, fabricOf } from "./fabric-of.ts"
+import type { Fabric } from "./fabric-of.ts"
 import { type CornerWork, type FabricRound, kindsOf, type Seating } from "./fabric-plan.ts"
 import { type Filling, fitFabric } from "./fit-fabric.ts"
 import { layUnits, liesRound, reachOfCorners } from "./laid-units.ts"
@@ -17,7 +17,6 @@ import { seatingsOf, unevennessOf } from "./seatings.ts"
 import { workFabric } from "./work-fabric.ts"
 
 export interface FabricWish {
-  readonly name: Exclude<FabricName, "solid">
   readonly fillings: readonly Filling[]
   readonly corners: readonly Omit<CornerWork, "kind">[]
   readonly rounds: number
@@ -61,14 +60,14 @@ const giveSteps = [0.94, 1, 1.06] as const
 export function searchFabric(
   motif: Motif,
   gauge: Gauge,
+  fabric: Fabric,
   corners: number,
   wish: FabricWish,
-  seatings?: readonly Seating[],
+  from: number = motif.rounds.length,
 ): FabricPiece[] {
   const net = buildNet(motif, gauge)
   const { xy } = layOutFlat(net)
-  const from = motif.rounds.length
-  const seats = seatings ?? bestSeatings(motif, corners, net, xy)
+  const seats = bestSeatings(fabric, corners, net, xy)
   let grounds: Ground[] = seats.map((seating) => ({ motif, seating, net, xy, rounds: [] }))
   const share = Math.max(3, Math.floor((wish.budget * shareOfFits) / wish.rounds))
   let found: FabricPiece[] = []
@@ -96,8 +95,7 @@ export function searchFabric(
 /** Of a budget of layouts what goes into fitting rounds; the rest improves the best. */
 const shareOfFits = 0.6
 
-function bestSeatings(motif: Motif, corners: number, net: Ground["net"], xy: Float64Array): Seating[] {
-  const fabric = fabricOf(motif)
+function bestSeatings(fabric: Fabric, corners: number, net: Ground["net"], xy: Float64Array): Seating[] {
   const round = liesRound(net, xy, fabric.units)
   const turns = round ? 1 : Math.ceil(fabric.units.length / corners)
   return seatingsOf(fabric, corners, turns)
@@ -227,6 +225,7 @@ function scorePiece(
     kinds: 1,
     reversals: 0,
     skips: 0,
+    runs: 0,
   })
   return parts + rounds.reduce((sum, round) => sum + ease(round), 0)
 }
@@ -235,7 +234,7 @@ function scorePiece(
 const lessStrain = 2
 
 function improve(found: FabricPiece[], gauge: Gauge, from: number, wish: FabricWish): FabricPiece[] {
-  let left = Math.ceil(wish.budget * (1 - shareOfFits))
+  let left = (found[0]?.score ?? 0) < goodEnough ? 0 : Math.ceil(wish.budget * (1 - shareOfFits))
   const seen = new Set(found.map(({ rounds }) => keyOf(rounds.at(-1)!)))
   let pool = [...found]
   const climbed = new Set<FabricPiece>()
@@ -258,3 +257,5 @@ function improve(found: FabricPiece[], gauge: Gauge, from: number, wish: FabricW
 }
 
 const mostClimbed = 3
+/** A score at which nothing is left that a maker would remark on. */
+const goodEnough = 0.5

@@ -68,6 +68,6 @@ export function unevennessOf({ corners, sides }: Seating): number {
 export function classOf(seating: Seating, side: number): { key: string; mirrored: string } {
   const { corners, sides } = seating
   const n = sides[side]!.length
-  const [one, other] = [corners[side]!.class, corners[(side + 1) % corners.length]!.class]
+  const [one, other] = [corners[side], corners[(side + 1) % corners.length]].map((seat) => seat?.class ?? "on")
   return { key: `${n} ${one} ${other}`, mirrored: `${n} ${other} ${one}` }
 }

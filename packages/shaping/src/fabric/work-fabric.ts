@@ -26,9 +26,9 @@ interface Made {
 
 export function workFabric(motif: Motif, seating: Seating, plan: FabricRound, palette: Palette): WorkedRound {
   const made: Made[] = []
-  seating.corners.forEach((corner, c) => {
-    pushCorner(made, plan, plan.corners.get(corner.class)!, corner.spot.anchor, c, palette)
-    const units = seating.sides[c]!
+  seating.sides.forEach((units, c) => {
+    const seat = seating.corners[c]
+    if (seat) pushCorner(made, plan, plan.corners.get(seat.class)!, seat.spot.anchor, c, palette)
     const side = plan.sides.get(classOf(seating, c).key)!
     pushChain(made, side.gaps[0]!, plan, c)
     units.forEach((unit, i) => {
