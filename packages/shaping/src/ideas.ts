@@ -37,13 +37,14 @@ export function ideasFor(
   palette: Palette,
   allowed: readonly StitchKind[],
   count: SearchCount,
+  restore: (worked: Motif) => Motif,
 ): Idea[] {
   const own = fabricOf(motif)
   const style = options.cornerStyle ?? "any"
   const solid = (idea: string, changed: Partial<SquareOptions>, thorough: boolean): Idea => ({
     idea,
     find: () => {
-      const wish = { options: { ...options, ...changed }, palette, allowed, idea, thorough }
+      const wish = { options: { ...options, ...changed }, palette, allowed, idea, thorough, restore }
       return solidProposals(motif, gauge, wish, count).map(({ proposal }) => proposal)
     },
   })
@@ -67,6 +68,7 @@ export function ideasFor(
           rounds,
           palette,
           thorough,
+          restore,
         }),
     }
   }

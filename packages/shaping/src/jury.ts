@@ -55,6 +55,8 @@ export class Jury {
     readonly count: SearchCount,
     /** What its proposals are called. */
     readonly idea: string,
+    /** The whole piece, where the motif stands in for it. */
+    readonly restore: (worked: Motif) => Motif,
   ) {}
 
   get size(): number {
@@ -108,9 +110,10 @@ export class Jury {
 
   /** Null for a plan whose rounds come to lie across one another: it is none. */
   #laidOut({ motif, corners }: Ground, changes: readonly string[], plan: FoundPlan) {
-    const { gauge, palette } = this
+    const { gauge, palette, idea, restore } = this
     const from = this.motif.rounds.length
-    const draft = { motif, from, corners, fabric: "solid", idea: this.idea, palette, changes, plan } as const
+    const fabric = "solid" as const
+    const draft = { motif, from, corners, fabric, idea, palette, changes, plan, restore }
     try {
       return propose(draft, gauge, easeOf(plan.rounds))
     } catch (error) {

@@ -20,6 +20,8 @@ export interface Proposal {
   /** Index of the first added round. */
   readonly from: number
   readonly corners: number
+  /** Elements of the last round that stand on each corner. */
+  readonly cornerElements: readonly (readonly number[])[]
   /** What tells it from the other proposals, in a few words: "In lace", "Softest corner". */
   readonly idea: string
   readonly fabric: FabricName
@@ -76,6 +78,8 @@ export interface Draft {
   readonly palette: Palette
   readonly changes: readonly string[]
   readonly plan?: FoundPlan
+  /** The whole piece, where the motif stands in for it. */
+  readonly restore: (worked: Motif) => Motif
 }
 
 /** @param ease what makes it easy to follow, for its score */
@@ -92,10 +96,11 @@ export function propose(
     motif,
     from,
     corners,
+    cornerElements: draft.corners,
     idea: draft.idea,
     fabric: draft.fabric,
     shape,
-    ledger: keepLedger(motif, gauge),
+    ledger: keepLedger(draft.restore(motif), gauge),
     verdict: shape.judged.verdict,
     stitchKinds: kindsUsed(motif, from, palette),
     score: scoreOf({

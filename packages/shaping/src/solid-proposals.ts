@@ -13,6 +13,8 @@ import { plainStarts, type Start, startsFor } from "./square-starts.ts"
 /** Laid out and measured: enough that the model's errors do not decide, few enough for a second; of a further idea fewer. */
 const mostJudged = 6
 const fewestJudged = 3
+/** A circle so long needs tall stitches, and each of its nets takes as long as ten of a small one. */
+const longRound = 100
 const mostJudgedBriefly = 3
 const mostAimedBriefly = 1
 /** Nodes of net laid out in all: keeps large pieces within a few seconds. */
@@ -33,6 +35,8 @@ export interface SolidWish {
   readonly idea: string
   /** Go on beyond the manners that are easy to work where none comes out straight. */
   readonly thorough: boolean
+  /** The whole piece, where the motif stands in for it. */
+  readonly restore: (worked: Motif) => Motif
 }
 
 /** Best first; empty where no round of these stitches and corners fits. */
@@ -42,11 +46,13 @@ export function solidProposals(
   wish: SolidWish,
   count: SearchCount,
 ): Judged[] {
-  const manners = mannersFor(wish.options.rounds, wish.palette, wish.thorough)
+  const long = (motif.rounds.at(-1)?.elements.length ?? 0) > longRound
+  const all = mannersFor(wish.options.rounds, wish.palette, wish.thorough)
+  const manners = long ? all.filter(({ tallest, grading }) => tallest === "tr" && grading === "graded") : all
   let best: Judged[] = []
   for (const manner of manners) {
-    const last = manner === manners.at(-1)
-    const found = inManner(motif, gauge, wish, manner, last && wish.thorough, count)
+    const climbing = manner === manners.at(-1) && wish.thorough && !long
+    const found = inManner(motif, gauge, { ...wish, thorough: wish.thorough && !long }, manner, climbing, count)
     if (found[0] !== undefined && (best[0] === undefined || found[0].distance < best[0].distance))
       best = found
     if (best[0]?.distance === 0) break
@@ -82,7 +88,7 @@ function inManner(
   const { options, palette, allowed } = wish
   const { corners, terms = "US" } = options
   const rules = rulesFor(options, palette, allowed, manner)
-  const jury = new Jury(motif, gauge, palette, count, wish.idea)
+  const jury = new Jury(motif, gauge, palette, count, wish.idea, wish.restore)
   const starts = startsFor(motif, gauge, corners, rules, allowed, terms)
   const found = casesOf(starts, palette, count)
   judgeFirst(jury, found, wish.thorough ? mostJudged : mostJudgedBriefly)

@@ -4,13 +4,17 @@
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
+import { keepLedger } from "@roundwright/flatness"
 import { firstWithout } from "./different.ts"
 import { ideasFor } from "./ideas.ts"
+import { measureProposal } from "./measure-proposal.ts"
 import { paletteOf, usualStitches } from "./palette.ts"
 import type { SearchCount } from "./plan-score.ts"
 import type { Proposal } from "./proposal.ts"
 import { settleInSpace } from "./settle-in-space.ts"
 import { checkOptions, type SquareOptions } from "./square-options.ts"
+import { type StandIn, standInFor } from "./stand-in.ts"
+import { distanceFromTarget } from "./target.ts"
 
 const usualProposals = 5
 
@@ -33,10 +37,19 @@ export function squareCircle(
   const { lastStraightRound: last, terms = "US", proposals: wanted = usualProposals } = options
   const allowed = options.stitches ?? usualStitches
   const palette = paletteOf(last ? [...allowed, last] : allowed, gauge, terms)
+  const standIn = standInFor(motif, gauge)
   const chosen: Proposal[] = []
   const rest: Proposal[] = []
   let refused: unknown = null
-  for (const idea of ideasFor(motif, gauge, options, palette, allowed, count)) {
+  for (const idea of ideasFor(
+    standIn?.motif ?? motif,
+    gauge,
+    options,
+    palette,
+    allowed,
+    count,
+    standIn?.restore ?? ((worked) => worked),
+  )) {
     if (chosen.length >= wanted) break
     try {
       const found = idea.find()
@@ -60,5 +73,29 @@ export function squareCircle(
       numbers: { corners: options.corners, rounds: options.rounds },
     })
   }
-  return settleInSpace(chosen, gauge, options.judgeAllInSpace ?? false)
+  const workable = chosen.filter((one) => distanceFromTarget(one) <= 1)
+  const shown = (workable.length > 0 ? workable : chosen).slice(0, wanted)
+  const whole = standIn === null ? shown : putBack(shown, standIn, motif, gauge)
+  return settleInSpace(whole, gauge, options.judgeAllInSpace ?? false)
+}
+
+/** Nodes laid out beyond the first proposal's: a second or so. */
+const mostNodes = 3_000
+
+/** The proposals on the whole piece; measured on it again as far as that is quick, the first always. */
+function putBack(
+  found: readonly Proposal[],
+  standIn: StandIn,
+  base: Motif,
+  gauge: Gauge,
+): Proposal[] {
+  let nodes = 0
+  return found.map((proposal, place) => {
+    const motif = standIn.restore(proposal.motif)
+    const moved = { ...proposal, motif, from: base.rounds.length }
+    nodes += place === 0 ? 0 : motif.rounds.reduce((sum, round) => sum + round.elements.length, 0)
+    if (nodes > mostNodes) return moved
+    const shape = measureProposal(motif, gauge, proposal.cornerElements, moved.from)
+    return { ...moved, shape, ledger: keepLedger(motif, gauge), verdict: shape.judged.verdict }
+  })
 }

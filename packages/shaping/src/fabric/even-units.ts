@@ -85,6 +85,10 @@ export function evenUnits(
   const { many } = unitNames[name]
   return {
     motif: worked.motif,
-    words: `Round ${number}: ${wanted} ${many} on the ${n} below first, 2 in each of ${wanted - n} of them, since ${corners} corners cannot share ${n} evenly.`,
+    words: `Round ${number}: ${wanted} ${many} on the ${n} below first, ${doubled(wanted - n)}, since ${corners} corners cannot share ${n} evenly.`,
   }
+}
+
+function doubled(count: number): string {
+  return count === 1 ? "two in one of them" : `two in each of ${count} of them`
 }

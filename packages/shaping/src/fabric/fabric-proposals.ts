@@ -24,6 +24,8 @@ export interface FabricIdea {
   readonly palette: Palette
   /** Go on beyond what is easy to work where nothing comes out straight. */
   readonly thorough: boolean
+  /** The whole piece, where the motif stands in for it. */
+  readonly restore: (worked: Motif) => Motif
 }
 
 /** Nodes of net laid out for one step of the ladder, and fewest and most pieces. */
@@ -113,6 +115,7 @@ function proposalsOf(
           fabric: idea.name,
           palette,
           changes,
+          restore: idea.restore,
         },
         gauge,
         easeOfRounds(piece.rounds),

@@ -72,9 +72,23 @@ export function layUnits(net: Net, xy: Float64Array, seating: Seating): LaidSide
   return { half, sides, counts, cornerReach }
 }
 
-/** Mean distance of a seating's corners from the centre: of two seatings the one further out has less to do. */
-export function reachOfCorners(net: Net, xy: Float64Array, seating: Seating): number {
-  return meanReach(net, xy, seating.corners.map(({ spot }) => spot))
+/** How far a seating's corners are from standing evenly round: the root of the mean square, radians; and how far out. */
+export function standOfCorners(
+  net: Net,
+  xy: Float64Array,
+  seating: Seating,
+): { readonly askew: number; readonly reach: number } {
+  const places = seating.corners.map(({ spot }) => spot).map(placesOf(net, xy))
+  const way = turnsLeft(places) ? 1 : -1
+  const first = places[0]!
+  const off = places.map(({ x, y }, i) => {
+    const turn = way * (Math.atan2(y, x) - Math.atan2(first.y, first.x)) - (2 * Math.PI * i) / places.length
+    return turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI))
+  })
+  const mean = off.reduce((sum, one) => sum + one, 0) / off.length
+  const askew = Math.sqrt(off.reduce((sum, one) => sum + (one - mean) ** 2, 0) / off.length)
+  const reach = places.reduce((sum, { x, y }) => sum + Math.hypot(x, y), 0) / places.length
+  return { askew, reach }
 }
 
 /** Mean distance of places from the centre. */
@@ -82,17 +96,6 @@ export function meanReach(net: Net, xy: Float64Array, spots: readonly Spot[]): n
   const reach = spots.map(placesOf(net, xy)).map(({ x, y }) => Math.hypot(x, y))
   return reach.reduce((sum, one) => sum + one, 0) / reach.length
 }
-
-/** Whether places all lie about as far from the centre. */
-export function liesRound(net: Net, xy: Float64Array, spots: readonly Spot[]): boolean {
-  const at = placesOf(net, xy)
-  const reach = spots.map(at).map(({ x, y }) => Math.hypot(x, y))
-  const mean = reach.reduce((sum, one) => sum + one, 0) / reach.length
-  return reach.every((one) => Math.abs(one / mean - 1) < roundWithin)
-}
-
-/** Reaches that differ by less than this share are those of one circle. */
-const roundWithin = 0.05
 
 /** The middle of a spot about the centre, in the gauge's unit; of a run of chains the middle chains. */
 function placesOf(net: Net, xy: Float64Array): (spot: Spot) => { x: number; y: number } {

@@ -11,9 +11,9 @@ import { scoreOf } from "../score.ts"
 import type { Fabric } from "./fabric-of.ts"
 import { type CornerWork, type FabricRound, kindsOf, type Seating } from "./fabric-plan.ts"
 import { type Filling, fitFabric } from "./fit-fabric.ts"
-import { layUnits, liesRound, reachOfCorners } from "./laid-units.ts"
+import { layUnits, standOfCorners } from "./laid-units.ts"
 import { neighboursOfFabric } from "./neighbours-of-fabric.ts"
-import { seatingsOf, unevennessOf } from "./seatings.ts"
+import { seatingsOf } from "./seatings.ts"
 import { workFabric } from "./work-fabric.ts"
 
 export interface FabricWish {
@@ -48,6 +48,8 @@ interface Ground {
   readonly net: ProposalShape["net"]
   readonly xy: Float64Array
   readonly rounds: readonly FabricRound[]
+  /** How far its corners are from standing evenly, radians. */
+  readonly askew: number
 }
 
 const mostSeatings = 6
@@ -68,7 +70,7 @@ export function searchFabric(
   const net = buildNet(motif, gauge)
   const { xy } = layOutFlat(net)
   const seats = bestSeatings(fabric, corners, net, xy)
-  let grounds: Ground[] = seats.map((seating) => ({ motif, seating, net, xy, rounds: [] }))
+  let grounds: Ground[] = seats.map((seat) => ({ ...seat, motif, net, xy, rounds: [] }))
   const share = Math.max(3, Math.floor((wish.budget * shareOfFits) / wish.rounds))
   let found: FabricPiece[] = []
   for (let r = 0; r < wish.rounds; r++) {
@@ -82,6 +84,7 @@ export function searchFabric(
     })
     found.sort((a, b) => a.score - b.score)
     grounds = found.slice(0, mostCarried).map(({ motif, seating, shape, rounds }) => ({
+      askew: 0,
       motif,
       seating,
       net: shape.net,
@@ -95,15 +98,33 @@ export function searchFabric(
 /** Of a budget of layouts what goes into fitting rounds; the rest improves the best. */
 const shareOfFits = 0.6
 
-function bestSeatings(fabric: Fabric, corners: number, net: Ground["net"], xy: Float64Array): Seating[] {
-  const round = liesRound(net, xy, fabric.units)
-  const turns = round ? 1 : Math.ceil(fabric.units.length / corners)
+/** The seatings that stand most evenly and reach furthest, each manner once. */
+function bestSeatings(
+  fabric: Fabric,
+  corners: number,
+  net: Ground["net"],
+  xy: Float64Array,
+): { seating: Seating; askew: number }[] {
+  const turns = Math.ceil(fabric.units.length / corners)
+  const seen = new Set<string>()
   return seatingsOf(fabric, corners, turns)
-    .map((seating) => ({ seating, reach: reachOfCorners(net, xy, seating) }))
-    .sort((a, b) => b.reach - a.reach)
+    .map((seating) => ({ seating, ...standOfCorners(net, xy, seating) }))
+    .sort((a, b) => rankOf(a) - rankOf(b))
+    .filter(({ seating, askew, reach }) => {
+      const sides = seating.sides.map(({ length }) => length).sort((a, b) => a - b)
+      const seats = seating.corners.map((corner) => corner.class).sort()
+      const key = `${askew.toFixed(2)} ${reach.toFixed(2)} ${sides} ${seats}`
+      return seen.has(key) ? false : seen.add(key)
+    })
     .slice(0, mostSeatings)
-    .map(({ seating }) => seating)
 }
+
+function rankOf({ askew, reach }: { askew: number; reach: number }): number {
+  return (askew / muchAskew) ** 2 - reach / 1000
+}
+
+/** Corners off their places by so much, radians, are what a maker would remark on. */
+const muchAskew = 0.1
 
 interface Fit {
   readonly plan: FabricRound
@@ -124,7 +145,7 @@ function fitsOn(ground: Ground, wish: FabricWish): Fit[] {
     sidesNow.length > 0
       ? sidesNow.reduce((sum, unit) => sum + unit.out, 0) / sidesNow.length
       : (laid.cornerReach.get("on") ?? laid.cornerReach.get("between"))! * Math.cos(laid.half)
-  const askew = perAskew * unevennessOf(ground.seating) ** 2
+  const askew = (ground.askew / muchAskew) ** 2
   const found = new Map<string, Fit>()
   for (const [f, filling] of wish.fillings.entries())
     for (const set of sets)
@@ -143,9 +164,6 @@ function fitsOn(ground: Ground, wish: FabricWish): Fit[] {
             }
   return [...found.values()]
 }
-
-/** Corners off their places by a quarter of a unit are what a maker would remark on. */
-const perAskew = 16
 
 /** A filling further down the list of usual ones is worth this much straightness. */
 const perUnusual = 0.04

@@ -50,20 +50,6 @@ function seatAt(
   return { corners, sides }
 }
 
-/** How far corners are from standing evenly round, in units: the root of the mean square. */
-export function unevennessOf({ corners, sides }: Seating): number {
-  const n = corners.filter((corner) => corner.class === "on").length + sides.flat().length
-  let at = 0
-  const off = corners.map((corner, c) => {
-    const own = at - (c * n) / corners.length
-    const half = (seat: Seat) => (seat.class === "on" ? 0.5 : 0)
-    at += half(corner) + sides[c]!.length + half(corners[(c + 1) % corners.length]!)
-    return own
-  })
-  const mean = off.reduce((sum, one) => sum + one, 0) / off.length
-  return Math.sqrt(off.reduce((sum, one) => sum + (one - mean) ** 2, 0) / off.length)
-}
-
 /** Sides of one class are alike, or mirror images: as many units, corners on units or between. */
 export function classOf(seating: Seating, side: number): { key: string; mirrored: string } {
   const { corners, sides } = seating
