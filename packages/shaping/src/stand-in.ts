@@ -1,7 +1,13 @@
 // A large circle stood in for by its last rounds on a stiff ring: squaring moves its inside next to nothing, and the search
 // lays pieces out by the dozen. What is found is put back on the whole piece.
 
-import type { Anchor, Element, Motif, Round } from "@roundwright/motif"
+import {
+  type Anchor,
+  type Element,
+  type Motif,
+  type Round,
+  stitchesAndChains,
+} from "@roundwright/motif"
 import { buildNet, layOutFlat } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 
@@ -16,7 +22,7 @@ const roundsKept = 2
 /** Of a long round one alone, whose stitches then stand evenly: its repeats are laid out once. */
 const longRound = 100
 /** Stitches and chains left out below which the whole is as quick. */
-const worthIt = 250
+const worthIt = 150
 
 /** Null for a piece that is small enough to be laid out whole. */
 export function standInFor(motif: Motif, gauge: Gauge): StandIn | null {
@@ -24,7 +30,10 @@ export function standInFor(motif: Motif, gauge: Gauge): StandIn | null {
   const cut = motif.rounds.length - (last > longRound ? 1 : roundsKept)
   if (cut < 1) return null
   const left = motif.rounds.slice(0, cut)
-  if (left.reduce((sum, round) => sum + round.elements.length, 0) < worthIt) return null
+  if (stitchesAndChains({ ...motif, rounds: left }) < worthIt) return null
+  // Loops give way to what is worked into them: no ring stands in for them.
+  if (motif.rounds.slice(cut - 1).some(({ elements }) => elements.some(({ type }) => type === "chain")))
+    return null
   if (motif.rounds.slice(cut).some((round, i) => reachesBelow(round, cut, i))) return null
   const diameterMm = 2 * reachAfter({ ...motif, rounds: left }, gauge)
   const rounds = motif.rounds.slice(cut).map((round) => moved(round, -cut))

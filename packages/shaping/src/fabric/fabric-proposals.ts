@@ -1,7 +1,7 @@
 // Proposals in a fabric of units: searched with what is easy to work first, a taller stitch, more graded rounds or an even
 // round of units first only where the sides would not be straight.
 
-import type { Motif } from "@roundwright/motif"
+import { type Motif, stitchesAndChains } from "@roundwright/motif"
 import type { Gauge } from "@roundwright/stitches"
 import type { Palette } from "../palette.ts"
 import { type Proposal, propose } from "../proposal.ts"
@@ -30,7 +30,9 @@ export interface FabricIdea {
 
 /** Nodes of net laid out for one step of the ladder, and fewest and most pieces. */
 const nodesAStep = { thorough: 4_500, brief: 1_500 } as const
-const fewestPieces = 7
+const fewestPieces = { thorough: 14, brief: 7 } as const
+/** Stitches and chains that corners add to a round. */
+const cornersTake = 24
 const mostPieces = 24
 
 /** Best first; empty where nothing fits. */
@@ -83,11 +85,11 @@ function isBetter(one: Proposal, other: Proposal): boolean {
 }
 
 function budgetFor(motif: Motif, { rounds, thorough }: FabricIdea): number {
-  const elements = motif.rounds.reduce((sum, round) => sum + round.elements.length, 0)
-  const last = motif.rounds.at(-1)!.elements.length
-  const nodes = elements + (rounds * (last + 24)) / 2
-  const pieces = Math.floor(nodesAStep[thorough ? "thorough" : "brief"] / nodes)
-  return Math.min(mostPieces, Math.max(fewestPieces, pieces))
+  const last = stitchesAndChains({ ...motif, rounds: motif.rounds.slice(-1) })
+  const nodes = stitchesAndChains(motif) + (rounds * (last + cornersTake)) / 2
+  const manner = thorough ? "thorough" : "brief"
+  const pieces = Math.floor(nodesAStep[manner] / nodes)
+  return Math.min(mostPieces, Math.max(fewestPieces[manner], pieces))
 }
 
 /** Pieces made into proposals at most: each has its ledger kept. */

@@ -68,10 +68,12 @@ export function searchFabric(
   from: number = motif.rounds.length,
 ): FabricPiece[] {
   const net = buildNet(motif, gauge)
-  const { xy } = layOutFlat(net)
+  const { xy, how } = layOutFlat(net)
+  // A base that does not come to rest is read or worked wrongly: each try on it takes long and tells little.
+  const budget = how.settled ? wish.budget : Math.min(wish.budget, fewestTries)
   const seats = bestSeatings(fabric, corners, net, xy)
   let grounds: Ground[] = seats.map((seat) => ({ ...seat, motif, net, xy, rounds: [] }))
-  const share = Math.max(3, Math.floor((wish.budget * shareOfFits) / wish.rounds))
+  const share = Math.max(3, Math.floor((budget * shareOfFits) / wish.rounds))
   let found: FabricPiece[] = []
   for (let r = 0; r < wish.rounds; r++) {
     const last = r === wish.rounds - 1
@@ -92,8 +94,10 @@ export function searchFabric(
       rounds,
     }))
   }
-  return improve(found, gauge, from, wish)
+  return improve(found, gauge, from, { ...wish, budget })
 }
+
+const fewestTries = 5
 
 /** Of a budget of layouts what goes into fitting rounds; the rest improves the best. */
 const shareOfFits = 0.6
