@@ -82,6 +82,7 @@ const commands: Readonly<Record<string, Command>> = {
         across: text,
         rounds: text,
         corners: text,
+        "corner-style": text,
         increases: text,
         repeats: text,
         oval: text,

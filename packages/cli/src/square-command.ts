@@ -4,6 +4,7 @@ import { type CheckResult, examinePattern } from "@roundwright/assessment"
 import { listed } from "@roundwright/instructions"
 import { RoundwrightError } from "@roundwright/numerics"
 import {
+  baseWords,
   cornerTable,
   patternUpTo,
   publishProposal,
@@ -65,11 +66,12 @@ export async function runSquare(request: SquareRequest, around: Surroundings): P
     judgeAllInSpace: true,
   })
   const proposals = found.map((proposal) => publishProposal(proposal, text, gauge, terms))
+  const base = baseWords(reading.motif, gauge)
   // Rounds added to one that stands for its total rest on it, however sure the total is.
   const problems = result.problems.filter(
     ({ severity, code }) => severity === "warning" || code === "read-with-gap",
   )
-  if (request.json) around.out(`${JSON.stringify({ proposals, problems }, null, 2)}\n`)
+  if (request.json) around.out(`${JSON.stringify({ base, proposals, problems }, null, 2)}\n`)
   else {
     const toKnow = [
       ...problems.map(({ line, message }) => `The pattern, line ${line}: ${message}`),
@@ -78,7 +80,7 @@ export async function runSquare(request: SquareRequest, around: Surroundings): P
     ]
     const heights = heightsTable(cornerTable(found[0]!), found[0]!.corners, gauge)
     around.out(
-      [...printProposals(proposals, request.corners, toKnow), "", ...heights, ""].join("\n"),
+      [...printProposals(proposals, request.corners, toKnow, base), "", ...heights, ""].join("\n"),
     )
   }
   return proposals[0]!.verdict === "flat" ? 0 : 1

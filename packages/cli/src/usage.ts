@@ -26,7 +26,8 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
                      [--increases staggered|stacked] [--repeats 6]
                      [--gauge '14 dc x 7 rows = 10 cm'] [--yarn DK]
                      [--hook '4 mm'] [--terms US|UK] [--json]
-  roundwright plan-circle [--stitch dc] --corners 6 ...
+  roundwright plan-circle [--stitch dc] --corners 6
+                     [--corner-style chains|stitches] ...
   roundwright plan-circle [--stitch dc] --oval 20 | --longer-by 80mm --rounds 6
       Counts per round of a flat disc, polygon or oval. --stitch sc,dc takes
       one stitch after the other; a stitch of your own needs its swatch, such

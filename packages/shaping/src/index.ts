@@ -1,5 +1,6 @@
 export * from "./adapt-gauge.ts"
 export * from "./aim.ts"
+export * from "./base-words.ts"
 export * from "./columns.ts"
 export * from "./corner-table.ts"
 export { changeCount } from "./count-changes.ts"

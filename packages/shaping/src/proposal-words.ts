@@ -2,9 +2,11 @@
 
 import { severityOf, type Verdict } from "@roundwright/flatness"
 import { listed } from "@roundwright/instructions"
-import { findCorners, type Motif } from "@roundwright/motif"
+import { countRound, findCorners, type Motif } from "@roundwright/motif"
 import { kindName } from "@roundwright/stitches"
 import type { Beginning } from "./base-edge.ts"
+import { type Fabric, type FabricName, fabricOf } from "./fabric/fabric-of.ts"
+import { unitNames } from "./fabric/unit-names.ts"
 import type { ProposalShape } from "./measure-proposal.ts"
 import type { Palette } from "./palette.ts"
 import { squaringTarget } from "./squaring-target.ts"
@@ -44,6 +46,55 @@ export function costWords(shape: ProposalShape, corners: number): string {
   const bow = (100 * spread(shape.sides.map((side) => side.bowMm))) / shape.sideMm
   const angle = spread(shape.cornerAnglesDeg)
   return `What that costs: sides differ by up to ${length.toFixed(1)} % in length and ${bow.toFixed(1)} % in bow, corners by up to ${angle.toFixed(1)}°; after a count that ${corners} divides all would be alike.`
+}
+
+/** What a proposal costs the maker: the stitches and chains to work, and what becomes of the piece's own fabric. */
+export function priceWords(
+  motif: Motif,
+  from: number,
+  fabric: FabricName,
+  cornerElements: readonly (readonly number[])[],
+): string {
+  const own = fabricOf({ ...motif, rounds: motif.rounds.slice(0, from) }).name
+  let [stitches, chains] = [0, 0]
+  for (const round of motif.rounds.slice(from)) {
+    const counted = countRound(round)
+    stitches += counted.stitches
+    chains += counted.chains
+  }
+  const last = motif.rounds.at(-1)!.elements
+  const open = cornerElements.some((corner) => corner.some((e) => last[e]?.type === "chain"))
+  const work = [`${stitches} stitches`, ...(chains > 0 ? [`${chains} chains`] : [])]
+  return [
+    listed(work),
+    ...(own === fabric ? [] : [`${fabricNouns[own]} changes to ${fabricNouns[fabric]}`]),
+    open ? "a hole at each corner" : "no hole at the corners, which stay softer",
+  ].join("; ")
+}
+
+const fabricNouns: Readonly<Record<FabricName, string>> = {
+  lace: "lace",
+  mesh: "mesh",
+  groups: "groups",
+  shells: "shells",
+  solid: "solid fabric",
+}
+
+/**
+ * How the corners share the units of the round below, where they cannot do so evenly: "18 loops over 4 sides: 4 and 5 in
+ * turn".
+ */
+export function sharedWords(base: Motif, sides: readonly number[], fabric: Fabric): string[] {
+  const sizes = [...new Set(sides)].sort((a, b) => a - b)
+  if (sizes.length < 2) return []
+  const { many } = unitNames[fabric.name]
+  const inTurn = sides.every((size, i) => size !== sides[(i + 1) % sides.length]!)
+  const how =
+    inTurn && sizes.length === 2
+      ? `${sides[0]} and ${sides[1]} in turn between the corners`
+      : `${listed(sides.map(String))} between the corners`
+  const { number } = base.rounds.at(-1)!
+  return [`${fabric.units.length} ${many} of round ${number} over ${sides.length} sides: ${how}.`]
 }
 
 /** Names of the stitches the rounds from index `from` on use, lowest first. */

@@ -9,7 +9,7 @@ import type { FabricName } from "./fabric/fabric-of.ts"
 import type { Palette } from "./palette.ts"
 import { type HalfShape, shapeAfter } from "./plan.ts"
 import type { Ease } from "./plan-score.ts"
-import { costWords, kindsUsed, notesOn } from "./proposal-words.ts"
+import { costWords, kindsUsed, notesOn, priceWords } from "./proposal-words.ts"
 import { scoreOf } from "./score.ts"
 import type { FoundPlan } from "./search.ts"
 import { type Ground, type SidePlan, workRound } from "./work-plan.ts"
@@ -25,6 +25,8 @@ export interface Proposal {
   /** What tells it from the other proposals, in a few words: "In lace", "Softest corner". */
   readonly idea: string
   readonly fabric: FabricName
+  /** What it costs to work, in words. */
+  readonly price: string
   readonly shape: ProposalShape
   readonly ledger: Ledger
   readonly verdict: Verdict
@@ -99,6 +101,7 @@ export function propose(
     cornerElements: draft.corners,
     idea: draft.idea,
     fabric: draft.fabric,
+    price: priceWords(motif, from, draft.fabric, draft.corners),
     shape,
     ledger: keepLedger(draft.restore(motif), gauge),
     verdict: shape.judged.verdict,

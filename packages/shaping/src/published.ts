@@ -12,8 +12,10 @@ import {
   type StitchKind,
   type Terms,
 } from "@roundwright/stitches"
+import type { FabricName } from "./fabric/fabric-of.ts"
 import { gaugeHeadings } from "./gauge-headings.ts"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
+import { baseWords } from "./base-words.ts"
 import { type CircleOptions, planCircle } from "./plan-circle.ts"
 import type { Proposal } from "./proposal.ts"
 import { publishedDigits, rounded } from "./published-digits.ts"
@@ -22,6 +24,11 @@ import type { SquareOptions } from "./square-options.ts"
 import { writeRounds } from "./write-rounds.ts"
 
 export interface PublishedProposal {
+  /** What tells it from the others: "In lace", "In solid fabric", "Softest corner", "Quickest". */
+  readonly idea: string
+  /** What the added rounds are made of, and what that costs to work. */
+  readonly fabric: FabricName
+  readonly price: string
   /** Text of each added round. */
   readonly rounds: readonly string[]
   /** The whole pattern, the added rounds included. */
@@ -51,10 +58,13 @@ export function squareProposals(
   gauge: Gauge,
   text: string,
   options: SquareOptions,
-): { proposals: PublishedProposal[] } {
+): { proposals: PublishedProposal[]; base: string | null } {
   const terms = options.terms ?? (text.trim() === "" ? "US" : readPattern(text).terms)
   const proposals = squareCircle(motif, gauge, { ...options, terms })
-  return { proposals: proposals.map((proposal) => publishProposal(proposal, text, gauge, terms)) }
+  return {
+    proposals: proposals.map((proposal) => publishProposal(proposal, text, gauge, terms)),
+    base: baseWords(motif, gauge),
+  }
 }
 
 /**
@@ -75,6 +85,9 @@ export function publishProposal(
   const terms: Terms = asked ?? reading?.terms ?? "US"
   const rounds = writeRounds(motif, from, terms)
   return {
+    idea: proposal.idea,
+    fabric: proposal.fabric,
+    price: proposal.price,
     rounds,
     text:
       reading === null

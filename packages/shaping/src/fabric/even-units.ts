@@ -11,6 +11,7 @@ import type { FabricRound, Seating, SideWork } from "./fabric-plan.ts"
 import { type Filling, lengthOfWork } from "./fit-fabric.ts"
 import { meanReach } from "./laid-units.ts"
 import { classOf } from "./seatings.ts"
+import { unitNames } from "./unit-names.ts"
 import { workFabric } from "./work-fabric.ts"
 
 export interface EvenedUnits {
@@ -24,15 +25,6 @@ const usual: Readonly<Record<Exclude<FabricName, "solid">, readonly string[]>> =
   mesh: ["dc", "hdc", "tr", "sc"],
   groups: ["dc", "hdc", "tr", "sc"],
   shells: ["dc", "hdc", "tr", "sc"],
-}
-
-/** What the units of each fabric are called. */
-export const unitNames: Readonly<Record<FabricName, { one: string; many: string }>> = {
-  lace: { one: "loop", many: "loops" },
-  mesh: { one: "space", many: "spaces" },
-  groups: { one: "space", many: "spaces" },
-  shells: { one: "shell", many: "shells" },
-  solid: { one: "stitch", many: "stitches" },
 }
 
 /** Null where no allowed stitch makes it, or where more than twice as many units would be needed. */

@@ -5,6 +5,7 @@ import { type Motif, stitchesAndChains } from "@roundwright/motif"
 import type { Gauge } from "@roundwright/stitches"
 import type { Palette } from "../palette.ts"
 import { type Proposal, propose } from "../proposal.ts"
+import { sharedWords } from "../proposal-words.ts"
 import { distanceFromTarget } from "../target.ts"
 import { evenUnits } from "./even-units.ts"
 import { type Fabric, type FabricName, fabricOf } from "./fabric-of.ts"
@@ -116,7 +117,7 @@ function proposalsOf(
           idea: idea.idea,
           fabric: idea.name,
           palette,
-          changes,
+          changes: [...changes, ...sharedBy(piece, idea.onto)],
           restore: idea.restore,
         },
         gauge,
@@ -126,6 +127,12 @@ function proposalsOf(
     }))
     .map(({ proposal, piece }) => ({ ...proposal, score: piece.score }))
     .sort((a, b) => distanceFromTarget(a) - distanceFromTarget(b) || a.score - b.score)
+}
+
+/** Told where the first added round has corners that share the units unevenly. */
+function sharedBy({ firstSides, from, motif }: FabricPiece, fabric: Fabric): string[] {
+  const base = { ...motif, rounds: motif.rounds.slice(0, from) }
+  return sharedWords(base, firstSides, fabric)
 }
 
 function easeOfRounds(rounds: readonly FabricRound[]) {

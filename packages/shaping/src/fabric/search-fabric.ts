@@ -35,6 +35,8 @@ export interface FabricPiece {
   readonly from: number
   readonly rounds: readonly FabricRound[]
   readonly corners: readonly (readonly number[])[]
+  /** Units of each side that its first round was built on. */
+  readonly firstSides: readonly number[]
   readonly shape: ProposalShape
   readonly seating: Seating
   readonly score: number
@@ -48,6 +50,8 @@ interface Ground {
   readonly net: ProposalShape["net"]
   readonly xy: Float64Array
   readonly rounds: readonly FabricRound[]
+  /** Units of each side of the round that the first was built on; null for that round itself. */
+  readonly firstSides: readonly number[] | null
   /** How far its corners are from standing evenly, radians. */
   readonly askew: number
 }
@@ -72,7 +76,7 @@ export function searchFabric(
   // A base that does not come to rest is read or worked wrongly: each try on it takes long and tells little.
   const budget = how.settled ? wish.budget : Math.min(wish.budget, fewestTries)
   const seats = bestSeatings(fabric, corners, net, xy)
-  let grounds: Ground[] = seats.map((seat) => ({ ...seat, motif, net, xy, rounds: [] }))
+  let grounds: Ground[] = seats.map((seat) => ({ ...seat, motif, net, xy, rounds: [], firstSides: null }))
   const share = Math.max(3, Math.floor((budget * shareOfFits) / wish.rounds))
   let found: FabricPiece[] = []
   for (let r = 0; r < wish.rounds; r++) {
@@ -85,8 +89,9 @@ export function searchFabric(
       return piece === null ? [] : [piece]
     })
     found.sort((a, b) => a.score - b.score)
-    grounds = found.slice(0, mostCarried).map(({ motif, seating, shape, rounds }) => ({
+    grounds = found.slice(0, mostCarried).map(({ motif, seating, shape, rounds, firstSides }) => ({
       askew: 0,
+      firstSides,
       motif,
       seating,
       net: shape.net,
@@ -222,7 +227,9 @@ function layPiece(
     const shape = measureProposal(worked.motif, gauge, worked.corners, from)
     const score = scorePiece(shape, worked.corners.length, rounds, last)
     if (!Number.isFinite(score)) return null
-    return { motif: worked.motif, from, rounds, corners: worked.corners, shape, seating: worked.seating, score, before }
+    const { motif, corners, seating } = worked
+    const firstSides = before.firstSides ?? before.seating.sides.map(({ length }) => length)
+    return { motif, from, rounds, corners, firstSides, shape, seating, score, before }
   } catch (error) {
     if (error instanceof RoundwrightError) return null
     throw error
