@@ -6,6 +6,7 @@ import type { Gauge } from "@roundwright/stitches"
 import type { Palette } from "../palette.ts"
 import { type Proposal, propose } from "../proposal.ts"
 import { sharedWords } from "../proposal-words.ts"
+import { squaringTarget } from "../squaring-target.ts"
 import { distanceFromTarget } from "../target.ts"
 import { evenUnits } from "./even-units.ts"
 import { type Fabric, type FabricName, fabricOf } from "./fabric-of.ts"
@@ -50,17 +51,20 @@ export function fabricProposals(
   const steps = [
     ...kindSets.map((kinds) => ({ kinds, gradedRounds: 1 })),
     ...(idea.thorough && idea.rounds > 1 ? [{ kinds: all, gradedRounds: idea.rounds }] : []),
-  ]
+  ].map((step) => ({ ...step, times: 1 }))
+  // Where nothing came out straight the last resort is to look longer.
+  if (idea.thorough) steps.push({ kinds: all, gradedRounds: idea.rounds, times: longerLook })
   let best: Proposal[] = []
   const take = (found: Proposal[]) => {
     if (found.length > 0 && (best.length === 0 || isBetter(found[0]!, best[0]!))) best = found
     return best[0] !== undefined && distanceFromTarget(best[0]) <= 1
   }
   for (const step of steps) {
+    if (step.times > 1 && best[0] !== undefined && isHopeless(best[0])) break
     const pieces = searchFabric(motif, gauge, idea.onto, corners, {
       ...idea,
       ...step,
-      budget: budgetFor(motif, idea),
+      budget: step.times * budgetFor(motif, idea),
     })
     if (take(proposalsOf(pieces, motif, gauge, idea, []))) return best
   }
@@ -76,6 +80,15 @@ export function fabricProposals(
     if (take(proposalsOf(pieces, motif, gauge, idea, words))) return best
   }
   return best
+}
+
+const longerLook = 3
+
+/** So far off that more of the same tells nothing. */
+function isHopeless({ shape, corners }: Proposal): boolean {
+  const bow = Math.abs(shape.bowMm / shape.sideMm)
+  const off = Math.abs(shape.cornerAngleDeg - (180 - 360 / corners))
+  return bow > 3 * squaringTarget.bow || off > 3 * squaringTarget.angleDeg
 }
 
 export const oneMoreRound = "That is one round more than was asked for."
