@@ -74,7 +74,7 @@ export function eachCandidate(
 }
 
 /** Every space and loop is held: a chain that nothing is worked into hangs as a hole. */
-function leavesSpace({ feet }: HalfEdge, tops: readonly number[]): boolean {
+export function leavesSpace({ feet }: HalfEdge, tops: readonly number[]): boolean {
   return feet.some(({ chains }, i) => chains > 0 && tops[i] === 0)
 }
 

@@ -1,6 +1,6 @@
 // Plans one small change away from a plan.
 
-import type { RoundRules } from "./candidates.ts"
+import { leavesSpace, type RoundRules } from "./candidates.ts"
 import type { HalfEdge } from "./half-edge.ts"
 import { turnsCorner } from "./outline-model.ts"
 import { type HalfPlan, type HalfShape, shapeAfter, topsOfHalf } from "./plan.ts"
@@ -15,6 +15,7 @@ export function* neighboursOf(
 ): Generator<readonly HalfPlan[]> {
   for (const changed of everyNeighbour(start, rounds, rules)) {
     const r = changed.findIndex((round, i) => round !== rounds[i])
+    if (r === 0 && leavesSpace(start, changed[0]!.tops)) continue
     if (keepsGrading(changed[r]!, rounds[r]!, rules[r]!)) yield changed
   }
 }

@@ -18,13 +18,13 @@ export interface RoundsForSide {
   readonly stitch: string
 }
 
-const mostRounds = 6
+const mostRounds = 12
 /** Rounds tried until the sides come out straight. */
 const mostTried = 3
 
 /**
  * @param sideMm the wanted side, in the gauge's unit
- * @throws RoundwrightError `bad-side` for a side that is none, smaller than one round makes it, or more than 6 rounds away
+ * @throws RoundwrightError `bad-side` for a side that is none, smaller than one round makes it, or more than 12 rounds away
  */
 export function roundsForSide(
   motif: Motif,

@@ -11,7 +11,7 @@ export type CornerStyle = "any" | "chains" | "stitches"
 export interface SquareOptions {
   /** 3 to 12. */
   readonly corners: number
-  /** Rounds to work, 1 to 6, a last straightening round not counted. */
+  /** Rounds to work, 1 to 12, a last straightening round not counted. */
   readonly rounds: number
   /** Stitches allowed; sc, hdc, dc and tr when absent. */
   readonly stitches?: readonly StitchKind[]
@@ -28,7 +28,7 @@ export interface SquareOptions {
 
 const fewestCorners = 3
 const mostCorners = 12
-const mostRounds = 6
+const mostRounds = 12
 /** Longer corner chains are loops, not corners. */
 const mostCornerChains = 3
 /** More stitches in one corner place than this do not fit side by side. */
