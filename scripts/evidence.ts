@@ -22,6 +22,7 @@ import { scoreRecipes } from "../test/evidence/shaping-recipes.ts"
 import { measureSquares } from "../test/evidence/shaping-squares.ts"
 import { squaringTable } from "../test/evidence/shaping-table.ts"
 import { compareSizes, compareSizesFromOne, type SizeOutcome } from "../test/evidence/size-error.ts"
+import { squaringLooks, squaringLookWords } from "../test/evidence/squaring-looks.ts"
 import { judgeOutcomes } from "../test/evidence/verdict-agreement.ts"
 
 process.stdout.on("error", () => process.exit())
@@ -197,6 +198,9 @@ for (const mm of [...new Set(fromOne.map(({ told }) => told.mm))].sort((a, b) =>
     `  ... of ${(mm / 10).toFixed(1)} cm`,
     fromOne.filter(({ told }) => told.mm === mm),
   )
+
+print("\nSquaring circles of published motifs, first looks (keyed before, run once, mended after)")
+for (const look of squaringLooks()) for (const line of squaringLookWords(look)) print(`  ${line}`)
 
 print(
   "\nSquaring a disc of N stitches: bow under 2 % of the side, corners within 3 degrees, flat or blocks flat",

@@ -168,9 +168,13 @@ function fanAround({ rounds }: Motif, element: number): number[] {
   }
   const n = elements.length
   const fan = [element]
-  for (const way of [1, -1])
-    for (let e = (element + way + n) % n; anchorOf(e) === anchorOf(element) && e !== element; )
-      fan.push(e) && (e = (e + way + n) % n)
+  for (const way of [1, -1]) {
+    let e = (element + way + n) % n
+    while (e !== element && anchorOf(e) === anchorOf(element)) {
+      fan.push(e)
+      e = (e + way + n) % n
+    }
+  }
   return fan
 }
 
@@ -186,7 +190,8 @@ function hasCornerChains({ motif, cornerElements }: Proposal): boolean {
 
 function straightWithoutTr(base: Motif, options: { corners: number; rounds: number }): boolean {
   const stitches = readStitchList("sc, hdc, dc")
-  const [first] = tried(() => squareCircle(base, gauge, { ...options, stitches, proposals: 1 })) ?? []
+  const [first] =
+    tried(() => squareCircle(base, gauge, { ...options, stitches, proposals: 1 })) ?? []
   return (
     first !== undefined &&
     first.fabric === fabricOf(base).name &&

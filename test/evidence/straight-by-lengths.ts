@@ -32,8 +32,9 @@ export function bowByLengths(proposal: Proposal, gauge: Gauge): number {
   const rows = motif.rounds.map((round, r) =>
     r < from - 1 ? null : rowOf(round, groups[r] ?? cornerElements, gauge),
   )
-  const radius = keepLedger({ ...motif, rounds: motif.rounds.slice(0, from) }, gauge).rows.at(-1)!
-    .radiusMm
+  const radius = keepLedger({ ...motif, rounds: motif.rounds.slice(0, from) }, gauge).rows.at(
+    -1,
+  )!.radiusMm
   const bows: number[] = []
   for (let side = 0; side < corners; side++) {
     let below = baseOf(rows[from - 1]!, side, radius, half)
@@ -56,7 +57,11 @@ export function bowByNet({ shape }: Proposal): number {
 }
 
 /** Elements that stand on each corner in every round from the circle's last on, traced down from the last round's. */
-function cornersBelow({ motif, from, cornerElements }: Proposal): (readonly (readonly number[])[])[] {
+function cornersBelow({
+  motif,
+  from,
+  cornerElements,
+}: Proposal): (readonly (readonly number[])[])[] {
   const found: (readonly (readonly number[])[])[] = []
   let groups = cornerElements
   for (let r = motif.rounds.length - 1; r >= from - 1; r--) {
@@ -146,7 +151,9 @@ function layRow(
     const share = shareAlong(row, side, row.starts[e]! + row.widths[e]! / 2)
     if (Math.abs(share) > 1.0001) return []
     const foot = below(footAlong(motif.rounds[r]!, e, lower))
-    return [{ share, foot, leg: rest.get(e) ?? sizeOf(element.kind, gauge, { turned: false }).heightMm }]
+    return [
+      { share, foot, leg: rest.get(e) ?? sizeOf(element.kind, gauge, { turned: false }).heightMm },
+    ]
   })
   const depth = tops.reduce((sum, { leg }) => sum + leg, 0) / tops.length
   let apothem = apothemBelow + depth
@@ -178,7 +185,9 @@ function footAlong({ elements }: Round, e: number, lower: Row): number {
   const place = anchor.element
   if (anchor.at === "between") return lower.starts[place]! + lower.widths[place]!
   const sharing = elements.flatMap((other, i) =>
-    other.type === "stitch" && JSON.stringify(other.anchors[0]) === JSON.stringify(anchor) ? [i] : [],
+    other.type === "stitch" && JSON.stringify(other.anchors[0]) === JSON.stringify(anchor)
+      ? [i]
+      : [],
   )
   // A place's stitches that run over the round's start come first at its end.
   const turned = sharing.findIndex((i, k) => k > 0 && i - sharing[k - 1]! > elements.length / 2)
@@ -219,7 +228,7 @@ function bowOf(
     const top = spots(middleOf(outermost))
     // A corner of stitches ends in its middle one; a chain is drawn tight from the last top to the corner line.
     const strand = Math.abs(
-      (1 - Math.abs(shareAlong(row, side, middleOf(outermost)))) * sideLength(row, side) / 2,
+      ((1 - Math.abs(shareAlong(row, side, middleOf(outermost)))) * sideLength(row, side)) / 2,
     )
     if (!cornerElements[corner]!.some((e) => elements[e]!.type === "chain")) return top.out
     const beside = Math.abs(top.along)

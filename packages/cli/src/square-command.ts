@@ -8,9 +8,9 @@ import { assumedScWidthMm } from "@roundwright/relaxation"
 import {
   baseWords,
   cornerTable,
+  leadToCount,
   patternUpTo,
   publishProposal,
-  leadToCount,
   type RoundsForSide,
   readStitchList,
   roundsForSide,

@@ -27,7 +27,7 @@ import { joinGauge } from "./join-gauge.ts"
 export interface SquaringWishes {
   /** 3 to 12. */
   readonly corners: number
-  /** Rounds to add, 1 to 6, a straightening round not counted. */
+  /** Rounds to add, 1 to 12, a straightening round not counted. */
   readonly rounds: number
   /** Stitches allowed, by name, separated by commas; the usual ones when absent. */
   readonly stitches?: string
@@ -137,7 +137,11 @@ function squareText(
     heights: inMillimetres(cornerTable(proposals[0]!), sizes),
     stitches: (options.stitches ?? usualStitches).map((kind) => kindName(kind, terms)),
     straighten: options.lastStraightRound ? kindName(options.lastStraightRound, terms) : null,
-    toKnow: [...(base === null ? [] : [base]), ...whole.gaugeNotes, ...otherTerms(request, reading.terms)],
+    toKnow: [
+      ...(base === null ? [] : [base]),
+      ...whole.gaugeNotes,
+      ...otherTerms(request, reading.terms),
+    ],
   }
 }
 

@@ -3,7 +3,7 @@
 
 import { severityOf } from "@roundwright/flatness"
 import { type Anchor, countRound, type Element, type Motif, type Round } from "@roundwright/motif"
-import { chainSize, type Gauge, sizeOf, type StitchKind } from "@roundwright/stitches"
+import { chainSize, type Gauge, type StitchKind, sizeOf } from "@roundwright/stitches"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import type { PlanBuilder } from "./plan-polygon.ts"
 
@@ -30,7 +30,10 @@ export function chainPolygon(
   kind: StitchKind,
   build: PlanBuilder,
 ): Motif | null {
-  const growth = flatCounts.length > 1 ? (flatCounts.at(-1)! - flatCounts[0]!) / (flatCounts.length - 1) : 2 * corners
+  const growth =
+    flatCounts.length > 1
+      ? (flatCounts.at(-1)! - flatCounts[0]!) / (flatCounts.length - 1)
+      : 2 * corners
   if (growth < leastGrowth * 2 * corners) return null
   const { widthMm } = sizeOf(kind, gauge, { turned: false })
   const chain = chainSize(gauge).lengthMm / widthMm
@@ -45,7 +48,11 @@ export function chainPolygon(
       const severity = laid === null ? 0 : severityOf(laid.verdict)
       if (severity === 0) return motif
       const off = Math.abs(laid?.blockingStretch ?? 0)
-      if (best === null || severity < best.severity || (severity === best.severity && off < best.off))
+      if (
+        best === null ||
+        severity < best.severity ||
+        (severity === best.severity && off < best.off)
+      )
         best = { motif, severity, off }
     }
   }
@@ -76,7 +83,10 @@ export function chainPolygonRound(
   // What the corner chains take of the flat edge stays as it is: stitches alone grow.
   const { stitches } = countRound(below)
   const chainPart = flatChainPart(motif, flat)
-  const each = Math.min(mostEach, Math.max(1, Math.round((flat - chainPart - stitches) / (2 * corners))))
+  const each = Math.min(
+    mostEach,
+    Math.max(1, Math.round((flat - chainPart - stitches) / (2 * corners))),
+  )
   const elements = below.elements.flatMap((element, e): Element[] => {
     if (element.type !== "chain") return [stitch({ at: "stitch", round, element: e })]
     const group = Array.from({ length: each }, () => stitch({ at: "space", round, element: e }))

@@ -39,18 +39,29 @@ export function cornerTable(proposal: Proposal): HeightRow[] {
   const way = turnBetween(one, other) < 0 ? -1 : 1
   const middle = one + turnBetween(one, other) / 2
   const half = Math.PI / corners
-  const polar = (point: { readonly nodes: readonly number[]; readonly weights: readonly number[] }) => {
+  const polar = (point: {
+    readonly nodes: readonly number[]
+    readonly weights: readonly number[]
+  }) => {
     const at = (k: 0 | 1) =>
-      point.nodes.reduce((sum, node, i) => sum + point.weights[i]! * xy[2 * node + k]!, 0) - centre[k]
+      point.nodes.reduce((sum, node, i) => sum + point.weights[i]! * xy[2 * node + k]!, 0) -
+      centre[k]
     const [x, y] = [at(0), at(1)]
-    return { reach: Math.hypot(x, y) / net.mmPerUnit, angle: way * turnBetween(middle, Math.atan2(y, x)) }
+    return {
+      reach: Math.hypot(x, y) / net.mmPerUnit,
+      angle: way * turnBetween(middle, Math.atan2(y, x)),
+    }
   }
   const rows: HeightRow[] = []
   for (let round = from; round < motif.rounds.length; round++) {
     const { elements, number } = motif.rounds[round]!
     const posts = net.springs
       .filter((spring) => spring.role === "post" && spring.round === round)
-      .map((spring) => ({ element: spring.element, foot: polar(spring.from), top: polar(spring.to) }))
+      .map((spring) => ({
+        element: spring.element,
+        foot: polar(spring.from),
+        top: polar(spring.to),
+      }))
       .filter(({ top }) => top.angle >= -onLine && top.angle <= half + onLine)
       .sort((a, b) => a.top.angle - b.top.angle)
     let place = -1

@@ -21,14 +21,21 @@ function roundKey(motif: Motif, index: number): string {
   const { elements } = motif.rounds[index]!
   const words = elements.map((element) =>
     element.type === "stitch"
-      ? JSON.stringify([element.kind, element.anchors.length, placeBelow(motif, element.anchors[0])])
+      ? JSON.stringify([
+          element.kind,
+          element.anchors.length,
+          placeBelow(motif, element.anchors[0]),
+        ])
       : JSON.stringify([element.type, element.chains]),
   )
   return smallestTurn(words).join(";")
 }
 
 /** What a stitch is worked into, without its number: the same round may begin elsewhere. */
-function placeBelow(motif: Motif, anchor: { readonly at: string; round?: number; element?: number } | undefined) {
+function placeBelow(
+  motif: Motif,
+  anchor: { readonly at: string; round?: number; element?: number } | undefined,
+) {
   if (anchor === undefined || anchor.round === undefined || anchor.element === undefined) return ""
   const below = motif.rounds[anchor.round]!.elements[anchor.element]!
   return below.type === "chain" ? `ch ${below.chains}` : below.type

@@ -44,7 +44,14 @@ export function ideasFor(
   const solid = (idea: string, changed: Partial<SquareOptions>, thorough: boolean): Idea => ({
     idea,
     find: () => {
-      const wish = { options: { ...options, ...changed }, palette, allowed, idea, thorough, restore }
+      const wish = {
+        options: { ...options, ...changed },
+        palette,
+        allowed,
+        idea,
+        thorough,
+        restore,
+      }
       return solidProposals(motif, gauge, wish, count).map(({ proposal }) => proposal)
     },
   })

@@ -18,10 +18,14 @@ export function leadToCount(motif: Motif, kind: StitchKind, count: number): Moti
       hint: "Give at least one round.",
     })
   if (!Number.isInteger(count) || 2 * count < from || count > mostTimes * from)
-    throw new RoundwrightError("bad-count", `${from} stitches cannot be led to ${count} in one round.`, {
-      hint: `Give a whole number from ${Math.ceil(from / 2)} to ${mostTimes * from}, or take more rounds.`,
-      numbers: { from, count },
-    })
+    throw new RoundwrightError(
+      "bad-count",
+      `${from} stitches cannot be led to ${count} in one round.`,
+      {
+        hint: `Give a whole number from ${Math.ceil(from / 2)} to ${mostTimes * from}, or take more rounds.`,
+        numbers: { from, count },
+      },
+    )
   const elements = count >= from ? spreadOut(places, kind, count) : drawnIn(places, kind, count)
   const number = (motif.rounds.at(-1)?.number ?? 0) + 1
   return {

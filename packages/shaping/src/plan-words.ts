@@ -158,7 +158,9 @@ function guessedWords({ stitches, gauge, terms }: PlannedCircle): string[] {
   )
   const names = [...new Set(guessed.map((kind) => kindName(kind, terms)))]
   if (names.length === 0) return []
-  return [`The size of ${listed(names)} is extrapolated, not measured: work three rounds and see, or give a swatch of it.`]
+  return [
+    `The size of ${listed(names)} is extrapolated, not measured: work three rounds and see, or give a swatch of it.`,
+  ]
 }
 
 /** Increases in line through fewer rounds than this draw no corner yet. */

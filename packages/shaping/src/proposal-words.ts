@@ -6,6 +6,7 @@ import { countRound, findCorners, type Motif } from "@roundwright/motif"
 import { kindName } from "@roundwright/stitches"
 import type { Beginning } from "./base-edge.ts"
 import { type Fabric, type FabricName, fabricOf } from "./fabric/fabric-of.ts"
+import type { Seating } from "./fabric/fabric-plan.ts"
 import { unitNames } from "./fabric/unit-names.ts"
 import type { ProposalShape } from "./measure-proposal.ts"
 import type { Palette } from "./palette.ts"
@@ -84,17 +85,33 @@ const fabricNouns: Readonly<Record<FabricName, string>> = {
  * How the corners share the units of the round below, where they cannot do so evenly: "18 loops over 4 sides: 4 and 5 in
  * turn".
  */
-export function sharedWords(base: Motif, sides: readonly number[], fabric: Fabric): string[] {
-  const sizes = [...new Set(sides)].sort((a, b) => a - b)
-  if (sizes.length < 2) return []
-  const { many } = unitNames[fabric.name]
-  const inTurn = sides.every((size, i) => size !== sides[(i + 1) % sides.length]!)
-  const how =
-    inTurn && sizes.length === 2
-      ? `${sides[0]} and ${sides[1]} in turn between the corners`
-      : `${listed(sides.map(String))} between the corners`
+export function sharedWords(base: Motif, seating: Seating, fabric: Fabric): string[] {
+  const sides = seating.sides.map(({ length }) => length)
+  const classes = seating.corners.map((corner) => corner.class)
+  const { one, many } = unitNames[fabric.name]
+  const alternate = <T>(list: readonly T[]) =>
+    list.every((own, i) => own !== list[(i + 1) % list.length]!) && new Set(list).size === 2
+  const how = [
+    ...(new Set(sides).size < 2
+      ? []
+      : [
+          alternate(sides)
+            ? `${sides[0]} and ${sides[1]} in turn between the corners`
+            : `${listed(sides.map(String))} between the corners`,
+        ]),
+    ...(new Set(classes).size < 2
+      ? []
+      : [
+          alternate(classes)
+            ? `corners on a ${one} and between two in turn`
+            : `${classes.filter((own) => own === "on").length} corners on a ${one}, the others between two`,
+        ]),
+  ]
+  if (how.length === 0) return []
   const { number } = base.rounds.at(-1)!
-  return [`${fabric.units.length} ${many} of round ${number} over ${sides.length} sides: ${how}.`]
+  return [
+    `${fabric.units.length} ${many} of round ${number} over ${sides.length} sides: ${how.join("; ")}.`,
+  ]
 }
 
 /** Names of the stitches the rounds from index `from` on use, lowest first. */

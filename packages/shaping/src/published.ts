@@ -12,10 +12,10 @@ import {
   type StitchKind,
   type Terms,
 } from "@roundwright/stitches"
+import { baseWords } from "./base-words.ts"
 import type { FabricName } from "./fabric/fabric-of.ts"
 import { gaugeHeadings } from "./gauge-headings.ts"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
-import { baseWords } from "./base-words.ts"
 import { type CircleOptions, planCircle } from "./plan-circle.ts"
 import type { Proposal } from "./proposal.ts"
 import { publishedDigits, rounded } from "./published-digits.ts"

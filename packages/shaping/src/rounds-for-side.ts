@@ -59,7 +59,8 @@ export function roundsForSide(
         ? "The piece is larger than that as soon as it is squared."
         : `That takes more than ${mostRounds} rounds.`,
       {
-        hint: more < 0 ? "Begin on an earlier round." : "Square it first, then go on from the square.",
+        hint:
+          more < 0 ? "Begin on an earlier round." : "Square it first, then go on from the square.",
         numbers: { sideMm },
       },
     )

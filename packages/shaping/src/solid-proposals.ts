@@ -48,11 +48,20 @@ export function solidProposals(
 ): Judged[] {
   const long = (motif.rounds.at(-1)?.elements.length ?? 0) > longRound
   const all = mannersFor(wish.options.rounds, wish.palette, wish.thorough)
-  const manners = long ? all.filter(({ tallest, grading }) => tallest === "tr" && grading === "graded") : all
+  const manners = long
+    ? all.filter(({ tallest, grading }) => tallest === "tr" && grading === "graded")
+    : all
   let best: Judged[] = []
   for (const manner of manners) {
     const climbing = manner === manners.at(-1) && wish.thorough && !long
-    const found = inManner(motif, gauge, { ...wish, thorough: wish.thorough && !long }, manner, climbing, count)
+    const found = inManner(
+      motif,
+      gauge,
+      { ...wish, thorough: wish.thorough && !long },
+      manner,
+      climbing,
+      count,
+    )
     if (found[0] !== undefined && (best[0] === undefined || found[0].distance < best[0].distance))
       best = found
     if (best[0]?.distance === 0) break

@@ -1,10 +1,10 @@
 // From any last round to a polygon with straight sides: ideas are searched one after the other, the laid-out shape decides
 // within each, and what is shown differs in kind.
 
+import { keepLedger } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
-import { keepLedger } from "@roundwright/flatness"
 import { firstWithout } from "./different.ts"
 import { ideasFor } from "./ideas.ts"
 import { measureProposal } from "./measure-proposal.ts"

@@ -82,13 +82,17 @@ export function rulesFor(
   const total = options.rounds + (straight ? 1 : 0)
   return Array.from({ length: total }, (_, round): RoundRules => {
     const last = round === total - 1
+    // In rounds that are easy to work the corner is the same kind from the first to the last.
+    const alike = manner.grading !== "any" && style !== "any"
     return {
       kinds: last && straight ? [index(straight)] : kinds,
-      cornerChains: last ? chains : style === "stitches" ? [0] : every,
-      sharpCorners: last,
+      cornerChains: last || alike ? chains : style === "stitches" ? [0] : every,
+      sharpCorners: last || alike,
       mostInCorner,
       grading:
-        manner.gradedAt === "all" || manner.gradedAt === round ? manner.grading : ("plain" as const),
+        manner.gradedAt === "all" || manner.gradedAt === round
+          ? manner.grading
+          : ("plain" as const),
     }
   })
 }

@@ -32,7 +32,11 @@ export function standInFor(motif: Motif, gauge: Gauge): StandIn | null {
   const left = motif.rounds.slice(0, cut)
   if (stitchesAndChains({ ...motif, rounds: left }) < worthIt) return null
   // Loops give way to what is worked into them: no ring stands in for them.
-  if (motif.rounds.slice(cut - 1).some(({ elements }) => elements.some(({ type }) => type === "chain")))
+  if (
+    motif.rounds
+      .slice(cut - 1)
+      .some(({ elements }) => elements.some(({ type }) => type === "chain"))
+  )
     return null
   if (motif.rounds.slice(cut).some((round, i) => reachesBelow(round, cut, i))) return null
   const diameterMm = 2 * reachAfter({ ...motif, rounds: left }, gauge)
@@ -41,7 +45,10 @@ export function standInFor(motif: Motif, gauge: Gauge): StandIn | null {
     motif: { ...motif, centre: { kind: "solid-ring", diameterMm }, rounds },
     restore: (worked) => ({
       ...motif,
-      rounds: [...motif.rounds, ...worked.rounds.slice(rounds.length).map((round) => moved(round, cut))],
+      rounds: [
+        ...motif.rounds,
+        ...worked.rounds.slice(rounds.length).map((round) => moved(round, cut)),
+      ],
     }),
   }
 }

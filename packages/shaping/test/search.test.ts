@@ -12,7 +12,8 @@ const rules: RoundRules = {
   kinds: [0, 1, 2, 3],
   cornerChains: [0, 1, 2, 3],
   sharpCorners: true,
-  mostInCorner: 7, grading: "any",
+  mostInCorner: 7,
+  grading: "any",
 }
 
 describe("the search for a round", () => {

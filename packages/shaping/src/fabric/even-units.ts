@@ -52,16 +52,17 @@ export function evenUnits(
     const work = { kind, stitches: filling.stitches, inner: filling.inner }
     const own = lengthOfWork(work, filling.gaps[1] > 0, palette)
     const [fewest, most] = filling.gaps
-    const chains = Math.min(most, Math.max(fewest, Math.round((edge / wanted - own) / palette.chainMm)))
+    const chains = Math.min(
+      most,
+      Math.max(fewest, Math.round((edge / wanted - own) / palette.chainMm)),
+    )
     const off = Math.abs(own + chains * palette.chainMm - edge / wanted)
     return { filling, work, chains, off }
   })
   const best = fits.reduce((one, other) => (other.off < one.off - 1e-9 ? other : one))
   const seating: Seating = {
     corners: [],
-    sides: [
-      Array.from({ length: wanted }, (_, i) => units[Math.floor((i * n) / wanted)]!),
-    ],
+    sides: [Array.from({ length: wanted }, (_, i) => units[Math.floor((i * n) / wanted)]!)],
   }
   const side: SideWork = {
     works: seating.sides[0]!.map(() => best.work),

@@ -1,7 +1,13 @@
 // What the last round of a piece is made of, and the units that the next round is built on: the spaces of lace, mesh
 // and groups, the tips of shells, single stitches of solid fabric.
 
-import { type Anchor, anchorKey, type Motif, type Round, type StitchElement } from "@roundwright/motif"
+import {
+  type Anchor,
+  anchorKey,
+  type Motif,
+  type Round,
+  type StitchElement,
+} from "@roundwright/motif"
 
 /** `lace`: loops of chains; `mesh`: lone tall stitches and short chains; `groups`: as in a granny; `shells`: fans. */
 export type FabricName = "lace" | "mesh" | "groups" | "shells" | "solid"
@@ -46,7 +52,12 @@ export function fabricOf(motif: Motif): Fabric {
     const name = nameOfSpaced(round, runs)
     if (name !== null) return { name, units: spaces, joints: jointsOf(round, index, spaces) }
   }
-  if (spaces.length === 0 && fans.length >= fewestUnits && mostlyFans(round, fans, fewestOfGroup) && setApart(fans))
+  if (
+    spaces.length === 0 &&
+    fans.length >= fewestUnits &&
+    mostlyFans(round, fans, fewestOfGroup) &&
+    setApart(fans)
+  )
     return besideOneAnother(index, fans)
   return solid(round, index)
 }
@@ -60,9 +71,13 @@ const longestRun = 4
 function nameOfSpaced(round: Round, runs: readonly number[]): FabricName | null {
   const mean = runs.reduce((sum, run) => sum + run, 0) / Math.max(1, runs.length)
   if (mean > longestRun) return null
-  const stitches = round.elements.filter((element): element is StitchElement => element.type === "stitch")
+  const stitches = round.elements.filter(
+    (element): element is StitchElement => element.type === "stitch",
+  )
   const low = stitches.every(({ kind }) => kind.basic === "sc" || kind.basic === "sl st")
-  const longest = Math.max(...round.elements.map((element) => (element.type === "chain" ? element.chains : 0)))
+  const longest = Math.max(
+    ...round.elements.map((element) => (element.type === "chain" ? element.chains : 0)),
+  )
   if (mean < 1.5) return low || longest > longestMeshChain ? "lace" : "mesh"
   return low ? "lace" : "groups"
 }
@@ -88,7 +103,13 @@ function stitchRuns(round: Round): number[] {
 function spacesOf(round: Round, index: number): Spot[] {
   return round.elements.flatMap((element, e) =>
     element.type === "chain"
-      ? [{ anchor: { at: "space" as const, round: index, element: e }, element: e, chains: element.chains }]
+      ? [
+          {
+            anchor: { at: "space" as const, round: index, element: e },
+            element: e,
+            chains: element.chains,
+          },
+        ]
       : [],
   )
 }
@@ -192,7 +213,13 @@ function solid(round: Round, index: number): Fabric {
     element.type === "picot"
       ? []
       : element.type === "chain"
-        ? [{ anchor: { at: "space", round: index, element: e }, element: e, chains: element.chains }]
+        ? [
+            {
+              anchor: { at: "space", round: index, element: e },
+              element: e,
+              chains: element.chains,
+            },
+          ]
         : [{ anchor: { at: "stitch", round: index, element: e }, element: e, chains: 0 }],
   )
   return {

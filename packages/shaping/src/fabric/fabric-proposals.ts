@@ -143,9 +143,9 @@ function proposalsOf(
 }
 
 /** Told where the first added round has corners that share the units unevenly. */
-function sharedBy({ firstSides, from, motif }: FabricPiece, fabric: Fabric): string[] {
+function sharedBy({ firstSeating, from, motif }: FabricPiece, fabric: Fabric): string[] {
   const base = { ...motif, rounds: motif.rounds.slice(0, from) }
-  return sharedWords(base, firstSides, fabric)
+  return sharedWords(base, firstSeating, fabric)
 }
 
 function easeOfRounds(rounds: readonly FabricRound[]) {

@@ -22,7 +22,16 @@ const shell = (stitches: number): Filling => ({ stitches, inner: 0, gaps: [0, 2]
 
 /** Fillings of each fabric, the usual one first. */
 export const fillings: Readonly<Record<Exclude<FabricName, "solid">, readonly Filling[]>> = {
-  lace: [lone(3, 7), spread(3, 1), spread(2, 2), spread(2, 1), spread(2, 3), spread(3, 2), group(2), group(3)],
+  lace: [
+    lone(3, 7),
+    spread(3, 1),
+    spread(2, 2),
+    spread(2, 1),
+    spread(2, 3),
+    spread(3, 2),
+    group(2),
+    group(3),
+  ],
   mesh: [lone(1, 3), spread(2, 1), group(2), spread(2, 2)],
   groups: [group(3), group(2), group(4)],
   shells: [shell(5), shell(4), shell(6), shell(7), shell(3)],

@@ -36,7 +36,11 @@ export interface FittedRound {
 }
 
 /** Null where the side leaves no room for what shall stand on it. */
-export function fitFabric(laid: LaidSides, choice: FitChoice, palette: Palette): FittedRound | null {
+export function fitFabric(
+  laid: LaidSides,
+  choice: FitChoice,
+  palette: Palette,
+): FittedRound | null {
   const length = choice.apothem * Math.tan(laid.half)
   const heights = heightsOf(laid, choice, palette)
   const corners = new Map<SeatClass, CornerWork>()
@@ -144,12 +148,18 @@ function nearest(palette: Palette, kinds: readonly number[], heightMm: number): 
 }
 
 /** What a unit's stitches and the chains between them take up of the side. */
-export function lengthOfWork({ kind, stitches, inner }: UnitWork, openEnds: boolean, palette: Palette): number {
+export function lengthOfWork(
+  { kind, stitches, inner }: UnitWork,
+  openEnds: boolean,
+  palette: Palette,
+): number {
   const widthMm = palette.widthMm[kind]!
   const lone = widthBesideChains(widthMm, 1)
   const alone = widthBesideChains(widthMm, 2)
   if (inner > 0)
-    return stitches * alone + (openEnds ? 0 : widthMm - lone) + (stitches - 1) * inner * palette.chainMm
+    return (
+      stitches * alone + (openEnds ? 0 : widthMm - lone) + (stitches - 1) * inner * palette.chainMm
+    )
   if (!openEnds) return stitches * widthMm
   return stitches === 1 ? alone : 2 * lone + (stitches - 2) * widthMm
 }
@@ -174,14 +184,17 @@ function fitSide(
   const { filling, evenGaps, apothem } = choice
   const [fewest, most] = filling.gaps
   const n = units.length
-  const works = kinds.map((kind): UnitWork => ({ kind, stitches: filling.stitches, inner: filling.inner }))
+  const works = kinds.map(
+    (kind): UnitWork => ({ kind, stitches: filling.stitches, inner: filling.inner }),
+  )
   const lengths = works.map((work) => lengthOfWork(work, most > 0, palette))
   const whole = lengths.reduce((sum, one) => sum + one, 0)
   const left = 2 * length - ends[0] - ends[1] - whole
   if (left < -2 * tooFull * length) return null
   const chain = palette.chainMm
   const gaps = new Array<number>(n + 1).fill(0)
-  const inRange = (wantedMm: number) => Math.min(most, Math.max(fewest, Math.round(wantedMm / chain)))
+  const inRange = (wantedMm: number) =>
+    Math.min(most, Math.max(fewest, Math.round(wantedMm / chain)))
   if (evenGaps || n < 2) gaps.fill(inRange(left / (n + 1)))
   else {
     // From the middle out, each gap as long as the next unit's place on the side leaves.

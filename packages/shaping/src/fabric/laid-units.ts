@@ -3,7 +3,7 @@
 
 import type { Net } from "@roundwright/relaxation"
 import type { Spot } from "./fabric-of.ts"
-import type { Seating, SeatClass } from "./fabric-plan.ts"
+import type { SeatClass, Seating } from "./fabric-plan.ts"
 import { classOf } from "./seatings.ts"
 
 export interface LaidUnit {
@@ -38,7 +38,8 @@ export function layUnits(net: Net, xy: Float64Array, seating: Seating): LaidSide
   const first = Math.atan2(s, c)
   const images = new Map<string, LaidUnit[][]>()
   const counts = new Map<string, number>()
-  const add = (key: string, units: LaidUnit[]) => images.set(key, [...(images.get(key) ?? []), units])
+  const add = (key: string, units: LaidUnit[]) =>
+    images.set(key, [...(images.get(key) ?? []), units])
   seating.sides.forEach((units, i) => {
     const normal = first + way * half * (2 * i + 1)
     const [nx, ny] = [Math.cos(normal), Math.sin(normal)]
@@ -49,7 +50,10 @@ export function layUnits(net: Net, xy: Float64Array, seating: Seating): LaidSide
     const { key, mirrored } = classOf(seating, i)
     counts.set(key, (counts.get(key) ?? 0) + 1)
     add(key, laid)
-    add(mirrored, [...laid].reverse().map(({ out, along }) => ({ out, along: -along })))
+    add(
+      mirrored,
+      [...laid].reverse().map(({ out, along }) => ({ out, along: -along })),
+    )
   })
   const sides = new Map<string, LaidUnit[]>()
   for (const key of counts.keys()) {
@@ -58,7 +62,10 @@ export function layUnits(net: Net, xy: Float64Array, seating: Seating): LaidSide
       own.reduce((sum, units) => sum + of(units[u]!), 0) / own.length
     sides.set(
       key,
-      own[0]!.map((_, u) => ({ out: mean((unit) => unit.out, u), along: mean((unit) => unit.along, u) })),
+      own[0]!.map((_, u) => ({
+        out: mean((unit) => unit.out, u),
+        along: mean((unit) => unit.along, u),
+      })),
     )
   }
   const reaches = new Map<SeatClass, number[]>()
@@ -82,7 +89,8 @@ export function standOfCorners(
   const way = turnsLeft(places) ? 1 : -1
   const first = places[0]!
   const off = places.map(({ x, y }, i) => {
-    const turn = way * (Math.atan2(y, x) - Math.atan2(first.y, first.x)) - (2 * Math.PI * i) / places.length
+    const turn =
+      way * (Math.atan2(y, x) - Math.atan2(first.y, first.x)) - (2 * Math.PI * i) / places.length
     return turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI))
   })
   const mean = off.reduce((sum, one) => sum + one, 0) / off.length

@@ -8,7 +8,7 @@ import {
   type SeatClass,
   type SideWork,
 } from "./fabric-plan.ts"
-import type { FabricWish } from "./search-fabric.ts"
+import type { FabricWish } from "./fabric-wish.ts"
 
 export function* neighboursOfFabric(plan: FabricRound, wish: FabricWish): Generator<FabricRound> {
   const sides = (change: (side: SideWork) => SideWork): FabricRound => ({
@@ -55,8 +55,13 @@ function* withOtherKinds(plan: FabricRound, wish: FabricWish, by: number): Gener
     if (only === undefined) return
     yield {
       ...plan,
-      corners: new Map([...plan.corners].map(([seat, corner]) => [seat, { ...corner, kind: only }])),
-      sides: sides((side) => ({ ...side, works: side.works.map((work) => ({ ...work, kind: only })) })),
+      corners: new Map(
+        [...plan.corners].map(([seat, corner]) => [seat, { ...corner, kind: only }]),
+      ),
+      sides: sides((side) => ({
+        ...side,
+        works: side.works.map((work) => ({ ...work, kind: only })),
+      })),
     }
     return
   }
@@ -92,7 +97,9 @@ function withSide(
   const [n, one, other] = key.split(" ")
   const mirrored = `${n} ${other} ${one}`
   const changed = new Map(sides).set(key, side)
-  return mirrored !== key && sides.has(mirrored) ? changed.set(mirrored, mirroredSide(side)) : changed
+  return mirrored !== key && sides.has(mirrored)
+    ? changed.set(mirrored, mirroredSide(side))
+    : changed
 }
 
 /** Whether heights only rise or only fall from the middle of every side to its corners. */

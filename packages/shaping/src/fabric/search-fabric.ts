@@ -1,33 +1,21 @@
 // Rounds in a fabric of units, searched with the laid-out shape: each round is fitted to the polygon by lengths, the best
 // fits are laid out as a net, the best of those carried on; the last round is then changed one thing at a time.
 
-import { RoundwrightError } from "@roundwright/numerics"
-import type { Gauge } from "@roundwright/stitches"
 import type { Motif } from "@roundwright/motif"
+import { RoundwrightError } from "@roundwright/numerics"
 import { buildNet, layOutFlat } from "@roundwright/relaxation"
+import type { Gauge } from "@roundwright/stitches"
 import { measureProposal, type ProposalShape } from "../measure-proposal.ts"
 import type { Palette } from "../palette.ts"
 import { scoreOf } from "../score.ts"
 import type { Fabric } from "./fabric-of.ts"
-import { type CornerWork, type FabricRound, kindsOf, type Seating } from "./fabric-plan.ts"
-import { type Filling, fitFabric } from "./fit-fabric.ts"
+import { type FabricRound, kindsOf, type Seating } from "./fabric-plan.ts"
+import type { FabricWish } from "./fabric-wish.ts"
+import { fitFabric } from "./fit-fabric.ts"
 import { layUnits, standOfCorners } from "./laid-units.ts"
 import { neighboursOfFabric } from "./neighbours-of-fabric.ts"
 import { seatingsOf } from "./seatings.ts"
 import { workFabric } from "./work-fabric.ts"
-
-export interface FabricWish {
-  readonly fillings: readonly Filling[]
-  readonly corners: readonly Omit<CornerWork, "kind">[]
-  readonly rounds: number
-  readonly palette: Palette
-  /** Kinds allowed, indices into the palette, lowest first. */
-  readonly kinds: readonly number[]
-  /** Rounds whose heights may differ. */
-  readonly gradedRounds: number
-  /** Pieces laid out at most. */
-  readonly budget: number
-}
 
 /** A piece with rounds added, laid out. */
 export interface FabricPiece {
@@ -35,8 +23,8 @@ export interface FabricPiece {
   readonly from: number
   readonly rounds: readonly FabricRound[]
   readonly corners: readonly (readonly number[])[]
-  /** Units of each side that its first round was built on. */
-  readonly firstSides: readonly number[]
+  /** What its first round was built on. */
+  readonly firstSeating: Seating
   readonly shape: ProposalShape
   readonly seating: Seating
   readonly score: number
@@ -50,8 +38,8 @@ interface Ground {
   readonly net: ProposalShape["net"]
   readonly xy: Float64Array
   readonly rounds: readonly FabricRound[]
-  /** Units of each side of the round that the first was built on; null for that round itself. */
-  readonly firstSides: readonly number[] | null
+  /** What the first added round was built on; null before there is one. */
+  readonly firstSeating: Seating | null
   /** How far its corners are from standing evenly, radians. */
   readonly askew: number
 }
@@ -76,7 +64,14 @@ export function searchFabric(
   // A base that does not come to rest is read or worked wrongly: each try on it takes long and tells little.
   const budget = how.settled ? wish.budget : Math.min(wish.budget, fewestTries)
   const seats = bestSeatings(fabric, corners, net, xy)
-  let grounds: Ground[] = seats.map((seat) => ({ ...seat, motif, net, xy, rounds: [], firstSides: null }))
+  let grounds: Ground[] = seats.map((seat) => ({
+    ...seat,
+    motif,
+    net,
+    xy,
+    rounds: [],
+    firstSeating: null,
+  }))
   const share = Math.max(3, Math.floor((budget * shareOfFits) / wish.rounds))
   let found: FabricPiece[] = []
   for (let r = 0; r < wish.rounds; r++) {
@@ -89,15 +84,17 @@ export function searchFabric(
       return piece === null ? [] : [piece]
     })
     found.sort((a, b) => a.score - b.score)
-    grounds = found.slice(0, mostCarried).map(({ motif, seating, shape, rounds, firstSides }) => ({
-      askew: 0,
-      firstSides,
-      motif,
-      seating,
-      net: shape.net,
-      xy: shape.xy,
-      rounds,
-    }))
+    grounds = found
+      .slice(0, mostCarried)
+      .map(({ motif, seating, shape, rounds, firstSeating }) => ({
+        askew: 0,
+        firstSeating,
+        motif,
+        seating,
+        net: shape.net,
+        xy: shape.xy,
+        rounds,
+      }))
   }
   return improve(found, gauge, from, { ...wish, budget })
 }
@@ -163,13 +160,21 @@ function fitsOn(ground: Ground, wish: FabricWish): Fit[] {
           for (const corner of wish.corners)
             for (const evenGaps of [true, false]) {
               const apothem = side + palette.heightMm[low]! * give
-              const fit = fitFabric(laid, { filling, corner, apothem, kinds: set, evenGaps }, palette)
+              const fit = fitFabric(
+                laid,
+                { filling, corner, apothem, kinds: set, evenGaps },
+                palette,
+              )
               if (fit === null) continue
               const key = keyOf(fit.plan)
               const cost = fit.misfit + ease(fit.plan) + f * perUnusual + askew
               const before = found.get(key)
               if (before === undefined || cost < before.cost)
-                found.set(key, { plan: fit.plan, cost, key: `${f}|${corner.chains}|${set.length > 1}` })
+                found.set(key, {
+                  plan: fit.plan,
+                  cost,
+                  key: `${f}|${corner.chains}|${set.length > 1}`,
+                })
             }
   return [...found.values()]
 }
@@ -178,7 +183,10 @@ function fitsOn(ground: Ground, wish: FabricWish): Fit[] {
 const perUnusual = 0.04
 
 /** The best of each manner in turn, so that what is laid out differs. */
-function varied<T extends { readonly key: string; readonly cost: number }>(fits: readonly T[], most: number): T[] {
+function varied<T extends { readonly key: string; readonly cost: number }>(
+  fits: readonly T[],
+  most: number,
+): T[] {
   const alike = new Map<string, number>()
   const kept: { fit: T; rank: number }[] = []
   for (const fit of fits) {
@@ -228,8 +236,8 @@ function layPiece(
     const score = scorePiece(shape, worked.corners.length, rounds, last)
     if (!Number.isFinite(score)) return null
     const { motif, corners, seating } = worked
-    const firstSides = before.firstSides ?? before.seating.sides.map(({ length }) => length)
-    return { motif, from, rounds, corners, firstSides, shape, seating, score, before }
+    const firstSeating = before.firstSeating ?? before.seating
+    return { motif, from, rounds, corners, firstSeating, shape, seating, score, before }
   } catch (error) {
     if (error instanceof RoundwrightError) return null
     throw error
@@ -262,7 +270,12 @@ function scorePiece(
 /** Chains take up what strains solid fabric: strain counts this much less. */
 const lessStrain = 2
 
-function improve(found: FabricPiece[], gauge: Gauge, from: number, wish: FabricWish): FabricPiece[] {
+function improve(
+  found: FabricPiece[],
+  gauge: Gauge,
+  from: number,
+  wish: FabricWish,
+): FabricPiece[] {
   let left = (found[0]?.score ?? 0) < goodEnough ? 0 : Math.ceil(wish.budget * (1 - shareOfFits))
   const seen = new Set(found.map(({ rounds }) => keyOf(rounds.at(-1)!)))
   let pool = [...found]

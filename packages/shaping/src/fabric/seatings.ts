@@ -54,6 +54,8 @@ function seatAt(
 export function classOf(seating: Seating, side: number): { key: string; mirrored: string } {
   const { corners, sides } = seating
   const n = sides[side]!.length
-  const [one, other] = [corners[side], corners[(side + 1) % corners.length]].map((seat) => seat?.class ?? "on")
+  const [one, other] = [corners[side], corners[(side + 1) % corners.length]].map(
+    (seat) => seat?.class ?? "on",
+  )
   return { key: `${n} ${one} ${other}`, mirrored: `${n} ${other} ${one}` }
 }

@@ -24,7 +24,12 @@ interface Made {
   readonly holds: "corner" | "side" | null
 }
 
-export function workFabric(motif: Motif, seating: Seating, plan: FabricRound, palette: Palette): WorkedRound {
+export function workFabric(
+  motif: Motif,
+  seating: Seating,
+  plan: FabricRound,
+  palette: Palette,
+): WorkedRound {
   const made: Made[] = []
   seating.sides.forEach((units, c) => {
     const seat = seating.corners[c]
