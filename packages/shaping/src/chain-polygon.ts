@@ -12,6 +12,8 @@ export interface ChainCorner {
   readonly chains: number
   /** Stitches of the first round between two corners. */
   readonly first: number
+  /** Stitches on either side of the chain in every later round; null to follow the flat count. */
+  readonly each: number | null
 }
 
 /** The usual corner first. */
@@ -38,24 +40,27 @@ export function chainPolygon(
   const { widthMm } = sizeOf(kind, gauge, { turned: false })
   const chain = chainSize(gauge).lengthMm / widthMm
   let best: { motif: Motif; severity: number; off: number } | null = null
-  for (const chains of cornerChains) {
-    const own = flatCounts[0]! / corners - chains * chain
-    for (const first of [Math.max(1, Math.ceil(own)), Math.max(1, Math.floor(own))]) {
-      const motif = build((below, stitch, flat) =>
-        chainPolygonRound(below, stitch, corners, flat, { chains, first }),
-      )
-      const laid = layOutAsChecked(motif, gauge)
-      const severity = laid === null ? 0 : severityOf(laid.verdict)
-      if (severity === 0) return motif
-      const off = Math.abs(laid?.blockingStretch ?? 0)
-      if (
-        best === null ||
-        severity < best.severity ||
-        (severity === best.severity && off < best.off)
-      )
-        best = { motif, severity, off }
+  const steady = Math.max(1, Math.min(mostEach, Math.round(growth / (2 * corners))))
+  for (const each of [steady, null])
+    for (const chains of cornerChains) {
+      const own = flatCounts[0]! / corners - chains * chain
+      for (const first of new Set([Math.max(1, Math.ceil(own)), Math.max(1, Math.floor(own))])) {
+        const corner = { chains, first, each }
+        const motif = build((below, stitch, flat) =>
+          chainPolygonRound(below, stitch, corners, flat, corner),
+        )
+        const laid = layOutAsChecked(motif, gauge)
+        const severity = laid === null ? 0 : severityOf(laid.verdict)
+        if (severity === 0) return motif
+        const off = Math.abs(laid?.blockingStretch ?? 0)
+        if (
+          best === null ||
+          severity < best.severity ||
+          (severity === best.severity && off < best.off)
+        )
+          best = { motif, severity, off }
+      }
     }
-  }
   return best?.motif ?? null
 }
 
@@ -67,7 +72,7 @@ export function chainPolygonRound(
   kind: StitchKind,
   corners: number,
   flat: number,
-  { chains, first }: ChainCorner,
+  { chains, first, each: steady }: ChainCorner,
 ): Round {
   const number = motif.rounds.length + 1
   const stitch = (anchor: Anchor): Element => ({ type: "stitch", kind, anchors: [anchor] })
@@ -83,10 +88,8 @@ export function chainPolygonRound(
   // What the corner chains take of the flat edge stays as it is: stitches alone grow.
   const { stitches } = countRound(below)
   const chainPart = flatChainPart(motif, flat)
-  const each = Math.min(
-    mostEach,
-    Math.max(1, Math.round((flat - chainPart - stitches) / (2 * corners))),
-  )
+  const follow = Math.round((flat - chainPart - stitches) / (2 * corners))
+  const each = steady ?? Math.min(mostEach, Math.max(1, follow))
   const elements = below.elements.flatMap((element, e): Element[] => {
     if (element.type !== "chain") return [stitch({ at: "stitch", round, element: e })]
     const group = Array.from({ length: each }, () => stitch({ at: "space", round, element: e }))
