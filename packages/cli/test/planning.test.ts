@@ -128,6 +128,28 @@ describe("square", () => {
     expect(slips.err.replace(/\s+/g, " ")).toMatch(/Take dc as the lowest stitch\./)
   })
 
+  it("tells how many rounds a wanted side takes", async () => {
+    const { out, status } = await call("square", "us.txt", "--side", "10cm")
+    expect(status).toBeLessThan(2)
+    expect(out.replace(/\s+/g, " ")).toMatch(
+      /nearest to the side asked for, at about [\d.]+ (mm|cm)/,
+    )
+    const both = await call("square", "us.txt", "--side", "10cm", "--rounds", "2")
+    expect(both.status).toBe(2)
+    expect(both.err).toMatch(/Both a side and a number of rounds/)
+  })
+
+  it("leads evenly to a count before a border", async () => {
+    const { out, status } = await call("square", "us.txt", "--count", "32")
+    expect(status).toBe(0)
+    expect(out.replace(/\s+/g, " ")).toMatch(
+      /sc in next 2 sts, 2 sc in next st; rep from \* 7 more times; join. \(32 sc\)/,
+    )
+    const far = await call("square", "us.txt", "--count", "900")
+    expect(far.status).toBe(2)
+    expect(far.err).toMatch(/cannot be led to 900/)
+  })
+
   it("keeps to the corner style and straightens with a last round", async () => {
     const { out } = await call(
       ...["square", "circle.txt", "--rounds", "1", "--corner-style", "chains"],
