@@ -10,7 +10,7 @@ import type { Seating } from "./fabric/fabric-plan.ts"
 import { unitNames } from "./fabric/unit-names.ts"
 import type { ProposalShape } from "./measure-proposal.ts"
 import type { Palette } from "./palette.ts"
-import { squaringTarget } from "./squaring-target.ts"
+import { sideSpread, squaringTarget } from "./squaring-target.ts"
 import type { Evening } from "./work-plan.ts"
 
 /** How sides of unequal counts are evened out over round `below`, and at which of its stitches; nothing where all are alike. */
@@ -149,9 +149,13 @@ export function notesOn(
 function missedWords(shape: ProposalShape, corners: number, verdict: Verdict): string[] {
   const bow = Math.abs(shape.bowMm) / shape.sideMm
   const off = Math.abs(shape.cornerAngleDeg - (180 - 360 / corners))
+  const spread = sideSpread(shape.sides)
   const falls = [
     ...(bow >= squaringTarget.bow ? [`its sides bow by ${(100 * bow).toFixed(1)} %`] : []),
     ...(off > squaringTarget.angleDeg ? [`a corner is ${off.toFixed(1)}° off`] : []),
+    ...(spread > squaringTarget.sideSpread
+      ? [`its sides differ by ${(100 * spread).toFixed(0)} % in length`]
+      : []),
     ...(severityOf(verdict) > severityOf("blocks-flat") ? ["it cannot be pinned flat"] : []),
   ]
   if (falls.length === 0) return []

@@ -7,6 +7,7 @@ import { buildNet, layOutFlat } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 import { measureProposal, type ProposalShape } from "../measure-proposal.ts"
 import { scoreOf } from "../score.ts"
+import { sideSpread } from "../squaring-target.ts"
 import type { Fabric } from "./fabric-of.ts"
 import { type FabricRound, kindsOf, type Seating } from "./fabric-plan.ts"
 import type { FabricWish } from "./fabric-wish.ts"
@@ -243,8 +244,8 @@ function layPiece(
   }
 }
 
-/** Unevenness is of no account in an edge of loops and shells: they stand out between the stitches that hold them. */
-const unevenOfFabric = 0
+/** Loops and shells stand out between the stitches that hold them: unevenness counts that much less than in solid fabric. */
+const unevenOfFabric = 0.4
 
 function scorePiece(
   shape: ProposalShape,
@@ -254,7 +255,7 @@ function scorePiece(
 ): number {
   const parts = scoreOf({
     bow: shape.bowMm / shape.sideMm,
-    uneven: unevenOfFabric,
+    uneven: (unevenOfFabric * shape.unevenMm) / shape.sideMm,
     angleOffDeg: last ? shape.cornerAngleDeg - (180 - 360 / corners) : 0,
     fullnessOff: shape.judged.verdict === "flat" ? 0 : shape.judged.blockingStretch,
     strainEnergy: shape.strainEnergy / lessStrain,
@@ -263,8 +264,12 @@ function scorePiece(
     skips: 0,
     runs: 0,
   })
-  return parts + rounds.reduce((sum, round) => sum + ease(round), 0)
+  const spread = (sideSpread(shape.sides) / muchSpread) ** 2
+  return parts + spread + rounds.reduce((sum, round) => sum + ease(round), 0)
 }
+
+/** Sides that differ by so much of their length are seen to differ. */
+const muchSpread = 0.05
 
 /** Chains take up what strains solid fabric: strain counts this much less. */
 const lessStrain = 2
