@@ -15,10 +15,12 @@ export function* neighboursOfFabric(plan: FabricRound, wish: FabricWish): Genera
     ...plan,
     sides: new Map([...plan.sides].map(([key, side]) => [key, change(side)])),
   })
+  // Where the next round is built on spaces, every unit keeps its chains.
+  const fewest = plan.next === "spaces" ? 1 : 0
   const more = (side: SideWork, by: number, outer: boolean): SideWork => ({
     ...side,
     gaps: side.gaps.map((gap, i) =>
-      !outer || i === 0 || i === side.gaps.length - 1 ? Math.max(0, gap + by) : gap,
+      !outer || i === 0 || i === side.gaps.length - 1 ? Math.max(fewest, gap + by) : gap,
     ),
   })
   for (const by of [1, -1]) {
