@@ -11,7 +11,7 @@ export function heightsTable(rows: readonly HeightRow[], corners: number, gauge:
   const mmPerUnit = gauge.absolute ? 1 : assumedScWidthMm / gauge.scWidthMm
   const mm = (value: number) => rounded(value * mmPerUnit, 1)
   const title = `How proposal 1 gets its shape: the stitches of half a side, from its middle (0°) to the corner (${(180 / corners).toFixed(0)}°), how far out each place must still go to the finished side, how far its stitch goes, and what is left. Lengths in mm.`
-  const header = ["round", "angle", "must go", "goes", "left", "stitch"]
+  const header = ["round", "angle", "must go", "goes", "left", "stitch", "in the text"]
   const body = rows.map((row) => [
     String(row.round),
     `${rounded(row.angleDeg, 0)}°`,
@@ -19,6 +19,7 @@ export function heightsTable(rows: readonly HeightRow[], corners: number, gauge:
     mm(row.movesMm),
     mm(row.leftMm),
     row.stitch,
+    row.written,
   ])
   return [wrap(title, 80), "", ...alignColumns([header, ...body])]
 }

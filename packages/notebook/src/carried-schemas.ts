@@ -39,6 +39,7 @@ const proposal = v.looseObject({
 const heightRow = v.looseObject({
   round: number,
   place: number,
+  written: v.string(),
   stitch: v.string(),
   angleDeg: number,
   fromMm: number,

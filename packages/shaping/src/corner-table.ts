@@ -6,6 +6,8 @@
 //   left = must - moves.
 // Reaches are those of the laid-out shape along the first side, from its middle to its second corner.
 
+import { ordinal } from "@roundwright/instructions"
+import type { Element } from "@roundwright/motif"
 import { kindName } from "@roundwright/stitches"
 import type { Proposal } from "./proposal.ts"
 
@@ -15,6 +17,8 @@ export interface HeightRow {
   /** Place below, from the middle of the side (0) to the corner. */
   readonly place: number
   readonly stitch: string
+  /** Which stitch of the written round it is, counted from its start: "4th st"; "ch after 4th st" for the chains of a corner. */
+  readonly written: string
   /** Degrees off the middle of the side, 0 to 180 / k. */
   readonly angleDeg: number
   /** Centre to the place below and to the top, in the gauge's unit. */
@@ -25,10 +29,13 @@ export interface HeightRow {
   readonly leftMm: number
 }
 
+/** The chains of a corner stand on its line within this share of half a side. */
+const cornerWidth = 0.04
+
 /** Stitches nearer than this to a mirror line stand on it, radians. */
 const onLine = 0.01
 
-/** One row for each stitch over half a side, round after round, from the middle of the side to the corner. */
+/** One row for each stitch over half a side, and one for the chains of a corner, round after round, from the middle of the side to the corner. */
 export function cornerTable(proposal: Proposal): HeightRow[] {
   const { motif, from, shape, corners, palette } = proposal
   const { net, xy } = shape
@@ -66,6 +73,21 @@ export function cornerTable(proposal: Proposal): HeightRow[] {
       .sort((a, b) => a.top.angle - b.top.angle)
     let place = -1
     let before = Number.NaN
+    const add = (element: number, stitch: string, from: number, top: Polar) => {
+      const mustMm = shape.sideReachMm / Math.cos(top.angle) - from
+      rows.push({
+        round: number,
+        place,
+        stitch,
+        written: placeInRound(elements, element),
+        angleDeg: Math.max(0, (top.angle * 180) / Math.PI),
+        fromMm: from,
+        toMm: top.reach,
+        mustMm,
+        movesMm: top.reach - from,
+        leftMm: mustMm - (top.reach - from),
+      })
+    }
     for (const { element, foot, top } of posts) {
       const made = elements[element]!
       if (made.type !== "stitch") continue
@@ -73,22 +95,31 @@ export function cornerTable(proposal: Proposal): HeightRow[] {
       const below = anchor.at === "centre" ? 0 : anchor.element
       if (below !== before) place++
       before = below
-      const mustMm = shape.sideReachMm / Math.cos(top.angle) - foot.reach
-      const movesMm = top.reach - foot.reach
-      rows.push({
-        round: number,
-        place,
-        stitch: kindName(made.kind, palette.terms),
-        angleDeg: Math.max(0, (top.angle * 180) / Math.PI),
-        fromMm: foot.reach,
-        toMm: top.reach,
-        mustMm,
-        movesMm,
-        leftMm: mustMm - movesMm,
-      })
+      add(element, kindName(made.kind, palette.terms), foot.reach, top)
     }
+    const last = posts.at(-1)
+    const edge = net.edges[round]!
+    elements.forEach((element, e) => {
+      if (element.type !== "chain" || last === undefined) return
+      const nodes = edge.nodes.filter((_, i) => edge.elements[i] === e)
+      const tip = polar({ nodes, weights: nodes.map(() => 1 / nodes.length) })
+      if (Math.abs(tip.angle - half) > cornerWidth * half) return
+      add(e, `ch ${element.chains}`, last.foot.reach, { ...tip, angle: half })
+    })
   }
   return rows
+}
+
+interface Polar {
+  readonly reach: number
+  readonly angle: number
+}
+
+/** "4th st", counted as the text counts; "ch after 4th st". */
+function placeInRound(elements: readonly Element[], element: number): string {
+  const before = elements.slice(0, element + 1).filter(({ type }) => type === "stitch").length
+  const nth = `${ordinal(before)} st`
+  return elements[element]?.type === "chain" ? `ch after ${nth}` : nth
 }
 
 /** The angle from one direction to another, -pi to pi. */

@@ -228,7 +228,10 @@ describe("the round after a graded one", () => {
     const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
     const rows = cornerTable(best!)
     const heights = ["sc", "hdc", "dc", "tr"]
-    expect(heights.indexOf(rows[0]!.stitch)).toBeGreaterThan(heights.indexOf(rows.at(-1)!.stitch))
+    const stitches = rows.filter(({ stitch }) => heights.includes(stitch))
+    expect(heights.indexOf(stitches[0]!.stitch)).toBeGreaterThan(
+      heights.indexOf(stitches.at(-1)!.stitch),
+    )
     expect(Math.abs(best!.shape.bowMm) / best!.shape.sideMm).toBeLessThan(0.02)
   })
 

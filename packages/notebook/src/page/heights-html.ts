@@ -18,6 +18,7 @@ export function heightsHtml(found: SquaringResult | null): Html[] {
       { class: row.round !== found.heights[index - 1]?.round ? "first" : null },
       number(String(row.round)),
       element("td", { class: "word" }, row.stitch),
+      element("td", { class: "word" }, row.written),
       number(`${signed(row.angleDeg, 0)}\u00b0`),
       ...[row.mustMm, row.movesMm, row.leftMm].map((value) => number(signed(value, 1))),
     ),
@@ -37,6 +38,7 @@ export function heightsHtml(found: SquaringResult | null): Html[] {
             {},
             heading("Round"),
             heading("Stitch", true),
+            heading("In the text", true),
             ...["Off mid-side", "Must move, mm", "Moves, mm", "Left, mm"].map((title) =>
               heading(title),
             ),
