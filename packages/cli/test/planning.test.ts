@@ -61,7 +61,7 @@ describe("square", () => {
     const { out } = await call("square", "circle.txt", "--rounds", "1", "--stitches", "sc,hdc,dc")
     for (const line of out.split("\n")) expect(line.length, line).toBeLessThanOrEqual(80)
     expect(out).toMatch(/Rnd 3:/)
-    expect(out).toMatch(/^round +angle +must go +goes +left +stitch$/m)
+    expect(out).toMatch(/^round +angle +must go +goes +left +stitch +in the text$/m)
     expect(out).not.toMatch(/-0°|-0\.0/)
   })
 
