@@ -86,7 +86,8 @@ export function ideasFor(
   const fewer = { rounds: options.rounds - 1 }
   if (own.name === "solid") {
     const groups = thinned(own, options.corners, stitchesOfGroup)
-    const mesh = thinned(own, options.corners, stitchesOfMesh)
+    const long = own.units.length > longRound
+    const mesh = long ? null : thinned(own, options.corners, stitchesOfMesh)
     return [
       inSolid(true),
       ...(groups === null ? [] : [fabric("groups", groups, {}, false)]),
@@ -106,6 +107,9 @@ export function ideasFor(
     ...(fewer.rounds > 0 ? [fabric(own.name, own, { ...fewer, idea: quickest }, false)] : []),
   ]
 }
+
+/** Over a longer round mesh is not tried: its nets take seconds each. */
+const longRound = 100
 
 /** Stitches of solid fabric that a group, and a post of mesh, takes up. */
 const stitchesOfGroup = 3

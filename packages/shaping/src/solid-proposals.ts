@@ -48,9 +48,9 @@ export function solidProposals(
 ): Judged[] {
   const long = (motif.rounds.at(-1)?.elements.length ?? 0) > longRound
   const all = mannersFor(wish.options.rounds, wish.palette, wish.thorough)
-  const manners = long
-    ? all.filter(({ tallest, grading }) => tallest === "tr" && grading === "graded")
-    : all
+  // One graded round does not square a circle so long: its corners have too far to go.
+  const free = all.filter(({ gradedAt, tallest }) => gradedAt === "all" && tallest !== "dc")
+  const manners = long && free.length > 0 ? free.slice(0, wish.thorough ? 2 : 1) : all
   let best: Judged[] = []
   for (const manner of manners) {
     const climbing = manner === manners.at(-1) && wish.thorough && !long

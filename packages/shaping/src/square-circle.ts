@@ -73,10 +73,15 @@ export function squareCircle(
       numbers: { corners: options.corners, rounds: options.rounds },
     })
   }
-  const workable = chosen.filter((one) => distanceFromTarget(one) <= 1)
-  const shown = (workable.length > 0 ? workable : chosen).slice(0, wanted)
-  const whole = standIn === null ? shown : putBack(shown, standIn, motif, gauge)
+  const shown = workable(chosen).slice(0, wanted)
+  const whole = standIn === null ? shown : workable(putBack(shown, standIn, motif, gauge))
   return settleInSpace(whole, gauge, options.judgeAllInSpace ?? false)
+}
+
+/** Those that are straight, true and flat by their own measure; all where none is. */
+function workable(proposals: readonly Proposal[]): readonly Proposal[] {
+  const good = proposals.filter((one) => distanceFromTarget(one) <= 1)
+  return good.length > 0 ? good : proposals
 }
 
 /** Nodes laid out beyond the first proposal's: a second or so. */

@@ -32,7 +32,7 @@ export interface FabricIdea {
 
 /** Nodes of net laid out for one step of the ladder, and fewest and most pieces. */
 const nodesAStep = { thorough: 4_500, brief: 1_500 } as const
-const fewestPieces = { thorough: 14, brief: 7 } as const
+const fewestPieces = { thorough: 14, brief: 5 } as const
 /** Stitches and chains that corners add to a round. */
 const cornersTake = 24
 const mostPieces = 24

@@ -72,7 +72,7 @@ export function searchFabric(
     rounds: [],
     firstSeating: null,
   }))
-  const share = Math.max(3, Math.floor((budget * shareOfFits) / wish.rounds))
+  const share = Math.max(2, Math.floor((budget * shareOfFits) / wish.rounds))
   let found: FabricPiece[] = []
   for (let r = 0; r < wish.rounds; r++) {
     const last = r === wish.rounds - 1
