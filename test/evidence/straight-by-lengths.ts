@@ -7,8 +7,8 @@
 
 import { keepLedger } from "@roundwright/flatness"
 import { chainsBeside, type Round } from "@roundwright/motif"
-import type { Proposal } from "@roundwright/shaping"
-import { chainSize, type Gauge, sizeOf, widthBesideChains } from "@roundwright/stitches"
+import { discEndingAt, type Proposal, squareCircle } from "@roundwright/shaping"
+import { chainSize, type Gauge, gaugeFrom, sizeOf, widthBesideChains } from "@roundwright/stitches"
 
 /** A round as a row: where each element begins and ends along its edge, and how long that is. */
 interface Row {
@@ -47,6 +47,18 @@ export function bowByLengths(proposal: Proposal, gauge: Gauge): number {
     bows.push(bowOf(proposal, rows.at(-1)!, side, below, apothem, half))
   }
   return bows.reduce((sum, bow) => sum + bow, 0) / bows.length
+}
+
+const judged = [24, 30, 36, 48] as const
+
+/** Both judges on the first proposals for discs of dc. */
+export function judgeByLengths(): { count: number; byNet: number; byLengths: number }[] {
+  const gauge = gaugeFrom({ swatches: [] })
+  return judged.map((count) => {
+    const options = { corners: 4, rounds: 2, proposals: 1 }
+    const [first] = squareCircle(discEndingAt({ basic: "dc" }, count, gauge), gauge, options)
+    return { count, byNet: bowByNet(first!), byLengths: bowByLengths(first!, gauge) }
+  })
 }
 
 /** The same measure of the shape as it was laid out by the net: the mean of its sides. */
