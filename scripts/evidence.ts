@@ -25,6 +25,8 @@ import { scoreRecipes } from "../test/evidence/shaping-recipes.ts"
 import { measureSquares } from "../test/evidence/shaping-squares.ts"
 import { squaringTable } from "../test/evidence/shaping-table.ts"
 import { compareSizes, compareSizesFromOne, type SizeOutcome } from "../test/evidence/size-error.ts"
+import { squaringLooks, squaringLookWords } from "../test/evidence/squaring-looks.ts"
+import { judgeByLengths } from "../test/evidence/straight-by-lengths.ts"
 import { judgeOutcomes } from "../test/evidence/verdict-agreement.ts"
 import { measureWriting, savedTexts, textsOfSets } from "../test/evidence/writing.ts"
 
@@ -219,6 +221,17 @@ for (const mm of [...new Set(fromOne.map(({ told }) => told.mm))].sort((a, b) =>
   summary(
     `  ... of ${(mm / 10).toFixed(1)} cm`,
     fromOne.filter(({ told }) => told.mm === mm),
+  )
+
+print("\nSquaring circles of published motifs, first looks (keyed before, run once, mended after)")
+for (const look of squaringLooks()) for (const line of squaringLookWords(look)) print(`  ${line}`)
+
+print(
+  "\nStraightness by a second judge, lengths alone (bow as a share of the side, mean of the sides)",
+)
+for (const { count, byNet, byLengths } of judgeByLengths())
+  print(
+    `  ${count} dc, 4 corners in 2 rounds: net ${(100 * byNet).toFixed(1)} %, lengths ${(100 * byLengths).toFixed(1)} %`,
   )
 
 print(

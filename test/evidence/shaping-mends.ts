@@ -31,7 +31,13 @@ export function mendTrials(many: number, seed: number): MendTrial[] {
   while (trials.length < many) {
     const kind = kinds[whole(0, kinds.length - 1)]!
     const corners = random() < 0.3 ? [4, 6][whole(0, 1)]! : 0
-    const plan = planCircle({ stitches: [kind], gauge, rounds: whole(5, 9), corners })
+    const plan = planCircle({
+      stitches: [kind],
+      gauge,
+      rounds: whole(5, 9),
+      corners,
+      cornerStyle: "stitches",
+    })
     // Only a piece that lies flat in every round has a true count to go back to.
     if (isOff(plan.motif)) continue
     const round = whole(1, plan.counts.length - 2)

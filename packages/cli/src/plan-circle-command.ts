@@ -21,6 +21,8 @@ export interface PlanRequest {
   readonly across?: string | undefined
   readonly rounds?: string | undefined
   readonly corners?: string | undefined
+  /** Of a polygon: chains or stitches. */
+  readonly "corner-style"?: string | undefined
   readonly increases?: string | undefined
   readonly repeats?: string | undefined
   /** Chains of an oval's foundation. */
@@ -82,6 +84,7 @@ function planOfCircle(
   terms: Terms,
 ) {
   const { across, rounds, corners, increases, repeats } = request
+  const style = request["corner-style"]
   if (increases !== undefined && corners !== undefined)
     throw new RoundwrightError("two-plans", "A polygon's increases stand at its corners.", {
       hint: "Leave out --increases, or --corners.",
@@ -93,6 +96,9 @@ function planOfCircle(
     ...(across === undefined ? {} : { acrossMm: readLengthMm(across) }),
     ...(rounds === undefined ? {} : { rounds: wholeNumber(rounds, "--rounds") }),
     ...(corners === undefined ? {} : { corners: wholeNumber(corners, "--corners") }),
+    ...(style === undefined
+      ? {}
+      : { cornerStyle: oneOf(style, ["chains", "stitches"] as const, "--corner-style") }),
     ...(repeats === undefined ? {} : { repeats: wholeNumber(repeats, "--repeats") }),
     ...(increases === undefined ? {} : { increases: increasesOf(increases) }),
   })
@@ -112,7 +118,7 @@ function planOfOval(
 ) {
   const { oval, rounds } = request
   const longerBy = request["longer-by"]
-  for (const name of ["across", "corners", "increases", "repeats"] as const)
+  for (const name of ["across", "corners", "corner-style", "increases", "repeats"] as const)
     if (request[name] !== undefined)
       throw new RoundwrightError("no-oval", `--${name} says nothing about an oval.`, {
         hint: "Give --rounds, and --oval 20 (foundation chains) or --longer-by 80mm.",

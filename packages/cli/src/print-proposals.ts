@@ -1,19 +1,24 @@
 // Proposals of a squaring for a person at 80 columns: the best in a sentence, then each with its rounds.
 
-import { capitalised, formatLength, formatPercent, verdictWord } from "@roundwright/assessment"
+import { formatLength, formatPercent, verdictWord } from "@roundwright/assessment"
 import { bands } from "@roundwright/flatness"
 import type { PublishedProposal } from "@roundwright/shaping"
 import { wrap } from "./wrap.ts"
 
-/** @param toKnow sentences on the whole, printed with what all proposals share */
+/**
+ * @param toKnow sentences on the whole, printed with what all proposals share
+ * @param base what must be said of the circle before anything is added, or null
+ */
 export function printProposals(
   proposals: readonly PublishedProposal[],
   corners: number,
   toKnow: readonly string[],
+  base: string | null = null,
 ): string[] {
   const best = proposals[0]!
   const first = proposals.length === 1 ? "One proposal" : `The best of ${proposals.length}`
   const lines = [
+    ...(base === null ? [] : [wrap(base, 80), ""]),
     wrap(
       `${first}: ${verdictWord(best.verdict)}, ${corners} sides of ${formatLength(best.sideMm)}, ${bowWords(best)}, corners of ${Math.round(best.cornerAngleDeg)}°.`,
       80,
@@ -27,8 +32,9 @@ export function printProposals(
       `corners of ${Math.round(proposal.cornerAngleDeg)}°`,
       `last edge ${fullnessWords(proposal.fullness)}`,
       `worked in ${proposal.stitchKinds.join(", ")}`,
+      proposal.price,
     ]
-    const head = `${index + 1}. ${capitalised(verdictWord(proposal.verdict))}${stretchWords(proposal)}: ${facts.join("; ")}.`
+    const head = `${index + 1}. ${proposal.idea}: ${verdictWord(proposal.verdict)}${stretchWords(proposal)}; ${facts.join("; ")}.`
     lines.push("", wrap(head, 80, "", "   "))
     for (const round of proposal.rounds) lines.push(wrap(round, 80, "   ", "     "))
     const own = proposal.notes.filter((note) => !shared.includes(note))

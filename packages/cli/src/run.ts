@@ -57,7 +57,9 @@ const commands: Readonly<Record<string, Command>> = {
       allowPositionals: true,
       options: {
         corners: { type: "string", default: "4" },
-        rounds: { type: "string", default: "2" },
+        rounds: text,
+        side: text,
+        count: text,
         stitches: text,
         "from-round": text,
         "corner-style": text,
@@ -72,7 +74,8 @@ const commands: Readonly<Record<string, Command>> = {
         ...values,
         files: positionals,
         corners: wholeNumber(values.corners, "--corners"),
-        rounds: wholeNumber(values.rounds, "--rounds"),
+        rounds: values.rounds === undefined ? null : wholeNumber(values.rounds, "--rounds"),
+        count: values.count === undefined ? null : wholeNumber(values.count, "--count"),
       },
       around,
     )
@@ -85,6 +88,7 @@ const commands: Readonly<Record<string, Command>> = {
         across: text,
         rounds: text,
         corners: text,
+        "corner-style": text,
         increases: text,
         repeats: text,
         oval: text,

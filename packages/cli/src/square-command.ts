@@ -1,21 +1,27 @@
 // `roundwright square FILE`: turns the last round of a pattern, or an earlier one, into k straight sides.
 
-import { type CheckResult, examinePattern } from "@roundwright/assessment"
-import { listed } from "@roundwright/instructions"
+import { type CheckResult, examinePattern, formatLength } from "@roundwright/assessment"
+import { listed, withStarts, writeRounds } from "@roundwright/instructions"
+import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
+import { assumedScWidthMm } from "@roundwright/relaxation"
 import {
+  baseWords,
   cornerTable,
+  leadToCount,
   patternUpTo,
   publishProposal,
+  type RoundsForSide,
   readStitchList,
+  roundsForSide,
   type SquareOptions,
   squareCircle,
   termsOfStitchList,
 } from "@roundwright/shaping"
-import { kindName, type Terms } from "@roundwright/stitches"
+import { type Gauge, kindName, type Terms } from "@roundwright/stitches"
 import { heightsTable } from "./heights-table.ts"
 import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
-import { oneOf, quoted, wholeNumber } from "./option-values.ts"
+import { oneOf, quoted, readLengthMm, wholeNumber } from "./option-values.ts"
 import { printProposals } from "./print-proposals.ts"
 import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
@@ -24,7 +30,12 @@ import { wrap } from "./wrap.ts"
 export interface SquareRequest {
   readonly files: readonly string[]
   readonly corners: number
-  readonly rounds: number
+  /** Null for the usual two, or as many as `side` takes. */
+  readonly rounds: number | null
+  /** The side that is wanted instead of a number of rounds, such as 12cm. */
+  readonly side?: string | undefined
+  /** Stitches that one even round shall lead to; nothing is squared then. */
+  readonly count: number | null
   readonly stitches?: string | undefined
   /** Number of the round to begin on; the last when absent. */
   readonly "from-round"?: string | undefined
@@ -59,26 +70,29 @@ export async function runSquare(request: SquareRequest, around: Surroundings): P
   const fault = faultOf(result, gauge !== null && reading.motif.rounds.length > 0)
   if (fault !== null || !gauge) return refuse(fault ?? "the pattern could not be read.")
   const terms = termsAsked(request, reading.terms)
-  const found = squareCircle(reading.motif, gauge, {
-    ...wishes(request, reading.terms),
-    terms,
-    judgeAllInSpace: true,
-  })
+  if (request.count !== null) return leadEvenly(request, reading, terms, around)
+  const wanted = { ...wishes(request, reading.terms), terms }
+  const side = sideOf(request, gauge)
+  const forSide = side === null ? null : roundsForSide(reading.motif, gauge, wanted, side)
+  const rounds = forSide?.rounds ?? request.rounds ?? usualRounds
+  const found = squareCircle(reading.motif, gauge, { ...wanted, rounds, judgeAllInSpace: true })
   const proposals = found.map((proposal) => publishProposal(proposal, text, gauge, terms))
+  const base = baseWords(reading.motif, gauge)
   // Rounds added to one that stands for its total rest on it, however sure the total is.
   const problems = result.problems.filter(
     ({ severity, code }) => severity === "warning" || code === "read-with-gap",
   )
-  if (request.json) around.out(`${JSON.stringify({ proposals, problems }, null, 2)}\n`)
+  if (request.json) around.out(`${JSON.stringify({ base, proposals, problems }, null, 2)}\n`)
   else {
     const toKnow = [
+      ...(forSide === null ? [] : [sideWords(forSide, gauge)]),
       ...problems.map(({ line, message }) => `The pattern, line ${line}: ${message}`),
       ...gaugeNotes,
       ...listTermsNote(request, reading.terms),
     ]
-    const heights = heightsTable(cornerTable(found[0]!, gauge), found[0]!.corners, gauge)
+    const heights = heightsTable(cornerTable(found[0]!), found[0]!.corners, gauge)
     around.out(
-      [...printProposals(proposals, request.corners, toKnow), "", ...heights, ""].join("\n"),
+      [...printProposals(proposals, request.corners, toKnow, base), "", ...heights, ""].join("\n"),
     )
   }
   return proposals[0]!.verdict === "flat" ? 0 : 1
@@ -117,12 +131,49 @@ function termsAsked({ terms }: SquareRequest, own: Terms): Terms {
   return terms === undefined ? own : oneOf(terms, ["US", "UK"] as const, "--terms")
 }
 
-function wishes(request: SquareRequest, terms: Terms): SquareOptions {
-  const { corners, rounds, stitches, straighten } = request
+/** Rounds added where neither rounds nor a side are asked for. */
+const usualRounds = 2
+
+/** The wanted side in the gauge's unit. */
+function sideOf({ side, rounds }: SquareRequest, gauge: Gauge): number | null {
+  if (side === undefined) return null
+  if (rounds !== null)
+    throw new RoundwrightError("two-sizes", "Both a side and a number of rounds are given.", {
+      hint: "The one follows from the other: leave one of them out.",
+    })
+  return readLengthMm(side) / mmPerUnitOf(gauge)
+}
+
+function mmPerUnitOf(gauge: Gauge): number {
+  return gauge.absolute ? 1 : assumedScWidthMm / gauge.scWidthMm
+}
+
+function sideWords({ rounds, sideMm, plainRoundMm, stitch }: RoundsForSide, gauge: Gauge): string {
+  const mm = (value: number) => formatLength(value * mmPerUnitOf(gauge))
+  const many = rounds === 1 ? "One round comes" : `${rounds} rounds come`
+  return `${many} nearest to the side asked for, at about ${mm(sideMm)}; a plain round of ${stitch} more or fewer makes ${mm(plainRoundMm)}. A last round of a lower or taller stitch closes the gap.`
+}
+
+/** One round with the stitches spread or drawn together evenly. */
+function leadEvenly(
+  request: SquareRequest,
+  { motif }: { readonly motif: Motif },
+  terms: Terms,
+  around: Surroundings,
+): number {
+  const kind = oneStitch(request.straighten ?? kindName({ basic: "sc" }, terms), terms)
+  const made = leadToCount(motif, kind, request.count!)
+  const rounds = writeRounds(withStarts(made, motif.rounds.length), motif.rounds.length, terms)
+  if (request.json) around.out(`${JSON.stringify({ rounds }, null, 2)}\n`)
+  else around.out(`${rounds.map((round) => wrap(round, 80, "", "  ")).join("\n")}\n`)
+  return 0
+}
+
+function wishes(request: SquareRequest, terms: Terms): Omit<SquareOptions, "rounds"> {
+  const { corners, stitches, straighten } = request
   const style = request["corner-style"]
   return {
     corners,
-    rounds,
     ...(stitches === undefined ? {} : { stitches: readStitchList(stitches, terms) }),
     ...(straighten === undefined ? {} : { lastStraightRound: oneStitch(straighten, terms) }),
     ...(style === undefined

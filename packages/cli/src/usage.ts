@@ -38,13 +38,21 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
                      [--from-round 5] [--corner-style any|chains|stitches]
                      [--straighten sc] [--terms US|UK] [--json]
       Takes the last round of a pattern (or another one) as a circle and
-      proposes rounds that turn it into 3 to 12 straight sides, best first, and
-      shows why they work. --straighten adds a last round of one stitch.
+      proposes rounds that turn it into 3 to 12 straight sides, and shows why
+      they work: in the piece's own fabric first (loops, spaces, groups and
+      shells are held), then in others, with a softer corner, in fewer rounds.
+      A circle that does not lie flat is told before anything is added.
+      --straighten adds a last round of one stitch.
+  roundwright square FILE --side 12cm ...
+      Says how many rounds a side of that length takes, and proposes them.
+  roundwright square FILE --count 240 [--straighten sc]
+      One round that leads evenly to that many stitches, before a border.
   roundwright plan-circle [--stitch dc] --across 200mm | --rounds 10
                      [--increases staggered|stacked] [--repeats 6]
                      [--gauge '14 dc x 7 rows = 10 cm'] [--yarn DK]
                      [--hook '4 mm'] [--terms US|UK] [--json]
-  roundwright plan-circle [--stitch dc] --corners 6 ...
+  roundwright plan-circle [--stitch dc] --corners 6
+                     [--corner-style chains|stitches] ...
   roundwright plan-circle [--stitch dc] --oval 20 | --longer-by 80mm --rounds 6
       Counts per round of a flat disc, polygon or oval. --stitch sc,dc takes
       one stitch after the other; a stitch of your own needs its swatch, such

@@ -114,7 +114,7 @@ describe("square", () => {
 
   it("speaks the terms of the pattern, or those asked for, in every word", async () => {
     const own = await call("square", "uk.txt", "--rounds", "1")
-    expect(own.out).toMatch(/worked in .*\bdtr\b/)
+    expect(own.out).toMatch(/worked in .*\bhtr\b/)
     expect(own.out).not.toMatch(/\bhdc\b/)
     const asked = await call(
       ...["square", "uk.txt", "--rounds", "1", "--terms", "US"],
@@ -126,6 +126,28 @@ describe("square", () => {
     expect(two.err.replace(/\s+/g, " ")).toMatch(/Such as: --straighten dc\./)
     const slips = await call("plan-circle", "--terms", "UK", "--stitch", "ss", "--rounds", "3")
     expect(slips.err.replace(/\s+/g, " ")).toMatch(/Take dc as the lowest stitch\./)
+  })
+
+  it("tells how many rounds a wanted side takes", async () => {
+    const { out, status } = await call("square", "us.txt", "--side", "10cm")
+    expect(status).toBeLessThan(2)
+    expect(out.replace(/\s+/g, " ")).toMatch(
+      /nearest to the side asked for, at about [\d.]+ (mm|cm)/,
+    )
+    const both = await call("square", "us.txt", "--side", "10cm", "--rounds", "2")
+    expect(both.status).toBe(2)
+    expect(both.err).toMatch(/Both a side and a number of rounds/)
+  })
+
+  it("leads evenly to a count before a border", async () => {
+    const { out, status } = await call("square", "us.txt", "--count", "32")
+    expect(status).toBe(0)
+    expect(out.replace(/\s+/g, " ")).toMatch(
+      /sc in next 2 sts, 2 sc in next st; rep from \* 7 more times; join. \(32 sc\)/,
+    )
+    const far = await call("square", "us.txt", "--count", "900")
+    expect(far.status).toBe(2)
+    expect(far.err).toMatch(/cannot be led to 900/)
   })
 
   it("keeps to the corner style and straightens with a last round", async () => {
@@ -201,7 +223,7 @@ describe("plan-circle", () => {
   })
 
   it.each([
-    [["--rounds", "6", "--corners", "6"], /12, 24, 36, 48, 60, 72/],
+    [["--rounds", "6", "--corners", "6"], /6, 18, 30, 42, 54, 66/],
     [["--rounds", "6", "--stitch", "sc", "--increases", "stacked"], /6 soft corners/],
     [["--rounds", "7", "--stitch", "sc,dc"], /A mix/],
     [["--rounds", "5", "--repeats", "10"], /Stitches in each round: 10, /],

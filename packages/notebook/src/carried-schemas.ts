@@ -18,6 +18,9 @@ const verdict = v.picklist(["flat", "blocks-flat", "cups", "ruffles"])
 const pair = <T>(found: v.GenericSchema<T>) => v.tuple([v.string(), found])
 
 const proposal = v.looseObject({
+  idea: v.string(),
+  fabric: v.picklist(["lace", "mesh", "groups", "shells", "solid"]),
+  price: v.string(),
   rounds: texts,
   text: v.string(),
   bowMm: number,

@@ -7,6 +7,7 @@ import { countRound } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { assumedScWidthMm } from "@roundwright/relaxation"
 import {
+  baseWords,
   type CornerStyle,
   cornerTable,
   type HeightRow,
@@ -26,7 +27,7 @@ import { joinGauge } from "./join-gauge.ts"
 export interface SquaringWishes {
   /** 3 to 12. */
   readonly corners: number
-  /** Rounds to add, 1 to 6, a straightening round not counted. */
+  /** Rounds to add, 1 to 12, a straightening round not counted. */
   readonly rounds: number
   /** Stitches allowed, by name, separated by commas; the usual ones when absent. */
   readonly stitches?: string
@@ -130,12 +131,17 @@ function squareText(
   const terms = request.terms ?? reading.terms
   const options = optionsFor(request, reading.terms)
   const proposals = squareCircle(motif, sizes, { ...options, terms, judgeAllInSpace: true })
+  const base = baseWords(motif, sizes)
   return {
     proposals: proposals.map((proposal) => publishProposal(proposal, text, sizes, terms)),
-    heights: inMillimetres(cornerTable(proposals[0]!, sizes), sizes),
+    heights: inMillimetres(cornerTable(proposals[0]!), sizes),
     stitches: (options.stitches ?? usualStitches).map((kind) => kindName(kind, terms)),
     straighten: options.lastStraightRound ? kindName(options.lastStraightRound, terms) : null,
-    toKnow: [...whole.gaugeNotes, ...otherTerms(request, reading.terms)],
+    toKnow: [
+      ...(base === null ? [] : [base]),
+      ...whole.gaugeNotes,
+      ...otherTerms(request, reading.terms),
+    ],
   }
 }
 

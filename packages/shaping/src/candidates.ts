@@ -3,10 +3,11 @@
 // carries its place out to the outline.
 
 import { type Aim, aimLength, aimPoint } from "./aim.ts"
-import type { HalfEdge } from "./half-edge.ts"
+import type { HalfEdge, HalfFoot } from "./half-edge.ts"
 import { mostTopsOfHalf, turnsCorner } from "./outline-model.ts"
 import type { Palette } from "./palette.ts"
 import { type HalfPlan, topsOfHalf } from "./plan.ts"
+import { countReversals } from "./score.ts"
 import { edgeLength, spreads } from "./spreads.ts"
 
 /** What a round may be made of. */
@@ -19,6 +20,18 @@ export interface RoundRules {
   readonly sharpCorners: boolean
   /** Most stitches in one place at a corner, and along a side. */
   readonly mostInCorner: number
+  readonly grading: Grading
+}
+
+/**
+ * Heights along half a side: all alike and one stitch in each place (`plain`), only rising or only falling (`graded`), or
+ * as they come (`any`).
+ */
+export type Grading = "plain" | "graded" | "any"
+
+/** What fills a place: its chains, or one stitch. */
+function ownCount({ chains }: HalfFoot): number {
+  return chains > 0 ? chains : 1
 }
 
 /** Heights at the middle of a side are tried as they are and a little off: the yarn gives this much. */
@@ -34,23 +47,41 @@ export function eachCandidate(
   rules: RoundRules,
   consider: (plan: HalfPlan) => void,
 ): void {
+  if (rules.grading === "plain" && rules.kinds.length > 1) {
+    for (const kind of rules.kinds)
+      eachCandidate(edge, palette, { ...rules, kinds: [kind] }, consider)
+    return
+  }
   const seen = new Set<number>()
   for (const aim of aimsFor(edge, palette, rules))
     for (const { inCorner, chains } of cornerGroups(edge, rules)) {
       const wanted = aimLength(aim, edge.half)
-      for (const tops of spreads(edge, palette, rules.kinds[0]!, inCorner, chains, wanted)) {
-        if (topsOfHalf(edge.shape, tops) >= mostTopsOfHalf) continue
+      const fillings =
+        rules.grading === "plain"
+          ? [plainFilling(edge, inCorner)]
+          : spreads(edge, palette, rules.kinds[0]!, inCorner, chains, wanted)
+      for (const tops of fillings) {
+        if (topsOfHalf(edge.shape, tops) >= mostTopsOfHalf || leavesSpace(edge, tops)) continue
         const size = fitHeights(edge, palette, rules, aim, tops, chains)
         const key = keyOf(tops, heightsFitted, size, chains)
         if (seen.has(key)) continue
         seen.add(key)
-        consider({
-          tops,
-          heights: Array.from(heightsFitted.subarray(0, size)),
-          cornerChains: chains,
-        })
+        const heights = Array.from(heightsFitted.subarray(0, size))
+        if (rules.grading === "graded" && countReversals(heights) > 0) continue
+        consider({ tops, heights, cornerChains: chains })
       }
     }
+}
+
+/** Every space and loop is held: a chain that nothing is worked into hangs as a hole. */
+export function leavesSpace({ feet }: HalfEdge, tops: readonly number[]): boolean {
+  return feet.some(({ chains }, i) => chains > 0 && tops[i] === 0)
+}
+
+function plainFilling({ feet, shape }: HalfEdge, inCorner: number): number[] {
+  const tops = feet.map(ownCount)
+  if (shape.cornerOn) tops[feet.length - 1] = inCorner
+  return tops
 }
 
 /** Equal for equal plans; two different ones fall together once in about 10^10 pairs. */

@@ -4,17 +4,12 @@
 // At angle t off the middle of a side the finished side stands a / cos t from the centre (a its distance), so
 //   must = a / cos t - reach of the place below,  moves = reach of the top - reach of the place,
 //   left = must - moves.
-// Reaches are those of the laid-out shape, the mean of all 2k images of half a side.
+// Reaches are those of the laid-out shape along the first side, from its middle to its second corner.
 
 import { ordinal } from "@roundwright/instructions"
 import type { Element } from "@roundwright/motif"
-import type { Gauge } from "@roundwright/stitches"
 import { kindName } from "@roundwright/stitches"
-import { feetOf } from "./feet.ts"
-import type { HalfEdge } from "./half-edge.ts"
-import { halfFromShape } from "./laid-half.ts"
-import { type HalfPlan, type HalfShape, shapeAfter } from "./plan.ts"
-import { type Proposal, workPlan } from "./proposal.ts"
+import type { Proposal } from "./proposal.ts"
 
 export interface HeightRow {
   /** The round's printed number. */
@@ -34,60 +29,90 @@ export interface HeightRow {
   readonly leftMm: number
 }
 
+/** The chains of a corner stand on its line within this share of half a side. */
+const cornerWidth = 0.04
+
+/** Stitches nearer than this to a mirror line stand on it, radians. */
+const onLine = 0.01
+
 /** One row for each stitch over half a side, and one for the chains of a corner, round after round, from the middle of the side to the corner. */
-export function cornerTable(proposal: Proposal, gauge: Gauge): HeightRow[] {
-  const { plan, shape, corners, palette } = proposal
-  const line = shape.sideReachMm
+export function cornerTable(proposal: Proposal): HeightRow[] {
+  const { motif, from, shape, corners, palette } = proposal
+  const { net, xy } = shape
+  const mean = (nodes: readonly number[], k: 0 | 1) =>
+    nodes.reduce((sum, node) => sum + xy[2 * node + k]!, 0) / nodes.length
+  const centre = [mean(net.centre, 0), mean(net.centre, 1)] as const
+  const [one, other] = [shape.tipAngles[0]!, shape.tipAngles[1]!]
+  const way = turnBetween(one, other) < 0 ? -1 : 1
+  const middle = one + turnBetween(one, other) / 2
+  const half = Math.PI / corners
+  const polar = (point: {
+    readonly nodes: readonly number[]
+    readonly weights: readonly number[]
+  }) => {
+    const at = (k: 0 | 1) =>
+      point.nodes.reduce((sum, node, i) => sum + point.weights[i]! * xy[2 * node + k]!, 0) -
+      centre[k]
+    const [x, y] = [at(0), at(1)]
+    return {
+      reach: Math.hypot(x, y) / net.mmPerUnit,
+      angle: way * turnBetween(middle, Math.atan2(y, x)),
+    }
+  }
   const rows: HeightRow[] = []
-  let before: HalfEdge = plan.start
-  let mirrored: HalfShape = plan.start.shape
-  plan.rounds.forEach((round, index) => {
-    const worked = workedUpTo(proposal, gauge, index + 1)
-    const number = worked.motif.rounds.at(-1)!.number
-    mirrored = shapeAfter(mirrored, round)
-    const after = halfFromShape(
-      {
-        net: shape.net,
-        xy: shape.xy,
-        round: worked.motif.rounds.length - 1,
-        places: feetOf(worked.motif, gauge),
-        start: worked.start,
-      },
-      mirrored,
-      corners,
-    )
-    const made = worked.motif.rounds.at(-1)!.elements
-    const feet = feetOf(worked.motif, gauge)
-    const tops = placesOfTops(round, before.shape)
-    // The chains of a corner stand on the corner line, after the last stitch of the half.
-    const chains = round.cornerChains > 0 ? [before.feet.length - 1] : []
-    const all = [...tops, ...chains]
-    all.forEach((place, top) => {
-      const [from, to] = [before.feet[place]!, after.feet[top]!]
-      const element = feet[(worked.start + top) % feet.length]!.element
-      const angle = Math.atan2(to.y, to.x)
-      const fromMm = Math.hypot(from.x, from.y)
-      const toMm = Math.hypot(to.x, to.y)
-      const mustMm = line / Math.cos(angle) - fromMm
+  for (let round = from; round < motif.rounds.length; round++) {
+    const { elements, number } = motif.rounds[round]!
+    const posts = net.springs
+      .filter((spring) => spring.role === "post" && spring.round === round)
+      .map((spring) => ({
+        element: spring.element,
+        foot: polar(spring.from),
+        top: polar(spring.to),
+      }))
+      .filter(({ top }) => top.angle >= -onLine && top.angle <= half + onLine)
+      .sort((a, b) => a.top.angle - b.top.angle)
+    let place = -1
+    let before = Number.NaN
+    const add = (element: number, stitch: string, from: number, top: Polar) => {
+      const mustMm = shape.sideReachMm / Math.cos(top.angle) - from
       rows.push({
         round: number,
         place,
-        stitch:
-          top < tops.length
-            ? kindName(palette.kinds[round.heights[top]!]!, palette.terms)
-            : `ch ${round.cornerChains}`,
-        written: placeInRound(made, element),
-        angleDeg: (angle * 180) / Math.PI,
-        fromMm,
-        toMm,
+        stitch,
+        written: placeInRound(elements, element),
+        angleDeg: Math.max(0, (top.angle * 180) / Math.PI),
+        fromMm: from,
+        toMm: top.reach,
         mustMm,
-        movesMm: toMm - fromMm,
-        leftMm: mustMm - (toMm - fromMm),
+        movesMm: top.reach - from,
+        leftMm: mustMm - (top.reach - from),
       })
+    }
+    for (const { element, foot, top } of posts) {
+      const made = elements[element]!
+      if (made.type !== "stitch") continue
+      const anchor = made.anchors[0]!
+      const below = anchor.at === "centre" ? 0 : anchor.element
+      if (below !== before) place++
+      before = below
+      add(element, kindName(made.kind, palette.terms), foot.reach, top)
+    }
+    const last = posts.at(-1)
+    const edge = net.edges[round]!
+    elements.forEach((element, e) => {
+      if (element.type !== "chain" || last === undefined) return
+      const nodes = edge.nodes.filter((_, i) => edge.elements[i] === e)
+      const tip = polar({ nodes, weights: nodes.map(() => 1 / nodes.length) })
+      if (Math.abs(tip.angle - half) > cornerWidth * half) return
+      add(e, `ch ${element.chains}`, last.foot.reach, { ...tip, angle: half })
     })
-    before = after
-  })
+  }
   return rows
+}
+
+interface Polar {
+  readonly reach: number
+  readonly angle: number
 }
 
 /** "4th st", counted as the text counts; "ch after 4th st". */
@@ -97,17 +122,8 @@ function placeInRound(elements: readonly Element[], element: number): string {
   return elements[element]?.type === "chain" ? `ch after ${nth}` : nth
 }
 
-function workedUpTo(proposal: Proposal, gauge: Gauge, rounds: number) {
-  const { onto, plan, palette } = proposal
-  const part = { ...plan, rounds: plan.rounds.slice(0, rounds) }
-  return workPlan(onto.base, gauge, part, onto.start, onto.sides, palette)
-}
-
-/** The place below each top of the half. */
-function placesOfTops(plan: HalfPlan, shape: HalfShape): number[] {
-  const last = plan.tops.length - 1
-  return plan.tops.flatMap((whole, i) => {
-    const shared = (i === 0 && shape.midOn) || (i === last && shape.cornerOn)
-    return Array.from({ length: shared ? (whole + 1) >> 1 : whole }, () => i)
-  })
+/** The angle from one direction to another, -pi to pi. */
+function turnBetween(from: number, to: number): number {
+  const turn = to - from
+  return turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI))
 }

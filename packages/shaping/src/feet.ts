@@ -34,3 +34,13 @@ export function feetOf(motif: Motif, gauge: Gauge): Foot[] {
     return [{ anchor: { at: "stitch", round, element: index }, chains: 0, widthMm, element: index }]
   })
 }
+
+/** Places of the last round one stitch each: every chain of a space is one. */
+export function feetOfRound(motif: Motif): Anchor[] {
+  const round = motif.rounds.length - 1
+  return (motif.rounds[round]?.elements ?? []).flatMap((element, index): Anchor[] => {
+    if (element.type === "picot") return []
+    if (element.type === "stitch") return [{ at: "stitch", round, element: index }]
+    return Array.from({ length: element.chains }, () => ({ at: "space", round, element: index }))
+  })
+}

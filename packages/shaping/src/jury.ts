@@ -9,7 +9,7 @@ import { halfFromShape } from "./laid-half.ts"
 import { neighboursOf } from "./neighbours.ts"
 import type { Palette } from "./palette.ts"
 import { type HalfShape, shapeAfter } from "./plan.ts"
-import type { SearchCount } from "./plan-score.ts"
+import { easeOf, type SearchCount } from "./plan-score.ts"
 import { type Proposal, propose, workPlan } from "./proposal.ts"
 import { evenedWords } from "./proposal-words.ts"
 import { compareScores } from "./score.ts"
@@ -53,6 +53,10 @@ export class Jury {
     readonly gauge: Gauge,
     readonly palette: Palette,
     readonly count: SearchCount,
+    /** What its proposals are called. */
+    readonly idea: string,
+    /** The whole piece, where the motif stands in for it. */
+    readonly restore: (worked: Motif) => Motif,
   ) {}
 
   get size(): number {
@@ -95,7 +99,7 @@ export class Jury {
     const { gauge, palette } = this
     const ground = workPlan(base, gauge, plan, beginning.start, beginning.sides, palette)
     const words = [...changes, ...evenedWords(beginning, base.rounds.at(-1)!.number)]
-    const proposal = this.#laidOut(ground, words, { plan, beginning, start })
+    const proposal = this.#laidOut(ground, words, plan)
     if (!proposal || !Number.isFinite(proposal.score)) return null
     const distance = distanceFromTarget(proposal)
     const judged = { plan, beginning, start, key, proposal, distance }
@@ -105,11 +109,13 @@ export class Jury {
   }
 
   /** Null for a plan whose rounds come to lie across one another: it is none. */
-  #laidOut(ground: Ground, words: readonly string[], { plan, beginning, start }: Case) {
-    const { gauge, palette, motif } = this
-    const onto = { base: start.base, start: beginning.start, sides: beginning.sides }
+  #laidOut({ motif, corners }: Ground, changes: readonly string[], plan: FoundPlan) {
+    const { gauge, palette, idea, restore } = this
+    const from = this.motif.rounds.length
+    const fabric = "solid" as const
+    const draft = { motif, from, corners, fabric, idea, palette, changes, plan, restore }
     try {
-      return propose(ground, motif.rounds.length, gauge, plan, palette, words, onto)
+      return propose(draft, gauge, easeOf(plan.rounds))
     } catch (error) {
       if (error instanceof RoundwrightError && error.code === "tangled") return null
       throw error
@@ -128,9 +134,9 @@ export class Jury {
     return true
   }
 
-  #lastRoundsFor({ beginning, proposal, start }: Judged): FoundPlan[] {
+  #lastRoundsFor({ beginning, plan, proposal, start }: Judged): FoundPlan[] {
     const { base, rules } = start
-    const { plan, shape, corners } = proposal
+    const { shape, corners } = proposal
     const before = plan.rounds.slice(0, -1)
     if (before.length === 0 && beginning.sides.some((side) => side.evening !== "none")) return []
     const { gauge, palette } = this

@@ -19,6 +19,8 @@ export interface ProposalShape {
   readonly cornerAnglesDeg: readonly number[]
   readonly sideReachMm: number
   readonly cornerReachMm: number
+  /** Direction of each corner's tip about the centre in the net's coordinates, radians, in working order. */
+  readonly tipAngles: readonly number[]
   /**
    * The outline as a check of the finished piece reads it, which looks for the corners itself: how many it finds, how far
    * the middle of a side lies outside (share of the side), and the corner's mean angle; null where it finds none.
@@ -87,6 +89,7 @@ export function measureProposal(
     cornerAnglesDeg: angles,
     sideReachMm: mean(sides.map((side) => side.reachMm)) / unit,
     cornerReachMm: mean(tips.map((tip) => Math.hypot(spots[tip]!.x, spots[tip]!.y))) / unit,
+    tipAngles: tips.map((tip) => Math.atan2(spots[tip]!.y, spots[tip]!.x)),
     asChecked: {
       corners: laid.outline.corners,
       bow: (laid.outline.bowMm * unit) / mean(sides.map((side) => side.lengthMm)),

@@ -1,9 +1,10 @@
 // Plans one small change away from a plan.
 
-import type { RoundRules } from "./candidates.ts"
+import { leavesSpace, type RoundRules } from "./candidates.ts"
 import type { HalfEdge } from "./half-edge.ts"
 import { turnsCorner } from "./outline-model.ts"
 import { type HalfPlan, type HalfShape, shapeAfter, topsOfHalf } from "./plan.ts"
+import { countReversals } from "./score.ts"
 import { mostInPlace } from "./spreads.ts"
 
 /** Plans that differ in the height of one stitch, in the corner chains, or in the stitches of a place of the last round. */
@@ -12,9 +13,37 @@ export function* neighboursOf(
   rounds: readonly HalfPlan[],
   rules: readonly RoundRules[],
 ): Generator<readonly HalfPlan[]> {
+  for (const changed of everyNeighbour(start, rounds, rules)) {
+    const r = changed.findIndex((round, i) => round !== rounds[i])
+    if (r === 0 && leavesSpace(start, changed[0]!.tops)) continue
+    if (keepsGrading(changed[r]!, rounds[r]!, rules[r]!)) yield changed
+  }
+}
+
+/** A graded round goes on rising or falling only, a plain one keeps one height and its places along the side. */
+function keepsGrading(changed: HalfPlan, before: HalfPlan, { grading }: RoundRules): boolean {
+  if (grading === "any") return true
+  if (countReversals(changed.heights) > 0) return false
+  if (grading === "graded") return true
+  const last = changed.tops.length - 1
+  return (
+    changed.heights.every((height) => height === changed.heights[0]) &&
+    changed.tops.every((count, i) => i === last || count === before.tops[i])
+  )
+}
+
+function* everyNeighbour(
+  start: HalfEdge,
+  rounds: readonly HalfPlan[],
+  rules: readonly RoundRules[],
+): Generator<readonly HalfPlan[]> {
   for (const [r, plan] of rounds.entries()) {
     const { kinds, cornerChains } = rules[r]!
     const withPlan = (changed: HalfPlan) => rounds.map((round, i) => (i === r ? changed : round))
+    if (rules[r]!.grading === "plain")
+      for (const other of kinds)
+        if (other !== plan.heights[0])
+          yield withPlan({ ...plan, heights: plan.heights.map(() => other) })
     for (const [j, height] of plan.heights.entries()) {
       const place = kinds.indexOf(height)
       for (const other of [kinds[place - 1], kinds[place + 1]])

@@ -7,10 +7,11 @@
 
 import { keepLedger, type Ledger, planBand, type Verdict } from "@roundwright/flatness"
 import { withStarts, writeRounds } from "@roundwright/instructions"
-import type { Centre, Motif } from "@roundwright/motif"
+import { type Centre, countRound, type Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { assumedScWidthMm } from "@roundwright/relaxation"
 import { chainSize, type Gauge, type StitchKind, sizeOf, type Terms } from "@roundwright/stitches"
+import { chainPolygon } from "./chain-polygon.ts"
 import { flatCount, flatIncrease } from "./flat-count.ts"
 import { gaugeHeadings } from "./gauge-headings.ts"
 import { checkStitches } from "./palette.ts"
@@ -29,6 +30,8 @@ export interface CircleOptions {
   readonly increases?: Increases
   /** Stacked increases at that many sharp corners: a polygon. */
   readonly corners?: number
+  /** A chain space at every corner, as is usual, or a group of stitches; chains when absent. */
+  readonly cornerStyle?: "chains" | "stitches"
   /** Repeats every round keeps; chosen when absent. */
   readonly repeats?: number
   readonly centre?: Centre
@@ -84,16 +87,20 @@ export function planCircle(options: CircleOptions): CirclePlan {
     })
     return made
   }
+  const chained =
+    corners > 0 && stitches.length === 1 && (options.cornerStyle ?? "chains") === "chains"
+      ? chainPolygon(gauge, corners, flatCounts, stitches[0]!, build)
+      : null
   const motif =
     corners > 0
-      ? flattestPolygon(stitches, gauge, corners, flatCounts, build)
+      ? (chained ?? flattestPolygon(stitches, gauge, corners, flatCounts, build))
       : build((below, kind, flat) => {
           const before = below.rounds.at(-1)?.elements.length ?? 0
           const steady = stitches.length === 1 ? kind : null
           const count = countFor(flat, repeats, before, steady, gauge)
           return spreadRound(below, kind, count, repeats, increases)
         })
-  const counts = motif.rounds.map((round) => round.elements.length)
+  const counts = motif.rounds.map((round) => countRound(round).stitches)
   const added = counts.map((count, i) => count - (counts[i - 1] ?? 0))
   const ledger = keepLedger(motif, gauge)
   return {

@@ -36,6 +36,7 @@ export function scoreLaid(
     kinds: countBits(ease.used),
     reversals: ease.reversals,
     skips: ease.skips,
+    runs: ease.runs,
   })
 }
 
@@ -44,9 +45,10 @@ export interface Ease {
   readonly used: number
   readonly reversals: number
   readonly skips: number
+  readonly runs: number
 }
 
-const noRounds: Ease = { used: 0, reversals: 0, skips: 0 }
+const noRounds: Ease = { used: 0, reversals: 0, skips: 0, runs: 0 }
 
 export function easeOf(rounds: readonly HalfPlan[]): Ease & { readonly kinds: number } {
   const ease = rounds.reduce(addEase, noRounds)
@@ -58,7 +60,20 @@ export function addEase(ease: Ease, { heights, tops }: HalfPlan): Ease {
   let { used, skips } = ease
   for (const height of heights) used |= 1 << height
   for (const count of tops) if (count === 0) skips++
-  return { used, skips, reversals: ease.reversals + countReversals(heights) }
+  return {
+    used,
+    skips,
+    reversals: ease.reversals + countReversals(heights),
+    runs: ease.runs + countRuns(tops, heights),
+  }
+}
+
+/** Changes of stitch or count along the half side, the corner's own left out. */
+function countRuns(tops: readonly number[], heights: readonly number[]): number {
+  let runs = 0
+  for (let i = 1; i < heights.length; i++) if (heights[i] !== heights[i - 1]) runs++
+  for (let i = 1; i + 1 < tops.length; i++) if (tops[i] !== tops[i - 1]) runs++
+  return runs
 }
 
 function countBits(bits: number): number {

@@ -33,7 +33,9 @@ export function planWords(plan: PlannedCircle): string[] {
     ...increaseWords(plan),
     ...(plan.stitches.length === 1 ? departures(plan.added) : []),
     lastRoundWords(plan),
+    ...staggeredWords(plan),
     ...stackedWords(plan),
+    ...guessedWords(plan),
   ]
 }
 
@@ -125,8 +127,11 @@ function departures(added: readonly number[]): string[] {
   return [sentence.charAt(0).toUpperCase() + sentence.slice(1)]
 }
 
-function lastRoundWords({ corners, counts, flatCounts }: PlannedCircle): string {
+function lastRoundWords({ corners, counts, flatCounts, motif }: PlannedCircle): string {
+  const spaces = motif.rounds.at(-1)!.elements.filter(({ type }) => type === "chain").length
   const [count, flat] = [counts.at(-1)!, flatCounts.at(-1)!]
+  if (corners > 0 && spaces > 0)
+    return `The last round has ${count} stitches and ${spaces} chain corners; without the chains sharp corners would take ${flat.toFixed(1)}.`
   if (corners > 0) {
     const round = (flat * 2 * Math.PI) / polygonFactor(corners)
     return `The last round has ${count}; sharp corners would take ${flat.toFixed(1)}, a circle as far across ${round.toFixed(1)}, and what lies between lies flat with corners that much rounded.`
@@ -138,6 +143,24 @@ function lastRoundWords({ corners, counts, flatCounts }: PlannedCircle): string 
 export function lastCountWords(count: number, flat: number): string {
   const off = 100 * (count / flat - 1)
   return `The last round has ${count} where ${flat.toFixed(1)} would be exactly flat (${off >= 0 ? "+" : ""}${off.toFixed(1)} %).`
+}
+
+/** The rule by which increases keep out of line, where there are rounds enough for it. */
+function staggeredWords({ corners, increases, counts, stitches }: PlannedCircle): string[] {
+  if (corners > 0 || increases === "stacked" || counts.length < 3 || stitches.length > 1) return []
+  return ["Odd rounds begin with half a repeat, so that no increase stands over the one below."]
+}
+
+/** Sizes that nobody measured are said to be guesses. */
+function guessedWords({ stitches, gauge, terms }: PlannedCircle): string[] {
+  const guessed = stitches.filter(
+    (kind) => sizeOf(kind, gauge, { turned: false }).provenance === "extrapolated",
+  )
+  const names = [...new Set(guessed.map((kind) => kindName(kind, terms)))]
+  if (names.length === 0) return []
+  return [
+    `The size of ${listed(names)} is extrapolated, not measured: work three rounds and see, or give a swatch of it.`,
+  ]
 }
 
 /** Increases in line through fewer rounds than this draw no corner yet. */

@@ -3,12 +3,13 @@
 import { keepLedger, type Ledger, type Verdict } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
 import type { Gauge } from "@roundwright/stitches"
+import type { FabricName } from "./fabric/fabric-of.ts"
 import { feetOf } from "./feet.ts"
 import { measureProposal, type ProposalShape } from "./measure-proposal.ts"
 import type { Palette } from "./palette.ts"
 import { type HalfShape, shapeAfter } from "./plan.ts"
-import { easeOf } from "./plan-score.ts"
-import { costWords, kindsUsed, notesOn } from "./proposal-words.ts"
+import type { Ease } from "./plan-score.ts"
+import { costWords, kindsUsed, notesOn, priceWords } from "./proposal-words.ts"
 import { scoreOf } from "./score.ts"
 import type { FoundPlan } from "./search.ts"
 import { type Ground, type SidePlan, workRound } from "./work-plan.ts"
@@ -19,24 +20,24 @@ export interface Proposal {
   /** Index of the first added round. */
   readonly from: number
   readonly corners: number
+  /** Elements of the last round that stand on each corner. */
+  readonly cornerElements: readonly (readonly number[])[]
+  /** What tells it from the other proposals, in a few words: "In lace", "Softest corner". */
+  readonly idea: string
+  readonly fabric: FabricName
+  /** What it costs to work, in words. */
+  readonly price: string
   readonly shape: ProposalShape
   readonly ledger: Ledger
   readonly verdict: Verdict
   /** Names of the stitches the added rounds use, lowest first. */
   readonly stitchKinds: readonly string[]
-  /** 0 is perfect; how it is made up stands in score.ts. By the laid-out shape, and by the fast model. */
+  /** 0 is perfect; how it is made up stands in score.ts. By the laid-out shape. */
   readonly score: number
-  readonly modelScore: number
   /** How sides of unequal counts are evened out, in words; empty where every side is alike. */
   readonly changes: readonly string[]
-  /** The half side that was planned, for the table of side and corner heights. */
-  readonly plan: FoundPlan
-  /** What the plan was worked onto, the place at which its first side begins, and the sides. */
-  readonly onto: {
-    readonly base: Motif
-    readonly start: number
-    readonly sides: readonly SidePlan[]
-  }
+  /** For rounds of single stitches: the half side that was planned and the places it was worked onto. */
+  readonly plan?: FoundPlan
   /** Stitches the search could use. */
   readonly palette: Palette
   readonly notes: readonly string[]
@@ -68,47 +69,54 @@ export function workPlan(
   return ground
 }
 
+/** What a proposal is made of before it is judged. */
+export interface Draft {
+  readonly motif: Motif
+  readonly from: number
+  /** Elements of the last round that stand on each corner. */
+  readonly corners: readonly (readonly number[])[]
+  readonly idea: string
+  readonly fabric: FabricName
+  readonly palette: Palette
+  readonly changes: readonly string[]
+  readonly plan?: FoundPlan
+  /** The whole piece, where the motif stands in for it. */
+  readonly restore: (worked: Motif) => Motif
+}
+
+/** @param ease what makes it easy to follow, for its score */
 export function propose(
-  ground: Ground,
-  from: number,
+  draft: Draft,
   gauge: Gauge,
-  plan: FoundPlan,
-  palette: Palette,
-  changes: readonly string[],
-  onto: Proposal["onto"],
+  ease: Ease & { readonly kinds: number },
+  laid?: ProposalShape,
 ): Proposal {
-  const { motif } = ground
-  const corners = ground.corners.length
-  const shape = measureProposal(motif, gauge, ground.corners, from)
-  const ledger = keepLedger(motif, gauge)
+  const { motif, from, palette, changes, plan } = draft
+  const corners = draft.corners.length
+  const shape = laid ?? measureProposal(motif, gauge, draft.corners, from)
   return {
     motif,
     from,
     corners,
+    cornerElements: draft.corners,
+    idea: draft.idea,
+    fabric: draft.fabric,
+    price: priceWords(motif, from, draft.fabric, draft.corners),
     shape,
-    ledger,
+    ledger: keepLedger(draft.restore(motif), gauge),
     verdict: shape.judged.verdict,
-    stitchKinds: kindsUsed(plan.rounds, palette),
+    stitchKinds: kindsUsed(motif, from, palette),
     score: scoreOf({
-      ...easeOf(plan.rounds),
+      ...ease,
       bow: shape.bowMm / shape.sideMm,
-      uneven: shape.unevenMm / shape.sideMm,
+      uneven: draft.fabric === "solid" ? shape.unevenMm / shape.sideMm : 0,
       angleOffDeg: shape.cornerAngleDeg - (180 - 360 / corners),
       fullnessOff: shape.fullness - 1,
       strainEnergy: shape.strainEnergy,
     }),
-    modelScore: plan.score,
     changes: changes.length === 0 ? [] : [...changes, costWords(shape, corners)],
-    plan,
-    onto,
+    ...(plan === undefined ? {} : { plan }),
     palette,
-    notes: notesOn(
-      plan.rounds,
-      palette,
-      { ...motif, rounds: motif.rounds.slice(0, from) },
-      corners,
-      shape,
-      shape.judged.verdict,
-    ),
+    notes: notesOn(motif, from, palette, corners, shape, shape.judged.verdict),
   }
 }

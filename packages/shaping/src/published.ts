@@ -18,6 +18,8 @@ import {
   type StitchKind,
   type Terms,
 } from "@roundwright/stitches"
+import { baseWords } from "./base-words.ts"
+import type { FabricName } from "./fabric/fabric-of.ts"
 import { gaugeHeadings } from "./gauge-headings.ts"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { type CircleOptions, planCircle } from "./plan-circle.ts"
@@ -27,6 +29,11 @@ import { squareCircle } from "./square-circle.ts"
 import type { SquareOptions } from "./square-options.ts"
 
 export interface PublishedProposal {
+  /** What tells it from the others: "In lace", "In solid fabric", "Softest corner", "Quickest". */
+  readonly idea: string
+  /** What the added rounds are made of, and what that costs to work. */
+  readonly fabric: FabricName
+  readonly price: string
   /** Text of each added round. */
   readonly rounds: readonly string[]
   /** The whole pattern, the added rounds included. */
@@ -56,10 +63,13 @@ export function squareProposals(
   gauge: Gauge,
   text: string,
   options: SquareOptions,
-): { proposals: PublishedProposal[] } {
+): { proposals: PublishedProposal[]; base: string | null } {
   const terms = options.terms ?? (text.trim() === "" ? "US" : readPattern(text).terms)
   const proposals = squareCircle(motif, gauge, { ...options, terms })
-  return { proposals: proposals.map((proposal) => publishProposal(proposal, text, gauge, terms)) }
+  return {
+    proposals: proposals.map((proposal) => publishProposal(proposal, text, gauge, terms)),
+    base: baseWords(motif, gauge),
+  }
 }
 
 /**
@@ -81,6 +91,9 @@ export function publishProposal(
   const whole = withStarts(motif, from)
   const rounds = writeRounds(whole, from, terms, { fastenOff: true })
   return {
+    idea: proposal.idea,
+    fabric: proposal.fabric,
+    price: proposal.price,
     rounds,
     text:
       reading === null

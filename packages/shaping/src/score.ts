@@ -17,10 +17,15 @@ export const remarkable = {
   strain: 0.035,
 } as const
 
-/** Ease counts little against shape, but settles ties: one more kind of stitch, one turn in the grading, one gap. */
-const perKind = 0.05
-const perReversal = 0.25
-const perSkip = 0.5
+/**
+ * Ease against shape: one more kind of stitch; one turn in the grading, and one place passed over, each as bad as a
+ * departure that a maker would remark on; one more change of stitch or count along half a side, which is a phrase more to
+ * read and a place more to watch.
+ */
+const perKind = 0.2
+const perReversal = 1
+const perSkip = 1
+const perRun = 0.3
 
 export interface ScoreParts {
   /** Shares of the side's length. */
@@ -35,6 +40,8 @@ export interface ScoreParts {
   /** Turns in the grading of heights, and places skipped, over half a side. */
   readonly reversals: number
   readonly skips: number
+  /** Changes of stitch or count along half a side. */
+  readonly runs: number
 }
 
 export function scoreOf(parts: ScoreParts): number {
@@ -46,7 +53,8 @@ export function scoreOf(parts: ScoreParts): number {
     (2 * parts.strainEnergy) / remarkable.strain ** 2 +
     perKind * (parts.kinds - 1) +
     perReversal * parts.reversals +
-    perSkip * parts.skips
+    perSkip * parts.skips +
+    perRun * parts.runs
   )
 }
 

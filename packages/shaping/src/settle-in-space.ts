@@ -33,21 +33,26 @@ export function settleInSpace(
     if (!all && distanceFromTarget(settledOnes[i]!) <= distanceFromTarget(before)) break
   }
   return settledOnes
-    .map((proposal, place) => ({ proposal, place, distance: distanceFromTarget(proposal) }))
+    .map((proposal, place) => ({ proposal, place, distance: shortfall(proposal) }))
     .sort((one, other) => one.distance - other.distance || one.place - other.place)
     .map(({ proposal }) => proposal)
 }
 
+/** How far short a proposal falls; 0 where it is straight and flat by its own measure, whatever its place. */
+function shortfall(proposal: Proposal): number {
+  const distance = distanceFromTarget(proposal)
+  return distance <= 1 ? 0 : distance
+}
+
 function settled(proposal: Proposal, gauge: Gauge): Proposal {
-  const { motif, from, plan, palette, corners, shape } = proposal
+  const { motif, from, palette, corners, shape } = proposal
   const laid = layOutAsChecked(motif, gauge)
   if (!laid) return proposal
   const { verdict, fromRound, blockingStretch, blockingRound } = laid
-  const base = { ...motif, rounds: motif.rounds.slice(0, from) }
   return {
     ...proposal,
     verdict,
     shape: { ...shape, judged: { verdict, fromRound, blockingStretch, blockingRound } },
-    notes: notesOn(plan.rounds, palette, base, corners, shape, verdict),
+    notes: notesOn(motif, from, palette, corners, shape, verdict),
   }
 }

@@ -7,8 +7,11 @@ import type { StitchKind } from "@roundwright/stitches"
 /** How increases stand over those of the round before. */
 export type Increases = "staggered" | "stacked"
 
-/** Shifts of successive rounds in shares of the distance between increases: each falls in a gap left so far. */
-const shifts = [0, 1 / 2, 1 / 4, 3 / 4] as const
+/**
+ * Shifts of successive rounds in shares of the distance between increases: round 2 begins with a whole repeat, round 3 with
+ * half of one, and so on by turns, which is a rule that can be kept in mind.
+ */
+const shifts = [0, 1 / 2] as const
 
 /**
  * One more round of a disc: `count` stitches over the `below` of the round before, alike in every repeat.

@@ -1,35 +1,27 @@
-// From any last round to a polygon with straight sides: the search proposes, the laid-out shape decides.
+// From any last round to a polygon with straight sides: ideas are searched one after the other, the laid-out shape decides
+// within each, and what is shown differs in kind.
 
+import { keepLedger } from "@roundwright/flatness"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
-import { type Case, Jury } from "./jury.ts"
-import { type Palette, paletteOf, usualStitches } from "./palette.ts"
+import { firstWithout } from "./different.ts"
+import { ideasFor } from "./ideas.ts"
+import { measureProposal } from "./measure-proposal.ts"
+import { paletteOf, usualStitches } from "./palette.ts"
 import type { SearchCount } from "./plan-score.ts"
 import type { Proposal } from "./proposal.ts"
-import { searchPlans } from "./search.ts"
 import { settleInSpace } from "./settle-in-space.ts"
-import { checkOptions, rulesFor, type SquareOptions } from "./square-options.ts"
-import { plainStarts, type Start, startsFor } from "./square-starts.ts"
+import { checkOptions, type SquareOptions } from "./square-options.ts"
+import { type StandIn, standInFor } from "./stand-in.ts"
+import { distanceFromTarget } from "./target.ts"
 
 const usualProposals = 5
-/** Laid out and measured: enough that the model's errors do not decide, few enough for a second. */
-const mostJudged = 6
-const fewestJudged = 3
-/** Nodes of net laid out in all: keeps large pieces within a few seconds. */
-const mostJudgedNodes = 2_400
-/** The same with the last rounds searched again: a piece of some thousand stitches is laid out once. */
-const mostNodesInAll = 6_000
-/** The same while no proposal meets the target: such circles are rare and worth a few seconds. */
-const mostNodesIfPoor = 30_000
-/** Plans whose last round is searched again over the edge as the net laid it, always and where none meets the target. */
-const mostAimed = 3
-const mostAimedIfPoor = 9
 
 /**
- * Proposals for added rounds that turn the motif's last round into a polygon, best first.
- * @throws RoundwrightError `bad-corners`, `bad-rounds`, `no-stitches`, `slip-stitch`, `no-rounds`, `too-many-places`,
- *   `nothing-fits`
+ * Proposals for added rounds that turn the motif's last round into a polygon: the best in the piece's own fabric first.
+ * @throws RoundwrightError `bad-corners`, `bad-rounds`, `no-stitches`, `slip-stitch`, `no-rounds`, `too-few-places`,
+ *   `too-many-places`, `nothing-fits`
  */
 export function squareCircle(
   motif: Motif,
@@ -38,67 +30,77 @@ export function squareCircle(
   count: SearchCount = { bounded: 0 },
 ): Proposal[] {
   checkOptions(options)
-  const { lastStraightRound: last, terms = "US" } = options
+  if (motif.rounds.length === 0)
+    throw new RoundwrightError("no-rounds", "The motif has no round to start from.", {
+      hint: "Give at least one round.",
+    })
+  const { lastStraightRound: last, terms = "US", proposals: wanted = usualProposals } = options
   const allowed = options.stitches ?? usualStitches
   const palette = paletteOf(last ? [...allowed, last] : allowed, gauge, terms)
-  const rules = rulesFor(options, palette, allowed)
-  const jury = new Jury(motif, gauge, palette, count)
-  const starts = startsFor(motif, gauge, options.corners, rules, allowed, terms)
-  const found = casesOf(starts, palette, count)
-  judgeFirst(jury, found)
-  aim(jury, mostAimed, mostNodesInAll)
-  if (!jury.targetMet) aim(jury, mostAimedIfPoor - mostAimed, mostNodesInAll)
-  if (!jury.targetMet && !jury.hopeless) {
-    const others = plainStarts(motif, gauge, options.corners, rules, allowed, terms, starts)
-    judgeMore(jury, [...found, ...casesOf(others, palette, count)])
-    jury.climb(mostNodesIfPoor)
+  const standIn = standInFor(motif, gauge)
+  const chosen: Proposal[] = []
+  const rest: Proposal[] = []
+  let refused: unknown = null
+  for (const idea of ideasFor(
+    standIn?.motif ?? motif,
+    gauge,
+    options,
+    palette,
+    allowed,
+    count,
+    standIn?.restore ?? ((worked) => worked),
+  )) {
+    if (chosen.length >= wanted) break
+    try {
+      const found = idea.find()
+      const own = firstWithout(found, chosen)
+      if (own !== null) chosen.push(own)
+      rest.push(...found.filter((one) => one !== own))
+    } catch (error) {
+      if (!(error instanceof RoundwrightError)) throw error
+      refused ??= error
+    }
   }
-  if (jury.size === 0)
+  while (chosen.length < wanted) {
+    const next = firstWithout(rest, chosen)
+    if (next === null) break
+    chosen.push(next)
+  }
+  if (chosen.length === 0) {
+    if (refused !== null) throw refused
     throw new RoundwrightError("nothing-fits", "No round of these stitches and corners fits.", {
       hint: "Allow more stitches, another corner style or more rounds.",
       numbers: { corners: options.corners, rounds: options.rounds },
     })
-  const best = jury.best().slice(0, options.proposals ?? usualProposals)
-  return settleInSpace(
-    best.map(({ proposal }) => proposal),
-    gauge,
-    options.judgeAllInSpace ?? false,
-  )
-}
-
-/** The best plans by the fast model for every way to begin, best first. */
-function casesOf(starts: readonly Start[], palette: Palette, count: SearchCount): Case[] {
-  return starts
-    .flatMap((start) =>
-      start.beginnings.flatMap((beginning) =>
-        searchPlans([beginning.half], palette, start.rules, mostJudged, count).map((plan) => ({
-          plan,
-          beginning,
-          start,
-        })),
-      ),
-    )
-    .sort((a, b) => a.plan.score - b.plan.score)
-}
-
-function judgeFirst(jury: Jury, cases: readonly Case[]): void {
-  for (const one of cases) {
-    if (jury.size >= mostJudged) return
-    if (jury.size >= fewestJudged && jury.nodes > mostJudgedNodes) return
-    if (jury.size > 0 && jury.nodes > mostNodesInAll) return
-    jury.judge(one)
   }
+  const shown = workable(chosen).slice(0, wanted)
+  const whole = standIn === null ? shown : workable(putBack(shown, standIn, motif, gauge))
+  return settleInSpace(whole, gauge, options.judgeAllInSpace ?? false)
 }
 
-function aim(jury: Jury, most: number, mostNodes: number): void {
-  for (let aimed = 0; aimed < most && jury.nodes <= mostNodes; aimed++)
-    if (!jury.aimAtBest()) return
+/** Those that are straight, true and flat by their own measure; all where none is. */
+function workable(proposals: readonly Proposal[]): readonly Proposal[] {
+  const good = proposals.filter((one) => distanceFromTarget(one) <= 1)
+  return good.length > 0 ? good : proposals
 }
 
-/** The plans left, each aimed again when it comes out best, until one meets the target. */
-function judgeMore(jury: Jury, cases: readonly Case[]): void {
-  for (const one of cases) {
-    if (jury.targetMet || jury.nodes > mostNodesIfPoor / 2) return
-    if (jury.judge(one) && !jury.targetMet) jury.aimAtBest()
-  }
+/** Nodes laid out beyond the first proposal's: a second or so. */
+const mostNodes = 3_000
+
+/** The proposals on the whole piece; measured on it again as far as that is quick, the first always. */
+function putBack(
+  found: readonly Proposal[],
+  standIn: StandIn,
+  base: Motif,
+  gauge: Gauge,
+): Proposal[] {
+  let nodes = 0
+  return found.map((proposal, place) => {
+    const motif = standIn.restore(proposal.motif)
+    const moved = { ...proposal, motif, from: base.rounds.length }
+    nodes += place === 0 ? 0 : motif.rounds.reduce((sum, round) => sum + round.elements.length, 0)
+    if (nodes > mostNodes) return moved
+    const shape = measureProposal(motif, gauge, proposal.cornerElements, moved.from)
+    return { ...moved, shape, ledger: keepLedger(motif, gauge), verdict: shape.judged.verdict }
+  })
 }

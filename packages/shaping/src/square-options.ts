@@ -2,7 +2,7 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { kindName, type StitchKind, type Terms } from "@roundwright/stitches"
-import type { RoundRules } from "./candidates.ts"
+import type { Grading, RoundRules } from "./candidates.ts"
 import type { Palette } from "./palette.ts"
 
 /** `chains`: a chain space at every corner; `stitches`: none; `any`: whichever comes out better. */
@@ -11,7 +11,7 @@ export type CornerStyle = "any" | "chains" | "stitches"
 export interface SquareOptions {
   /** 3 to 12. */
   readonly corners: number
-  /** Rounds to work, 1 to 6, a last straightening round not counted. */
+  /** Rounds to work, 1 to 12, a last straightening round not counted. */
   readonly rounds: number
   /** Stitches allowed; sc, hdc, dc and tr when absent. */
   readonly stitches?: readonly StitchKind[]
@@ -28,7 +28,7 @@ export interface SquareOptions {
 
 const fewestCorners = 3
 const mostCorners = 12
-const mostRounds = 6
+const mostRounds = 12
 /** Longer corner chains are loops, not corners. */
 const mostCornerChains = 3
 /** More stitches in one corner place than this do not fit side by side. */
@@ -52,28 +52,53 @@ export function checkOptions({ corners, rounds }: SquareOptions): void {
     })
 }
 
+/** How freely heights are chosen: fewer rounds graded and lower stitches are easier to work. */
+export interface Manner {
+  /** The round (from 0) whose heights may differ, or all. */
+  readonly gradedAt: number | "all"
+  /** Taller stitches are left out; null for none. */
+  readonly tallest: StitchKind["basic"] | null
+  /** Of the rounds that may be graded. */
+  readonly grading: Grading
+}
+
 /** One for each round to work, a last straightening round included. */
 export function rulesFor(
   options: SquareOptions,
   palette: Palette,
   allowed: readonly StitchKind[],
+  manner: Manner = { gradedAt: "all", tallest: null, grading: "any" },
 ): RoundRules[] {
   const names = allowed.map((kind) => kindName(kind))
   const index = (kind: StitchKind) =>
     palette.kinds.findIndex((other) => kindName(other) === kindName(kind))
-  const kinds = palette.kinds.flatMap((kind, i) => (names.includes(kindName(kind)) ? [i] : []))
+  const all = palette.kinds.flatMap((kind, i) => (names.includes(kindName(kind)) ? [i] : []))
+  const low = all.filter((kind) => !(palette.heightMm[kind]! > heightOf(palette, manner.tallest)))
+  const kinds = low.length > 0 ? low : all.slice(0, 1)
   const style = options.cornerStyle ?? "any"
-  const all = Array.from({ length: mostCornerChains + 1 }, (_, chains) => chains)
-  const chains = style === "stitches" ? [0] : style === "chains" ? all.slice(1) : all
+  const every = Array.from({ length: mostCornerChains + 1 }, (_, chains) => chains)
+  const chains = style === "stitches" ? [0] : style === "chains" ? every.slice(1) : every
   const straight = options.lastStraightRound
   const total = options.rounds + (straight ? 1 : 0)
   return Array.from({ length: total }, (_, round): RoundRules => {
     const last = round === total - 1
+    // In rounds that are easy to work the corner is the same kind from the first to the last.
+    const alike = manner.grading !== "any" && style !== "any"
     return {
       kinds: last && straight ? [index(straight)] : kinds,
-      cornerChains: last ? chains : style === "stitches" ? [0] : all,
-      sharpCorners: last,
+      cornerChains: last || alike ? chains : style === "stitches" ? [0] : every,
+      sharpCorners: last || alike,
       mostInCorner,
+      grading:
+        manner.gradedAt === "all" || manner.gradedAt === round
+          ? manner.grading
+          : ("plain" as const),
     }
   })
+}
+
+function heightOf(palette: Palette, tallest: StitchKind["basic"] | null): number {
+  if (tallest === null) return Number.POSITIVE_INFINITY
+  const index = palette.kinds.findIndex((kind) => kindName(kind) === tallest)
+  return index < 0 ? Number.POSITIVE_INFINITY : palette.heightMm[index]!
 }

@@ -5,7 +5,7 @@
 
 import { severityOf } from "@roundwright/flatness"
 import type { Proposal } from "./proposal.ts"
-import { squaringTarget } from "./squaring-target.ts"
+import { sideSpread, squaringTarget } from "./squaring-target.ts"
 
 /** Beyond `blocks-flat` no pinning out makes a piece of it. */
 const blocksFlat = 1
@@ -15,6 +15,7 @@ export function distanceFromTarget(proposal: Proposal): 0 | 1 | 2 | 3 {
   const { shape, verdict } = proposal
   if (severityOf(verdict) > blocksFlat) return 3
   if (!meets(proposal, shape.bowMm / shape.sideMm, shape.cornerAngleDeg)) return 2
+  if (sideSpread(shape.sides) > squaringTarget.sideSpread) return 2
   const { asChecked } = shape
   const agreed =
     asChecked.corners === proposal.corners &&

@@ -28,7 +28,13 @@ describe("columns put in and taken out", () => {
         fc.integer({ min: 0, max: 4 }),
         fc.array(fc.nat(200), { minLength: 1, maxLength: 5 }),
         (corners, round, spots) => {
-          const { motif } = planCircle({ stitches: [{ basic: "dc" }], gauge, rounds: 5, corners })
+          const { motif } = planCircle({
+            stitches: [{ basic: "dc" }],
+            gauge,
+            rounds: 5,
+            corners,
+            cornerStyle: "stitches",
+          })
           const size = motif.rounds[round]!.elements.length
           const places = [...new Set(spots.map((spot) => spot % size))]
           const more = insertColumns(motif, round, places)
@@ -180,7 +186,13 @@ describe("changes made to pieces with chains and mixed heights", () => {
 
 describe("whole rounds put in and taken out", () => {
   it("leave a motif that holds together, and undo one another, wherever they stand", () => {
-    const { motif } = planCircle({ stitches: [{ basic: "dc" }], gauge, rounds: 6, corners: 4 })
+    const { motif } = planCircle({
+      stitches: [{ basic: "dc" }],
+      gauge,
+      rounds: 6,
+      corners: 4,
+      cornerStyle: "stitches",
+    })
     for (let index = 0; index < motif.rounds.length; index++) {
       const more = applyToMotif(motif, index, { kind: "add-round" })!
       validateMotif(more)

@@ -13,6 +13,7 @@ const rules: RoundRules = {
   cornerChains: [0, 1, 2, 3],
   sharpCorners: true,
   mostInCorner: 7,
+  grading: "any",
 }
 
 describe("the search for a round", () => {

@@ -40,23 +40,27 @@ describe("a circle squared", () => {
   })
 
   it("is judged by the laid-out shape: the net's own outline agrees", () => {
-    const [best] = squareCircle(discEndingAt(dc, 36, gauge), gauge, { corners: 4, rounds: 2 })
+    // A corner without chains: of a chain drawn out to a tip the two measures take another point.
+    const options = { corners: 4, rounds: 2, cornerStyle: "stitches" } as const
+    const best = squareCircle(discEndingAt(dc, 36, gauge), gauge, options).find(
+      ({ fabric }) => fabric === "solid",
+    )
     const { outline } = layOut(best!.motif, gauge, { inSpace: false })
     expectClose(
-      best!.shape.bowMm,
-      outline.bowMm,
-      0.01,
-      "two ways of measuring one shape, widths of sc",
+      best!.shape.bowMm / best!.shape.sideMm,
+      outline.bowMm / best!.shape.sideMm,
+      squaringTarget.bow / 10,
+      "a tenth of the straightness asked for: the middle third may begin a stitch sooner or later",
     )
     expectClose(best!.shape.cornerReachMm, outline.cornerReachMm, 0.01, "as above")
   })
 
   it("tells how sides of unequal counts are evened out", () => {
     const proposals = squareCircle(discEndingAt(dc, 38, gauge), gauge, { corners: 4, rounds: 2 })
-    for (const proposal of proposals) {
-      expect(proposal.changes.length).toBeGreaterThan(0)
-      validateMotif(proposal.motif)
-    }
+    const inStitches = proposals.filter(({ fabric }) => fabric === "solid")
+    expect(inStitches.length).toBeGreaterThan(0)
+    for (const proposal of inStitches) expect(proposal.changes.length).toBeGreaterThan(0)
+    for (const proposal of proposals) validateMotif(proposal.motif)
   })
 
   it("says which stitches are added, skipped or shared, and what it costs", () => {
@@ -68,7 +72,7 @@ describe("a circle squared", () => {
       for (const [, list] of words.matchAll(/stitch(?:es)? ([\d, and]+) of round/g))
         for (const number of list!.match(/\d+/g)!) expect(Number(number)).toBeLessThanOrEqual(37)
     expect(told.filter((words) => /sides differ by up to/.test(words)).length).toBe(
-      proposals.length,
+      proposals.filter(({ changes }) => changes.length > 0).length,
     )
   })
 
@@ -86,7 +90,7 @@ describe("a circle squared", () => {
       )
       expect(into).not.toContain(named - 1)
       // With no other place passed over by the plan, it is the only one.
-      if (plan.rounds[0]!.tops.every((tops) => tops > 0)) expect(new Set(into).size).toBe(36)
+      if (plan!.rounds[0]!.tops.every((tops) => tops > 0)) expect(new Set(into).size).toBe(36)
     }
   })
 
@@ -145,9 +149,11 @@ describe("a circle squared", () => {
       stitches: readStitchList("sc, hdc, dc"),
       cornerStyle: "chains",
     })
-    for (const { motif: made, stitchKinds } of chained) {
+    for (const { motif: made, stitchKinds, cornerElements } of chained) {
       expect(stitchKinds.every((name) => ["sc", "hdc", "dc"].includes(name))).toBe(true)
-      expect(made.rounds.at(-1)!.elements.filter(({ type }) => type === "chain")).toHaveLength(4)
+      const last = made.rounds.at(-1)!.elements
+      for (const corner of cornerElements)
+        expect(corner.some((e) => last[e]!.type === "chain")).toBe(true)
     }
     const [straight] = squareCircle(motif, gauge, { corners: 4, rounds: 1, lastStraightRound: sc })
     const last = straight!.motif.rounds.at(-1)!.elements
@@ -219,7 +225,7 @@ describe("the round after a graded one", () => {
 
   it("is tall in the middle of the side, low with chains or a group at the corner, and straight", () => {
     const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
-    const rows = cornerTable(best!, gauge)
+    const rows = cornerTable(best!)
     const heights = ["sc", "hdc", "dc", "tr"]
     const stitches = rows.filter(({ stitch }) => heights.includes(stitch))
     expect(heights.indexOf(stitches[0]!.stitch)).toBeGreaterThan(
@@ -230,14 +236,14 @@ describe("the round after a graded one", () => {
 
   it("shows why: what must still be moved out is most in the middle, and is moved", () => {
     const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
-    const rows = cornerTable(best!, gauge)
+    const rows = cornerTable(best!)
     const side = rows.filter((row) => row.place < rows.at(-1)!.place)
     expect(side[0]!.mustMm).toBeGreaterThan(side.at(-1)!.mustMm)
-    for (const row of rows) {
+    for (const row of rows)
       expectClose(row.leftMm, row.mustMm - row.movesMm, 1e-12, "by definition")
-      // Lengths are in widths of one sc: what whole stitches leave over is less than half of one.
-      expect(Math.abs(row.leftMm)).toBeLessThan(0.5)
-    }
+    // Lengths are in widths of one sc: what whole stitches leave over is less than half of one. The stitches in the corner
+    // itself stand short of it: its chain makes the tip.
+    for (const row of side) expect(Math.abs(row.leftMm)).toBeLessThan(0.5)
   })
 })
 
@@ -250,7 +256,7 @@ describe("rows of the table of side and corner", () => {
         rounds: 2,
         cornerStyle,
       })
-      const rows = cornerTable(best!, gauge)
+      const rows = cornerTable(best!)
       const chains = rows.filter(({ stitch }) => stitch.startsWith("ch "))
       expect(chains).toHaveLength(cornerStyle === "chains" ? 2 : 0)
       for (const { round, stitch, written } of rows) {

@@ -40,10 +40,11 @@ function proposalHtml(proposal: Proposal): Child {
     `sides of ${length(proposal.sideMm)} mm, bowed ${way} by ${length(bow)} mm`,
     `corners of ${Math.round(proposal.cornerAngleDeg)}\u00b0`,
     `fullness ${formatFullness(proposal.fullness)}`,
+    proposal.price,
   ]
   const remarks = [...proposal.changes, ...proposal.notes]
   return [
-    `In ${listed(proposal.stitchKinds)}: it ${verdictWord(proposal.verdict)}.`,
+    `${proposal.idea}, with ${listed(proposal.stitchKinds)}: it ${verdictWord(proposal.verdict)}.`,
     element("span", { class: "after" }, keepUnits(`${sentence(facts.join(", "))}.`)),
     element(
       "pre",

@@ -1,0 +1,116 @@
+// What proposals can differ in: the piece's own fabric first, then other fabrics, then a corner without a hole, then fewer
+// rounds. Each idea is searched on its own, so that five proposals are five ideas.
+
+import type { Motif } from "@roundwright/motif"
+import type { Gauge, StitchKind } from "@roundwright/stitches"
+import { type Fabric, type FabricName, fabricOf } from "./fabric/fabric-of.ts"
+import { fabricProposals } from "./fabric/fabric-proposals.ts"
+import { cornersOf, fillings } from "./fabric/fillings.ts"
+import { thinned } from "./fabric/thinned.ts"
+import type { Palette } from "./palette.ts"
+import type { SearchCount } from "./plan-score.ts"
+import type { Proposal } from "./proposal.ts"
+import { solidProposals } from "./solid-proposals.ts"
+import type { SquareOptions } from "./square-options.ts"
+
+export interface Idea {
+  readonly idea: string
+  /** Best first. */
+  find(): Proposal[]
+}
+
+const fabricWords: Readonly<Record<FabricName, string>> = {
+  lace: "In lace",
+  mesh: "In mesh",
+  groups: "In groups",
+  shells: "In shells",
+  solid: "In solid fabric",
+}
+export const softest = "Softest corner"
+export const quickest = "Quickest"
+
+/** Best fabric first: the piece's own. */
+export function ideasFor(
+  motif: Motif,
+  gauge: Gauge,
+  options: SquareOptions,
+  palette: Palette,
+  allowed: readonly StitchKind[],
+  count: SearchCount,
+  restore: (worked: Motif) => Motif,
+): Idea[] {
+  const own = fabricOf(motif)
+  const style = options.cornerStyle ?? "any"
+  const solid = (idea: string, changed: Partial<SquareOptions>, thorough: boolean): Idea => ({
+    idea,
+    find: () => {
+      const wish = {
+        options: { ...options, ...changed },
+        palette,
+        allowed,
+        idea,
+        thorough,
+        restore,
+      }
+      return solidProposals(motif, gauge, wish, count).map(({ proposal }) => proposal)
+    },
+  })
+  const fabric = (
+    name: Exclude<FabricName, "solid">,
+    onto: Fabric,
+    changed: Partial<SquareOptions> & { readonly idea?: string },
+    thorough: boolean,
+  ): Idea => {
+    const idea = changed.idea ?? fabricWords[name]
+    const { rounds, cornerStyle = style } = { ...options, ...changed }
+    return {
+      idea,
+      find: () =>
+        fabricProposals(motif, gauge, options.corners, {
+          idea,
+          name,
+          onto,
+          fillings: fillings[name],
+          corners: cornersOf(name, cornerStyle),
+          rounds,
+          palette,
+          thorough,
+          restore,
+        }),
+    }
+  }
+  const chains = style === "any" ? ({ cornerStyle: "chains" } as const) : {}
+  const inSolid = (thorough: boolean) => solid(fabricWords.solid, chains, thorough)
+  // A last straight round is one of single stitches, and what it is worked on with it.
+  if (options.lastStraightRound !== undefined) return [inSolid(true), solid(softest, {}, true)]
+  const fewer = { rounds: options.rounds - 1 }
+  if (own.name === "solid") {
+    const groups = thinned(own, options.corners, stitchesOfGroup)
+    const long = own.units.length > longRound
+    const mesh = long ? null : thinned(own, options.corners, stitchesOfMesh)
+    return [
+      inSolid(true),
+      ...(groups === null ? [] : [fabric("groups", groups, {}, false)]),
+      ...(mesh === null ? [] : [fabric("mesh", mesh, {}, false)]),
+      ...(style === "any" ? [solid(softest, { cornerStyle: "stitches" }, false)] : []),
+      ...(fewer.rounds > 0 ? [solid(quickest, { ...chains, ...fewer }, false)] : []),
+    ]
+  }
+  const other = own.name === "groups" ? ("lace" as const) : ("groups" as const)
+  return [
+    fabric(own.name, own, {}, true),
+    inSolid(false),
+    fabric(other, own, {}, false),
+    ...(style === "any"
+      ? [fabric(own.name, own, { cornerStyle: "stitches", idea: softest }, false)]
+      : []),
+    ...(fewer.rounds > 0 ? [fabric(own.name, own, { ...fewer, idea: quickest }, false)] : []),
+  ]
+}
+
+/** Over a longer round mesh is not tried: its nets take seconds each. */
+const longRound = 100
+
+/** Stitches of solid fabric that a group, and a post of mesh, takes up. */
+const stitchesOfGroup = 3
+const stitchesOfMesh = 2

@@ -1,0 +1,54 @@
+// First looks at squaring: circles cut out of published motifs, keyed before they were run, run once, and the figures
+// written down for good. What is mended afterwards is mended by classes of faults; the next batch tells.
+
+import { readFileSync } from "node:fs"
+
+interface SquaringCase {
+  readonly id: string
+  readonly url: string
+  readonly kind: string
+  readonly corners: number
+  readonly rounds: number
+  /** Null where nothing was proposed. */
+  readonly idea: string | null
+  readonly held: number | null
+  readonly chainsAlongSides: boolean
+  readonly chainCorner: boolean
+  readonly usesTr: boolean
+  readonly needsTr: boolean
+  readonly designerUsesTr: boolean
+  readonly gradedRounds: number
+  readonly monotone: boolean
+  readonly wordsARound: number
+  readonly designerWordsARound: number
+  readonly bowPercent: number | null
+  readonly angleOffDeg: number | null
+  readonly verdict: string | null
+  readonly readsBack: boolean
+  readonly alike: boolean
+}
+
+export interface SquaringLook {
+  readonly look: number
+  readonly cases: readonly SquaringCase[]
+}
+
+export function squaringLooks(): SquaringLook[] {
+  const file = new URL("./squaring-looks.json", import.meta.url)
+  return (JSON.parse(readFileSync(file, "utf8")) as { looks: SquaringLook[] }).looks
+}
+
+/** Lines of the table: how many of the circles with a proposal meet each of what makers do. */
+export function squaringLookWords({ look, cases }: SquaringLook): string[] {
+  const made = cases.filter(({ idea }) => idea !== null)
+  const open = made.filter(({ kind }) => kind === "lace" || kind === "granny")
+  const share = (of: readonly SquaringCase[], meets: (one: SquaringCase) => boolean) =>
+    `${of.filter(meets).length} of ${of.length}`
+  const median = (values: number[]) => values.sort((a, b) => a - b)[values.length >> 1] ?? 0
+  return [
+    `look ${look}: ${made.length} of ${cases.length} circles with a proposal; sides bow under 2 % ${share(made, (one) => Math.abs(one.bowPercent ?? 9) < 2)}, corners within 3 degrees ${share(made, (one) => Math.abs(one.angleOffDeg ?? 9) <= 3)}, flat off the hook ${share(made, (one) => one.verdict === "flat")}`,
+    `  every unit held ${share(made, (one) => one.held === 1)}, chains along the sides of lace and granny ${share(open, (one) => one.chainsAlongSides)}, chain corner ${share(made, (one) => one.chainCorner)}`,
+    `  tr only where needed or the designer's ${share(made, (one) => !one.usesTr || one.needsTr || one.designerUsesTr)}, at most one graded round ${share(made, (one) => one.gradedRounds <= 1)}, heights one way ${share(made, (one) => one.monotone)}`,
+    `  read back ${share(made, (one) => one.readsBack)}, no round in common ${share(made, (one) => !one.alike)}, median words a round ${median(made.map((one) => one.wordsARound))} (designers ${median(made.map((one) => one.designerWordsARound))})`,
+  ]
+}
