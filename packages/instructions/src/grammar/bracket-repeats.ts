@@ -2,7 +2,7 @@
 
 import type { Place, Step, Times } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
-import { clause, isUnplaced } from "./clauses.ts"
+import { clause, isUnplaced, repeatOf } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { gathered } from "./gathered-lists.ts"
 import { atPlace, readPlace } from "./places.ts"
@@ -19,14 +19,7 @@ export function repeatedBracket(
   extra: Pick<Clause, "totals" | "remarks" | "names">,
 ): Clause[] {
   const cursor = chart.cursor
-  const repeat: Step = {
-    ...cursor.since(start),
-    do: "repeat",
-    body,
-    last: null,
-    ending: null,
-    times,
-  }
+  const repeat = repeatOf(cursor.since(start), body, times)
   const shared = cursor.attempt(() => readSharedPlace(cursor, repeat))
   if (shared) return [clause(cursor, shared, cost, extra)]
   const at = cursor.at
@@ -119,14 +112,7 @@ export function placedBracket(
   if (place.at === "each" && !later && body.some(namesNext)) {
     // "(3 dc in next sp, ch 2) in each sp": over and over.
     const times: Times = { kind: "until", until: { kind: "around" } }
-    const repeat: Step = {
-      ...cursor.since(start),
-      do: "repeat",
-      body,
-      last: null,
-      ending: null,
-      times,
-    }
+    const repeat = repeatOf(cursor.since(start), body, times)
     return [clause(cursor, [repeat], cost, extra)]
   }
   const group: Step = { ...cursor.since(start), do: "group", steps: body, place }
@@ -153,14 +139,7 @@ export function placedBracket(
     ]
   }
   if (later && place.at === "ring" && later.kind !== "until") {
-    const inner: Step = {
-      ...cursor.since(start),
-      do: "repeat",
-      body,
-      last: null,
-      ending: null,
-      times: later,
-    }
+    const inner = repeatOf(cursor.since(start), body, later)
     return [clause(cursor, [{ ...group, steps: [inner] }], cost, extra)]
   }
   if (later)

@@ -1,6 +1,6 @@
 // Making clauses: the one or several readings a production gives.
 
-import type { Step } from "../base/tree.ts"
+import type { Span, Step, Times } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import type { Cursor } from "./cursor.ts"
 
@@ -50,4 +50,9 @@ export function isUnplaced(step: Step | undefined): boolean {
       !step.legs &&
       step.between === undefined)
   )
+}
+
+/** A repeat with no ending of its own. */
+export function repeatOf(span: Span, body: readonly Step[], times: Times): Step {
+  return { ...span, do: "repeat", body, last: null, ending: null, times }
 }

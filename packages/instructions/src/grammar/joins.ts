@@ -87,20 +87,7 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
   // "join in any sp with sc": the join is the first stitch.
   const first = target?.place?.at === "next" ? cursor.attempt(() => readFirstStitch(cursor)) : null
   if (first && target?.place) {
-    const { place } = target
-    const span = cursor.since(start)
-    const same: Place = { ...span, at: "same", noun: { what: "any" } }
-    return [
-      clause(cursor, (before) =>
-        hasWork(before)
-          ? null
-          : [
-              ...before,
-              { ...span, do: "attach", place },
-              { ...span, do: "work", stitch: first, count: 1, place: same },
-            ],
-      ),
-    ]
+    return [beginning(cursor, start, target.place, first, 1)]
   }
   cursor.attempt(() => readMeans(cursor))
   if (target && acceptRing(cursor))
@@ -205,19 +192,28 @@ export function standingStitch(chart: Chart, at: number): readonly Clause[] {
   if (!counted || counted.stitch.kind.basic === "sl st") return []
   const place = readPlace(cursor)
   if (place?.at !== "next") return []
+  return [beginning(cursor, start, place, counted.stitch, counted.count)]
+}
+
+/** The round begins in the place with its first stitches, where nothing has been worked yet. */
+function beginning(
+  cursor: Cursor,
+  start: number,
+  place: Place,
+  stitch: StitchName,
+  count: number,
+): Clause {
   const span = cursor.since(start)
   const same: Place = { ...span, at: "same", noun: { what: "any" } }
-  return [
-    clause(cursor, (before) =>
-      hasWork(before)
-        ? null
-        : [
-            ...before,
-            { ...span, do: "attach", place },
-            { ...span, do: "work", stitch: counted.stitch, count: counted.count, place: same },
-          ],
-    ),
-  ]
+  return clause(cursor, (before) =>
+    hasWork(before)
+      ? null
+      : [
+          ...before,
+          { ...span, do: "attach", place },
+          { ...span, do: "work", stitch, count, place: same },
+        ],
+  )
 }
 
 /** "with a sl st", "by an invisible join", "using yarn B". */

@@ -135,32 +135,10 @@ function onUnknownGround(
     first.gaps,
   )
   if (!found) return null
-  const { stitches, chains, spaces } = countsOf(found.round)
+  const { stated, agrees } = found.result.comparison
+  const rounds = [...state.rounds, found.ground, found.round]
   const finding = byItselfFinding(one.number, found, label)
-  const { comparison } = found.result
-  const { line, span } = placeOfRound(reader, one.text)
-  return {
-    ...state,
-    rounds: [...state.rounds, found.ground, found.round],
-    lost: false,
-    doubt: null,
-    trees: new Map([...state.trees, [one.number, tree]]),
-    findings: [...state.findings, { ...finding, round: one.number }],
-    readings: [
-      ...state.readings,
-      {
-        number: one.number,
-        line,
-        start: one.text.start,
-        end: span.end,
-        counted: { stitches, chains, spaces },
-        stated: comparison.stated,
-        agrees: comparison.agrees,
-        clean: finding.severity === "note",
-        assumed: true,
-      },
-    ],
-  }
+  return onNewGround(reader, { ...state, rounds }, one, tree, finding, { stated, agrees })
 }
 
 /** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */
@@ -171,30 +149,40 @@ function recovered(
   tree: TreeReading,
   round: Round,
 ): State {
-  const { line, span } = placeOfRound(reader, one.text)
-  const { stitches, chains, spaces } = countsOf(round)
   const label = { start: one.text.start, end: one.text.label.end }
   const finding = assumedFinding(one, round, label, clearTotal(tree, one.text) ? "note" : "warning")
+  const stated = tree.totals.find((total) => total.firm)?.items[0]?.count ?? null
+  const rounds = [...state.rounds, round]
+  return onNewGround(reader, { ...state, rounds }, one, tree, finding, { stated, agrees: null })
+}
+
+/** Reading goes on from the last of the rounds, which is assumed. */
+function onNewGround(
+  reader: Reader,
+  state: State,
+  one: OneRound,
+  tree: RoundTree,
+  finding: Finding,
+  total: Pick<RoundReading, "stated" | "agrees">,
+): State {
+  const { line, span } = placeOfRound(reader, one.text)
+  const { stitches, chains, spaces } = countsOf(state.rounds[state.rounds.length - 1]!)
+  const reading: RoundReading = {
+    number: one.number,
+    line,
+    start: one.text.start,
+    end: span.end,
+    counted: { stitches, chains, spaces },
+    ...total,
+    clean: finding.severity === "note",
+    assumed: true,
+  }
   return {
     ...state,
-    rounds: [...state.rounds, round],
     lost: false,
     doubt: null,
     trees: new Map([...state.trees, [one.number, tree]]),
     findings: [...state.findings, { ...finding, round: one.number }],
-    readings: [
-      ...state.readings,
-      {
-        number: one.number,
-        line,
-        start: one.text.start,
-        end: span.end,
-        counted: { stitches, chains, spaces },
-        stated: tree.totals.find((total) => total.firm)?.items[0]?.count ?? null,
-        agrees: null,
-        clean: finding.severity === "note",
-        assumed: true,
-      },
-    ],
+    readings: [...state.readings, reading],
   }
 }
