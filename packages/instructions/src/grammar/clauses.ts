@@ -53,6 +53,10 @@ export function isUnplaced(step: Step | undefined): boolean {
 }
 
 /** A repeat with no ending of its own. */
-export function repeatOf(span: Span, body: readonly Step[], times: Times): Step {
+export function repeatOf(
+  span: Span,
+  body: readonly Step[],
+  times: Times,
+): Extract<Step, { do: "repeat" }> {
   return { ...span, do: "repeat", body, last: null, ending: null, times }
 }
