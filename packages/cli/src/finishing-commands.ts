@@ -181,4 +181,26 @@ export const finishingUsage = `  roundwright match [FILE] --to '15.2 cm' [--now 
       each figure, skeins to buy, and what is left over still makes. Surest are
       several pieces weighed together. Without FILE: how far a piece that grows
       in rounds or in rows goes on with what is left.
+  roundwright border [FILE] [--layout 4x8 | --pieces 3] [--side '9 in']
+                     [--stitches 59] [--rounds sc,dc] [--repeat '6 + 1']
+                     [--per-join 1] [--corner 3] [--rows 20 [--row-stitch dc]]
+                     [--terms UK] [--json]
+  roundwright border --stitches 20 --onto 16
+      Stitches a side of a border, so many a join and in each corner, a repeat
+      fitted to every side with the places added or passed over told, taller
+      stitches into the dips; judged flat round by round. FILE is the piece the
+      blanket is made of; or tell a side, stitches or rows. With --onto so many
+      stitches are led evenly onto others.
+  roundwright blanket [FILE] [--size baby | '120 x 150 cm' | --layout 4x8]
+                     [--piece '15 cm'] [--pieces 30] [--have 12]
+                     [--pair '29 cm'] [--larger '20 cm: 4']
+                     [--shape square|hexagon] [--straight-edges]
+                     [--colours 'rose 120 g, cream' [--seed 7]]
+                     [--border sc,hdc] [--join sc] [--skein '50 g = 120 m']
+                     [--weighed '4 pieces = 38 g'] [--out plan.svg] [--json]
+      Pieces for a size, or the blanket that the pieces at hand make: how many
+      are still to make, the layout as a drawing (--out), half pieces and edge
+      triangles for straight edges of hexagons, colours shared out by seed or by
+      the weight that is left, and the yarn. A joined pair, measured, goes
+      before any reckoning.
 `
