@@ -139,11 +139,15 @@ export function scoreRecipes(): RecipeRow[] {
     const whole = workedOn(base, recipe.rounds)
     const theirs = figuresOf(measureProposal(whole, gauge, 4, from))
     // The straightest and flattest of our proposals is compared, not the easiest.
-    const all = squareCircle(base, gauge, {
-      corners: 4,
-      rounds: recipe.rounds.length,
-      proposals: 12,
-    })
+    // In either style of corner: chains are usual, and stitches closed over the corner are asked for.
+    const all = ([undefined, "stitches"] as const).flatMap((cornerStyle) =>
+      squareCircle(base, gauge, {
+        corners: 4,
+        rounds: recipe.rounds.length,
+        proposals: 12,
+        ...(cornerStyle ? { cornerStyle } : {}),
+      }),
+    )
     const figures = all.map((proposal) => figuresOf(proposal.shape))
     const ours =
       figures.find((own) => straight(own) <= straight(theirs) + alike && flatter(own, theirs)) ??

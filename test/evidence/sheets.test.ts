@@ -15,7 +15,8 @@ const whole = sets.flatMap((set) =>
     const all = motif.rounds.length === rounds.length && rounds.length > 0
     if (!all || rounds.some(({ counted, assumed }) => counted === null || assumed)) return []
     try {
-      writePattern(motif, "US")
+      // A round that the writer refuses in one set of terms has no sheet in them.
+      for (const terms of ["US", "UK"] as const) writePattern(motif, terms)
       return [{ id: one.id, text, motif }]
     } catch {
       return []

@@ -62,7 +62,7 @@ const cases: readonly (readonly [string, readonly string[], readonly string[]])[
   ["--hook", [...plan, "--rounds", "4"], hooks],
   ["--yarn", [...plan, "--rounds", "4"], yarns],
   ["--corners", square, [...counts, "1", "2", "13"]],
-  ["--rounds", square, [...counts, "7"]],
+  ["--rounds", square, [...counts, "13"]],
   ["--from-round", square, [...counts, "2"]],
   ["--gauge", check, gauges],
   ["--hook", check, hooks],

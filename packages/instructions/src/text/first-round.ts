@@ -57,7 +57,8 @@ const mostLines = 4
 const longestRound = 700
 
 /** How a stitch is made, a measure or an abbreviation: no round. */
-const explains = /\byo\b|yarn over|insert (?:the |your )?hook|=\s*[a-z]|\b(?:gauge|tension)\b/i
+const explains =
+  /^\W{0,4}[a-z][a-z0-9 .-]{0,28}:\s{0,4}(?:work|make|yo|yarn|insert)\b|\byo\b|yarn over|insert (?:the |your )?hook|=\s*[a-z]|\b(?:gauge|tension)\b/i
 
 /** The last line before `last` that makes stitches, and nothing of another round behind it. */
 function firstWork(clean: string, prose: readonly Line[], last: number): number {

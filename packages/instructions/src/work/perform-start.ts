@@ -155,9 +155,20 @@ export function moveToSameSpace(work: RoundWork, following: Step | undefined): v
 function statedForAll(work: RoundWork, step: ChainStep): CountsAs | undefined {
   const basic = firstBasic(work.allSteps)
   if (step.chains === 1 && !work.shared.startCounts.has(1)) return undefined
+  // "(ch 3, 2 tr) in same st, (2 tr, ch 3, sl st) in next st": the chains of a petal are no start.
+  if (work.inPlace && makesChains(otherSteps(work, step), step.chains)) return undefined
   const stated = work.shared.startCounts.get(step.chains) ?? work.shared.startCounts.get(0)
   if (!stated || basic === null) return stated
   return stated
+}
+
+/** The steps of the round without the one given. */
+function otherSteps(work: RoundWork, step: ChainStep): readonly Step[] {
+  const without = (steps: readonly Step[]): readonly Step[] =>
+    steps
+      .filter((one) => one !== step)
+      .map((one) => (one.do === "group" ? { ...one, steps: without(one.steps) } : one))
+  return without(work.allSteps)
 }
 
 /** What an earlier round said of as many chains, where this round's stitch and join do not speak against it. */

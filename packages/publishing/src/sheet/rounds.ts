@@ -29,7 +29,7 @@ type Line = Pick<SheetRound, "label" | "work" | "total">
 function linesOf(manuscript: Manuscript, terms: Terms): Line[] {
   const { title: _, ...untitled } = manuscript.reading.motif
   try {
-    return writePattern(untitled, terms)
+    return writePattern(untitled, terms, { fastenOff: false })
       .split("\n")
       .flatMap((line) => {
         const found = written.exec(line)
