@@ -72,3 +72,21 @@ describe("what cannot be compared", () => {
     expect(() => readMeasured("hello", "A")).toThrow(/no count and no size/)
   })
 })
+
+describe("pieces of the same stitches", () => {
+  it("are told apart by their chains", () => {
+    const piece = (chains: number) =>
+      readMeasured(
+        [
+          "Terms: US",
+          "Rnd 1: 6 sc in magic ring; join. (6 sc)",
+          `Rnd 2: *sc in next sc, ch ${chains}; rep from * around; join. (6 sc)`,
+        ].join("\n"),
+        `with ${chains}`,
+      )
+    expect(comparePieces(piece(3), piece(4)).text).toMatch(
+      /same stitches, but round 2 has 18 chains in with 3 and 24 in with 4/,
+    )
+    expect(comparePieces(piece(3), piece(3)).text).toMatch(/do not part/)
+  })
+})

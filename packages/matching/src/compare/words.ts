@@ -1,6 +1,7 @@
 // What a comparison says, as a maker would.
 
 import { formatLength, formatPercent } from "@roundwright/assessment"
+import { countRound } from "@roundwright/motif"
 import type { MeasuredPiece } from "../measured/read-measured.ts"
 import type { Comparison } from "./result.ts"
 
@@ -17,6 +18,8 @@ function alikeText(
   b: MeasuredPiece,
 ): string {
   const last = rounds.findLast((one) => one.ratio !== null)!
+  const spaces = by === "counts" ? chainsPart(a, b) : null
+  if (spaces) return spaces
   const what = by === "counts" ? "count" : "size"
   const also =
     by === "sizes" && countsAgree
@@ -25,6 +28,18 @@ function alikeText(
         ? " If they differ in size all the same, it is the hand, the hook or the yarn: measure both after each round."
         : ""
   return `${a.name} and ${b.name} do not part: the same ${what} as far as round ${last.round}, within what can be measured.${also}`
+}
+
+/** The same stitches with other chains between them; null where the chains are the same, or not known. */
+function chainsPart(a: MeasuredPiece, b: MeasuredPiece): string | null {
+  for (const round of a.motif?.rounds ?? []) {
+    const other = b.motif?.rounds.find(({ number }) => number === round.number)
+    if (!other) continue
+    const [own, theirs] = [countRound(round).chains, countRound(other).chains]
+    if (own !== theirs)
+      return `${a.name} and ${b.name} have the same stitches, but round ${round.number} has ${own} chains in ${a.name} and ${theirs} in ${b.name}: compare its spaces.`
+  }
+  return null
 }
 
 function countText(found: Compared, a: MeasuredPiece, b: MeasuredPiece): string {
