@@ -60,7 +60,10 @@ function hookIn(text: string): number | null {
 }
 
 /** The keys every version keeps, and those beside them. */
-export function publishedComparison({ parting: _, ...found }: Comparison) {
+export function publishedComparison({
+  parting: _,
+  ...found
+}: Comparison): Omit<Comparison, "parting"> {
   return found
 }
 
