@@ -1,5 +1,6 @@
 export * from "./check.ts"
 export * from "./corners-seen.ts"
+export * from "./fill.ts"
 export * from "./gauge-from-pieces.ts"
 export * from "./in-terms.ts"
 export * from "./laid-out.ts"

@@ -5,6 +5,7 @@ import type { Step } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
+import { loopNamed } from "./loop-words.ts"
 import { readNoun } from "./nouns.ts"
 import { readCounted } from "./stitch-names.ts"
 
@@ -41,13 +42,7 @@ function loopsHere(cursor: Cursor): "front" | "back" | "third" | "both" | null {
     cursor.at += 2
     return "both"
   }
-  const loops = cursor.is("back-loop")
-    ? "back"
-    : cursor.is("front-loop")
-      ? "front"
-      : cursor.is("third-loop")
-        ? "third"
-        : null
+  const loops = loopNamed(cursor)
   if (loops) cursor.at += 1
   return loops
 }

@@ -200,23 +200,15 @@ function readCountOfPlaces(cursor: Cursor, start: number, between: boolean): Pla
   const first = cursor.take("next")
   const noun = readNoun(cursor)
   if (!noun) return null
-  if (first)
-    return {
-      ...cursor.since(start),
-      at: "next",
-      noun: gapIf(noun, between),
-      count: total,
-      each: true,
-    }
-  if (cursor.accept("of", "in", "on")) {
+  if (!first && cursor.accept("of", "in", "on")) {
     while (cursor.take("that", "same", "next", "each", "first"));
     readNoun(cursor)
     return { ...cursor.since(start), at: "next", noun, count: total, each: true }
   }
-  const startAt = cursor.attempt(() => readStartingAt(cursor))
+  const startAt = first ? null : cursor.attempt(() => readStartingAt(cursor))
   if (startAt !== null)
     return { ...cursor.since(start), at: "next", noun, count: total, startAt, each: true }
-  if (noun.corner)
+  if (!first && noun.corner)
     return {
       ...cursor.since(start),
       at: "each",

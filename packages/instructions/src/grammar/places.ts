@@ -6,6 +6,7 @@
 
 import type { Place } from "../base/tree.ts"
 import { type Cursor, isBoundary } from "./cursor.ts"
+import { loopNamed } from "./loop-words.ts"
 import { readNoun } from "./nouns.ts"
 import { readEach } from "./places-each.ts"
 import { readMade, readSame } from "./places-made.ts"
@@ -148,13 +149,7 @@ function acceptTopOf(cursor: Cursor): true | null {
 }
 
 function readLoopWords(cursor: Cursor, details: Details): true | null {
-  const which = cursor.is("back-loop")
-    ? "back"
-    : cursor.is("front-loop")
-      ? "front"
-      : cursor.is("third-loop")
-        ? "third"
-        : null
+  const which = loopNamed(cursor)
   if (
     (cursor.is("rest") || cursor.is("unworked")) &&
     cursor.is("loop-part", 1) &&

@@ -1,6 +1,6 @@
 // The sheet as plain text, 76 columns wide.
 
-import { fill } from "./fill.ts"
+import { fill } from "@roundwright/assessment"
 import type { Sheet } from "./sheet.ts"
 
 const width = 76

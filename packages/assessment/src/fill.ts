@@ -1,10 +1,17 @@
-// Text filled to a width, for the plain edition.
+// Text filled to a width, with a first indent and one for the lines after it.
 
-export function fill(text: string, width: number, first = "", rest = first): string {
+/** @param between what parts the words */
+export function fill(
+  text: string,
+  width: number,
+  first = "",
+  rest = first,
+  between = /\s+/,
+): string {
   const lines: string[] = []
   let line = first
   let empty = true
-  for (const word of text.split(/\s+/)) {
+  for (const word of text.split(between)) {
     if (!empty && line.length + 1 + word.length > width) {
       lines.push(line)
       line = rest
