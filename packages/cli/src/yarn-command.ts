@@ -20,32 +20,18 @@ import { quoted, wholeNumber } from "./option-values.ts"
 import { patternOfFile } from "./pattern-of-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
-import { growthAsked } from "./yarn-growth.ts"
+import { type GrowthRequest, growthAsked } from "./yarn-growth.ts"
 
-export interface YarnRequest extends HandOptions {
+export interface YarnRequest extends HandOptions, GrowthRequest {
   readonly files: readonly string[]
   readonly pieces?: string | undefined
   readonly layout?: string | undefined
   readonly weighed?: readonly string[] | undefined
-  readonly step?: string | undefined
   readonly skein?: string | undefined
   readonly colours?: string | undefined
   readonly join?: string | undefined
   readonly border?: string | undefined
-  readonly left?: string | undefined
   readonly reserve?: string | undefined
-  readonly now?: string | undefined
-  readonly used?: string | undefined
-  readonly keep?: string | undefined
-  readonly done?: string | undefined
-  readonly of?: string | undefined
-  readonly "per-ball"?: string | undefined
-  readonly "last-round"?: string | undefined
-  readonly more?: string | undefined
-  readonly row?: string | undefined
-  readonly "row-height"?: string | undefined
-  readonly ball?: string | undefined
-  readonly balls?: string | undefined
   readonly pattern?: string | undefined
   readonly json: boolean
 }
