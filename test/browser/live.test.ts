@@ -160,6 +160,35 @@ describe("by keyboard alone", () => {
     }))
 })
 
+describe("a pattern pasted into a page", () => {
+  it("has its own headings go first, which is told, and a first answer says that it is one", () =>
+    withPage(async (page) => {
+      await page.evaluate(() => {
+        const seen: string[] = []
+        Object.assign(window, { seen })
+        const verdict = document.querySelector(".cell.verdict")!
+        new MutationObserver(() => {
+          if (verdict.classList.contains("provisional")) seen.push(verdict.textContent)
+        }).observe(verdict, { attributes: true, childList: true, subtree: true })
+      })
+      const [first, second] = [pattern.replace("Hook: 4 mm", "Hook: 6 mm"), area(page, 1)]
+      await second.evaluate((box: HTMLTextAreaElement, text) => {
+        box.value = text
+        box.dispatchEvent(new InputEvent("input", { inputType: "insertFromPaste", bubbles: true }))
+      }, first)
+      await settled(page)
+      expect(await area(page, 2).inputValue()).toBe(
+        "Unless the pattern says otherwise:\nHook: 4.5 mm",
+      )
+      expect(await page.locator(".notice").textContent()).toContain("The pattern says its own hook")
+      expect(await page.locator("#cell-2 .found").textContent()).toContain("this line is not used")
+      const seen = await page.evaluate(() => (window as unknown as { seen: string[] }).seen)
+      expect(seen.join(" ")).toContain("A first answer, by the growth of the rounds")
+      expect(await page.locator(".provisional").count()).toBe(0)
+      expect(await page.locator(".cell.verdict").textContent()).not.toContain("first answer")
+    }))
+})
+
 describe("a page in disorder", () => {
   it("is as sound for readers of every kind as one in order", () =>
     withPage(async (page) => {

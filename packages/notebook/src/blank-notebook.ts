@@ -1,5 +1,7 @@
 // A notebook for a motif of one's own: a small pattern to write over, yarn and hook, and every result.
 
+import { unlessSaid } from "./hand-lines.ts"
+
 /** Markdown of the notebook a maker begins with. */
 export function blankNotebook(): string {
   return [
@@ -7,8 +9,8 @@ export function blankNotebook(): string {
     "Does it lie flat, from which round is it off, and what would mend it? Write your pattern over the one below, round by round, in the words patterns are usually written in. What is not understood is underlined where it stands, and everything further down follows what you write.",
     fence("pattern name=mine", example),
     "## Your hand",
-    "Have you made some rounds? Lay the piece flat, measure across it and say after which round: every size is then right to a few per cent. A swatch tells how tall your stitches are for their width as well. Yarn and hook alone give the hand of most makers, and miss one piece in two by a tenth. These lines count for the pattern above, whatever it says itself.",
-    fence("gauge for=mine", ["Yarn: DK", "Hook: 4 mm"]),
+    "Have you made some rounds? Lay the piece flat, measure across it and say after which round: every size is then right to a few per cent. A swatch tells how tall your stitches are for their width as well. Yarn and hook alone give the hand of most makers, and miss one piece in two by a tenth. What your pattern says itself goes before the two lines below; what you set in the fields goes before both.",
+    fence("gauge for=mine", [unlessSaid, "Yarn: DK", "Hook: 4 mm"]),
     "## Does it lie flat?",
     fence("verdict of=mine"),
     "## What to change",

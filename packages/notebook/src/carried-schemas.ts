@@ -142,8 +142,50 @@ const remedy: v.GenericSchema<CheckResult["remedies"][number]> = v.looseObject({
   verdictAfter: verdict,
 })
 
+const figure = v.nullable(number)
+const range = v.tuple([number, number])
+
+const checkedRound: v.GenericSchema<CheckResult["rounds"][number]> = v.looseObject({
+  round: number,
+  counted: v.nullable(v.looseObject({ stitches: number, chains: number, spaces: number })),
+  stated: figure,
+  agrees: v.nullable(v.boolean()),
+  assumed: v.exactOptional(v.literal(true)),
+  edgeMm: figure,
+  depthMm: figure,
+  radiusMm: figure,
+  growthMm: figure,
+  flatGrowthMm: figure,
+  fullness: figure,
+  accumulatedFullness: figure,
+  fullnessRange: v.exactOptional(v.nullable(range)),
+  curvatureDeg: figure,
+  verdict: v.nullable(verdict),
+})
+
+const ledgerRow: v.GenericSchema<CheckResult["ledger"][number]> = v.looseObject({
+  round: number,
+  edgeMm: number,
+  gatheredEdgeMm: number,
+  depthMm: number,
+  radiusMm: number,
+  cornerReachMm: number,
+  growthMm: number,
+  flatGrowthMm: number,
+  fullness: number,
+  accumulatedFullness: number,
+  fullnessRange: range,
+  heldFullness: number,
+  curvatureDeg: number,
+  outline: v.looseObject({ corners: number, sharpness: number }),
+  slackMm: number,
+  verdict,
+})
+
 const shape: v.GenericSchema<ShapeFound> = v.looseObject({
   laidOut: v.nullable(laidOut),
+  rounds: v.array(checkedRound),
+  ledger: v.array(ledgerRow),
   notes: texts,
   remedies: v.array(remedy),
   exitStatus: v.picklist([0, 1, 2]),

@@ -3,7 +3,7 @@
 import { type CirclePlan, planKey } from "./circle.ts"
 import { finishingKey } from "./finishing/finishing.ts"
 import type { FinishingAnswer } from "./finishing/types.ts"
-import type { ShapeFound } from "./laid-out-pattern.ts"
+import { type ShapeFound, shapeFound } from "./laid-out-pattern.ts"
 import type { Cell, NotebookResult } from "./result.ts"
 import { gaugeLinesOf } from "./searches.ts"
 import { type SquaringResult, searchKey } from "./squaring.ts"
@@ -34,8 +34,7 @@ export function carriedAnswers({ cells, patterns }: NotebookResult): CarriedAnsw
   const finishing = finishingIn(cells)
   const plans = plansIn(cells)
   const shapes = patterns.flatMap(({ readText, result, unlaid }): [string, ShapeFound][] => {
-    const { laidOut, notes, remedies, exitStatus } = result
-    return laidOut && !unlaid ? [[readText, { laidOut, notes, remedies, exitStatus }]] : []
+    return result.laidOut && !unlaid ? [[readText, shapeFound(result)]] : []
   })
   return {
     ...(searches.size > 0 ? { searches: [...searches] } : {}),

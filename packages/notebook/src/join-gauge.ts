@@ -4,25 +4,30 @@
 // written: headings that are replaced, and measures that no longer hold, are blanked, and a hook beside which the pattern's
 // measures stay says which hook they were made with ("Hook: 4.5 mm instead of 4 mm").
 
+import { gaugeInputOf, type HeadingAbout, inHand, isOtherYarn } from "@roundwright/stitches"
 import {
-  gaugeInputOf,
-  type HeadingAbout,
-  type HeadingReading,
-  headingAbout,
-  inHand,
-  isOtherYarn,
-  readHeading,
-} from "@roundwright/stitches"
+  aboutOf,
+  dividerOf,
+  type GivesWay,
+  headingName,
+  headingsIn,
+  linesThatGiveWay,
+} from "./hand-lines.ts"
 
 export interface JoinedText {
   readonly joined: string
   /** How many lines stand before the gauge. */
   readonly title: number
+  /** Lines of the gauge that are not used, since the pattern says its own. */
+  readonly givesWay: readonly GivesWay[]
 }
 
 /** The pattern's text under the lines of a gauge cell, which are put in after its title. */
-export function joinGauge(text: string, gauge: readonly string[]): JoinedText {
+export function joinGauge(text: string, cell: readonly string[]): JoinedText {
   const lines = text.split(/\r\n|\r|\n/)
+  const givesWay = linesThatGiveWay(lines, cell)
+  const unused = new Set([dividerOf(cell), ...givesWay.map(({ line }) => line)])
+  const gauge = cell.map((line, index) => (unused.has(index) ? "" : line))
   const title = titleLine(lines)
   const [own, hand] = [headingsIn(lines), headingsIn(gauge)]
   const [ownInput, handInput] = [gaugeInputOf(own), gaugeInputOf(hand)]
@@ -51,33 +56,11 @@ export function joinGauge(text: string, gauge: readonly string[]): JoinedText {
     const lost = hookMm !== undefined && stays.hookMm === undefined
     return index === yarnLine && lost ? `${end}, Hook: ${hookMm} mm` : line
   })
-  return { joined: [...kept.slice(0, title), ...told, ...kept.slice(title)].join("\n"), title }
-}
-
-interface HeadingLine {
-  readonly line: number
-  readonly about: HeadingAbout
-  readonly reading: HeadingReading
-  readonly start: number
-}
-
-function headingsIn(lines: readonly string[]): HeadingLine[] {
-  return lines.flatMap((line, index) => {
-    const about = aboutOf(line)
-    if (about === undefined) return []
-    // Only what is measured counts here, not in which stitch: the terms do not matter.
-    const reading = readHeading(about, line.slice(line.indexOf(":") + 1), "US")
-    return [{ line: index, about, reading, start: 0 }]
-  })
-}
-
-/** `Hook size: 4 mm` -> `hook size`; null for a line that is no heading. */
-function headingName(line: string): string | null {
-  return /^\s*([A-Za-z][A-Za-z ]{1,30}):/.exec(line)?.[1]?.trim().toLowerCase() ?? null
-}
-
-function aboutOf(line: string): HeadingAbout | undefined {
-  return headingAbout(headingName(line) ?? "")
+  return {
+    joined: [...kept.slice(0, title), ...told, ...kept.slice(title)].join("\n"),
+    title,
+    givesWay,
+  }
 }
 
 /** The title, when the text opens with one. */

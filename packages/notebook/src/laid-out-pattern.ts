@@ -6,7 +6,16 @@ import type { LaidOutPiece } from "@roundwright/charts"
 import type { CheckedPattern } from "./result.ts"
 
 /** What laying out changes in the result of a check. */
-export type ShapeFound = Pick<CheckResult, "laidOut" | "notes" | "remedies" | "exitStatus">
+export type ShapeFound = Pick<
+  CheckResult,
+  "laidOut" | "rounds" | "ledger" | "notes" | "remedies" | "exitStatus"
+>
+
+/** What of a result laying out has a part in: the verdict, the piece's and each round's, and what follows from it. */
+export function shapeFound(result: CheckResult): ShapeFound {
+  const { laidOut, rounds, ledger, notes, remedies, exitStatus } = result
+  return { laidOut, rounds, ledger, notes, remedies, exitStatus }
+}
 
 export interface LaidOutPattern {
   readonly found: ShapeFound
@@ -17,9 +26,8 @@ export interface LaidOutPattern {
 /** Takes up to some seconds. Never throws on anything a text can hold. @param text as it is read */
 export function layOutPattern(text: string): LaidOutPattern {
   const { result, reading, shape } = examinePattern(text, { shape: "net" })
-  const { laidOut, notes, remedies, exitStatus } = result
   return {
-    found: { laidOut, notes, remedies, exitStatus },
+    found: shapeFound(result),
     piece: { motif: reading.motif, shape },
   }
 }

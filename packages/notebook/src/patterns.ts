@@ -103,9 +103,18 @@ function checkUnderGauge(
 ): PatternCheck {
   const nothing = gauge?.lines.every((line) => line.trim() === "") ?? true
   if (!gauge || nothing) return { result: check(text), readText: text, gaugeProblems: [] }
-  const { joined, title } = joinGauge(text, gauge.lines)
+  const { joined, title, givesWay } = joinGauge(text, gauge.lines)
   const result = check(joined)
-  const gaugeProblems: Problem[] = []
+  const gaugeProblems: Problem[] = givesWay.map(({ line, why }) => ({
+    severity: "note",
+    code: "pattern-says-its-own",
+    round: null,
+    line: line + 1,
+    column: 1,
+    length: gauge.lines[line]!.length,
+    message: why,
+    hint: "",
+  }))
   const problems: Problem[] = []
   for (const problem of result.problems) {
     const inGauge = problem.line - title

@@ -5,7 +5,7 @@ import type { CheckResult } from "@roundwright/assessment"
 import { keepLedger } from "@roundwright/flatness"
 import { buildDisc } from "@roundwright/motif"
 import { gaugeFrom } from "@roundwright/stitches"
-import type { LaidOutPattern } from "../src/laid-out-pattern.ts"
+import { type LaidOutPattern, shapeFound } from "../src/laid-out-pattern.ts"
 
 /** `6 12 18` -> a disc with those counts, 5 mm wide and 5 mm high stitches. `?` adds a problem. */
 export function checkCounts(text: string): CheckResult {
@@ -91,9 +91,8 @@ export function cell(info: string, text = ""): string {
 
 /** The same for a page that lays every piece out: it cannot be, and the stand-in's own verdict stays. */
 export function layOutCounts(text: string): LaidOutPattern {
-  const { laidOut, notes, remedies, exitStatus } = checkCounts(text)
   const motif = buildDisc({ basic: "sc" }, countsIn(text))
-  return { found: { laidOut, notes, remedies, exitStatus }, piece: { motif, shape: null } }
+  return { found: shapeFound(checkCounts(text)), piece: { motif, shape: null } }
 }
 
 function countsIn(text: string): number[] {

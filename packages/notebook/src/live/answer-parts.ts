@@ -99,7 +99,8 @@ function textsFor(
 
 function waitsFor({ content }: Cell, { patterns }: NotebookResult): string[] {
   if (content?.kind === "later") return textsFor(content.wanted, patterns)
-  const judged = content?.kind === "verdict" || content?.kind === "remedies"
+  const judged =
+    content?.kind === "verdict" || content?.kind === "remedies" || content?.kind === "ledger"
   return judged && content.pattern.unlaid ? [content.pattern.readText] : []
 }
 
@@ -157,6 +158,7 @@ function sayingOf({ index, content }: Cell): Saying[] {
       name,
       title: result.motif?.title ?? null,
       sentence: plan ? planSaid(content.pattern, plan) : verdictSaid(result),
+      provisional: content.pattern.unlaid,
       verdict: result.laidOut?.verdict ?? plan?.verdict ?? null,
     },
   ]

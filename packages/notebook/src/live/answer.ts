@@ -110,7 +110,8 @@ export function makeAnswerer(): Answerer {
         if (!(await rest())) return
         const { key, shapeOf } = drawing
         const html = await drawings.later(key, () => insideOf(cell, pageSoFar(result)))
-        tell({ part: "cell", id, cell: cell.index, html, shapeOf })
+        const provisional = cell.content?.kind === "chart" && cell.content.pattern.unlaid
+        tell({ part: "cell", id, cell: cell.index, html, shapeOf, provisional })
       }
       for (const cell of result.cells) {
         if (!(await rest())) return

@@ -3,6 +3,7 @@
 
 /// <reference lib="dom" />
 
+import { yieldTo } from "../hand-lines.ts"
 import type { Book } from "./book.ts"
 import { make } from "./dom.ts"
 import { Editor } from "./editor.ts"
@@ -17,6 +18,8 @@ export interface CellActions {
   undo(): void
   takeInHand(cell: number): void
   speak(text: string): void
+  /** A pasted pattern says these itself: the page's own lines of them give way. */
+  gaveWay(what: readonly string[]): void
   /** A search has found something: other cells may show it. */
   found(): void
 }
@@ -83,9 +86,10 @@ export class CellEditors {
       label,
       book.text(index),
       {
-        typed: (text) => {
+        typed: (text, pasted) => {
           book.type(index, text, performance.now())
           actions.changed([index], "by key")
+          if (pasted) this.#yield(index, text)
         },
         undo: () => actions.undo(),
         redo: () => actions.changed(book.redo()),
@@ -107,6 +111,19 @@ export class CellEditors {
     } else section.replaceChildren(editor.root)
     if (cell.kind === "gauge") this.#addForm(index, editor)
     editor.area.addEventListener("focus", () => actions.takeInHand(index))
+  }
+
+  /** A pasted pattern's own headings go before what stood in the fields: those lines are kept, and give way. */
+  #yield(pattern: number, text: string): void {
+    const name = patternOf(this.book.cells[pattern]!.info)
+    const gauge = this.book.cells.find(
+      ({ kind, info }) => kind === "gauge" && name !== undefined && patternOf(info) === name,
+    )
+    if (!gauge) return
+    const { text: yielded, moved } = yieldTo(text, this.book.text(gauge.index))
+    if (moved.length === 0) return
+    this.#change(gauge.index, yielded)
+    this.actions.gaveWay(moved)
   }
 
   #addForm(index: number, editor: Editor): void {

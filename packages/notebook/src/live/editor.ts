@@ -9,7 +9,8 @@ import type { Mark } from "./messages.ts"
 import { makeSheet, writeSheet } from "./sheet.ts"
 
 export interface EditorActions {
-  typed(text: string): void
+  /** @param pasted whether the text came in whole, from somewhere else */
+  typed(text: string, pasted: boolean): void
   undo(): void
   redo(): void
   restore(): void
@@ -72,9 +73,10 @@ export class Editor {
       this.#below,
     )
     this.show(text)
-    this.area.addEventListener("input", () => {
+    this.area.addEventListener("input", (event) => {
       this.#redraw()
-      actions.typed(this.area.value)
+      const how = event instanceof InputEvent ? event.inputType : ""
+      actions.typed(this.area.value, how === "insertFromPaste" || how === "insertFromDrop")
     })
     this.area.addEventListener("keydown", (event) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return

@@ -12,7 +12,8 @@ import {
   readYarnWeight,
   yarnWeights,
 } from "@roundwright/stitches"
-import { headingValue, withHeading } from "../headings.ts"
+import { withOwnLine } from "../hand-lines.ts"
+import { headingValue } from "../headings.ts"
 import { make } from "./dom.ts"
 
 /** Stitches a swatch is usually worked in. */
@@ -79,15 +80,15 @@ export class GaugeForm {
       ),
     )
     for (const part of [this.#across, this.#after])
-      part.addEventListener("change", () => set(withHeading(text(), "Size", this.#size())))
+      part.addEventListener("change", () => set(withOwnLine(text(), "Size", this.#size())))
     this.#yarn.addEventListener("change", () =>
-      set(withHeading(text(), "Yarn", this.#yarnLine(headingValue(text(), "Yarn") ?? ""))),
+      set(withOwnLine(text(), "Yarn", this.#yarnLine(headingValue(text(), "Yarn") ?? ""))),
     )
     this.#hook.addEventListener("change", () =>
-      set(withHeading(text(), "Hook", this.#hook.value || null)),
+      set(withOwnLine(text(), "Hook", this.#hook.value || null)),
     )
     for (const part of [this.#stitches, this.#kind, this.#rows])
-      part.addEventListener("change", () => set(withHeading(text(), "Gauge", this.#swatch())))
+      part.addEventListener("change", () => set(withOwnLine(text(), "Gauge", this.#swatch())))
   }
 
   /** Shows what can be read of the text. */

@@ -71,6 +71,8 @@ export interface Saying {
   readonly name: string
   readonly title: string | null
   readonly sentence: string
+  /** Of a first answer, which the laid-out shape may change. */
+  readonly provisional: boolean
   readonly verdict: Verdict | null
 }
 
@@ -118,6 +120,8 @@ export type Answer =
       readonly html: string
       /** Text of the piece that is drawn, for a drawing of its shape. */
       readonly shapeOf: string | null
+      /** Drawn by the growth of rounds alone: the laid-out shape is still to come. */
+      readonly provisional: boolean
     }
   | {
       /** What trying each remedy of a remedies cell comes to. */

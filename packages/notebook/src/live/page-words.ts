@@ -24,6 +24,8 @@ export const pageWords = {
     `${count === 1 ? "One answer" : `${count} answers`} that this page carries ${count === 1 ? "does" : "do"} not fit it and ${count === 1 ? "is" : "are"} worked out anew.`,
   textEdited:
     "The text of a pattern or gauge was changed in the file itself: the page goes by that. Undo leads back to the text the page carries.",
+  gaveWay: (what: readonly string[]) =>
+    `The pattern says its own ${what.join(" and ")}, which goes first. The page's own lines for that are kept and give way; set a field to put yours first again, or undo.`,
   proseKept:
     "Words of this page were changed in the file itself. They are kept here as they stand, and are no part of the notebook that is saved as Markdown.",
 } as const

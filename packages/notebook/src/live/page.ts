@@ -105,6 +105,7 @@ class LivePage {
       undo: () => this.#undo(),
       takeInHand: (cell) => this.#takeInHand(cell),
       speak: (text) => this.#bar.speak(text),
+      gaveWay: (what) => this.#bar.notice(pageWords.gaveWay(what), []),
       found: () => this.#asking.ask(),
     })
   }
@@ -167,7 +168,7 @@ class LivePage {
         this.#showPage(answer, quick)
         break
       case "cell":
-        this.#showing.drawing(answer.cell, answer.html, answer.shapeOf)
+        this.#showing.drawing(answer.cell, answer.html, answer.shapeOf, answer.provisional)
         this.still.put(`cell-${answer.cell + 1}`, answer.html)
         break
       case "shape":

@@ -36,15 +36,22 @@ export class Showing {
     if (!this.#shapes.has(cell)) this.#shapes.set(cell, shapeOf)
   }
 
-  drawing(cell: number, markup: string, shapeOf: string | null): void {
+  drawing(cell: number, markup: string, shapeOf: string | null, provisional: boolean): void {
     if (shapeOf !== null) this.#shapes.set(cell, shapeOf)
     this.put(`cell-${cell + 1}`, markup)
+    this.setProvisional(cell, provisional)
+  }
+
+  /** What stands in the cell is a first answer, which that of the laid-out shape will replace. */
+  setProvisional(cell: number, provisional: boolean): void {
+    this.sections.get(cell)?.classList.toggle("provisional", provisional)
   }
 
   /** Texts of the pieces a cell still waits for; the cell is marked when there are any. */
-  missing({ index, kind, waitsFor }: LiveCell): readonly string[] {
+  missing({ index, kind, html, waitsFor }: LiveCell): readonly string[] {
     const shown = kind === "chart" && this.#shapes.get(index) === waitsFor[0]
     const missing = shown ? [] : waitsFor
+    this.setProvisional(index, html !== null && missing.length > 0)
     this.sections.get(index)?.classList.toggle("late", missing.length > 0)
     return missing
   }

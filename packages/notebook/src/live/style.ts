@@ -81,6 +81,12 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
   content: "earlier answer"; position: absolute; right: 0; top: -1.15rem; font: italic 0.8rem/1.2 var(--serif);
   color: var(--quiet); visibility: hidden; animation: telling-old 0s 0.25s forwards;
 }
+.cell.late, .cell.provisional { position: relative; }
+.cell.late::after, .cell.provisional::after {
+  content: "earlier answer"; position: absolute; right: 0; top: -1.15rem; font: italic 0.8rem/1.2 var(--serif); color: var(--quiet);
+}
+.cell.provisional::after { content: "first answer"; }
+.old .cell.provisional::after { content: "earlier answer"; }
 @keyframes telling-old { to { visibility: visible; } }
 @media (min-width: 82rem) {
   .editor { position: relative; }

@@ -1,6 +1,7 @@
 // Telling the verdict of the pattern at hand: shown at once, spoken when it has stood for a while, so
 // that half-typed words are not told.
 
+import { firstAnswer } from "../page/verdict-html.ts"
 import type { Bar } from "./bar.ts"
 import type { Saying } from "./messages.ts"
 
@@ -14,7 +15,7 @@ export class VerdictTeller {
 
   constructor(private readonly bar: Bar) {}
 
-  /** What is said of each pattern now. */
+  /** What is said of each pattern now. A first answer is shown, not spoken: the next may be another. */
   hear(sayings: readonly Saying[]): void {
     this.#sayings = sayings
   }
@@ -26,13 +27,13 @@ export class VerdictTeller {
   tell(name: string | undefined, aloud: boolean): void {
     const saying = this.#sayings.find((one) => one.name === name) ?? this.#sayings[0]
     if (!saying) return
-    const { title, name: ownName, sentence } = saying
+    const { title, name: ownName, sentence, provisional } = saying
     const of = title ?? (this.#sayings.length > 1 ? ownName : null)
     const said = of === null ? sentence : `${of}: ${sentence}`
-    this.bar.say(said)
+    this.bar.say(provisional ? `${said} ${firstAnswer}` : said)
     clearTimeout(this.#waiting)
     if (!aloud) this.#heard = said
-    if (said === this.#heard) return
+    if (said === this.#heard || provisional) return
     this.#waiting = setTimeout(() => {
       this.bar.speak(said)
       this.#heard = said

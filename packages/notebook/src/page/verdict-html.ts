@@ -24,13 +24,13 @@ export function verdictHtml(pattern: CheckedPattern, { told }: PageSoFar): Html[
   // Where sizes come from matters only to what has a size.
   const sizes = result.laidOut ? result.gauge.notes : []
   const notes = [
-    ...(unlaid ? ["By the ledger of rounds; its shape is still being laid out."] : []),
     ...(result.laidOut?.by === "net" ? [shapeWords(result.laidOut)] : []),
     ...[...result.notes, ...sizes].filter((note) => !told.has(note)),
   ]
   for (const note of sizes) told.add(note)
   const parts = [
     element("p", { class: "said" }, element("strong", {}, keepUnits(verdictSaid(result)))),
+    ...(unlaid ? [element("p", {}, firstAnswer)] : []),
   ]
   if (result.laidOut) parts.push(element("p", {}, keepUnits(oddsSentence(result.laidOut.odds))))
   const facts = factsSentence(result)
@@ -45,6 +45,9 @@ export function verdictHtml(pattern: CheckedPattern, { told }: PageSoFar): Html[
     )
   return parts
 }
+
+/** Beside a verdict that the laid-out shape has not judged yet. */
+export const firstAnswer = "A first answer, by the growth of the rounds: the shape may change it."
 
 /** Of an oval. */
 const ownVerdict =
