@@ -7,6 +7,7 @@ import { tmpdir } from "node:os"
 import { join, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import { readPattern } from "@roundwright/instructions"
+import { benchMotifs } from "./bench-motifs.ts"
 import { benchNet, exportNet } from "./bench-net.ts"
 import { benchPages } from "./bench-pages.ts"
 
@@ -46,6 +47,7 @@ if (exported >= 0) {
   if (name === undefined) throw new Error("Say which file to write: --export FILE")
   exportNet(resolve(name))
 }
+benchMotifs((line) => process.stdout.write(`${line}\n`))
 benchNet(
   (line) => process.stdout.write(`${line}\n`),
   process.argv.includes("--full") ? [800, 3000, 10_000] : [800, 3000],

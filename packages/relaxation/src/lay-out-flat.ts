@@ -21,6 +21,8 @@ export const pinningPull = 0.1
 /** Pinning only finds a start: its forces need not be gone, as a share like restShare, nor in more steps than this. */
 const pinningRest = 1e-3
 const pinningSteps = 150
+/** A large piece solved as a whole gets this many at most, pinned and let go, so that nobody waits for its last millimetre. */
+const stepsOfLarge = { nodes: 600, most: 60 } as const
 /** Gradient at which a shape counts as found, as a share of the force that strains one stitch to double. */
 export const restShare = 1e-8
 /** A flat shape settles in 10 to 60 steps; a tangle that needs more is reported as not settled. */
@@ -74,33 +76,58 @@ export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
   // A saddle is left alone: folds within the plane are what pins are there to prevent.
   const newton = { longestMove: scale, leaveSaddles: false }
   const lower = (start: Float64Array, repeat: Repeat | null): NewtonMinimum =>
-    minimiseByNewton(
-      repeat === null ? whole : new NetEnergy(net, energyOptions, repeat),
-      energyOptions.pull > 0 ? pinnedOut(start, repeat) : start,
-      {
-        ...newton,
-        gradientTolerance: restShare * material.stiffness * scale,
-        iterations: options.steps ?? mostSteps,
-      },
-    )
-  const pinnedOut = (start: Float64Array, repeat: Repeat | null): Float64Array =>
-    minimiseByNewton(new NetEnergy(net, { ...energyOptions, pull: pinningPull }, repeat), start, {
+    minimiseByNewton(repeat === null ? whole : new NetEnergy(net, energyOptions, repeat), start, {
       ...newton,
-      gradientTolerance: pinningRest * material.stiffness * scale,
-      iterations: pinningSteps,
-    }).x
-  const repeat = findRepeat(net, whole, scale)
-  if (repeat !== null) {
-    const part = lower(foldTogether(repeat, net.start, 2), repeat)
-    const xy = unfold(repeat, part.x, 2)
-    const gradient = new Float64Array(whole.size)
-    const energy = whole.gradient(xy, gradient)
-    const found = { ...part, x: xy, gradientSize: largestComponent(gradient) }
-    const how = howItEnded(found, material, scale)
-    if (how.settled) return { xy, energy, how, repeat }
+      gradientTolerance: restShare * material.stiffness * scale,
+      iterations: options.steps ?? most(mostSteps, repeat),
+    })
+  const most = (steps: number, repeat: Repeat | null): number =>
+    repeat === null && net.nodes.length > stepsOfLarge.nodes
+      ? Math.min(steps, stepsOfLarge.most)
+      : steps
+  const pinnedOut = (start: Float64Array, repeat: Repeat | null): Float64Array =>
+    energyOptions.pull > 0
+      ? minimiseByNewton(
+          new NetEnergy(net, { ...energyOptions, pull: pinningPull }, repeat),
+          start,
+          {
+            ...newton,
+            gradientTolerance: pinningRest * material.stiffness * scale,
+            iterations: most(pinningSteps, repeat),
+          },
+        ).x
+      : start
+  const ended = (found: NewtonMinimum, repeat: Repeat | null): FlatShape => ({
+    xy: found.x,
+    energy: found.value,
+    how: howItEnded(found, material, scale),
+    repeat,
+  })
+  const like = findRepeat(net, whole, scale)
+  if (like === null) return ended(lower(pinnedOut(net.start, null), null), null)
+  const { repeat, exact } = like
+  const part = lower(pinnedOut(foldTogether(repeat, net.start, 2), repeat), repeat)
+  const xy = unfold(repeat, part.x, 2)
+  if (!exact) {
+    const begin = towards(whole, net.start, xy)
+    return ended(lower(begin ?? pinnedOut(net.start, null), null), null)
   }
-  const found = lower(net.start, null)
-  return { xy: found.x, energy: found.value, how: howItEnded(found, material, scale), repeat: null }
+  const gradient = new Float64Array(whole.size)
+  const value = whole.gradient(xy, gradient)
+  const found = ended({ ...part, x: xy, value, gradientSize: largestComponent(gradient) }, repeat)
+  return found.how.settled ? found : ended(lower(pinnedOut(net.start, null), null), null)
+}
+
+/** Shares of the way to a shape that is none everywhere: where joins are otherwise, stitches could lie across each other. */
+const sharesOfTheWay = [1, 0.95, 0.85, 0.7, 0.5]
+
+/** As far from the start towards a shape as stitches do not lie across each other; null where they would at half the way. */
+function towards(energy: NetEnergy, start: Float64Array, shape: Float64Array): Float64Array | null {
+  for (const share of sharesOfTheWay) {
+    const at = start.map((from, k) => from + share * (shape[k]! - from))
+    if (Number.isFinite(energy.value(at))) return at
+  }
+  return null
 }
 
 /** Root of the mean square of what strains the flat piece beyond its give: its energy without the pull, as a strain. */

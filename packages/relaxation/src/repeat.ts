@@ -22,8 +22,11 @@ export function mostRepeats(net: Net): number {
   return [...ring, ...net.edges.map(({ nodes }) => nodes.length)].reduce(greatestDivisor, 0)
 }
 
-/** @param order must divide `mostRepeats(net)` */
-export function repeatOf(net: Net, order: number): Repeat {
+/**
+ * @param order must divide `mostRepeats(net)`
+ * @param which of the repeats is taken for all, 0 for the one that every round begins with
+ */
+export function repeatOf(net: Net, order: number, which = 0): Repeat {
   const count = net.nodes.length
   const [unknown, turn] = [new Int32Array(count), new Int32Array(count)]
   const nodes: number[] = []
@@ -31,9 +34,10 @@ export function repeatOf(net: Net, order: number): Repeat {
     const own = all.length / order
     const first = nodes.length
     all.forEach((node, k) => {
-      if (k < own) nodes.push(node)
+      const repeat = Math.floor(k / own)
+      if (repeat === which) nodes.push(node)
       unknown[node] = first + (k % own)
-      turn[node] = Math.floor(k / own)
+      turn[node] = (repeat - which + order) % order
     })
   }
   const alone = net.centre.length === 1
