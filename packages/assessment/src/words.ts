@@ -8,6 +8,7 @@ import {
   ownFullness,
   type Verdict,
 } from "@roundwright/flatness"
+import { acrossOf } from "./laid-out.ts"
 import type { CheckResult, LaidOut } from "./result.ts"
 
 const verdictWords: Record<Verdict, string> = {
@@ -128,6 +129,14 @@ export function soFarText(row: LedgerRow): string {
 
 /** A range that reaches further is told to reach so far. */
 const mostTold = 9.9
+
+/**
+ * The size of the piece after each round of the ledger, through the middle, as it comes to lie: in mm by whoever laid the piece
+ * out, else in widths of one stitch by the growth of its rounds.
+ */
+export function acrossAfterRounds({ laidOut, ledger }: CheckResult): readonly number[] {
+  return ledger.map((row, index) => laidOut?.acrossAfterRoundMm[index] ?? acrossOf(row))
+}
 
 /** Fullness to two decimals; 1.00 is flat. */
 export function formatFullness(fullness: number): string {

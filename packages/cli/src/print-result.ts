@@ -2,6 +2,7 @@
 // what was noticed, and every problem with the words it is about.
 
 import {
+  acrossAfterRounds,
   type CheckResult,
   factsSentence,
   formatFullness,
@@ -96,21 +97,25 @@ function ledgerTable(result: CheckResult): string[] {
     "counted",
     "stated",
     `edge ${unit}`,
-    `reach ${unit}`,
+    `across ${unit}`,
     "fullness",
     "so far",
     "verdict",
   ]
-  const byRound = new Map(result.ledger.map((row) => [row.round, row]))
+  const across = acrossAfterRounds(result)
+  const byRound = new Map(
+    result.ledger.map((row, index) => [row.round, { row, across: across[index]! }]),
+  )
   const body = result.rounds.map((round) => {
-    const row = byRound.get(round.round)
+    const found = byRound.get(round.round)
+    const row = found?.row
     const mark = round.agrees === false ? "!" : ""
     return [
       String(round.round),
       countedText(round.counted),
       round.stated === null ? "" : `${round.stated}${mark}`,
       row ? row.edgeMm.toFixed(digits) : "",
-      row ? row.radiusMm.toFixed(digits) : "",
+      found ? found.across.toFixed(digits) : "",
       row ? ownFullnessText(row) : "",
       row ? soFarText(row) : "",
       row ? verdictWord(row.verdict) : "not read",

@@ -29,9 +29,15 @@ export function rhythmBreaks(motif: Motif): RhythmBreak[] {
   for (const { adds } of steps) alike.set(adds, (alike.get(adds) ?? 0) + 1)
   const [usual, count] = [...alike].reduce((best, one) => (one[1] > best[1] ? one : best), [0, 0])
   if (usual <= 0 || count < fewestAlike || count < shareAlike * steps.length) return []
-  return steps
-    .filter(({ adds }) => adds !== usual && adds > 0)
-    .map(({ round, before, adds }) => ({ round, adds, usual, probably: before + usual }))
+  // Where one break follows another the second is counted from what the first was probably to be.
+  const breaks: RhythmBreak[] = []
+  for (const { round, before, adds } of steps) {
+    if (adds === usual || adds <= 0) continue
+    const last = breaks.at(-1)
+    const from = last?.round === round - 1 ? last.probably : before
+    breaks.push({ round, adds, usual, probably: from + usual })
+  }
+  return breaks
 }
 
 /** "Round 9 adds 24, the others 12: probably 108." */

@@ -34,6 +34,14 @@ describe("a round out of the piece's rhythm", () => {
     expect(rhythmBreaks(buildDisc(dc, [12, 24, 36, 48, 60, 60]))).toEqual([])
   })
 
+  it("is told with another that follows it, counted from what was meant", () => {
+    const found = rhythmBreaks(buildDisc(dc, [12, 24, 36, 48, 60, 72, 84, 96, 144, 216]))
+    expect(found.map(({ round, probably }) => [round, probably])).toEqual([
+      [9, 108],
+      [10, 120],
+    ])
+  })
+
   it("is told even where the whole piece lies flat", () => {
     const motif = buildDisc(dc, [12, 24, 36, 48, 60, 72, 84, 96, 108, 126, 138])
     expect(keepLedger(motif, none).verdict).toBe("flat")

@@ -157,11 +157,20 @@ function inOrder(motif: Motif, same: readonly Mend[], changes: readonly Mend[]):
   return all.slice(0, mostMends)
 }
 
-/** Changes that all take the edge the same way, towards flat: two that point opposite ways help nobody. */
+/**
+ * Changes that all take the edge the same way, towards flat and not beyond it: two that point opposite ways help nobody, nor
+ * does one after which the piece is off to the other side. Where some make it lie flat, those that do not are left out.
+ */
 function oneWay(mends: readonly Mend[], { fullness }: Ledger): Mend[] {
   const way = (mend: Mend): number => Math.sign(mend.fullnessAfter - fullness)
   const first = mends.find((mend) => way(mend) !== 0)
-  return mends.filter((mend) => way(mend) === 0 || way(mend) === way(first!))
+  const beyond = ({ fullnessAfter, verdictAfter }: Mend) =>
+    verdictAfter !== "flat" && fullnessAfter > 1 !== fullness > 1
+  const along = mends.filter(
+    (mend) => !beyond(mend) && (way(mend) === 0 || way(mend) === way(first!)),
+  )
+  const flat = along.filter(({ verdictAfter }) => verdictAfter === "flat")
+  return flat.length > 0 ? flat : along
 }
 
 /** A piece on which changes are tried. */

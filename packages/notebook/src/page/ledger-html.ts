@@ -1,6 +1,7 @@
 // The ledger of a pattern as a table: one row a round.
 
 import {
+  acrossAfterRounds,
   type CheckResult,
   inTerms,
   ownFullnessText,
@@ -21,13 +22,16 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
   const { result } = pattern
   const unit = result.gauge.absolute ? "mm" : inTerms("sc", result.terms)
   const digits = result.gauge.absolute ? 0 : 1
-  const lengths = ["Growth", "Flat needs", "Edge", "Out"].map((title) => `${title}, ${unit}`)
-  const rows = new Map(result.ledger.map((row) => [row.round, row]))
+  const lengths = ["Growth", "Flat needs", "Edge", "Across"].map((title) => `${title}, ${unit}`)
+  const across = acrossAfterRounds(result)
+  const rows = new Map(
+    result.ledger.map((row, index) => [row.round, { ...row, across: across[index]! }]),
+  )
   const shown = result.rounds.slice(0, mostRows)
   const number = (text: string) => element("td", {}, text)
   const body = shown.map((round) => {
     const row = rows.get(round.round)
-    const measures = row ? [row.growthMm, row.flatGrowthMm, row.edgeMm, row.radiusMm] : []
+    const measures = row ? [row.growthMm, row.flatGrowthMm, row.edgeMm, row.across] : []
     return element(
       "tr",
       { class: row && row.verdict !== "flat" ? "astray" : null },
@@ -70,7 +74,7 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
 
 /** How the columns of a ledger are read. */
 const readingHelp =
-  "Fullness is what a round grows over what flat needs: 1 is flat, more ruffles, less cups. So far: the same for all of the piece up to there, from and to where chain loops can hang or be drawn out. Out: from the centre, by growth alone. Angle: what the round lacks of flat, or has too much of it (below 0)."
+  "Fullness is what a round grows over what flat needs: 1 is flat, more ruffles, less cups. So far: the same for all of the piece up to there, from and to where chain loops can hang or be drawn out. Across: through the middle, as the piece lies after that round. Angle: what the round lacks of flat, or has too much of it (below 0)."
 
 function countedText(
   counted: CheckResult["rounds"][number]["counted"],
