@@ -5,7 +5,7 @@ import type { LedgerRow } from "./result.ts"
 /** A round that grows by less than this share of its edge, or inward, has no growth to hold against a flat one. */
 const leastGrowth = 0.02
 /** Beyond so many times flat growth a figure says only that the round hardly moves outward. */
-const mostTold = 4
+const mostTold = 10
 
 /**
  * Whether the round's growth says something: not where it hardly moves outward, nor where its edge is drawn in only because

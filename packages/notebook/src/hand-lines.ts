@@ -69,10 +69,16 @@ export function linesThatGiveWay(
       : [
           {
             line,
-            why: `The pattern says its own ${by.join(", ")}, which goes first: this line is not used.`,
+            why: `The pattern says its own ${inWords(by)}: this line is not used.`,
           },
         ]
   })
+}
+
+/** `yarn`, `yarn and hook`, `yarn, hook and gauge`. */
+function inWords(names: readonly string[]): string {
+  const [last, ...before] = names.toReversed()
+  return before.length === 0 ? last! : `${before.reverse().join(", ")} and ${last}`
 }
 
 /**
