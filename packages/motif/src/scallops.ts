@@ -66,11 +66,17 @@ export function scallopSlack(
       ? foot >= longLoop * end || end <= lowNeighbour * tallest
       : end <= lowNeighbour * tallest
     if (!bends) continue
-    const shortest = loop ? loopSpan(edge, mean, end, foot) : chordOfArc * edge
+    const shortest = loop ? loopSpan(edge, mean, end, foot) : fanSpan(edge, mean)
     slackMm += edge - shortest
     if (!loop) fans += 1
   }
   return { slackMm, fans }
+}
+
+/** The least a fan takes of the round: the chord of its arc up to a half circle; what is longer than that stays as long. */
+function fanSpan(edge: number, height: number): number {
+  const most = widest * height
+  return chordOfArc * Math.min(edge, most) + Math.max(0, edge - most)
 }
 
 /** The least a loop filled with tops of that length takes of the round. */
