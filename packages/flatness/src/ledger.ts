@@ -4,7 +4,7 @@ import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
 import { basicName, type Gauge, type Terms } from "@roundwright/stitches"
 import { foldLedger } from "./fold.ts"
 import { judgePiece } from "./judge.ts"
-import { oddsOf, pieceSpread } from "./odds.ts"
+import { handsOf, oddsOf } from "./odds.ts"
 import type { Ledger, LedgerRow } from "./result.ts"
 import { type PieceSummary, summarisePiece } from "./summary.ts"
 
@@ -26,7 +26,7 @@ export function keepLedger(motif: Motif, gauge: Gauge, hand: Hand = {}): Ledger 
   const { rows } = judged
   return {
     ...judged,
-    odds: oddsOf(judged.fullness, pieceSpread(piece)),
+    odds: oddsOf(judged.fullness, handsOf(piece)),
     bowed: bowedNote(rows.at(-1)),
     uneven: unevenNote(motif, rows),
     notes: notesOn(piece, rows, hand.terms ?? "US"),

@@ -19,8 +19,37 @@ const otherwise = { share: 0.1, flat: 0.8, blocksFlat: 0.08, cups: 0.05, ruffles
 /** Of pieces in the band that pins take up makers call this share flat as they lie (fitted: 4 of 5, one of them doubtful). */
 const calledFlat = 0.6
 
-/** @param spread relative spread of height over width among the hands that may have worked it, see `pieceSpread` */
-export function oddsOf(fullness: number, spread: number): Odds {
+/**
+ * Hands are of two kinds where sc is worked round and round without turning: most work it about as high as wide, others much
+ * tighter and taller, as five of nine published gauges have it (1.0 to 1.19, their middle 1.14). So makers call discs of 6 sc a
+ * round flat, and discs of 8. The share of makers who work so was fitted on the sets that fitted the bands; 0.4
+ * does nearly as well.
+ */
+const tightHand = { taller: 1.14, share: 0.5 } as const
+
+/** The hands that may have worked a piece. */
+export interface Hands {
+  /** Relative spread of height over width among them. */
+  readonly spread: number
+  /** Share of the piece in sc that is not turned and of which no swatch tells, 0..1. */
+  readonly unturned: number
+}
+
+export function oddsOf(fullness: number, { spread, unturned }: Hands): Odds {
+  const usual = oddsInHand(fullness, spread)
+  if (unturned === 0) return usual
+  const tight = oddsInHand(fullness * tightHand.taller ** -unturned, spread)
+  const mixed = (one: number, other: number) =>
+    (1 - tightHand.share) * one + tightHand.share * other
+  return {
+    flat: mixed(usual.flat, tight.flat),
+    blocksFlat: mixed(usual.blocksFlat, tight.blocksFlat),
+    cups: mixed(usual.cups, tight.cups),
+    ruffles: mixed(usual.ruffles, tight.ruffles),
+  }
+}
+
+function oddsInHand(fullness: number, spread: number): Odds {
   const middle = Math.log(Math.max(fullness, Number.MIN_VALUE))
   const deviation = Math.hypot(ownSpread, handShare * spread)
   const below = (limit: number) => normalBelow((Math.log(limit) - middle) / deviation)
@@ -45,13 +74,15 @@ export function oddsOf(fullness: number, spread: number): Odds {
   }
 }
 
-/** Spread of the piece's height over width: its rounds' spreads weighed by their edges. */
-export function pieceSpread(piece: PieceSummary): number {
-  let edge = 0
-  let spread = 0
-  for (const round of piece.rounds) {
-    edge += round.solidMm
-    spread += round.solidMm * round.ratioSpread
+/** The hands of a piece: what its rounds say of them, weighed by their edges. */
+export function handsOf(piece: PieceSummary): Hands {
+  let [edge, spread, unturned] = [0, 0, 0]
+  for (const { solidMm, ratioSpread, unturnedShare } of piece.rounds) {
+    edge += solidMm
+    spread += solidMm * ratioSpread
+    unturned += solidMm * unturnedShare
   }
-  return edge > 0 ? spread / edge : 0
+  return edge > 0
+    ? { spread: spread / edge, unturned: unturned / edge }
+    : { spread: 0, unturned: 0 }
 }

@@ -51,6 +51,8 @@ export interface RoundSummary {
   readonly stacked: number
   /** Relative spread of height over width among makers, weighed by edge. */
   readonly ratioSpread: number
+  /** Share of its edge in sc that is not turned and of which no swatch tells: some hands work it much tighter. */
+  readonly unturnedShare: number
   /** Stitches whose size is extrapolated. */
   readonly extrapolated: ReadonlySet<BasicStitch>
   /** A later round is worked into this one, or it is the last: part of the ground. */
@@ -101,6 +103,7 @@ function summariseRound(
   const tops = topsPerRun(round)
   let solidMm = 0
   let spread = 0
+  let unturnedMm = 0
   const beside = chainsBeside(round)
   const widths = round.elements.map((element, index) => {
     if (isFree(element) && ground) {
@@ -131,6 +134,8 @@ function summariseRound(
     const widthMm = widthBesideChains(size.widthMm, beside[index]!)
     solidMm += widthMm
     spread += widthMm * size.ratioSpread
+    const plain = element.kind.basic === "sc" && !round.turned
+    if (plain && size.provenance === "published median") unturnedMm += widthMm
     standing.push(standingOf(motif, element.anchors, size.heightMm, tops))
     return widthMm
   })
@@ -156,6 +161,7 @@ function summariseRound(
     corners: turning.count,
     stacked: turning.stacked,
     ratioSpread: solidMm > 0 ? spread / solidMm : 0,
+    unturnedShare: solidMm > 0 ? unturnedMm / solidMm : 0,
     extrapolated,
     ground,
   }

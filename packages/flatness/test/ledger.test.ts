@@ -233,10 +233,16 @@ describe("fans", () => {
   const hand = handOf("dc", 2)
 
   it("may stand as short as the chord of a half circle, 2 / pi of their edge", () => {
-    const row = keepLedger(shells(7), hand).rows[2]!
+    const row = keepLedger(shells(6), hand).rows[2]!
     const slipMm = sizeOf({ basic: "sl st" }, hand, { turned: false }).widthMm
-    const shortest = 6 * slipMm + 6 * 7 * 5 * (2 / Math.PI)
+    const shortest = 6 * slipMm + 6 * 6 * 5 * (2 / Math.PI)
     expectClose(row.gatheredEdgeMm, shortest, 1e-9 * row.edgeMm, rounding)
+  })
+
+  it("are as long as they are beyond what a half circle of their height holds", () => {
+    const rows = [9, 10].map((dcInFan) => keepLedger(shells(dcInFan), hand).rows[2]!)
+    const more = rows[1]!.gatheredEdgeMm - rows[0]!.gatheredEdgeMm
+    expectClose(more, 6 * 5, 1e-9 * rows[1]!.edgeMm, rounding)
   })
 
   it("make a scalloped edge and no ruffle, until they are crowded", () => {

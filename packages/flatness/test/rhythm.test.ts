@@ -3,6 +3,7 @@ import { gaugeFrom } from "@roundwright/stitches"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
 import {
+  handsOf,
   judgePiece,
   keepLedger,
   oddsOf,
@@ -49,21 +50,40 @@ describe("a round out of the piece's rhythm", () => {
   })
 })
 
+/** A hand of which nothing else is to be said. */
+const hand = (spread: number) => ({ spread, unturned: 0 })
+
 describe("odds", () => {
   it("sum to one, lean to the verdict and mirror the fullness they come from", () => {
     for (const fullness of [0.5, 0.8, 0.87, 0.95, 1, 1.05, 1.13, 1.2, 1.5]) {
-      const { flat, blocksFlat, cups, ruffles } = oddsOf(fullness, 0.08)
+      const { flat, blocksFlat, cups, ruffles } = oddsOf(fullness, hand(0.08))
       expectClose(flat + blocksFlat + cups + ruffles, 1, 1e-12, "rounding")
       expect(Math.min(flat, blocksFlat, cups, ruffles)).toBeGreaterThan(0)
       if (fullness < 1) expect(cups).toBeGreaterThan(ruffles - 0.03)
     }
-    expect(oddsOf(1, 0.08).flat).toBeGreaterThan(0.9)
-    expect(oddsOf(1.5, 0.08).ruffles).toBeGreaterThan(0.85)
-    expect(oddsOf(0.5, 0.08).cups).toBeGreaterThan(0.85)
+    expect(oddsOf(1, hand(0.08)).flat).toBeGreaterThan(0.9)
+    expect(oddsOf(1.5, hand(0.08)).ruffles).toBeGreaterThan(0.85)
+    expect(oddsOf(0.5, hand(0.08)).cups).toBeGreaterThan(0.85)
+  })
+
+  it("know that some work sc in unturned rounds tighter: discs of 6 a round lie flat, and so may discs of 8", () => {
+    const unturned = { spread: 0.1, unturned: 1 }
+    const [six, eight] = [0.955, 1.273].map((fullness) => oddsOf(fullness, unturned))
+    expect(six!.flat).toBeGreaterThan(0.6)
+    expect(eight!.flat).toBeGreaterThan(oddsOf(1.273, hand(0.1)).flat + 0.1)
+    for (const { flat, blocksFlat, cups, ruffles } of [six!, eight!])
+      expectClose(flat + blocksFlat + cups + ruffles, 1, 1e-12, "rounding")
+    const motif = (turned: boolean) => {
+      const disc = buildDisc({ basic: "sc" }, [6, 12, 18])
+      return { ...disc, rounds: disc.rounds.map((round) => ({ ...round, turned })) }
+    }
+    expect(handsOf(summarisePiece(motif(false), none)).unturned).toBe(1)
+    expect(handsOf(summarisePiece(motif(true), none)).unturned).toBe(0)
+    expect(handsOf(summarisePiece(buildDisc(dc, [12, 24]), none)).unturned).toBe(0)
   })
 
   it("are surer for a hand that is known", () => {
-    expect(oddsOf(1.08, 0.03).flat).toBeGreaterThan(oddsOf(1.08, 0.12).flat)
+    expect(oddsOf(1.08, hand(0.03)).flat).toBeGreaterThan(oddsOf(1.08, hand(0.12)).flat)
   })
 })
 

@@ -4,11 +4,11 @@
 
 import {
   foldLedger,
+  handsOf,
   judgePiece,
   type LedgerRow,
   type Odds,
   oddsOf,
-  pieceSpread,
   summarisePiece,
   type Verdict,
   verdictOf,
@@ -52,7 +52,7 @@ export function judgeShape(
   const worst = rows.slice(1).reduce((a, b) => (stretchOf(b) > stretchOf(a) ? b : a), rows.at(-1)!)
   return {
     ...judged,
-    odds: oddsOf(judged.fullness, pieceSpread(piece)),
+    odds: oddsOf(judged.fullness, handsOf(piece)),
     meanStretch: stretchFor(judged.fullness),
     blockingStretch: stretchOf(worst),
     blockingRound: worst.round,
