@@ -1,10 +1,11 @@
 // One repeat stands for the whole: found where there is one, and only there; its energy is the whole's, shared out.
 
 import { buildDisc, buildPolygon, type Motif } from "@roundwright/motif"
-import { seededRandom } from "@roundwright/numerics"
+import { minimiseByNewton, seededRandom } from "@roundwright/numerics"
 import { gaugeFrom, kind } from "@roundwright/stitches"
 import { describe, expect, it } from "vitest"
 import { expectClose, expectRelative } from "../../../test/support/close.ts"
+import { findRepeat } from "../src/find-repeat.ts"
 import {
   buildNet,
   cornersOfFabric,
@@ -13,6 +14,7 @@ import {
   layOutInSpace,
   NetEnergy,
   usualMaterial,
+  usualPull,
 } from "../src/index.ts"
 import { foldTogether, mostRepeats, repeatOf, unfold } from "../src/repeat.ts"
 import { grannySquare, laceSquare } from "./support/motifs.ts"
@@ -56,15 +58,42 @@ describe("a repeat", () => {
     expect(layOutFlat(buildNet(motif, gauge)).repeat?.order).toBe(order)
   })
 
-  it("is not found where one stitch differs", () => {
-    const motif = buildDisc(dc, multiples(12, 3))
-    const [first, second, third] = motif.rounds
+  /** One stitch of the second round is lower and no wider, as a join may be. */
+  const broken = (rounds: number): Motif => {
+    const motif = buildDisc(dc, multiples(12, rounds))
+    const [first, second, ...others] = motif.rounds
     const elements = second!.elements.map((element, k) =>
-      k === 5 && element.type === "stitch" ? { ...element, kind: kind("tr") } : element,
+      k === 5 && element.type === "stitch" ? { ...element, kind: kind("hdc") } : element,
     )
-    const broken = { ...motif, rounds: [first!, { ...second!, elements }, third!] }
-    expect(mostRepeats(buildNet(broken, gauge))).toBe(12)
-    expect(layOutFlat(buildNet(broken, gauge)).repeat).toBe(null)
+    return { ...motif, rounds: [first!, { ...second!, elements }, ...others] }
+  }
+
+  it("is not found where one stitch differs", () => {
+    expect(mostRepeats(buildNet(broken(3), gauge))).toBe(12)
+    expect(layOutFlat(buildNet(broken(3), gauge)).repeat).toBe(null)
+  })
+
+  it("where one stitch differs is where the whole begins, which then comes to rest as it does by itself", () => {
+    const net = buildNet(broken(7), gauge)
+    const options = {
+      dimensions: 2,
+      material: { ...usualMaterial, leanShare: 1 },
+      table: false,
+      pull: usualPull,
+      corners: cornersOfFabric(net, net.start),
+    } as const
+    const whole = new NetEnergy(net, options)
+    const near = findRepeat(net, whole, 10)
+    expect(near?.exact).toBe(false)
+    expect(near?.repeat.order).toBe(12)
+    const flat = layOutFlat(net)
+    expect(flat.how.settled).toBe(true)
+    const alone = minimiseByNewton(whole, net.start, {
+      gradientTolerance: 1e-9,
+      longestMove: 10,
+      leaveSaddles: false,
+    })
+    expectRelative(flat.energy, alone.value, 1e-6, "both at rest")
   })
 
   it.each(
