@@ -104,7 +104,7 @@ describe("check", () => {
   it("measures in the pattern's own stitches where it knows no mm", async () => {
     writeFileSync(join(folder, "uk.txt"), `Terms: UK\n${ruffled.replace(/\bsc\b/g, "dc")}`)
     const { out } = await call("check", "uk.txt", "--quick")
-    expect(out).toMatch(/edge dc\s+reach dc/)
+    expect(out).toMatch(/edge dc\s+across dc/)
     expect(out).not.toMatch(/\bsc\b/)
   })
 
