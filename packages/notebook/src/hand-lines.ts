@@ -83,13 +83,16 @@ function inWords(names: readonly string[]): string {
 
 /**
  * A gauge cell after another pattern was pasted under it: lines of what that pattern says itself are put below the divider.
+ * @param before what stood in the pattern's place: only headings that are new with the paste count
  * @returns the text, and what was put there
  */
 export function yieldTo(
   pattern: string,
   gauge: string,
+  before: string,
 ): { readonly text: string; readonly moved: readonly HeadingAbout[] } {
-  const says = saidBy(pattern.split(/\r\n|\r|\n/))
+  const known = new Set(before.split(/\r\n|\r|\n/))
+  const says = saidBy(pattern.split(/\r\n|\r|\n/).filter((line) => !known.has(line)))
   const lines = gauge.split("\n")
   const divider = dividerOf(lines)
   const yielding = headingsIn(lines).filter(({ line, about }) => line < divider && says.has(about))

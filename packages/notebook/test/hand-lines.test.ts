@@ -71,11 +71,14 @@ describe("a line of one's own", () => {
 
   it("gives way when a pattern is pasted that says its own, and only then", () => {
     const own = "Hook: 5 mm\nSize: 9 cm after Rnd 3"
-    expect(yieldTo(`Hook: 3 mm\n${rounds}`, own)).toEqual({
+    expect(yieldTo(`Hook: 3 mm\n${rounds}`, own, "")).toEqual({
       text: `Size: 9 cm after Rnd 3\n${unlessSaid}\nHook: 5 mm`,
       moved: ["hook"],
     })
-    expect(yieldTo(rounds, own)).toEqual({ text: own, moved: [] })
+    expect(yieldTo(rounds, own, "")).toEqual({ text: own, moved: [] })
+    // A round pasted into a pattern whose hook she had set aside already.
+    const standing = "Hook: 3 mm\nRnd 1: 6 sc in magic ring. (6 sc)"
+    expect(yieldTo(`Hook: 3 mm\n${rounds}`, own, standing)).toEqual({ text: own, moved: [] })
   })
 })
 

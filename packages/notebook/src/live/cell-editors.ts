@@ -87,9 +87,10 @@ export class CellEditors {
       book.text(index),
       {
         typed: (text, pasted) => {
+          const before = book.text(index)
           book.type(index, text, performance.now())
           actions.changed([index], "by key")
-          if (pasted) this.#yield(index, text)
+          if (pasted) this.#yield(index, text, before)
         },
         undo: () => actions.undo(),
         redo: () => actions.changed(book.redo()),
@@ -114,13 +115,13 @@ export class CellEditors {
   }
 
   /** A pasted pattern's own headings go before what stood in the fields: those lines are kept, and give way. */
-  #yield(pattern: number, text: string): void {
+  #yield(pattern: number, text: string, before: string): void {
     const name = patternOf(this.book.cells[pattern]!.info)
     const gauge = this.book.cells.find(
       ({ kind, info }) => kind === "gauge" && name !== undefined && patternOf(info) === name,
     )
     if (!gauge) return
-    const { text: yielded, moved } = yieldTo(text, this.book.text(gauge.index))
+    const { text: yielded, moved } = yieldTo(text, this.book.text(gauge.index), before)
     if (moved.length === 0) return
     this.#change(gauge.index, yielded)
     this.actions.gaveWay(moved)
