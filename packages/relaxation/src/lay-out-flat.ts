@@ -1,6 +1,12 @@
 // The flat shape: the net pressed into the plane, as on a blocking board, its edge lightly pulled outward.
 
-import { largestComponent, minimiseByNewton, type NewtonMinimum } from "@roundwright/numerics"
+import {
+  Factorisation,
+  largestComponent,
+  minimiseByNewton,
+  type NewtonMinimum,
+  planElimination,
+} from "@roundwright/numerics"
 import { NetEnergy } from "./energy.ts"
 import { cornersOfFabric } from "./fabric-corners.ts"
 import { findRepeat } from "./find-repeat.ts"
@@ -73,22 +79,24 @@ export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
   const whole = new NetEnergy(net, energyOptions)
   // A saddle is left alone: folds within the plane are what pins are there to prevent.
   const newton = { longestMove: scale, leaveSaddles: false }
-  const lower = (start: Float64Array, repeat: Repeat | null): NewtonMinimum =>
-    minimiseByNewton(
-      repeat === null ? whole : new NetEnergy(net, energyOptions, repeat),
-      energyOptions.pull > 0 ? pinnedOut(start, repeat) : start,
-      {
+  const lower = (start: Float64Array, repeat: Repeat | null): NewtonMinimum => {
+    const energy = repeat === null ? whole : new NetEnergy(net, energyOptions, repeat)
+    // Pinned out or let go, the same nodes are tied to one another: the elimination is planned once.
+    const factorisation = new Factorisation(planElimination(energy.pattern))
+    const pinned = () =>
+      minimiseByNewton(new NetEnergy(net, { ...energyOptions, pull: pinningPull }, repeat), start, {
         ...newton,
-        gradientTolerance: restShare * material.stiffness * scale,
-        iterations: options.steps ?? mostSteps,
-      },
-    )
-  const pinnedOut = (start: Float64Array, repeat: Repeat | null): Float64Array =>
-    minimiseByNewton(new NetEnergy(net, { ...energyOptions, pull: pinningPull }, repeat), start, {
+        factorisation,
+        gradientTolerance: pinningRest * material.stiffness * scale,
+        iterations: pinningSteps,
+      }).x
+    return minimiseByNewton(energy, energyOptions.pull > 0 ? pinned() : start, {
       ...newton,
-      gradientTolerance: pinningRest * material.stiffness * scale,
-      iterations: pinningSteps,
-    }).x
+      factorisation,
+      gradientTolerance: restShare * material.stiffness * scale,
+      iterations: options.steps ?? mostSteps,
+    })
+  }
   const repeat = findRepeat(net, whole, scale)
   if (repeat !== null) {
     const part = lower(foldTogether(repeat, net.start, 2), repeat)

@@ -92,8 +92,8 @@ export function ideasFor(
       inSolid(true),
       ...(groups === null ? [] : [fabric("groups", groups, {}, false)]),
       ...(mesh === null ? [] : [fabric("mesh", mesh, {}, false)]),
-      ...(style === "any" ? [solid(softest, { cornerStyle: "stitches" }, false)] : []),
-      ...(fewer.rounds > 0 ? [solid(quickest, { ...chains, ...fewer }, false)] : []),
+      ...(style === "any" && !long ? [solid(softest, { cornerStyle: "stitches" }, false)] : []),
+      ...(fewer.rounds > 0 && !long ? [solid(quickest, { ...chains, ...fewer }, false)] : []),
     ]
   }
   const other = own.name === "groups" ? ("lace" as const) : ("groups" as const)
@@ -108,7 +108,7 @@ export function ideasFor(
   ]
 }
 
-/** Over a longer round mesh is not tried: its nets take seconds each. */
+/** Over a longer round another fabric is the one other idea: each takes seconds. */
 const longRound = 100
 
 /** Stitches of solid fabric that a group, and a post of mesh, takes up. */

@@ -85,7 +85,7 @@ function workable(proposals: readonly Proposal[]): readonly Proposal[] {
 }
 
 /** Nodes laid out beyond the first proposal's: a second or so. */
-const mostNodes = 3_000
+const mostNodes = 1_000
 
 /** The proposals on the whole piece; measured on it again as far as that is quick, the first always. */
 function putBack(

@@ -33,6 +33,8 @@ export interface FabricIdea {
 /** Nodes of net laid out for one step of the ladder, and fewest and most pieces. */
 const nodesAStep = { thorough: 4_500, brief: 1_500 } as const
 const fewestPieces = { thorough: 14, brief: 5 } as const
+/** Units of all its rounds together from which on a piece takes seconds to lay out. */
+const longPiece = 100
 /** Stitches and chains that corners add to a round. */
 const cornersTake = 24
 const mostPieces = 24
@@ -47,7 +49,10 @@ export function fabricProposals(
   const { palette } = idea
   const all = palette.kinds.map((_, i) => i)
   const low = all.filter((kind) => !["tr", "dtr", "trtr"].includes(palette.kinds[kind]!.basic))
-  const kindSets = low.length > 0 && low.length < all.length ? [low, all] : [all]
+  const long = idea.onto.units.length * idea.rounds > longPiece
+  // Over a long round a further idea gets one look.
+  const kindSets =
+    low.length === 0 || low.length === all.length || (long && !idea.thorough) ? [all] : [low, all]
   const steps = [
     ...kindSets.map((kinds) => ({ kinds, gradedRounds: 1 })),
     ...(idea.thorough && idea.rounds > 1 ? [{ kinds: all, gradedRounds: idea.rounds }] : []),
@@ -64,6 +69,7 @@ export function fabricProposals(
     const pieces = searchFabric(motif, gauge, idea.onto, corners, {
       ...idea,
       ...step,
+      brief: !idea.thorough,
       budget: step.times * budgetFor(motif, idea),
     })
     if (take(proposalsOf(pieces, motif, gauge, idea, []))) return best

@@ -303,7 +303,10 @@ function improve(
   from: number,
   wish: FabricWish,
 ): FabricPiece[] {
-  let left = (found[0]?.shapeScore ?? 0) < goodEnough ? 0 : Math.ceil(wish.budget * (1 - shareOfFits))
+  const [first] = found
+  const done =
+    first === undefined || (wish.brief === true && isTrue(first.shape, first.corners.length))
+  let left = done || first.shapeScore < goodEnough ? 0 : Math.ceil(wish.budget * (1 - shareOfFits))
   const seen = new Set(found.map(({ rounds }) => keyOf(rounds.at(-1)!)))
   let pool = [...found]
   const climbed = new Set<FabricPiece>()
