@@ -74,6 +74,7 @@ export function ideasFor(
           corners: cornersOf(name, cornerStyle),
           rounds,
           palette,
+          terms: options.terms ?? "US",
           thorough,
           restore,
         }),
