@@ -7,11 +7,13 @@ import { type Fabric, type FabricName, fabricOf } from "./fabric/fabric-of.ts"
 import { fabricProposals } from "./fabric/fabric-proposals.ts"
 import { cornersOf, fillings } from "./fabric/fillings.ts"
 import { thinned } from "./fabric/thinned.ts"
+import { goOnInPattern, inPattern } from "./in-pattern.ts"
 import type { Palette } from "./palette.ts"
 import type { SearchCount } from "./plan-score.ts"
 import type { Proposal } from "./proposal.ts"
 import { solidProposals } from "./solid-proposals.ts"
 import type { SquareOptions } from "./square-options.ts"
+import { distanceFromTarget } from "./target.ts"
 
 export interface Idea {
   readonly idea: string
@@ -81,6 +83,16 @@ export function ideasFor(
     }
   }
   const chains = style === "any" ? ({ cornerStyle: "chains" } as const) : {}
+  const onwards: Idea = {
+    idea: inPattern,
+    find: () => {
+      const found = goOnInPattern(motif, gauge, options.corners, options.rounds, palette, restore)
+      // What does not lie flat, or is no polygon any more, is not gone on with.
+      return found === null || distanceFromTarget(found) > 2 ? [] : [found]
+    },
+  }
+  const asIsAllowed = options.stitches === undefined && style === "any"
+  const begun = asIsAllowed ? [onwards] : []
   const inSolid = (thorough: boolean) => solid(fabricWords.solid, chains, thorough)
   // A last straight round is one of single stitches, and what it is worked on with it.
   if (options.lastStraightRound !== undefined) return [inSolid(true), solid(softest, {}, true)]
@@ -90,6 +102,7 @@ export function ideasFor(
     const long = own.units.length > longRound
     const mesh = long ? null : thinned(own, options.corners, stitchesOfMesh)
     return [
+      ...begun,
       inSolid(true),
       ...(groups === null ? [] : [fabric("groups", groups, {}, false)]),
       ...(mesh === null ? [] : [fabric("mesh", mesh, {}, false)]),
@@ -99,6 +112,7 @@ export function ideasFor(
   }
   const other = own.name === "groups" ? ("lace" as const) : ("groups" as const)
   return [
+    ...begun,
     fabric(own.name, own, {}, true),
     inSolid(false),
     fabric(other, own, {}, false),
