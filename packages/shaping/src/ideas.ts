@@ -13,6 +13,7 @@ import type { SearchCount } from "./plan-score.ts"
 import type { Proposal } from "./proposal.ts"
 import { solidProposals } from "./solid-proposals.ts"
 import type { SquareOptions } from "./square-options.ts"
+import { straightened } from "./straighten.ts"
 import { distanceFromTarget } from "./target.ts"
 
 export interface Idea {
@@ -94,8 +95,19 @@ export function ideasFor(
   const asIsAllowed = options.stitches === undefined && style === "any"
   const begun = asIsAllowed ? [onwards] : []
   const inSolid = (thorough: boolean) => solid(fabricWords.solid, chains, thorough)
-  // A last straight round is one of single stitches, and what it is worked on with it.
-  if (options.lastStraightRound !== undefined) return [inSolid(true), solid(softest, {}, true)]
+  const last = options.lastStraightRound
+  if (last !== undefined) {
+    const singly = [inSolid(true), solid(softest, {}, true)]
+    if (own.name === "solid") return singly
+    const open = fabric(own.name, own, chains, true)
+    const find = () =>
+      open
+        .find()
+        .slice(0, mostStraightened)
+        .flatMap((one) => straightened(one, last, gauge, restore, options.terms ?? "US") ?? [])
+        .sort((a, b) => distanceFromTarget(a) - distanceFromTarget(b) || a.score - b.score)
+    return [{ idea: open.idea, find }, ...singly]
+  }
   const fewer = { rounds: options.rounds - 1 }
   if (own.name === "solid") {
     const groups = thinned(own, options.corners, stitchesOfGroup)
@@ -122,6 +134,9 @@ export function ideasFor(
     ...(fewer.rounds > 0 ? [fabric(own.name, own, { ...fewer, idea: quickest }, false)] : []),
   ]
 }
+
+/** Pieces that a straightening round is tried on. */
+const mostStraightened = 2
 
 /** Over a longer round another fabric is the one other idea: each takes seconds. */
 const longRound = 100

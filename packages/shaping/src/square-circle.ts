@@ -84,9 +84,7 @@ export function squareCircle(
  * is.
  */
 function workable(proposals: readonly Proposal[]): readonly Proposal[] {
-  const good = proposals.filter(
-    (one) => one.idea === inPattern || distanceFromTarget(one) <= 1,
-  )
+  const good = proposals.filter((one) => one.idea === inPattern || distanceFromTarget(one) <= 1)
   return good.length > 0 ? good : proposals
 }
 

@@ -260,11 +260,7 @@ function layPiece(
 /** Loops and shells stand out between the stitches that hold them: unevenness counts that much less than in solid fabric. */
 const unevenOfFabric = 0.4
 
-function scorePiece(
-  shape: ProposalShape,
-  corners: number,
-  last: boolean,
-): number {
+function scorePiece(shape: ProposalShape, corners: number, last: boolean): number {
   const parts = scoreOf({
     bow: shape.bowMm / shape.sideMm,
     uneven: (unevenOfFabric * shape.unevenMm) / shape.sideMm,
