@@ -4,7 +4,8 @@
 import { type Anchor, anchorKey, type Round } from "@roundwright/motif"
 import { ordinal } from "../base/wording.ts"
 import { cellUnder } from "../edge/cell-under.ts"
-import { type Edge, roundEdge } from "../edge/edge.ts"
+import { type Edge, groupsInOnePlace, roundEdge } from "../edge/edge.ts"
+import { partsGroups } from "../edge/sites.ts"
 import type { Voice } from "./house-style.ts"
 import type { Wording } from "./part.ts"
 
@@ -195,12 +196,12 @@ function countSkipped(hook: Hook, anchor: Anchor, found: number): Omit<PlaceWord
       noun: "next picot",
       several: "picots",
     }
-  if (anchor.at === "between")
-    return {
-      ...passing(stitchesBeforeGap(hook, found), "st", "sts"),
-      noun: "next sp between sts",
-      several: "sps between sts",
-    }
+  if (anchor.at === "between") {
+    const passed = passing(stitchesBeforeGap(hook, found), "st", "sts")
+    return isNextBetweenGroups(hook, found)
+      ? { ...passed, skip: null, noun: "next sp between groups", several: "sps between groups" }
+      : { ...passed, noun: "next sp between sts", several: "sps between sts" }
+  }
   const run = runStart(edge, found)
   const element = edge.elements[anchor.element]
   const size = element?.type === "chain" ? element.chains : 1
@@ -240,6 +241,23 @@ function stitchesBeforeGap(hook: Hook, found: number): number {
     if (type === "gap") gaps += 1
   }
   return gaps === 0 ? 0 : stitches
+}
+
+/** Over a round all of groups the gaps that part them are spoken of, whatever stitches lie before. */
+function isNextBetweenGroups({ edge, at, shared }: Hook, found: number): boolean {
+  if (shared.naming === "none" || !allInGroups(edge)) return false
+  const parts = (k: number) => {
+    const index = ((k % edge.size) + edge.size) % edge.size
+    return edge.cells[index]!.type === "gap" && partsGroups(edge, index)
+  }
+  for (let k = at; k < found; k++) if (parts(k)) return false
+  return parts(found)
+}
+
+function allInGroups(edge: Edge): boolean {
+  return edge.keep("all-in-groups", () =>
+    groupsInOnePlace(edge, false).every(({ cells }) => cells.length > 1),
+  )
 }
 
 function runStart(edge: Edge, found: number): number {
