@@ -29,7 +29,7 @@ export interface Hook {
   }
 }
 
-/** "skip next 2 sts" or nothing, and "next ch-3 sp"; null when the place cannot be reached going on. */
+/** "skip 2 sts" or nothing, and "next ch-3 sp"; null when the place cannot be reached going on. */
 export interface PlaceWords {
   readonly skip: string | null
   /** Stitches passed over, for slip stitches along them; null where they are not stitches. */
@@ -71,7 +71,7 @@ export function placeWords(hook: Hook, anchor: Anchor): PlaceWords | null {
   return { ...(isCorner(hook, anchor) ? atCorner(skipped, hook) : skipped), isNext: true }
 }
 
-/** "skip next 2 sts" on the way from the last place to one the round has been in already; null when nothing is passed. */
+/** "skip 2 sts" on the way from the last place to one the round has been in already; null when nothing is passed. */
 export function skipBackTo(hook: Hook, anchor: Anchor): string | null {
   if (anchor.at === "centre" || anchor.round !== hook.edge.round) return null
   const found = cellOf(hook, anchor)
@@ -273,7 +273,7 @@ function sizeAt(edge: Edge, index: number): number {
 
 function skipWords({ skip }: Voice, count: number, one: string, several: string): string | null {
   if (count === 0) return null
-  return count === 1 ? `${skip} next ${one}` : `${skip} next ${count} ${several}`
+  return count === 1 ? `${skip} next ${one}` : `${skip} ${count} ${several}`
 }
 
 /** The hook where a round starts. */
