@@ -171,9 +171,9 @@ function doneInOrder(phrases: readonly string[], walk: Walk): number {
 function done(told: string, walk: Walk): number {
   const phrase = told.replace(/ \((?:corner|corner made|counts as [^()]*)\)/g, "")
   if (/^(?:working|picot of|ch \d)/.test(phrase)) return 0
-  const skip = /^skip (next .*)$/.exec(phrase)
+  const skip = /^skip (?:next )?(.*)$/.exec(phrase)
   if (skip) {
-    goTo(skip[1]!, walk, true)
+    goTo(`next ${skip[1]!}`, walk, true)
     return 0
   }
   const bracket = /^\[(.*)\] (?:(\d+) times|twice)(?: in (.*))?$/.exec(phrase)

@@ -13,6 +13,7 @@ import {
   squaringTarget,
 } from "@roundwright/shaping"
 import { gaugeFrom } from "@roundwright/stitches"
+import type { SquaringCase } from "./squaring-looks.ts"
 
 export interface SquaringKey {
   readonly id: string
@@ -31,61 +32,35 @@ export interface SquaringKey {
   }
 }
 
-export interface SquaringFigures {
-  readonly id: string
-  readonly kind: string
-  /** Fabric of the circle's last round as it was found; null where the circle could not be read. */
-  readonly fabric: string | null
-  readonly proposals: number
-  readonly idea: string | null
-  /** Share of the circle's loops, spaces or shells that something is worked into. */
-  readonly held: number | null
-  readonly chainsAlongSides: boolean
-  readonly chainCorner: boolean
-  readonly usesTr: boolean
-  /** Without tr no proposal meets the target. */
-  readonly needsTr: boolean
-  readonly gradedRounds: number
-  readonly monotone: boolean
-  readonly wordsARound: number
-  readonly designerWordsARound: number
-  readonly bow: number | null
-  readonly angleOffDeg: number | null
-  readonly verdict: string | null
-  readonly readsBack: boolean
-  /** Two of the proposals have a round in common. */
-  readonly alike: boolean
-  readonly designerBow: number | null
-  readonly designerAngleOffDeg: number | null
-  readonly designerVerdict: string | null
-}
-
 const gauge = gaugeFrom({ swatches: [] })
 
-export function scoreSquaring(key: SquaringKey): SquaringFigures {
+export function scoreSquaring(key: SquaringKey): SquaringCase {
   const base = readPattern(`Terms: US\n\n${key.base}\n`)
-  const own = designerFigures(key)
-  const none: SquaringFigures = {
+  const none: SquaringCase = {
     id: key.id,
+    url: key.url,
     kind: key.kind,
+    corners: key.corners,
+    rounds: key.polygonRounds,
     fabric: null,
-    proposals: 0,
     idea: null,
+    proposals: 0,
     held: null,
     chainsAlongSides: false,
     chainCorner: false,
     usesTr: false,
     needsTr: false,
+    designerUsesTr: key.designer.usesTr,
     gradedRounds: 0,
     monotone: true,
     wordsARound: 0,
     designerWordsARound: median(key.designer.rounds.map(wordsOf)),
-    bow: null,
+    bowPercent: null,
     angleOffDeg: null,
     verdict: null,
     readsBack: false,
     alike: false,
-    ...own,
+    ...designerFigures(key),
   }
   if (base.motif.rounds.length !== key.circleRounds) return none
   const fabric = fabricOf(base.motif).name
@@ -110,13 +85,16 @@ export function scoreSquaring(key: SquaringKey): SquaringFigures {
       .length,
     monotone: isMonotone(first),
     wordsARound: median(lines.map(wordsOf)),
-    bow: shape.bowMm / shape.sideMm,
-    angleOffDeg: shape.cornerAngleDeg - (180 - 360 / key.corners),
+    bowPercent: percent(shape.bowMm / shape.sideMm),
+    angleOffDeg: tenths(shape.cornerAngleDeg - (180 - 360 / key.corners)),
     verdict: first.verdict,
     readsBack: readsBack(base.motif, key, lines, motif),
     alike: haveRoundInCommon(found),
   }
 }
+
+const tenths = (value: number) => Math.round(10 * value) / 10
+const percent = (share: number) => tenths(100 * share)
 
 /** Words of a round, its label and its total left out. */
 export function wordsOf(line: string): number {
@@ -124,16 +102,26 @@ export function wordsOf(line: string): number {
   return work.split(/[\s,;]+/).filter((word) => /[\da-z]/i.test(word)).length
 }
 
-function designerFigures(key: SquaringKey) {
+/** The designer's own rounds: read, told by the writer that tells the proposals, and laid out. */
+function designerFigures(
+  key: SquaringKey,
+): Pick<
+  SquaringCase,
+  "designerWordsAsWritten" | "designerBowPercent" | "designerAngleOffDeg" | "designerVerdict"
+> {
   const text = ["Terms: US", "", key.base, ...key.designer.rounds].join("\n")
   const { motif } = readPattern(`${text}\n`)
-  const unknown = { designerBow: null, designerAngleOffDeg: null, designerVerdict: null }
-  if (motif.rounds.length !== key.circleRounds + key.designer.rounds.length) return unknown
-  const shape = tried(() => measureProposal(motif, gauge, key.corners, key.circleRounds))
-  if (!shape) return unknown
+  const from = key.circleRounds
+  const unknown = { designerBowPercent: null, designerAngleOffDeg: null, designerVerdict: null }
+  if (motif.rounds.length !== from + key.designer.rounds.length) return unknown
+  const told = tried(() => writeRounds(withStarts(motif, from), from))
+  const words = told && { designerWordsAsWritten: median(told.map(wordsOf)) }
+  const shape = tried(() => measureProposal(motif, gauge, key.corners, from))
+  if (!shape) return { ...unknown, ...words }
   return {
-    designerBow: shape.bowMm / shape.sideMm,
-    designerAngleOffDeg: shape.cornerAngleDeg - (180 - 360 / key.corners),
+    ...words,
+    designerBowPercent: percent(shape.bowMm / shape.sideMm),
+    designerAngleOffDeg: tenths(shape.cornerAngleDeg - (180 - 360 / key.corners)),
     designerVerdict: shape.judged.verdict,
   }
 }

@@ -41,8 +41,9 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       proposes rounds that turn it into 3 to 12 straight sides, and shows why
       they work: in the piece's own fabric first (loops, spaces, groups and
       shells are held), then in others, with a softer corner, in fewer rounds.
-      A circle that does not lie flat is told before anything is added.
-      --straighten adds a last round of one stitch.
+      A circle that does not lie flat is told before anything is added. A piece
+      that has the corners already goes on in its own pattern first.
+      --straighten adds a last round of one stitch, over lace too.
   roundwright square FILE --side 12cm ...
       Says how many rounds a side of that length takes, and proposes them.
   roundwright square FILE --count 240 [--straighten sc]

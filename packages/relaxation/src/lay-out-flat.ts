@@ -1,6 +1,12 @@
 // The flat shape: the net pressed into the plane, as on a blocking board, its edge lightly pulled outward.
 
-import { largestComponent, minimiseByNewton, type NewtonMinimum } from "@roundwright/numerics"
+import {
+  Factorisation,
+  largestComponent,
+  minimiseByNewton,
+  type NewtonMinimum,
+  planElimination,
+} from "@roundwright/numerics"
 import { NetEnergy } from "./energy.ts"
 import { cornersOfFabric } from "./fabric-corners.ts"
 import { findRepeat } from "./find-repeat.ts"
@@ -75,28 +81,36 @@ export function layOutFlat(net: Net, options: FlatOptions = {}): FlatShape {
   const whole = new NetEnergy(net, energyOptions)
   // A saddle is left alone: folds within the plane are what pins are there to prevent.
   const newton = { longestMove: scale, leaveSaddles: false }
-  const lower = (start: Float64Array, repeat: Repeat | null): NewtonMinimum =>
-    minimiseByNewton(repeat === null ? whole : new NetEnergy(net, energyOptions, repeat), start, {
+  // Pinned out or let go, the same nodes are tied to one another: the elimination is planned once.
+  const planned = new Map<Repeat | null, Factorisation>()
+  const factorisationOf = (energy: NetEnergy, repeat: Repeat | null): Factorisation => {
+    const found = planned.get(repeat) ?? new Factorisation(planElimination(energy.pattern))
+    planned.set(repeat, found)
+    return found
+  }
+  const lower = (start: Float64Array, repeat: Repeat | null): NewtonMinimum => {
+    const energy = repeat === null ? whole : new NetEnergy(net, energyOptions, repeat)
+    return minimiseByNewton(energy, start, {
       ...newton,
+      factorisation: factorisationOf(energy, repeat),
       gradientTolerance: restShare * material.stiffness * scale,
       iterations: options.steps ?? most(mostSteps, repeat),
     })
+  }
   const most = (steps: number, repeat: Repeat | null): number =>
     repeat === null && net.nodes.length > stepsOfLarge.nodes
       ? Math.min(steps, stepsOfLarge.most)
       : steps
-  const pinnedOut = (start: Float64Array, repeat: Repeat | null): Float64Array =>
-    energyOptions.pull > 0
-      ? minimiseByNewton(
-          new NetEnergy(net, { ...energyOptions, pull: pinningPull }, repeat),
-          start,
-          {
-            ...newton,
-            gradientTolerance: pinningRest * material.stiffness * scale,
-            iterations: most(pinningSteps, repeat),
-          },
-        ).x
-      : start
+  const pinnedOut = (start: Float64Array, repeat: Repeat | null): Float64Array => {
+    if (energyOptions.pull <= 0) return start
+    const energy = new NetEnergy(net, { ...energyOptions, pull: pinningPull }, repeat)
+    return minimiseByNewton(energy, start, {
+      ...newton,
+      factorisation: factorisationOf(energy, repeat),
+      gradientTolerance: pinningRest * material.stiffness * scale,
+      iterations: most(pinningSteps, repeat),
+    }).x
+  }
   const ended = (found: NewtonMinimum, repeat: Repeat | null): FlatShape => ({
     xy: found.x,
     energy: found.value,

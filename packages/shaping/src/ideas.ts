@@ -7,11 +7,14 @@ import { type Fabric, type FabricName, fabricOf } from "./fabric/fabric-of.ts"
 import { fabricProposals } from "./fabric/fabric-proposals.ts"
 import { cornersOf, fillings } from "./fabric/fillings.ts"
 import { thinned } from "./fabric/thinned.ts"
+import { goOnInPattern, inPattern } from "./in-pattern.ts"
 import type { Palette } from "./palette.ts"
 import type { SearchCount } from "./plan-score.ts"
 import type { Proposal } from "./proposal.ts"
 import { solidProposals } from "./solid-proposals.ts"
 import type { SquareOptions } from "./square-options.ts"
+import { straightened } from "./straighten.ts"
+import { distanceFromTarget } from "./target.ts"
 
 export interface Idea {
   readonly idea: string
@@ -74,30 +77,54 @@ export function ideasFor(
           corners: cornersOf(name, cornerStyle),
           rounds,
           palette,
+          terms: options.terms ?? "US",
           thorough,
           restore,
         }),
     }
   }
   const chains = style === "any" ? ({ cornerStyle: "chains" } as const) : {}
+  const onwards: Idea = {
+    idea: inPattern,
+    find: () => {
+      const found = goOnInPattern(motif, gauge, options.corners, options.rounds, palette, restore)
+      // What does not lie flat, or is no polygon any more, is not gone on with.
+      return found === null || distanceFromTarget(found) > 2 ? [] : [found]
+    },
+  }
+  const asIsAllowed = options.stitches === undefined && style === "any"
+  const begun = asIsAllowed ? [onwards] : []
   const inSolid = (thorough: boolean) => solid(fabricWords.solid, chains, thorough)
-  // A last straight round is one of single stitches, and what it is worked on with it.
-  if (options.lastStraightRound !== undefined) return [inSolid(true), solid(softest, {}, true)]
+  const last = options.lastStraightRound
+  if (last !== undefined) {
+    const singly = [inSolid(true), solid(softest, {}, true)]
+    if (own.name === "solid") return singly
+    const open = fabric(own.name, own, chains, true)
+    const find = () =>
+      open
+        .find()
+        .slice(0, mostStraightened)
+        .flatMap((one) => straightened(one, last, gauge, restore, options.terms ?? "US") ?? [])
+        .sort((a, b) => distanceFromTarget(a) - distanceFromTarget(b) || a.score - b.score)
+    return [{ idea: open.idea, find }, ...singly]
+  }
   const fewer = { rounds: options.rounds - 1 }
   if (own.name === "solid") {
     const groups = thinned(own, options.corners, stitchesOfGroup)
     const long = own.units.length > longRound
     const mesh = long ? null : thinned(own, options.corners, stitchesOfMesh)
     return [
+      ...begun,
       inSolid(true),
       ...(groups === null ? [] : [fabric("groups", groups, {}, false)]),
       ...(mesh === null ? [] : [fabric("mesh", mesh, {}, false)]),
-      ...(style === "any" ? [solid(softest, { cornerStyle: "stitches" }, false)] : []),
-      ...(fewer.rounds > 0 ? [solid(quickest, { ...chains, ...fewer }, false)] : []),
+      ...(style === "any" && !long ? [solid(softest, { cornerStyle: "stitches" }, false)] : []),
+      ...(fewer.rounds > 0 && !long ? [solid(quickest, { ...chains, ...fewer }, false)] : []),
     ]
   }
   const other = own.name === "groups" ? ("lace" as const) : ("groups" as const)
   return [
+    ...begun,
     fabric(own.name, own, {}, true),
     inSolid(false),
     fabric(other, own, {}, false),
@@ -108,7 +135,10 @@ export function ideasFor(
   ]
 }
 
-/** Over a longer round mesh is not tried: its nets take seconds each. */
+/** Pieces that a straightening round is tried on. */
+const mostStraightened = 2
+
+/** Over a longer round another fabric is the one other idea: each takes seconds. */
 const longRound = 100
 
 /** Stitches of solid fabric that a group, and a post of mesh, takes up. */

@@ -39,14 +39,14 @@ export function faultOf(piece: Grown): number {
 
 /**
  * Root mean square of the edge against the flat edge and of each round's growth against its own: the first tells
- * where a piece is off, the second where it went wrong.
+ * where a piece is off, the second where it went wrong. What the yarn gives is no fault of either.
  */
 export function misfitOf(rows: readonly LedgerRow[]): number {
   let edge = 0
   let growth = 0
   for (const row of rows) {
     edge += beyondGive(Math.log(Math.max(row.accumulatedFullness, 1e-3))) ** 2
-    growth += (row.growthMm - row.flatGrowthMm) ** 2 / Math.max(row.edgeMm, 1e-9) ** 2
+    growth += beyondGive((row.growthMm - row.flatGrowthMm) / Math.max(row.edgeMm, 1e-9)) ** 2
   }
   return Math.sqrt(edge / rows.length) + Math.sqrt(growth / rows.length)
 }

@@ -6,9 +6,9 @@ import { yarnOvers } from "@roundwright/stitches"
 import type { RoundFacts } from "./mend-summary.ts"
 
 /** Weights of slips, in misfit; chosen with those of the pattern on mend trials with seeds below 1000. */
-export const shapeWeight = 2
+export const shapeWeight = 1
 const perChain = 0.02
-const perStitch = 0.03
+const perStitch = 0.06
 const perStep = 0.03
 const perShare = 0.15
 const anotherPlan = 0.12

@@ -34,6 +34,8 @@ const lagClass = 0.4
 const mostFinished = 200
 /** Finished plans that are improved further. */
 const mostImproved = 16
+/** Along half a side with more places than this each takes longer, and fewer are improved. */
+const shortHalf = 8
 /** The same where a single round is sought: each costs little then. */
 const mostImprovedAlone = 60
 
@@ -97,9 +99,11 @@ export function searchPlans(
     if (!last)
       carried = varied(next, palette.widthMm[0]!, Math.ceil(mostCarried / (rules.length - 1)))
   })
+  const feet = Math.max(1, ...starts.map((start) => start.feet.length))
+  const most = rules.length === 1 ? mostImprovedAlone : mostImproved
   const best = differentlySpread(finished.sort(byScore)).slice(
     0,
-    rules.length === 1 ? mostImprovedAlone : mostImproved,
+    Math.ceil(most * Math.min(1, shortHalf / feet)),
   )
   const improved = best.map((plan) => improve(plan, rules, model, count))
   return distinct([...improved, ...best].sort(byScore)).slice(0, wanted)

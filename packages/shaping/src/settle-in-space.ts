@@ -2,6 +2,7 @@
 // judges by the shape pressed flat, which is quicker and nearly always says the same.
 
 import type { Gauge } from "@roundwright/stitches"
+import { inPattern } from "./in-pattern.ts"
 import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import type { Proposal } from "./proposal.ts"
 import { notesOn } from "./proposal-words.ts"
@@ -38,10 +39,13 @@ export function settleInSpace(
     .map(({ proposal }) => proposal)
 }
 
-/** How far short a proposal falls; 0 where it is straight and flat by its own measure, whatever its place. */
+/**
+ * How far short a proposal falls; 0 where it is straight and flat by its own measure, or goes on as the piece was begun and
+ * lies flat, whatever its place.
+ */
 function shortfall(proposal: Proposal): number {
   const distance = distanceFromTarget(proposal)
-  return distance <= 1 ? 0 : distance
+  return distance <= (proposal.idea === inPattern ? 2 : 1) ? 0 : distance
 }
 
 function settled(proposal: Proposal, gauge: Gauge): Proposal {

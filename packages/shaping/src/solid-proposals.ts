@@ -47,7 +47,7 @@ export function solidProposals(
   count: SearchCount,
 ): Judged[] {
   const long = (motif.rounds.at(-1)?.elements.length ?? 0) > longRound
-  const all = mannersFor(wish.options.rounds, wish.palette, wish.thorough)
+  const all = mannersFor(wish.options.rounds, wish.palette, wish.thorough || long)
   // One graded round does not square a circle so long: its corners have too far to go.
   const free = all.filter(({ gradedAt, tallest }) => gradedAt === "all" && tallest !== "dc")
   const manners = long && free.length > 0 ? free.slice(0, wish.thorough ? 2 : 1) : all
@@ -64,7 +64,7 @@ export function solidProposals(
     )
     if (found[0] !== undefined && (best[0] === undefined || found[0].distance < best[0].distance))
       best = found
-    if (best[0]?.distance === 0) break
+    if (best[0] !== undefined && best[0].distance <= (long ? 1 : 0)) break
   }
   return best
 }
@@ -101,7 +101,7 @@ function inManner(
   const starts = startsFor(motif, gauge, corners, rules, allowed, terms)
   const found = casesOf(starts, palette, count)
   judgeFirst(jury, found, wish.thorough ? mostJudged : mostJudgedBriefly)
-  aim(jury, wish.thorough ? mostAimed : mostAimedBriefly, mostNodesInAll)
+  aim(jury, jury.targetMet || !wish.thorough ? mostAimedBriefly : mostAimed, mostNodesInAll)
   if (climbing) {
     if (!jury.targetMet) aim(jury, mostAimedIfPoor - mostAimed, mostNodesInAll)
     if (!jury.targetMet && !jury.hopeless) {

@@ -7,6 +7,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
 import { firstWithout } from "./different.ts"
 import { ideasFor } from "./ideas.ts"
+import { inPattern } from "./in-pattern.ts"
 import { measureProposal } from "./measure-proposal.ts"
 import { paletteOf, usualStitches } from "./palette.ts"
 import type { SearchCount } from "./plan-score.ts"
@@ -78,14 +79,17 @@ export function squareCircle(
   return settleInSpace(whole, gauge, options.judgeAllInSpace ?? false)
 }
 
-/** Those that are straight, true and flat by their own measure; all where none is. */
+/**
+ * Those that are straight, true and flat by their own measure, and what goes on in the piece's own pattern; all where none
+ * is.
+ */
 function workable(proposals: readonly Proposal[]): readonly Proposal[] {
-  const good = proposals.filter((one) => distanceFromTarget(one) <= 1)
+  const good = proposals.filter((one) => one.idea === inPattern || distanceFromTarget(one) <= 1)
   return good.length > 0 ? good : proposals
 }
 
 /** Nodes laid out beyond the first proposal's: a second or so. */
-const mostNodes = 3_000
+const mostNodes = 1_000
 
 /** The proposals on the whole piece; measured on it again as far as that is quick, the first always. */
 function putBack(

@@ -1,5 +1,5 @@
 import { readPattern, withStarts, writeRounds } from "@roundwright/instructions"
-import { type Motif, validateMotif } from "@roundwright/motif"
+import { countRound, type Motif, validateMotif } from "@roundwright/motif"
 import { gaugeFrom } from "@roundwright/stitches"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
@@ -51,6 +51,12 @@ describe("the fabric of a last round", () => {
           twelve,
           "Rnd 2: *sc in next st, 5 dc in next st; rep from * 5 more times; join. (30 dc, 6 sc)",
         ),
+    ],
+    // A cluster is a group drawn into one stitch.
+    [
+      "groups",
+      6,
+      () => read("Rnd 1: *3-dc cluster in magic ring, ch 2; rep from * 5 more times; join."),
     ],
     ["solid", 12, () => read(twelve)],
   ])("%s has %i units", (name, units, motif) => {
@@ -110,6 +116,30 @@ describe("a circle of loops squared", () => {
         withStarts(found[i]!.motif).rounds.map(({ elements }) => elements),
       )
     })
+  })
+})
+
+describe("a last straight round over lace", () => {
+  it("keeps the lace, holds every space and stitch below, and ends in one stitch with chain corners", () => {
+    const motif = twelveLoops()
+    const sc = { basic: "sc" } as const
+    const asked = { corners: 4, rounds: 1, lastStraightRound: sc, proposals: 1 }
+    const [first] = squareCircle(motif, gauge, asked)
+    validateMotif(first!.motif)
+    expect(first!.fabric).toBe("lace")
+    const [below, last] = first!.motif.rounds.slice(-2)
+    expect(countRound(last!).byKind.map(({ kind }) => kind)).toEqual([sc])
+    const held = new Set(
+      last!.elements.flatMap((element) =>
+        element.type === "stitch"
+          ? element.anchors.flatMap((anchor) => (anchor.at === "centre" ? [] : [anchor.element]))
+          : [],
+      ),
+    )
+    expect(held.size).toBe(below!.elements.length)
+    for (const corner of first!.cornerElements)
+      expect(corner.some((e) => last!.elements[e]!.type === "chain")).toBe(true)
+    expect(Math.abs(first!.shape.bowMm) / first!.shape.sideMm).toBeLessThan(0.02)
   })
 })
 

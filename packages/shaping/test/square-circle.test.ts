@@ -29,7 +29,7 @@ describe("a circle squared", () => {
     [36, 12, 2],
   ])("%i dc to %i corners in %i rounds: straight, true, flat", (count, corners, rounds) => {
     const motif = discEndingAt(dc, count, gauge)
-    const [best] = squareCircle(motif, gauge, { corners, rounds })
+    const [best] = squareCircle(motif, gauge, { corners, rounds, proposals: 1 })
     validateMotif(best!.motif)
     const { shape } = best!
     expect(Math.abs(shape.bowMm) / shape.sideMm).toBeLessThan(0.02)
@@ -97,10 +97,10 @@ describe("a circle squared", () => {
   it("gives the verdict of the piece laid on a table, as a check does", () => {
     for (const corners of [5, 6]) {
       const disc = discEndingAt(sc, 22, gauge)
-      const [first] = squareCircle(disc, gauge, { corners, rounds: 2 })
+      const [first] = squareCircle(disc, gauge, { corners, rounds: 2, proposals: 1 })
       expect(first!.verdict).toBe(layOut(first!.motif, gauge).verdict)
     }
-    const options = { corners: 6, rounds: 1, judgeAllInSpace: true }
+    const options = { corners: 6, rounds: 1, judgeAllInSpace: true, proposals: 3 }
     for (const { motif, verdict } of squareCircle(discEndingAt(dc, 20, gauge), gauge, options))
       expect(verdict).toBe(layOut(motif, gauge).verdict)
   })
@@ -118,7 +118,7 @@ describe("a circle squared", () => {
     const { motif } = readPattern(
       "Terms: US\nRnd 1: *3 dc in ring, ch 2; rep from * 3 more times; join.\nRnd 2: *dc in next 3 sts, (2 dc, ch 2, 2 dc) in next ch-2 sp; rep from * 3 more times; join.\n",
     )
-    const [best] = squareCircle(motif, gauge, { corners: 4, rounds: 1 })
+    const [best] = squareCircle(motif, gauge, { corners: 4, rounds: 1, proposals: 1 })
     expect(best!.notes.join(" ")).toMatch(/4 corners already/)
     // 120 dc are 19 stitches out from the centre, and a square's corner 8 further: no one round of sc gets there.
     const wide = squareCircle(discEndingAt(dc, 120, gauge), gauge, {
@@ -135,7 +135,7 @@ describe("a circle squared", () => {
       "Terms: US\nRnd 1: 12 dc in magic ring; join. (12 dc)\nRnd 2: *sc in next st, ch 3; rep from * 11 more times; join.\n",
     )
     for (const corners of [4, 5]) {
-      const [best] = squareCircle(motif, gauge, { corners, rounds: 2 })
+      const [best] = squareCircle(motif, gauge, { corners, rounds: 2, proposals: 1 })
       validateMotif(best!.motif)
       expect(Math.abs(best!.shape.bowMm) / best!.shape.sideMm).toBeLessThan(0.04)
     }
@@ -155,7 +155,8 @@ describe("a circle squared", () => {
       for (const corner of cornerElements)
         expect(corner.some((e) => last[e]!.type === "chain")).toBe(true)
     }
-    const [straight] = squareCircle(motif, gauge, { corners: 4, rounds: 1, lastStraightRound: sc })
+    const asked = { corners: 4, rounds: 1, lastStraightRound: sc, proposals: 1 }
+    const [straight] = squareCircle(motif, gauge, asked)
     const last = straight!.motif.rounds.at(-1)!.elements
     expect(last.every((element) => element.type !== "stitch" || element.kind.basic === "sc")).toBe(
       true,
@@ -191,7 +192,8 @@ describe("the first proposal", () => {
       const disc = discEndingAt(kind, count, gauge)
       const text = ["Terms: US", "", ...writeRounds(disc), ""].join("\n")
       const { motif } = readPattern(text)
-      const [first] = squareProposals(motif, gauge, text, { corners, rounds: 2 }).proposals
+      const asked = { corners, rounds: 2, proposals: 1 }
+      const [first] = squareProposals(motif, gauge, text, asked).proposals
       expect(Math.abs(first!.bowMm) / first!.sideMm).toBeLessThan(squaringTarget.bow)
       expectClose(first!.cornerAngleDeg, 180 - 360 / corners, 3, "asked: within three degrees")
       const again = readPattern(first!.text)
@@ -207,7 +209,8 @@ describe("the first proposal", () => {
 
   it("is the same to the byte when it is asked for again", () => {
     const motif = discEndingAt(sc, 18, gauge)
-    const ask = () => JSON.stringify(squareProposals(motif, gauge, "", { corners: 4, rounds: 2 }))
+    const asked = { corners: 4, rounds: 2, proposals: 2 }
+    const ask = () => JSON.stringify(squareProposals(motif, gauge, "", asked))
     expect(ask()).toBe(ask())
   })
 })
@@ -223,8 +226,9 @@ describe("the round after a graded one", () => {
     ].join("\n"),
   ).motif
 
+  const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1, proposals: 1 })
+
   it("is tall in the middle of the side, low with chains or a group at the corner, and straight", () => {
-    const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
     const rows = cornerTable(best!)
     const heights = ["sc", "hdc", "dc", "tr"]
     const stitches = rows.filter(({ stitch }) => heights.includes(stitch))
@@ -235,7 +239,6 @@ describe("the round after a graded one", () => {
   })
 
   it("shows why: what must still be moved out is most in the middle, and is moved", () => {
-    const [best] = squareCircle(graded, gauge, { corners: 4, rounds: 1 })
     const rows = cornerTable(best!)
     const side = rows.filter((row) => row.place < rows.at(-1)!.place)
     expect(side[0]!.mustMm).toBeGreaterThan(side.at(-1)!.mustMm)
@@ -255,6 +258,7 @@ describe("rows of the table of side and corner", () => {
         corners: 4,
         rounds: 2,
         cornerStyle,
+        proposals: 1,
       })
       const rows = cornerTable(best!)
       const chains = rows.filter(({ stitch }) => stitch.startsWith("ch "))
@@ -316,7 +320,8 @@ describe("proposals as published", () => {
     const text =
       "# Demo\nTerms: US\nGauge: 16 dc x 8 rows = 10 cm\n\nRnd 1: 12 dc in magic ring; join. (12 dc)\n"
     const { motif } = readPattern(text)
-    const [best] = squareCircle(motif, gauge, { corners: 4, rounds: 1, terms: "UK" })
+    const asked = { corners: 4, rounds: 1, terms: "UK", proposals: 1 } as const
+    const [best] = squareCircle(motif, gauge, asked)
     const published = publishProposal(best!, text, gaugeFrom(readPattern(text).gauge), "UK")
     const again = readPattern(published.text)
     expect(again.terms).toBe("UK")
@@ -340,8 +345,9 @@ describe("proposals as published", () => {
     const text =
       "# Demo\nTerms: UK\n\nRnd 1: 12 tr in magic ring; join. (12 tr)\nRnd 2: *2 tr in next st; rep from * 11 more times; join. (24 tr)\n\nFasten off.\n"
     const reading = readPattern(text)
-    const { proposals } = squareProposals(reading.motif, gauge, text, { corners: 4, rounds: 2 })
-    const own = squareCircle(reading.motif, gauge, { corners: 4, rounds: 2 })
+    const asked = { corners: 4, rounds: 2, proposals: 3 }
+    const { proposals } = squareProposals(reading.motif, gauge, text, asked)
+    const own = squareCircle(reading.motif, gauge, asked)
     expect(proposals.length).toBeGreaterThan(0)
     proposals.forEach((proposal, i) => {
       for (const key of [

@@ -103,7 +103,8 @@ function middleRuns(edge: Edge): ReadonlySet<number> {
   })
 }
 
-function partsGroups(edge: Edge, index: number): boolean {
+/** Whether the stitches on either side of a gap stand in different places. */
+export function partsGroups(edge: Edge, index: number): boolean {
   const before = stitchNear(edge, index, -1)
   const after = stitchNear(edge, index, 1)
   if (!before || !after) return false

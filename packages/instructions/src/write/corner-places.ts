@@ -19,7 +19,10 @@ export function cornersTold(
   index: number,
   corners: readonly RoundCorners[],
 ): CornersTold {
-  return { below: placesOf(motif, index - 1, corners[index - 1]), made: madeIn(corners[index]) }
+  const [own, before] = [corners[index], corners[index - 1]]
+  // Corners that the round does not keep are no corners to whoever works it: a rosette of twelve becomes a square.
+  const kept = !own || own.count === 0 || own.count === before?.count
+  return { below: kept ? placesOf(motif, index - 1, before) : new Set(), made: madeIn(own) }
 }
 
 function placesOf(

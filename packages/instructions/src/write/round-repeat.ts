@@ -20,10 +20,11 @@ const longestBody = 80
 const longestStart = 80
 /** In characters: what is left over after a repeat is easily lost. */
 const tailCost = 90
-/** "ending at **" has to be held in mind: worth it where much would be said twice. */
+/** "ending at **" has to be held in mind: worth it where much would be said twice, and the more the longer the round. */
 const lastPartCost = 25
 const lastPartCostOfLong = 5
-const longRound = 130
+/** Characters of a round from which on, and by which, the one cost becomes the other. */
+const longRound = { from: 100, by: 160 } as const
 /** A round that comes again and again is told by its repeat, though a bracket might be shorter. */
 const starGain = 14
 /** From so many on "around" is easier followed than a number. */
@@ -115,14 +116,17 @@ function withStar(
     const first = folder.words(after)
     const rest = folder.words(body.slice(after.length))
     const text = `${head}*${first}**, ${rest}; rep from * ${more(times)}, ending at **`
-    return {
-      text,
-      cost: text.length - starGain + (text.length > longRound ? lastPartCostOfLong : lastPartCost),
-    }
+    return { text, cost: text.length - starGain + costOfLastPart(text.length) }
   }
   const tail = after.length > 0 ? `, ${folder.words(after)}` : ""
   const text = `${head}*${phrases.join(", ")}; rep from * ${more(times - 1)}${tail}`
   return { text, cost: text.length - starGain + (after.length > 0 ? tailCost : 0) }
+}
+
+function costOfLastPart(length: number): number {
+  const { from, by } = longRound
+  const share = Math.min(1, Math.max(0, (length - from) / (by - from)))
+  return lastPartCost + share * (lastPartCostOfLong - lastPartCost)
 }
 
 function timesMore(times: number): string {

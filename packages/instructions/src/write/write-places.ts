@@ -4,7 +4,8 @@
 import { type Anchor, anchorKey, type Round } from "@roundwright/motif"
 import { ordinal } from "../base/wording.ts"
 import { cellUnder } from "../edge/cell-under.ts"
-import { type Edge, roundEdge } from "../edge/edge.ts"
+import { type Edge, groupsInOnePlace, roundEdge } from "../edge/edge.ts"
+import { partsGroups } from "../edge/sites.ts"
 import type { Voice } from "./house-style.ts"
 import type { Wording } from "./part.ts"
 
@@ -28,7 +29,7 @@ export interface Hook {
   }
 }
 
-/** "skip next 2 sts" or nothing, and "next ch-3 sp"; null when the place cannot be reached going on. */
+/** "skip 2 sts" or nothing, and "next ch-3 sp"; null when the place cannot be reached going on. */
 export interface PlaceWords {
   readonly skip: string | null
   /** Stitches passed over, for slip stitches along them; null where they are not stitches. */
@@ -70,7 +71,7 @@ export function placeWords(hook: Hook, anchor: Anchor): PlaceWords | null {
   return { ...(isCorner(hook, anchor) ? atCorner(skipped, hook) : skipped), isNext: true }
 }
 
-/** "skip next 2 sts" on the way from the last place to one the round has been in already; null when nothing is passed. */
+/** "skip 2 sts" on the way from the last place to one the round has been in already; null when nothing is passed. */
 export function skipBackTo(hook: Hook, anchor: Anchor): string | null {
   if (anchor.at === "centre" || anchor.round !== hook.edge.round) return null
   const found = cellOf(hook, anchor)
@@ -195,12 +196,12 @@ function countSkipped(hook: Hook, anchor: Anchor, found: number): Omit<PlaceWord
       noun: "next picot",
       several: "picots",
     }
-  if (anchor.at === "between")
-    return {
-      ...passing(stitchesBeforeGap(hook, found), "st", "sts"),
-      noun: "next sp between sts",
-      several: "sps between sts",
-    }
+  if (anchor.at === "between") {
+    const passed = passing(stitchesBeforeGap(hook, found), "st", "sts")
+    return isNextBetweenGroups(hook, found)
+      ? { ...passed, skip: null, noun: "next sp between groups", several: "sps between groups" }
+      : { ...passed, noun: "next sp between sts", several: "sps between sts" }
+  }
   const run = runStart(edge, found)
   const element = edge.elements[anchor.element]
   const size = element?.type === "chain" ? element.chains : 1
@@ -242,6 +243,23 @@ function stitchesBeforeGap(hook: Hook, found: number): number {
   return gaps === 0 ? 0 : stitches
 }
 
+/** Over a round all of groups the gaps that part them are spoken of, whatever stitches lie before. */
+function isNextBetweenGroups({ edge, at, shared }: Hook, found: number): boolean {
+  if (shared.naming === "none" || !allInGroups(edge)) return false
+  const parts = (k: number) => {
+    const index = ((k % edge.size) + edge.size) % edge.size
+    return edge.cells[index]!.type === "gap" && partsGroups(edge, index)
+  }
+  for (let k = at; k < found; k++) if (parts(k)) return false
+  return parts(found)
+}
+
+function allInGroups(edge: Edge): boolean {
+  return edge.keep("all-in-groups", () =>
+    groupsInOnePlace(edge, false).every(({ cells }) => cells.length > 1),
+  )
+}
+
 function runStart(edge: Edge, found: number): number {
   let at = found
   while (!edge.startsRun(((at % edge.size) + edge.size) % edge.size)) at -= 1
@@ -255,7 +273,7 @@ function sizeAt(edge: Edge, index: number): number {
 
 function skipWords({ skip }: Voice, count: number, one: string, several: string): string | null {
   if (count === 0) return null
-  return count === 1 ? `${skip} next ${one}` : `${skip} next ${count} ${several}`
+  return count === 1 ? `${skip} next ${one}` : `${skip} ${count} ${several}`
 }
 
 /** The hook where a round starts. */

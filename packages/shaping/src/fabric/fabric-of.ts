@@ -78,6 +78,9 @@ function nameOfSpaced(round: Round, runs: readonly number[]): FabricName | null 
   const longest = Math.max(
     ...round.elements.map((element) => (element.type === "chain" ? element.chains : 0)),
   )
+  // A cluster or popcorn is a group drawn into one stitch.
+  const gathered = stitches.filter(({ kind }) => kind.gathered !== undefined).length
+  if (mean < 1.5 && longest <= longestMeshChain && 2 * gathered > stitches.length) return "groups"
   if (mean < 1.5) return low || longest > longestMeshChain ? "lace" : "mesh"
   return low ? "lace" : "groups"
 }

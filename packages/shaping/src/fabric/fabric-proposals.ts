@@ -2,7 +2,7 @@
 // round of units first only where the sides would not be straight.
 
 import { type Motif, stitchesAndChains } from "@roundwright/motif"
-import type { Gauge } from "@roundwright/stitches"
+import type { Gauge, Terms } from "@roundwright/stitches"
 import type { Palette } from "../palette.ts"
 import { type Proposal, propose } from "../proposal.ts"
 import { sharedWords } from "../proposal-words.ts"
@@ -12,6 +12,7 @@ import { evenUnits } from "./even-units.ts"
 import { type Fabric, type FabricName, fabricOf } from "./fabric-of.ts"
 import { type CornerWork, type FabricRound, kindsOf } from "./fabric-plan.ts"
 import type { Filling } from "./fit-fabric.ts"
+import { plainGround } from "./plain-ground.ts"
 import { type FabricPiece, searchFabric } from "./search-fabric.ts"
 
 export interface FabricIdea {
@@ -24,6 +25,8 @@ export interface FabricIdea {
   readonly corners: readonly Omit<CornerWork, "kind">[]
   readonly rounds: number
   readonly palette: Palette
+  /** Terms in which stitches are told of in words. */
+  readonly terms: Terms
   /** Go on beyond what is easy to work where nothing comes out straight. */
   readonly thorough: boolean
   /** The whole piece, where the motif stands in for it. */
@@ -33,6 +36,8 @@ export interface FabricIdea {
 /** Nodes of net laid out for one step of the ladder, and fewest and most pieces. */
 const nodesAStep = { thorough: 4_500, brief: 1_500 } as const
 const fewestPieces = { thorough: 14, brief: 5 } as const
+/** Units of all its rounds together from which on a piece takes seconds to lay out. */
+const longPiece = 100
 /** Stitches and chains that corners add to a round. */
 const cornersTake = 24
 const mostPieces = 24
@@ -47,7 +52,10 @@ export function fabricProposals(
   const { palette } = idea
   const all = palette.kinds.map((_, i) => i)
   const low = all.filter((kind) => !["tr", "dtr", "trtr"].includes(palette.kinds[kind]!.basic))
-  const kindSets = low.length > 0 && low.length < all.length ? [low, all] : [all]
+  const long = idea.onto.units.length * idea.rounds > longPiece
+  // Over a long round a further idea gets one look.
+  const kindSets =
+    low.length === 0 || low.length === all.length || (long && !idea.thorough) ? [all] : [low, all]
   const steps = [
     ...kindSets.map((kinds) => ({ kinds, gradedRounds: 1 })),
     ...(idea.thorough && idea.rounds > 1 ? [{ kinds: all, gradedRounds: idea.rounds }] : []),
@@ -64,10 +72,22 @@ export function fabricProposals(
     const pieces = searchFabric(motif, gauge, idea.onto, corners, {
       ...idea,
       ...step,
+      brief: !idea.thorough,
       budget: step.times * budgetFor(motif, idea),
     })
     if (take(proposalsOf(pieces, motif, gauge, idea, []))) return best
   }
+  if (idea.thorough && idea.onto.units.length % corners !== 0)
+    for (const kinds of kindSets) {
+      const ground = plainGround(motif, gauge, idea.onto, corners, idea)
+      if (ground === null) break
+      const rounds = Math.max(1, idea.rounds - 1)
+      const wish = { ...idea, kinds, rounds, gradedRounds: 1, budget: budgetFor(motif, idea) }
+      const from = motif.rounds.length
+      const pieces = searchFabric(ground.motif, gauge, ground.fabric, corners, wish, from)
+      const words = idea.rounds > 1 ? [ground.words] : [ground.words, oneMoreRound]
+      if (take(proposalsOf(pieces, motif, gauge, idea, words))) return best
+    }
   for (const kinds of kindSets) {
     if (!idea.thorough) break
     const evened = evenUnits(motif, gauge, idea.onto, corners, palette, kinds, idea.fillings)

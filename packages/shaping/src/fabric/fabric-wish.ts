@@ -13,6 +13,8 @@ export interface FabricWish {
   readonly kinds: readonly number[]
   /** Rounds whose heights may differ. */
   readonly gradedRounds: number
+  /** Nothing is improved that is straight, true and flat already. */
+  readonly brief?: boolean
   /** Pieces laid out at most. */
   readonly budget: number
 }

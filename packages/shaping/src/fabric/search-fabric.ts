@@ -7,7 +7,7 @@ import { buildNet, layOutFlat } from "@roundwright/relaxation"
 import type { Gauge } from "@roundwright/stitches"
 import { measureProposal, type ProposalShape } from "../measure-proposal.ts"
 import { scoreOf } from "../score.ts"
-import { sideSpread } from "../squaring-target.ts"
+import { sideSpread, squaringTarget } from "../squaring-target.ts"
 import type { Fabric } from "./fabric-of.ts"
 import { type FabricRound, kindsOf, type Seating } from "./fabric-plan.ts"
 import type { FabricWish } from "./fabric-wish.ts"
@@ -15,6 +15,7 @@ import { fitFabric } from "./fit-fabric.ts"
 import { layUnits, standOfCorners } from "./laid-units.ts"
 import { neighboursOfFabric } from "./neighbours-of-fabric.ts"
 import { seatingsOf } from "./seatings.ts"
+import { wordsOfRound } from "./words-of-round.ts"
 import { workFabric } from "./work-fabric.ts"
 
 /** A piece with rounds added, laid out. */
@@ -27,6 +28,8 @@ export interface FabricPiece {
   readonly firstSeating: Seating
   readonly shape: ProposalShape
   readonly seating: Seating
+  /** 0 is perfect: of the shape alone, and with what makes its rounds hard to keep in one's head. */
+  readonly shapeScore: number
   readonly score: number
   /** The piece before its last round, to change that. */
   readonly before: Ground
@@ -115,7 +118,7 @@ function bestSeatings(
   const seen = new Set<string>()
   return seatingsOf(fabric, corners, turns)
     .map((seating) => ({ seating, ...standOfCorners(net, xy, seating) }))
-    .sort((a, b) => rankOf(a) - rankOf(b))
+    .sort((a, b) => rankOf(a) - rankOf(b) || firstPlace(a.seating) - firstPlace(b.seating))
     .filter(({ seating, askew, reach }) => {
       const sides = seating.sides.map(({ length }) => length).sort((a, b) => a - b)
       const seats = seating.corners.map((corner) => corner.class).sort()
@@ -125,9 +128,19 @@ function bestSeatings(
     .slice(0, mostSeatings)
 }
 
-function rankOf({ askew, reach }: { askew: number; reach: number }): number {
-  return (askew / muchAskew) ** 2 - reach / 1000
+/** A round that begins in a corner is told without a tail: the corner nearest to the join decides. */
+function firstPlace({ corners }: Seating): number {
+  return Math.min(...corners.map(({ spot }) => spot.element))
 }
+
+function rankOf({ askew, reach }: { askew: number; reach: number }): number {
+  const near = (value: number, step: number) => step * Math.round(value / step)
+  return (near(askew, sameAskew) / muchAskew) ** 2 - near(reach, sameReach) / 1000
+}
+
+/** Seatings nearer to one another than this stand alike: the net's own tolerance, radians and widths of a stitch. */
+const sameAskew = 0.02
+const sameReach = 0.1
 
 /** Corners off their places by so much, radians, are what a maker would remark on. */
 const muchAskew = 0.1
@@ -211,15 +224,14 @@ export function isGraded(plan: FabricRound): boolean {
   return kindsOf(plan).size > 1
 }
 
-/** What makes a round hard to keep in one's head: kinds beyond the first, and gaps that differ. */
+/** What makes a round hard to keep in one's head: the words it takes, and kinds beyond the first. */
 export function ease(plan: FabricRound): number {
-  let gaps = 0
-  for (const side of plan.sides.values()) gaps = Math.max(gaps, new Set(side.gaps).size - 1)
-  return perKind * (kindsOf(plan).size - 1) + perGap * gaps
+  return perKind * (kindsOf(plan).size - 1) + perWord * wordsOfRound(plan)
 }
 
+/** Ten words more are as bad as a fifth of what a maker would remark on in the shape. */
 const perKind = 0.1
-const perGap = 0.15
+const perWord = 0.02
 
 function layPiece(
   before: Ground,
@@ -233,11 +245,12 @@ function layPiece(
   const rounds = [...before.rounds, plan]
   try {
     const shape = measureProposal(worked.motif, gauge, worked.corners, from)
-    const score = scorePiece(shape, worked.corners.length, rounds, last)
-    if (!Number.isFinite(score)) return null
+    const shapeScore = scorePiece(shape, worked.corners.length, last)
+    if (!Number.isFinite(shapeScore)) return null
+    const score = shapeScore + rounds.reduce((sum, round) => sum + ease(round), 0)
     const { motif, corners, seating } = worked
     const firstSeating = before.firstSeating ?? before.seating
-    return { motif, from, rounds, corners, firstSeating, shape, seating, score, before }
+    return { motif, from, rounds, corners, firstSeating, shape, shapeScore, seating, score, before }
   } catch (error) {
     if (error instanceof RoundwrightError) return null
     throw error
@@ -247,12 +260,7 @@ function layPiece(
 /** Loops and shells stand out between the stitches that hold them: unevenness counts that much less than in solid fabric. */
 const unevenOfFabric = 0.4
 
-function scorePiece(
-  shape: ProposalShape,
-  corners: number,
-  rounds: readonly FabricRound[],
-  last: boolean,
-): number {
+function scorePiece(shape: ProposalShape, corners: number, last: boolean): number {
   const parts = scoreOf({
     bow: shape.bowMm / shape.sideMm,
     uneven: (unevenOfFabric * shape.unevenMm) / shape.sideMm,
@@ -265,7 +273,18 @@ function scorePiece(
     runs: 0,
   })
   const spread = (sideSpread(shape.sides) / muchSpread) ** 2
-  return parts + spread + rounds.reduce((sum, round) => sum + ease(round), 0)
+  return (last && isTrue(shape, corners) ? ofTrue : 1) * (parts + spread)
+}
+
+/** Among sides that are straight and corners that are true the easier round is the better one: what is left counts so much. */
+const ofTrue = 0.25
+
+function isTrue({ bowMm, sideMm, cornerAngleDeg, judged }: ProposalShape, corners: number) {
+  return (
+    Math.abs(bowMm / sideMm) < squaringTarget.bow &&
+    Math.abs(cornerAngleDeg - (180 - 360 / corners)) <= squaringTarget.angleDeg &&
+    judged.verdict === "flat"
+  )
 }
 
 /** Sides that differ by so much of their length are seen to differ. */
@@ -280,7 +299,10 @@ function improve(
   from: number,
   wish: FabricWish,
 ): FabricPiece[] {
-  let left = (found[0]?.score ?? 0) < goodEnough ? 0 : Math.ceil(wish.budget * (1 - shareOfFits))
+  const [first] = found
+  const done =
+    first === undefined || (wish.brief === true && isTrue(first.shape, first.corners.length))
+  let left = done || first.shapeScore < goodEnough ? 0 : Math.ceil(wish.budget * (1 - shareOfFits))
   const seen = new Set(found.map(({ rounds }) => keyOf(rounds.at(-1)!)))
   let pool = [...found]
   const climbed = new Set<FabricPiece>()
