@@ -1,5 +1,6 @@
 // Lengths as makers write them, and as a sheet tells them back: "15.2 cm", "15,2cm", `6 1/2"`, "6.5 inches", "6½ in".
 
+import { formatLength } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
 import { millimetresIn } from "@roundwright/stitches"
 
@@ -65,6 +66,22 @@ export function believable(mm: number, what: string): number {
     hint: `Give a length from ${lengthRangeMm.least} mm to ${lengthRangeMm.most / 1000} m.`,
     numbers: { mm },
   })
+}
+
+/** What lengths are told in: what the asker used. */
+export type LengthUnit = "cm" | "in"
+
+/** Inches where a text speaks of inches, feet or yards and of nothing metric. */
+export function unitIn(text: string): LengthUnit {
+  const imperial = /\d\s*-?\s*(?:in(?:ch(?:es)?)?|ft|feet|foot|yd|yards?)(?![a-z])|["″”]|[¼½¾⅛⅜⅝⅞]/i
+  return imperial.test(text) && !/\d\s*-?\s*(?:mm|cm|m)(?![a-z])/i.test(text) ? "in" : "cm"
+}
+
+/** A length in words, `7.2 cm`, `5.67 in`. */
+export function lengthWords(mm: number, unit: LengthUnit = "cm"): string {
+  if (unit === "cm") return formatLength(mm)
+  const inches = mm / 25.4
+  return `${Number(inches.toFixed(Math.abs(inches) < 10 ? 2 : 1))} in`
 }
 
 function told(mm: number): string {

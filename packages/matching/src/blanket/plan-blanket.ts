@@ -1,9 +1,8 @@
 // A blanket of one motif: how many pieces for a wished size or of the pieces at hand, how they lie, what is still to make, its
 // colours, half pieces and triangles, and the yarn of it all.
 
-import { formatLength } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
-import { believable } from "../lengths.ts"
+import { believable, type LengthUnit, lengthWords } from "../lengths.ts"
 import { type Colour, type SharedColours, shareColours } from "./colours.ts"
 import {
   hexagonsOffset,
@@ -38,6 +37,8 @@ export interface BlanketRequest {
   readonly colours?: readonly Colour[]
   readonly gramsEach?: number | null
   readonly seed?: number
+  /** What lengths are told in; cm where absent. */
+  readonly unit?: LengthUnit
 }
 
 export interface BlanketPlan {
@@ -110,7 +111,7 @@ export function planBlanket(request: BlanketRequest): BlanketPlan {
     colours: shared,
     notes: notesOf(request, pitch, shared),
   } as const
-  return { ...plan, text: textOf(plan, shape) }
+  return { ...plan, text: textOf(plan, request) }
 }
 
 /** Rows and columns of exactly so many pieces, as near to the wished shape as its divisors allow; of a prime number a row. */
@@ -132,14 +133,14 @@ interface Pitch {
 }
 
 /** From one middle to the next: what a joined pair measures beyond a single piece, or a piece's own size. */
-function pitchOf({ pieceMm, pairMm }: BlanketRequest): Pitch {
+function pitchOf({ pieceMm, pairMm, unit }: BlanketRequest): Pitch {
   if (pairMm === undefined) return { mm: pieceMm, from: "piece" }
   believable(pairMm, "a joined pair")
   const mm = pairMm - pieceMm
   if (Math.abs(mm / pieceMm - 1) > oddPair)
     throw new RoundwrightError(
       "odd-pair",
-      `A joined pair of ${formatLength(pairMm)} is not two pieces of ${formatLength(pieceMm)}.`,
+      `A joined pair of ${lengthWords(pairMm, unit)} is not two pieces of ${lengthWords(pieceMm, unit)}.`,
       {
         hint: "Measure over both pieces, from outer side to outer side, and one piece as it lies in the pair.",
         numbers: { pairMm, pieceMm },
@@ -149,7 +150,7 @@ function pitchOf({ pieceMm, pairMm }: BlanketRequest): Pitch {
 }
 
 function gridFor(request: BlanketRequest, pitch: number): [number, number] {
-  const { wanted, layout, have = 0, shape, borderMm = 0 } = request
+  const { wanted, layout, have = 0, shape, borderMm = 0, unit } = request
   if (layout) return [layout[0], layout[1]]
   const rowStep = shape === "hexagon" ? (pitch * Math.sqrt(3)) / 2 : pitch
   const extra = shape === "hexagon" ? (2 * pitch) / Math.sqrt(3) - rowStep : 0
@@ -160,7 +161,7 @@ function gridFor(request: BlanketRequest, pitch: number): [number, number] {
     if (width! < pitch * 0.75 || length! < pitch * 0.75 || columns < 1 || rows < 1)
       throw new RoundwrightError(
         "too-small",
-        `A blanket of ${formatLength(wanted[0])} by ${formatLength(wanted[1])} is smaller than one piece of ${formatLength(pitch)}${borderMm > 0 ? " with its border" : ""}.`,
+        `A blanket of ${lengthWords(wanted[0], unit)} by ${lengthWords(wanted[1], unit)} is smaller than one piece of ${lengthWords(pitch, unit)}${borderMm > 0 ? " with its border" : ""}.`,
         { hint: "Check the units, or make smaller pieces.", numbers: { pitch } },
       )
     return [rows, columns]
@@ -231,7 +232,7 @@ function areaShare({ shape, size }: Layout["pieces"][number]): number {
 }
 
 function notesOf(
-  { named, pairMm, borderMm }: BlanketRequest,
+  { named, pairMm, borderMm, unit }: BlanketRequest,
   pitch: Pitch,
   shared: SharedColours | null,
 ): string[] {
@@ -242,13 +243,13 @@ function notesOf(
     )
   else
     notes.push(
-      `By the joined pair of ${formatLength(pairMm!)} each piece takes ${formatLength(pitch.mm)}.`,
+      `By the joined pair of ${lengthWords(pairMm!, unit)} each piece takes ${lengthWords(pitch.mm, unit)}.`,
     )
   if (named && new Set(named.map(({ inches }) => inches.join())).size > 1)
     notes.push(
       `Sources do not agree on the size called ${named[0]!.name}: ${named.map(({ inches, source }) => `${inches.join(" x ")} in (${source})`).join(", ")}; the first is taken.`,
     )
-  if (borderMm) notes.push(`The border is ${formatLength(borderMm)} all round.`)
+  if (borderMm) notes.push(`The border is ${lengthWords(borderMm, unit)} all round.`)
   if (shared && shared.missing > 0)
     notes.push(
       `The yarn left does not reach: ${shared.missing} ${shared.missing === 1 ? "piece has" : "pieces have"} no colour.`,
@@ -258,7 +259,7 @@ function notesOf(
   return notes
 }
 
-function textOf(plan: Omit<BlanketPlan, "text">, shape: BlanketRequest["shape"]): string {
+function textOf(plan: Omit<BlanketPlan, "text">, { shape, unit }: BlanketRequest): string {
   const { rows, columns, needed, have, toMake, left, halves, triangles, widthMm, lengthMm } = plan
   const what = shape === "square" ? "squares" : "hexagons"
   const grid =
@@ -270,7 +271,7 @@ function textOf(plan: Omit<BlanketPlan, "text">, shape: BlanketRequest["shape"])
     ...(triangles > 0 ? [`${triangles} edge triangles`] : []),
   ]
   const wished = plan.wanted
-    ? `, where ${formatLength(plan.wanted[0])} by ${formatLength(plan.wanted[1])} were wished for`
+    ? `, where ${lengthWords(plan.wanted[0], unit)} by ${lengthWords(plan.wanted[1], unit)} were wished for`
     : ""
   const there =
     have === 0
@@ -278,6 +279,6 @@ function textOf(plan: Omit<BlanketPlan, "text">, shape: BlanketRequest["shape"])
       : toMake > 0
         ? ` ${have} are there, ${toMake} more to make.`
         : ` All are there${left > 0 ? `, and ${left} left over` : ""}.`
-  const each = plan.wanted ? ` of ${formatLength(plan.pitchMm)} each` : ""
-  return `${needed} ${what}${each} in ${grid}${edge.length > 0 ? `, with ${edge.join(" and ")}` : ""}: ${formatLength(widthMm)} by ${formatLength(lengthMm)}${wished}.${there}`
+  const each = plan.wanted ? ` of ${lengthWords(plan.pitchMm, unit)} each` : ""
+  return `${needed} ${what}${each} in ${grid}${edge.length > 0 ? `, with ${edge.join(" and ")}` : ""}: ${lengthWords(widthMm, unit)} by ${lengthWords(lengthMm, unit)}${wished}.${there}`
 }

@@ -5,7 +5,7 @@ import { writePattern } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type Gauge, gaugeFrom, scaledSwatch } from "@roundwright/stitches"
-import { type Along, alongOf, type Sized, sizesOf } from "./sizes.ts"
+import { type Along, alongOf, type Sized, scaledSizes, sizesOf } from "./sizes.ts"
 import { likelyRounds, type StandInShape, standIn } from "./stand-in.ts"
 import type { Target } from "./target.ts"
 
@@ -50,11 +50,24 @@ export function readPieceNow(
       hint: "Measure it and say so (--now '14 cm'), or put Yarn: and Hook:, Gauge: or Size: at the head of the pattern.",
     })
   if (!now) return { text, check, motif, gauge, now: sizesOf(motif, gauge) }
-  // Twice: a piece drawn larger lies a little otherwise under its own weight.
-  let scaled = gauge
-  for (let pass = 0; pass < 2; pass += 1)
-    scaled = scaledGauge(scaled, now.mm / alongOf(sizesOf(motif, scaled), now.along))
-  return { text, check, motif, gauge: scaled, now: sizesOf(motif, scaled) }
+  // Laid out again: a piece drawn larger lies a little otherwise; the rest, well below a per cent, is in proportion.
+  const scaled = scaledGauge(gauge, now.mm / alongOf(sizesOf(motif, gauge), now.along))
+  const sized = sizesOf(motif, scaled)
+  const rest = now.mm / alongOf(sized, now.along)
+  return { text, check, motif, gauge: scaledGauge(scaled, rest), now: scaledSizes(sized, rest) }
+}
+
+/** Changed pieces that were laid out, by their rounds. */
+const laidOut = new WeakMap<PieceNow, Map<string, Sized>>()
+
+/** Sizes of the piece changed, laid out once. @throws RoundwrightError what `layOut` throws */
+export function sizesOfPiece(piece: PieceNow, motif: Motif): Sized {
+  const known = laidOut.get(piece) ?? new Map<string, Sized>()
+  laidOut.set(piece, known)
+  const key = JSON.stringify(motif)
+  const sized = known.get(key) ?? sizesOf(motif, piece.gauge)
+  known.set(key, sized)
+  return sized
 }
 
 /**

@@ -1,6 +1,7 @@
 // The published result of matching a piece to a size: stable keys, for other programs (`match --json`).
 
 import type { Verdict } from "@roundwright/flatness"
+import type { LengthUnit } from "../lengths.ts"
 import type { HookAdvice } from "./hook-advice.ts"
 import type { TriedHook } from "./tried-hooks.ts"
 
@@ -64,7 +65,12 @@ export interface TestedCause {
 }
 
 export interface MatchResult {
-  readonly target: { readonly mm: number; readonly along: "side" | "across" | "diagonal" }
+  readonly target: {
+    readonly mm: number
+    readonly along: "side" | "across" | "diagonal"
+    /** What lengths are told in. */
+    readonly unit: LengthUnit
+  }
   readonly now: {
     readonly sideMm: number | null
     readonly acrossMm: number
