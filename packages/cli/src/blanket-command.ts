@@ -4,14 +4,17 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs"
 import { resolve } from "node:path"
 import { writePattern } from "@roundwright/instructions"
 import {
-  alongEdge,
   type BlanketPlan,
+  blanketFigures,
   edgeTriangle,
   halfPiece,
   layoutOfCount,
   layoutSvg,
   mainStitchOf,
   type PieceNow,
+  type PieceOutline,
+  paceText,
+  pieceShapes,
   planBlanket,
   projectYarn,
   readBlanketSize,
@@ -19,12 +22,15 @@ import {
   readJoin,
   readLarger,
   readLength,
+  readPieceTold,
   readSkein,
   readWeighed,
   sheetLength,
+  unitIn,
   type YarnEstimate,
 } from "@roundwright/matching"
 import { RoundwrightError, unlessRefused } from "@roundwright/numerics"
+import { askedFigures, printFigures } from "./figures-out.ts"
 import type { HandOptions } from "./hand.ts"
 import { pieceOf } from "./match-command.ts"
 import { oneOf, quoted, wholeNumber } from "./option-values.ts"
@@ -44,6 +50,10 @@ export interface BlanketRequest extends Omit<HandOptions, "terms"> {
   readonly along?: string | undefined
   readonly shape?: string | undefined
   readonly pair?: string | undefined
+  readonly gap?: string | undefined
+  readonly pace?: string | undefined
+  readonly "corner-to-corner": boolean
+  readonly "in-rounds": boolean
   readonly larger?: string | undefined
   readonly border?: string | undefined
   readonly "straight-edges": boolean
@@ -65,11 +75,12 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     throw new RoundwrightError("one-file", "A blanket is made of one pattern here.", {
       hint: "Name one, and larger squares with --larger '20 cm: 4'.",
     })
-  if (request.edge !== undefined) {
-    const found = edgeAsked(request)
-    around.out(request.json ? `${JSON.stringify(found, null, 2)}\n` : `${wrap(found.text, 80)}\n`)
-    return 0
-  }
+  const figures = blanketFigures({
+    ...askedFigures(request),
+    ...(request["corner-to-corner"] ? { "corner-to-corner": "yes" } : {}),
+    ...(request["in-rounds"] ? { "in-rounds": "yes" } : {}),
+  })
+  if (figures) return printFigures(figures, request.json, around)
   const { gauge, hook, yarn, now } = request
   const piece =
     file === undefined
@@ -77,8 +88,10 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
       : pieceOf(await patternOfFile(around.cwd, file, request.pattern), { gauge, hook, yarn, now })
   const wished = request.size === undefined ? null : readBlanketSize(request.size)
   const counted = countedLayout(request, wished?.mm ?? null)
-  const pieceMm = sizeOfPiece(request, piece, wished?.mm ?? null, counted)
   const shape = shapeOf(request, piece)
+  const told = request.piece === undefined ? null : readPieceTold(request.piece, shape)
+  const pieceMm = told?.widthMm ?? sizeOfPiece(piece, wished?.mm ?? null, counted)
+  const unit = unitIn(request.size ?? request.piece ?? "")
   const border = request.border === undefined ? undefined : readLength(request.border, "--border")
   const weighed = request.weighed?.map((one) => readWeighed(one))
   const each = piece
@@ -87,6 +100,9 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
   const plan = planBlanket({
     shape,
     pieceMm,
+    unit,
+    ...(told === null || told.lengthMm === told.widthMm ? {} : { pieceLengthMm: told.lengthMm }),
+    ...(request.gap === undefined ? {} : { joinMm: readLength(request.gap, "--gap") }),
     ...(request.pair === undefined ? {} : { pairMm: readLength(request.pair, "--pair") }),
     ...(wished === null ? {} : { wanted: wished.mm, named: wished.named }),
     ...(counted === null ? {} : { layout: counted }),
@@ -105,11 +121,13 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     borderMm: border ?? 0,
     title: piece?.check.reading.title ?? "Blanket",
   })
+  const pace =
+    request.pace === undefined ? null : paceText(request.pace, Math.max(1, plan.toMake))
   const drawn = request.out === undefined ? null : writeDrawing(around.cwd, request.out, svg)
   around.out(
     request.json
-      ? `${JSON.stringify({ file: file ?? null, ...plan, yarn: yarnOfAll, edgePieces: extra, svg }, null, 2)}\n`
-      : printed(plan, yarnOfAll, extra, drawn),
+      ? `${JSON.stringify({ file: file ?? null, ...plan, pace, yarn: yarnOfAll, edgePieces: extra, svg }, null, 2)}\n`
+      : printed(plan, yarnOfAll, extra, drawn, pace),
   )
   return 0
 }
@@ -125,12 +143,10 @@ function countedLayout(
 }
 
 function sizeOfPiece(
-  { piece: said }: BlanketRequest,
   piece: PieceNow | null,
   wanted: readonly [number, number] | null,
   counted: readonly [number, number] | null,
 ): number {
-  if (said !== undefined) return readLength(said, "--piece")
   if (piece) return piece.now.acrossMm
   // Size and number of pieces tell how large each is.
   if (wanted && counted) return Math.min(wanted[0] / counted[1], wanted[1] / counted[0])
@@ -139,28 +155,8 @@ function sizeOfPiece(
   })
 }
 
-/** Lengths, or groups, rounds or stitches alike. */
-function edgeAsked({ edge, piece, along }: BlanketRequest) {
-  const counts = /^\s*\d+(?:\.\d+)?\s*(?:groups?|rounds?|sts|stitches)?\s*$/i
-  const wanted = along === undefined ? null : wholeNumber(along, "--along")
-  if (counts.test(edge!) && (piece === undefined || counts.test(piece))) {
-    const number = (text: string) => Number.parseFloat(text)
-    const tell = (value: number) => `${Math.round(100 * value) / 100}`
-    return alongEdge(number(edge!), piece === undefined ? null : number(piece), wanted, tell)
-  }
-  const inches = /in|["″”]/i.test(edge!)
-  const tell = (mm: number) =>
-    inches ? `${Math.round((100 * mm) / 25.4) / 100} in` : `${Math.round(mm) / 10} cm`
-  return alongEdge(
-    readLength(edge!, "--edge"),
-    piece === undefined ? null : readLength(piece, "--piece"),
-    wanted,
-    tell,
-  )
-}
-
-function shapeOf({ shape }: BlanketRequest, piece: PieceNow | null): "square" | "hexagon" {
-  if (shape !== undefined) return oneOf(shape, ["square", "hexagon"] as const, "--shape")
+function shapeOf({ shape }: BlanketRequest, piece: PieceNow | null): PieceOutline {
+  if (shape !== undefined) return oneOf(shape, pieceShapes, "--shape")
   const corners = piece?.now.corners ?? 4
   if (corners === 6) return "hexagon"
   if (corners === 4) return "square"
@@ -256,9 +252,11 @@ function printed(
   yarn: YarnEstimate | null,
   extra: readonly string[],
   drawn: string | null,
+  pace: string | null,
 ): string {
   const lines = [
     wrap(plan.text, 80),
+    ...(pace === null ? [] : [wrap(pace, 80)]),
     wrap(`For a sheet: ${sheetLength(plan.widthMm)} by ${sheetLength(plan.lengthMm)}.`, 80),
   ]
   if (plan.colours) {

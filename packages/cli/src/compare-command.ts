@@ -4,25 +4,28 @@ import { existsSync } from "node:fs"
 import { resolve } from "node:path"
 import {
   type Comparison,
-  compareHooks,
+  compareFigures,
   comparePieces,
-  compareRows,
   readMeasured,
-  readRows,
 } from "@roundwright/matching"
-import { readHeading } from "@roundwright/stitches"
 import { alignColumns } from "./align.ts"
+import { askedFigures, printFigures } from "./figures-out.ts"
 import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 
 export interface CompareRequest {
   readonly files: readonly string[]
+  readonly whole?: string | undefined
+  readonly rows?: string | undefined
   readonly json: boolean
 }
 
 /** @returns 0 where they do not part, 1 where they do @throws RoundwrightError for pieces that cannot be compared */
-export function runCompare({ files, json }: CompareRequest, around: Surroundings): number {
+export function runCompare(
+  { files, json, ...asked }: CompareRequest,
+  around: Surroundings,
+): number {
   const refuse = (why: string) => {
     around.err(`${wrap(`roundwright compare: ${why}`, 80)}\n`)
     return 2
@@ -31,18 +34,8 @@ export function runCompare({ files, json }: CompareRequest, around: Surroundings
     return refuse(
       `name two pieces, as files or as counts or sizes in quotes, not ${files.length}: compare old.txt '12, 24, 35'.`,
     )
-  const rows = files.map(readRows)
-  if (rows[0] && rows[1]) {
-    const compared = compareRows(rows[0], rows[1])
-    around.out(json ? `${JSON.stringify(compared, null, 2)}\n` : `${wrap(compared.text, 80)}\n`)
-    return compared.cause === null ? 0 : 1
-  }
-  const hooks = files.map(hookIn)
-  if (hooks[0] && hooks[1]) {
-    const compared = compareHooks(hooks[0], hooks[1])
-    around.out(json ? `${JSON.stringify(compared, null, 2)}\n` : `${wrap(compared.text, 80)}\n`)
-    return compared.hookRatio === 1 ? 0 : 1
-  }
+  const figures = compareFigures(files[0]!, files[1]!, askedFigures(asked))
+  if (figures) return printFigures(figures, json, around)
   const texts = files.map((file) => pieceText(around.cwd, file))
   for (const text of texts) if ("fault" in text) return refuse(text.fault)
   const [a, b] = texts.map((one, k) =>
@@ -51,12 +44,6 @@ export function runCompare({ files, json }: CompareRequest, around: Surroundings
   const found = comparePieces(a!, b!)
   around.out(json ? `${JSON.stringify(publishedComparison(found), null, 2)}\n` : printed(found))
   return found.cause === null ? 0 : 1
-}
-
-/** "3 mm hook", "hook I": a hook in place of a piece, mm. */
-function hookIn(text: string): number | null {
-  if (!/\bhook\b/i.test(text)) return null
-  return readHeading("hook", text.replace(/\bhook\b/i, "").trim(), "US").hookMm?.value ?? null
 }
 
 /** The keys every version keeps, and those beside them. */

@@ -84,6 +84,11 @@ export function lengthWords(mm: number, unit: LengthUnit = "cm"): string {
   return `${Number(inches.toFixed(Math.abs(inches) < 10 ? 2 : 1))} in`
 }
 
+/** Of one stitch or row, where tenths of a millimetre tell. */
+export function stitchLengthWords(mm: number, unit: LengthUnit = "cm"): string {
+  return unit === "cm" && mm < 20 ? `${Number(mm.toFixed(1))} mm` : lengthWords(mm, unit)
+}
+
 function told(mm: number): string {
   return `${Number((mm / 10).toFixed(2))} cm`
 }

@@ -1,12 +1,10 @@
 // The piece to be matched: read, brought to the size it has now, and measured.
 
 import { type Check, examinePattern } from "@roundwright/assessment"
-import { writePattern } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type Gauge, gaugeFrom, scaledSwatch } from "@roundwright/stitches"
 import { type Along, alongOf, type Sized, scaledSizes, sizesOf } from "./sizes.ts"
-import { likelyRounds, type StandInShape, standIn } from "./stand-in.ts"
 import type { Target } from "./target.ts"
 
 export interface PieceNow {
@@ -68,21 +66,6 @@ export function sizesOfPiece(piece: PieceNow, motif: Motif): Sized {
   const sized = known.get(key) ?? sizesOf(motif, piece.gauge)
   known.set(key, sized)
   return sized
-}
-
-/**
- * A plain piece in place of a pattern, where sizes alone are told.
- * @param rounds how many it has; as many as its size asks for where absent
- */
-export function standInNow(
-  now: Target,
-  { rounds, shape = "square" }: { readonly rounds?: number; readonly shape?: StandInShape },
-  another?: (check: Check) => Gauge | null,
-): PieceNow {
-  const motif = standIn(rounds ?? likelyRounds(now.mm), shape)
-  const piece = readPieceNow(writePattern(motif, "US"), now, another)
-  const note = `No pattern is given: a plain ${shape} of ${motif.rounds.length} rounds of dc stands in for the piece.`
-  return { ...piece, standIn: note }
 }
 
 /** Everything drawn larger or smaller; proportions stay. */

@@ -1,0 +1,70 @@
+// Blankets from figures alone that no layout is drawn of: small pieces along a large edge, corner to corner, in rounds, and how
+// long what is left to make takes.
+
+import { RoundwrightError } from "@roundwright/numerics"
+import { alongEdge } from "../blanket/along-edge.ts"
+import { cornerToCorner, rectangleInRounds } from "../blanket/one-piece.ts"
+import { readPieceTold } from "../blanket/piece-told.ts"
+import { readBlanketSize } from "../blanket/read-blanket.ts"
+import { lengthWords, readLength, unitIn } from "../lengths.ts"
+import { type Asked, type FiguresAnswer, sentence, whole } from "./values.ts"
+
+/** Null where a layout is meant. @throws RoundwrightError for what cannot be used */
+export function blanketFigures(asked: Asked): FiguresAnswer | null {
+  if (asked.edge !== undefined) return edgeAsked(asked)
+  if (asked["corner-to-corner"] !== undefined || asked["in-rounds"] !== undefined) {
+    if (asked.size === undefined)
+      throw new RoundwrightError("nothing-wished", "The size of the blanket is not told.", {
+        hint: "Add --size '45 x 60 in'.",
+      })
+    const { mm } = readBlanketSize(asked.size)
+    const unit = unitIn(asked.size)
+    if (asked["corner-to-corner"] === undefined)
+      return rectangleInRounds(
+        mm,
+        asked.piece === undefined ? null : readPieceTold(asked.piece).widthMm,
+        unit,
+      )
+    if (asked.piece === undefined)
+      throw new RoundwrightError("no-size", "Nothing tells how large a block is.", {
+        hint: "Measure some: --piece '5 = 4 in'.",
+      })
+    return cornerToCorner(mm, readPieceTold(asked.piece).widthMm, unit)
+  }
+  return null
+}
+
+/** Lengths, or groups, rounds or stitches alike. */
+function edgeAsked(asked: Asked): FiguresAnswer {
+  const { edge, piece } = asked
+  const counts = /^\s*\d+(?:\.\d+)?\s*(?:groups?|rounds?|sts|stitches)?\s*$/i
+  const wanted = whole(asked, "along") ?? null
+  if (counts.test(edge!) && (piece === undefined || counts.test(piece))) {
+    const number = (text: string) => Number.parseFloat(text)
+    const tell = (value: number) => `${Math.round(100 * value) / 100}`
+    return alongEdge(number(edge!), piece === undefined ? null : number(piece), wanted, tell)
+  }
+  const unit = unitIn(edge!)
+  return alongEdge(
+    readLength(edge!, "--edge"),
+    piece === undefined ? null : readPieceTold(piece).widthMm,
+    wanted,
+    (mm) => lengthWords(mm, unit),
+  )
+}
+
+/** "3 a day", "10 a week", "2 per evening": how long so many take. @throws RoundwrightError `bad-pace` */
+export function paceText(pace: string, toMake: number): string {
+  const match = /^\s*(\d{1,4}(?:\.\d+)?)\s*(?:pieces?|squares?)?\s*(?:a|per|each|every|\/)\s*(day|evening|night|week|month)\s*$/i.exec(
+    pace,
+  )
+  const many = Number(match?.[1])
+  if (!match || !(many > 0))
+    throw new RoundwrightError("bad-pace", `"${pace.slice(0, 40)}" is no pace.`, {
+      hint: "Write it such as '3 a day' or '10 a week'.",
+    })
+  const days = match[2]!.toLowerCase() === "week" ? 7 : match[2]!.toLowerCase() === "month" ? 30.4 : 1
+  const whole = Math.ceil((toMake * days) / many - 1e-9)
+  const weeks = whole > 13 ? `, about ${Math.round(whole / 7)} weeks` : ""
+  return sentence(`at ${pace.trim()} the ${toMake} to make take ${whole} days${weeks}.`)
+}
