@@ -77,6 +77,7 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     })
   const figures = blanketFigures({
     ...askedFigures(request),
+    ...(file === undefined ? {} : { file }),
     ...(request["corner-to-corner"] ? { "corner-to-corner": "yes" } : {}),
     ...(request["in-rounds"] ? { "in-rounds": "yes" } : {}),
   })

@@ -2,7 +2,9 @@
 // third for hdc, the fourth for dc, the fifth for tr, and the chains passed over stand for a stitch from hdc on (custom; for
 // hdc it is not fixed, so both are told).
 
+import { formatPercent } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
+import { hookAdvice } from "../ways/hook-advice.ts"
 
 export const rowStitches = ["sc", "hdc", "dc", "tr"] as const
 export type RowStitch = (typeof rowStitches)[number]
@@ -58,4 +60,30 @@ function foundationText(
     ? `the ${skip} chains passed over count as one; where they do not, ${worked}`
     : "the chain passed over counts for none"
   return `${chains} chains give ${stitches} ${stitch}: the first into the ${from} chain from the hook, ${passed}. A count that is off here is a chain missed or worked twice, not the hook.`
+}
+
+/** A chain this much shorter than its row gives way when worked into. */
+const givesWay = 0.03
+
+/** A foundation chain beside the rows worked on it, mm. */
+export function tightFoundation(
+  chainMm: number,
+  rowMm: number,
+): { readonly share: number; readonly text: string } {
+  if (!(chainMm > 0) || !(rowMm > 0))
+    throw new RoundwrightError("no-size", "Both lengths must be above zero.")
+  const share = chainMm / rowMm - 1
+  const off = formatPercent(Math.abs(share))
+  if (Math.abs(share) <= givesWay)
+    return { share, text: `The chain and its rows are alike (${off} apart): leave it.` }
+  if (share > 0)
+    return {
+      share,
+      text: `The chain is ${off} longer than its rows: it hangs in a wave at first and is drawn in by the first row; chain with a smaller hook, and never take the width from a loose chain.`,
+    }
+  const advice = hookAdvice(rowMm / chainMm, { swatches: [] })
+  return {
+    share,
+    text: `The chain is ${off} shorter than its rows and draws the edge in; no border cures it. Chain with ${advice ? `a hook ${advice.way}: ${advice.text}` : "a larger hook"}, or begin with foundation stitches that have no chain, or take the chain off and work the edge anew. The rows keep their hook.`,
+  }
 }

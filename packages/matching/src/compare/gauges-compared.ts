@@ -4,7 +4,7 @@
 import { formatPercent } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
 import {
-  defaultScWidth,
+  gaugeFrom,
   hookExponent,
   readHeading,
   readYarnWeight,
@@ -121,6 +121,8 @@ function hookIn(text: string): number | undefined {
 
 export interface YarnAndHookTold {
   readonly weight: YarnWeight
+  /** Strands held together; null for one. */
+  readonly strands: number | null
   readonly hookMm: number | null
 }
 
@@ -129,7 +131,8 @@ export function readYarnAndHook(text: string): YarnAndHookTold | null {
   const yarn = readYarnWeight(text)
   if (yarn === undefined) return null
   const rest = /(\d+(?:\.\d+)?\s*mm|\bhook\s+[a-z0-9/.-]+|[a-z0-9/.-]+\s+hook)/i.exec(text)?.[1] ?? ""
-  return { weight: yarn.weight, hookMm: hookIn(rest) ?? null }
+  const strands = readHeading("yarn", text, "US").strands?.value ?? null
+  return { weight: yarn.weight, strands, hookMm: hookIn(rest) ?? null }
 }
 
 /** How large a piece of the first comes out in the second. @param wholeMm a size in the first */
@@ -139,11 +142,16 @@ export function compareYarns(
   wholeMm?: number,
   unit: LengthUnit = "cm",
 ): GaugesCompared {
-  const width = ({ weight, hookMm }: YarnAndHookTold) =>
-    defaultScWidth({ yarnWeight: weight, ...(hookMm === null ? {} : { hookMm }) }).widthMm
+  const width = ({ weight, strands, hookMm }: YarnAndHookTold) =>
+    gaugeFrom({
+      swatches: [],
+      yarnWeight: weight,
+      ...(strands === null ? {} : { strands }),
+      ...(hookMm === null ? {} : { hookMm }),
+    }).scWidthMm
   const ratio = width(b) / width(a)
-  const name = ({ weight, hookMm }: YarnAndHookTold) =>
-    `${yarnWeights[weight]!.name.toLowerCase()} (weight ${weight}) with ${hookMm === null ? "its usual hook" : `a ${hookMm} mm hook`}`
+  const name = ({ weight, strands, hookMm }: YarnAndHookTold) =>
+    `${yarnWeights[weight]!.name.toLowerCase()} (weight ${weight}${strands === null ? "" : `, ${strands} strands`}) with ${hookMm === null ? "its usual hook" : `a ${hookMm} mm hook`}`
   const head = `By usual gauges a piece in ${name(b)} is ${ratio.toFixed(2)} times the size of one in ${name(a)}, ${formatPercent(Math.abs(ratio - 1))} ${ratio > 1 ? "larger" : "smaller"}, in every round alike; hands differ by a tenth.`
   const whole =
     wholeMm === undefined

@@ -5,6 +5,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import { alongEdge } from "../blanket/along-edge.ts"
 import { cornerToCorner, rectangleInRounds } from "../blanket/one-piece.ts"
 import { readPieceTold } from "../blanket/piece-told.ts"
+import type { NamedSize } from "../blanket/named-sizes.ts"
 import { readBlanketSize } from "../blanket/read-blanket.ts"
 import { lengthWords, readLength, unitIn } from "../lengths.ts"
 import { type Asked, type FiguresAnswer, sentence, whole } from "./values.ts"
@@ -31,7 +32,18 @@ export function blanketFigures(asked: Asked): FiguresAnswer | null {
       })
     return cornerToCorner(mm, readPieceTold(asked.piece).widthMm, unit)
   }
+  // A name by itself: what sizes go by it.
+  const alone = ["piece", "pieces", "layout", "have", "file"].every((name) => asked[name] === undefined)
+  if (asked.size !== undefined && alone) {
+    const { named } = readBlanketSize(asked.size)
+    if (named.length > 0) return { text: namedText(named) }
+  }
   return null
+}
+
+function namedText(named: readonly NamedSize[]): string {
+  const sizes = [...new Set(named.map(({ inches }) => `${inches.join(" x ")} in (${inches.map((one) => Math.round(one * 2.54)).join(" x ")} cm)`))]
+  return `${sentence(named[0]!.name)}: ${sizes.join(", or ")}${sizes.length > 1 ? "; sources do not agree, so measure the bed or the person" : ""}.`
 }
 
 /** Lengths, or groups, rounds or stitches alike. */

@@ -4,6 +4,7 @@
 import { RoundwrightError } from "@roundwright/numerics"
 import { easeOnto, edgesOfGrid } from "../border/ease.ts"
 import { evenChangeText, evenGroups, groupsText, pickUpText } from "../border/groups.ts"
+import { judgeEdge } from "../border/judge-edge.ts"
 import { edgingRound, widenTo } from "../border/widen.ts"
 import { rectangleIn } from "../blanket/piece-told.ts"
 import { readLength, unitIn } from "../lengths.ts"
@@ -25,6 +26,11 @@ export function borderFigures(asked: Asked): FiguresAnswer | null {
     })
   if (every !== undefined && side !== undefined)
     return edgingRound(sizeOf(side, "--side"), readLength(every, "--every"), unitIn(every))
+  if (side !== undefined && asked.stitches !== undefined) {
+    const gauge = gaugeTold(asked)
+    if (gauge.absolute)
+      return judgeEdge(readLength(side, "--side"), wholeOf(asked.stitches, "the stitches"), gauge)
+  }
   return null
 }
 

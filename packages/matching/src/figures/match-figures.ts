@@ -2,7 +2,7 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { readRepeat } from "../border/fit-repeat.ts"
-import { chainsForStitches, rowStitches, stitchesOnChains } from "../border/foundation.ts"
+import { chainsForStitches, rowStitches, stitchesOnChains, tightFoundation } from "../border/foundation.ts"
 import { matchSeveral, readSizes } from "../ways/several.ts"
 import { standInNow } from "../ways/stand-in-now.ts"
 import { matchStraight, readCounted, readLengthOrCount } from "../ways/straight.ts"
@@ -12,6 +12,11 @@ import { type Asked, choice, type FiguresAnswer, gaugeTold, whole } from "./valu
 /** Null where what is asked is about a piece worked in rounds. @throws RoundwrightError for what cannot be used */
 export function matchFigures(asked: Asked): FiguresAnswer | null {
   if (asked.chains !== undefined) {
+    if (asked.now !== undefined && asked.to !== undefined)
+      return tightFoundation(
+        readTarget(asked.now, "the chain").mm,
+        readTarget(asked.to, "the row above it").mm,
+      )
     const stitch = choice(asked, "stitch", rowStitches) ?? "sc"
     return stitchesOnChains(whole(asked, "chains")!, stitch)
   }

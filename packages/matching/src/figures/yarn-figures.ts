@@ -76,8 +76,8 @@ function inOneUnit(asked: Asked, names: readonly string[], skein?: Skein) {
 }
 
 function ofWhatWasDone(asked: Asked, skein: Skein | undefined): FiguresAnswer {
-  const balls = /^\s*(\d{1,4})\s*(?:[–-]|to)?\s*(\d{1,4})?\s*$/i.exec(asked["per-ball"] ?? "")
-  if (asked["per-ball"] !== undefined && !balls)
+  const balls = /^\s*(\d{1,4}(?:\.\d+)?)\s*(?:[–-]|to)?\s*(\d{1,4}(?:\.\d+)?)?\s*$/i.exec(asked["per-ball"] ?? "")
+  if (asked["per-ball"] !== undefined && !(balls && Number(balls[1]) > 0))
     throw new RoundwrightError(
       "not-whole",
       `--per-ball takes a number or a range, not "${asked["per-ball"].slice(0, 40)}".`,

@@ -23,6 +23,12 @@ export function factsBeside(piece: PieceNow, target: Target, wanted: number): st
     })
     facts.push(`A round adds to the size across about: ${adds.join(", ")}.`)
   }
+  const rounds = motif.rounds.length
+  const reach = Math.round(rounds * wanted)
+  if (piece.roundsTold !== false && reach !== rounds && reach > 0)
+    facts.push(
+      `In rounds like those it has ${rounds} are ${tell(target.mm / wanted)}, so ${tell(target.mm)} takes about ${reach}: ${Math.abs(reach - rounds)} ${reach > rounds ? "more" : "fewer"}.`,
+    )
   const limit = blockingLimit(motif)
   if (wanted > 1 + limit)
     facts.push(

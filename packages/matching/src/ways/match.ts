@@ -43,6 +43,8 @@ const mostMeasured: Readonly<Partial<Record<WayKind, number>>> = {
 }
 /** The rule of thumb is off by no more than this share of the size. */
 const ruleOff = 0.06
+/** Added rounds written out; those that follow grow in the same manner. */
+const mostWritten = 3
 /** A piece so near its size is left as it is, and nothing is laid out. */
 const justThere = 0.005
 
@@ -340,7 +342,12 @@ function published(
 function roundsOf(motif: Motif, from: number, { check }: PieceNow): string[] {
   if (from >= motif.rounds.length) return []
   return unlessRefused(
-    () => [...writeRounds(motif, from, check.reading.terms)],
+    () => {
+      const written = [...writeRounds(motif, from, check.reading.terms)]
+      if (written.length <= mostWritten) return written
+      const rest = written.length - mostWritten
+      return [...written.slice(0, mostWritten), `... and ${rest} more in the same manner.`]
+    },
     () => [],
   )
 }

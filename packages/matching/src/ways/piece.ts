@@ -15,6 +15,8 @@ export interface PieceNow {
   readonly now: Sized
   /** Set where a plain piece stands in for one whose pattern is not told. */
   readonly standIn?: string
+  /** Whether the number of its rounds is known: from a pattern, or told. */
+  readonly roundsTold?: boolean
 }
 
 /**

@@ -92,6 +92,8 @@ function changeFor(
       return `add about ${many} rounds of dc, ${tell(adds(["dc"]))} each, or make it anew`
     return `add ${best.map((one) => `a round of ${basicName(one, "US")}`).join(" and ")}, ${tell(adds(best))} more`
   }
+  if (-share <= pins)
+    return "ease it in when joining, and make the next ones with a hook a size smaller"
   const over = -missing
   const lower: readonly (readonly [string, number])[] = [
     ["work its last round in sc in place of hdc", adds(["hdc"]) - adds(["sc"])],

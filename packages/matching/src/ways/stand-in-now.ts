@@ -21,8 +21,8 @@ export function standInNow(
   const piece = readPieceNow(text, now, another)
   const what =
     shape === "granny"
-      ? `a granny square of ${many} rounds, 3 dc to a group,`
+      ? `a granny square of ${many} rounds (its last has ${4 * many} groups of 3 dc, ${12 * many} dc, ${many} groups a side)`
       : `a plain ${shape} of ${many} rounds of dc`
   const note = `No pattern is given: ${what} stands in for the piece.`
-  return { ...piece, standIn: note }
+  return { ...piece, standIn: note, roundsTold: rounds !== undefined }
 }
