@@ -122,8 +122,7 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     borderMm: border ?? 0,
     title: piece?.check.reading.title ?? "Blanket",
   })
-  const pace =
-    request.pace === undefined ? null : paceText(request.pace, Math.max(1, plan.toMake))
+  const pace = request.pace === undefined ? null : paceText(request.pace, Math.max(1, plan.toMake))
   const drawn = request.out === undefined ? null : writeDrawing(around.cwd, request.out, svg)
   around.out(
     request.json

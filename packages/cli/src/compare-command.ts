@@ -2,12 +2,7 @@
 
 import { existsSync } from "node:fs"
 import { resolve } from "node:path"
-import {
-  type Comparison,
-  compareFigures,
-  comparePieces,
-  readMeasured,
-} from "@roundwright/matching"
+import { type Comparison, compareFigures, comparePieces, readMeasured } from "@roundwright/matching"
 import { alignColumns } from "./align.ts"
 import { askedFigures, printFigures } from "./figures-out.ts"
 import { readText } from "./read-file.ts"

@@ -4,8 +4,8 @@ import { existsSync } from "node:fs"
 import { resolve } from "node:path"
 import {
   type KnownFacts,
-  type MatchResult,
   lengthWords,
+  type MatchResult,
   matchFigures,
   matchMeasured,
   matchPiece,
@@ -164,7 +164,8 @@ function printed(result: MatchResult, whole: string | null): string {
   const lines = [
     wrap(result.text, 80),
     ...(whole === null ? [] : [wrap(whole, 80)]),
-    "", wrap(`Now: ${sizes.join(", ")}.`, 80),
+    "",
+    wrap(`Now: ${sizes.join(", ")}.`, 80),
   ]
   ways.forEach(({ text, rounds }, index) => {
     lines.push("", wrap(`${index + 1}. ${text}`, 80, "", "   "))

@@ -17,7 +17,8 @@ describe("questions of makers", () => {
       const { out, err, status } = await callIn(tmpdir(), wordsOf(command))
       const said = `${out} ${err}`.replace(/\s+/g, " ")
       for (const held of holds)
-        if (!said.includes(held) || status === 2) missing.push(`${asks} wants "${held}": ${said.slice(0, 400)}`)
+        if (!said.includes(held) || status === 2)
+          missing.push(`${asks} wants "${held}": ${said.slice(0, 400)}`)
     }
     expect(missing).toEqual([])
     expect(askedQuestions.length).toBeGreaterThanOrEqual(60)

@@ -92,7 +92,12 @@ export const askedQuestions: readonly AskedQuestion[] = [
   {
     asks: "A square takes 6 g rose, 4 g cream, 10 g green; 48 squares, balls of 50 g?",
     command: "yarn --each 'rose 6 g, cream 4 g, green 10 g' --of 48 --skein '50 g = 120 m'",
-    holds: ["rose 288 g (6 balls)", "cream 192 g (4 balls)", "green 480 g (10 balls)", "960 g in all"],
+    holds: [
+      "rose 288 g (6 balls)",
+      "cream 192 g (4 balls)",
+      "green 480 g (10 balls)",
+      "960 g in all",
+    ],
   },
   {
     asks: "A square takes 15 g, 80 are wanted, balls of 100 g?",

@@ -59,7 +59,9 @@ export function alongEdge(
       `${along} of ${unit(piece!)} make ${unit(along * piece!)}, ${unit(Math.abs(missing))} ${missing > 0 ? "short" : "too long"}: ${unit(Math.abs(perJoin))} for each of the ${along - 1} joins`,
     )
   const meeting =
-    piece !== null && fits !== null && Math.abs(missing!) > ease * edge ? meetingOf(edge / piece) : null
+    piece !== null && fits !== null && Math.abs(missing!) > ease * edge
+      ? meetingOf(edge / piece)
+      : null
   if (meeting && meeting.large > 1)
     parts.push(
       `${meeting.small} of the small are as long as ${meeting.large} of the large, so ${meeting.small ** 2} small go in place of ${meeting.large ** 2} large`,

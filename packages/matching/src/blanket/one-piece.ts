@@ -67,7 +67,10 @@ export function rectangleInRounds(
   requirePositive(width, "The width")
   const firstRowMm = length - width
   const tell = (mm: number) => lengthWords(mm, unit)
-  const rounds = roundMm === null ? null : Math.max(1, Math.round(width / (2 * requirePositive(roundMm, "A round"))))
+  const rounds =
+    roundMm === null
+      ? null
+      : Math.max(1, Math.round(width / (2 * requirePositive(roundMm, "A round"))))
   const first =
     firstRowMm < 1e-6
       ? "A square grows from its middle"

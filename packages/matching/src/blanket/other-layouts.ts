@@ -49,7 +49,8 @@ function withFillers(
       pieces.push(piece(shape, around, row, column))
     }
   // From the middle of a gap to its points: half the diagonal of the small square between octagons.
-  const reach = shape === "octagon" ? pitch / (1 + Math.SQRT2) / Math.SQRT2 : pitch * (Math.SQRT1_2 - 0.5)
+  const reach =
+    shape === "octagon" ? pitch / (1 + Math.SQRT2) / Math.SQRT2 : pitch * (Math.SQRT1_2 - 0.5)
   for (let row = 1; row < rows; row += 1)
     for (let column = 1; column < columns; column += 1)
       pieces.push(piece("filler", diamond(column * pitch, row * pitch, reach), row, column))
@@ -73,11 +74,18 @@ export function squaresOnPoint(rows: number, columns: number, side: number): Lay
   for (let row = 0; row < rows; row += 1)
     for (let column = 0; column < columns; column += 1)
       pieces.push(
-        piece("square", diamond((column + 0.5) * wide, (row + 0.5) * wide, wide / 2), 2 * row, column),
+        piece(
+          "square",
+          diamond((column + 0.5) * wide, (row + 0.5) * wide, wide / 2),
+          2 * row,
+          column,
+        ),
       )
   for (let row = 1; row < rows; row += 1)
     for (let column = 1; column < columns; column += 1)
-      pieces.push(piece("square", diamond(column * wide, row * wide, wide / 2), 2 * row - 1, column))
+      pieces.push(
+        piece("square", diamond(column * wide, row * wide, wide / 2), 2 * row - 1, column),
+      )
   const [width, height] = [columns * wide, rows * wide]
   for (let column = 1; column < columns; column += 1)
     for (const [y, way] of [

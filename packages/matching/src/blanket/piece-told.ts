@@ -17,7 +17,9 @@ export interface PieceSizeTold {
 }
 
 /** Across over a side, and across over the distance of opposite points. */
-const proportions: Readonly<Record<PieceOutline, { readonly side: number; readonly points: number }>> = {
+const proportions: Readonly<
+  Record<PieceOutline, { readonly side: number; readonly points: number }>
+> = {
   square: { side: 1, points: Math.SQRT1_2 },
   "on-point": { side: 1, points: Math.SQRT1_2 },
   hexagon: { side: Math.sqrt(3), points: Math.sqrt(3) / 2 },

@@ -280,7 +280,9 @@ function notesOf(
 ): string[] {
   const notes: string[] = []
   if (pitch.from === "join")
-    notes.push(`Each join takes ${lengthWords(joinMm!, unit)}, as told; surer is a joined pair, measured (--pair).`)
+    notes.push(
+      `Each join takes ${lengthWords(joinMm!, unit)}, as told; surer is a joined pair, measured (--pair).`,
+    )
   else if (pitch.from === "piece")
     notes.push(
       "No joined pair was measured: pieces are taken to lie edge to edge, and the join to take no room. Join two, measure over both, and say so (--pair).",

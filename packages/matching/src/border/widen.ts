@@ -9,7 +9,11 @@ export interface Widening {
   /** On each side, mm: of the width and of the length. */
   readonly perSideMm: readonly [number, number]
   /** Rounds of each stitch; null where the gauge knows no lengths. */
-  readonly rounds: readonly { readonly stitch: string; readonly rounds: number; readonly addsMm: number }[]
+  readonly rounds: readonly {
+    readonly stitch: string
+    readonly rounds: number
+    readonly addsMm: number
+  }[]
   readonly text: string
 }
 

@@ -20,7 +20,8 @@ export function driftOf(from: number, to: number, rows: number): Drift {
   const change = to - from
   const perRow = change / rows
   const size = Math.abs(perRow)
-  if (change === 0) return { change, perRow, text: `${from} stayed ${to}: nothing was lost or won.` }
+  if (change === 0)
+    return { change, perRow, text: `${from} stayed ${to}: nothing was lost or won.` }
   const many = `${Math.abs(change)} ${change < 0 ? "fewer" : "more"} in ${rows} rows`
   const rate = size < 0.05 ? "hardly any" : `${Number(size.toFixed(2))} a row`
   return { change, perRow, text: `${many}, ${rate}: ${whyDrift(size, change < 0, change)}` }

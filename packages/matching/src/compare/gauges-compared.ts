@@ -24,10 +24,13 @@ export interface GaugeTold extends Counted {
 
 /** "13 sts = 4 in", "4 repeats, 10 cm"; null for anything else, rows among it. */
 export function readGaugeTold(text: string): GaugeTold | null {
-  const match = /^(.*?[a-z])\s*(?:=|:|,|\bare\b|\bis\b|\bin\b|\bto\b|\bmeasures?\b)\s*(.+)$/i.exec(text)
+  const match = /^(.*?[a-z])\s*(?:=|:|,|\bare\b|\bis\b|\bin\b|\bto\b|\bmeasures?\b)\s*(.+)$/i.exec(
+    text,
+  )
   const counted = match && readCounted(match[1]!)
   const length = match && lengthAt(match[2]!)
-  if (!counted || !length || !(length.mm > 0) || /^(?:rows|rounds|rnds)$/.test(counted.noun)) return null
+  if (!counted || !length || !(length.mm > 0) || /^(?:rows|rounds|rnds)$/.test(counted.noun))
+    return null
   const rest = match[2]!.slice(length.length)
   const hookMm = /\d|hook/i.test(rest) ? (hookIn(rest) ?? null) : null
   return { ...counted, mm: length.mm, unit: unitIn(match[2]!.slice(0, length.length)), hookMm }
@@ -116,7 +119,8 @@ function hookWords(factor: number, a: GaugeTold, b: GaugeTold): string {
 
 /** A hook named in a few words, mm. */
 function hookIn(text: string): number | undefined {
-  return readHeading("hook", text.replace(/\b(?:hook|with|on|a)\b|,/gi, " ").trim(), "US").hookMm?.value
+  return readHeading("hook", text.replace(/\b(?:hook|with|on|a)\b|,/gi, " ").trim(), "US").hookMm
+    ?.value
 }
 
 export interface YarnAndHookTold {
@@ -130,7 +134,8 @@ export interface YarnAndHookTold {
 export function readYarnAndHook(text: string): YarnAndHookTold | null {
   const yarn = readYarnWeight(text)
   if (yarn === undefined) return null
-  const rest = /(\d+(?:\.\d+)?\s*mm|\bhook\s+[a-z0-9/.-]+|[a-z0-9/.-]+\s+hook)/i.exec(text)?.[1] ?? ""
+  const rest =
+    /(\d+(?:\.\d+)?\s*mm|\bhook\s+[a-z0-9/.-]+|[a-z0-9/.-]+\s+hook)/i.exec(text)?.[1] ?? ""
   const strands = readHeading("yarn", text, "US").strands?.value ?? null
   return { weight: yarn.weight, strands, hookMm: hookIn(rest) ?? null }
 }

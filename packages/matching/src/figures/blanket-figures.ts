@@ -3,9 +3,9 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { alongEdge } from "../blanket/along-edge.ts"
+import type { NamedSize } from "../blanket/named-sizes.ts"
 import { cornerToCorner, rectangleInRounds } from "../blanket/one-piece.ts"
 import { readPieceTold } from "../blanket/piece-told.ts"
-import type { NamedSize } from "../blanket/named-sizes.ts"
 import { readBlanketSize } from "../blanket/read-blanket.ts"
 import { lengthWords, readLength, unitIn } from "../lengths.ts"
 import { type Asked, type FiguresAnswer, sentence, whole } from "./values.ts"
@@ -33,7 +33,9 @@ export function blanketFigures(asked: Asked): FiguresAnswer | null {
     return cornerToCorner(mm, readPieceTold(asked.piece).widthMm, unit)
   }
   // A name by itself: what sizes go by it.
-  const alone = ["piece", "pieces", "layout", "have", "file"].every((name) => asked[name] === undefined)
+  const alone = ["piece", "pieces", "layout", "have", "file"].every(
+    (name) => asked[name] === undefined,
+  )
   if (asked.size !== undefined && alone) {
     const { named } = readBlanketSize(asked.size)
     if (named.length > 0) return { text: namedText(named) }
@@ -42,7 +44,14 @@ export function blanketFigures(asked: Asked): FiguresAnswer | null {
 }
 
 function namedText(named: readonly NamedSize[]): string {
-  const sizes = [...new Set(named.map(({ inches }) => `${inches.join(" x ")} in (${inches.map((one) => Math.round(one * 2.54)).join(" x ")} cm)`))]
+  const sizes = [
+    ...new Set(
+      named.map(
+        ({ inches }) =>
+          `${inches.join(" x ")} in (${inches.map((one) => Math.round(one * 2.54)).join(" x ")} cm)`,
+      ),
+    ),
+  ]
   return `${sentence(named[0]!.name)}: ${sizes.join(", or ")}${sizes.length > 1 ? "; sources do not agree, so measure the bed or the person" : ""}.`
 }
 
@@ -67,15 +76,17 @@ function edgeAsked(asked: Asked): FiguresAnswer {
 
 /** "3 a day", "10 a week", "2 per evening": how long so many take. @throws RoundwrightError `bad-pace` */
 export function paceText(pace: string, toMake: number): string {
-  const match = /^\s*(\d{1,4}(?:\.\d+)?)\s*(?:pieces?|squares?)?\s*(?:a|per|each|every|\/)\s*(day|evening|night|week|month)\s*$/i.exec(
-    pace,
-  )
+  const match =
+    /^\s*(\d{1,4}(?:\.\d+)?)\s*(?:pieces?|squares?)?\s*(?:a|per|each|every|\/)\s*(day|evening|night|week|month)\s*$/i.exec(
+      pace,
+    )
   const many = Number(match?.[1])
   if (!match || !(many > 0))
     throw new RoundwrightError("bad-pace", `"${pace.slice(0, 40)}" is no pace.`, {
       hint: "Write it such as '3 a day' or '10 a week'.",
     })
-  const days = match[2]!.toLowerCase() === "week" ? 7 : match[2]!.toLowerCase() === "month" ? 30.4 : 1
+  const days =
+    match[2]!.toLowerCase() === "week" ? 7 : match[2]!.toLowerCase() === "month" ? 30.4 : 1
   const whole = Math.ceil((toMake * days) / many - 1e-9)
   const weeks = whole > 13 ? `, about ${Math.round(whole / 7)} weeks` : ""
   return sentence(`at ${pace.trim()} the ${toMake} to make take ${whole} days${weeks}.`)

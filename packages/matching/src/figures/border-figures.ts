@@ -2,11 +2,11 @@
 // a blanket to a size, an edging worked by itself.
 
 import { RoundwrightError } from "@roundwright/numerics"
+import { rectangleIn } from "../blanket/piece-told.ts"
 import { easeOnto, edgesOfGrid } from "../border/ease.ts"
 import { evenChangeText, evenGroups, groupsText, pickUpText } from "../border/groups.ts"
 import { judgeEdge } from "../border/judge-edge.ts"
 import { edgingRound, widenTo } from "../border/widen.ts"
-import { rectangleIn } from "../blanket/piece-told.ts"
 import { readLength, unitIn } from "../lengths.ts"
 import { type Asked, type FiguresAnswer, gaugeTold, wholeOf } from "./values.ts"
 
@@ -72,7 +72,9 @@ function eased(stitches: string | undefined, onto: string): FiguresAnswer {
   )
   const all =
     sides.length === 2
-      ? [`All four edges: ${2 * (sides[0]!.to + sides[1]!.to)} stitches without corners, from ${2 * (sides[0]!.from + sides[1]!.from)}.`]
+      ? [
+          `All four edges: ${2 * (sides[0]!.to + sides[1]!.to)} stitches without corners, from ${2 * (sides[0]!.from + sides[1]!.from)}.`,
+        ]
       : []
   return {
     ...sides[0]!,

@@ -2,7 +2,12 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { readRepeat } from "../border/fit-repeat.ts"
-import { chainsForStitches, rowStitches, stitchesOnChains, tightFoundation } from "../border/foundation.ts"
+import {
+  chainsForStitches,
+  rowStitches,
+  stitchesOnChains,
+  tightFoundation,
+} from "../border/foundation.ts"
 import { matchSeveral, readSizes } from "../ways/several.ts"
 import { standInNow } from "../ways/stand-in-now.ts"
 import { matchStraight, readCounted, readLengthOrCount } from "../ways/straight.ts"
@@ -44,17 +49,25 @@ function straight(asked: Asked): FiguresAnswer {
   const noun = asked.rows === undefined ? "stitches" : "rows"
   const counted = readCounted(asked.rows ?? asked.stitches!, noun)
   if (!counted)
-    throw new RoundwrightError("not-whole", `"${(asked.rows ?? asked.stitches!).slice(0, 40)}" is no count.`, {
-      hint: "Write it such as 60, or '5 blocks'.",
-    })
+    throw new RoundwrightError(
+      "not-whole",
+      `"${(asked.rows ?? asked.stitches!).slice(0, 40)}" is no count.`,
+      {
+        hint: "Write it such as 60, or '5 blocks'.",
+      },
+    )
   if (asked.now === undefined && noun === "stitches") {
     const stitch = choice(asked, "stitch", rowStitches) ?? "sc"
     return chainsForStitches(counted.count, stitch)
   }
   if (asked.now === undefined || asked.to === undefined)
-    throw new RoundwrightError("no-size", `How long so many ${noun} are, or what is wished for, is not said.`, {
-      hint: "Such as: match --stitches 60 --now '35 in' --to '50 in', or --to '80 rows'.",
-    })
+    throw new RoundwrightError(
+      "no-size",
+      `How long so many ${noun} are, or what is wished for, is not said.`,
+      {
+        hint: "Such as: match --stitches 60 --now '35 in' --to '50 in', or --to '80 rows'.",
+      },
+    )
   const now = readTarget(asked.now, "what is measured")
   const { to, unit } = readLengthOrCount(asked.to, counted.noun)
   const found = matchStraight({

@@ -1,7 +1,7 @@
 // Values of options or lines from which figures alone are answered, read the same way whoever asks: a command or a notebook.
 
 import { RoundwrightError } from "@roundwright/numerics"
-import { gaugeFrom, type Gauge, readHeading, readGaugeLine } from "@roundwright/stitches"
+import { type Gauge, gaugeFrom, readGaugeLine, readHeading } from "@roundwright/stitches"
 
 /** What was asked, by name: "now", "to", "row-height". */
 export type Asked = Readonly<Record<string, string | undefined>>
@@ -27,7 +27,10 @@ export function whole(asked: Asked, name: string): number | undefined {
 export function wholeOf(text: string, name: string, least = 1): number {
   const digits = /^\s*0*(\d+)\s*$/.exec(text)?.[1]
   if (digits !== undefined && digits.length > mostDigits)
-    throw new RoundwrightError("not-whole", `${digits.slice(0, 12)}... is far too many for ${name}.`)
+    throw new RoundwrightError(
+      "not-whole",
+      `${digits.slice(0, 12)}... is far too many for ${name}.`,
+    )
   if (digits !== undefined && Number(digits) >= least) return Number(digits)
   throw new RoundwrightError(
     "not-whole",
@@ -57,7 +60,8 @@ export function gaugeTold({ gauge, yarn, hook }: Asked): Gauge {
   const yarnWeight =
     yarn === undefined
       ? undefined
-      : readHeading("yarn", /^\s*\d\s*$/.test(yarn) ? `weight ${yarn}` : yarn, "US").yarnWeight?.value
+      : readHeading("yarn", /^\s*\d\s*$/.test(yarn) ? `weight ${yarn}` : yarn, "US").yarnWeight
+          ?.value
   const hookMm = hook === undefined ? undefined : readHeading("hook", hook, "US").hookMm?.value
   return gaugeFrom({
     swatches,

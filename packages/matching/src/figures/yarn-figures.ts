@@ -25,11 +25,13 @@ export function yarnFigures(asked: Asked): FiguresAnswer | null {
   const { need, each, done, row, used, left, size } = asked
   const skein = asked.skein === undefined ? undefined : readSkein(asked.skein)
   if (need !== undefined) return skeinsFor(readAmount(need, "--need"), labelOf(skein))
-  if (each !== undefined) return yarnOfEach(each, partsOf(asked.of ?? asked.pieces ?? "1", "--of"), skein)
+  if (each !== undefined)
+    return yarnOfEach(each, partsOf(asked.of ?? asked.pieces ?? "1", "--of"), skein)
   if (done !== undefined) return ofWhatWasDone(asked, skein)
   if (row !== undefined) return inRows(asked, skein)
   if (used !== undefined && asked.to !== undefined) {
-    if (asked.now === undefined) throw missing("--now", "yarn --used '1200 yd' --now '40 x 50 in' --to '60 x 80 in'")
+    if (asked.now === undefined)
+      throw missing("--now", "yarn --used '1200 yd' --now '40 x 50 in' --to '60 x 80 in'")
     return yarnForSize(
       readAmount(used, "--used"),
       readBlanketSize(asked.now).mm,
@@ -40,7 +42,9 @@ export function yarnFigures(asked: Asked): FiguresAnswer | null {
   if (used !== undefined) return inRounds(asked)
   if (left !== undefined && skein) return leftOnBall(readAmount(left, "--left"), skein)
   if (size !== undefined) {
-    const weight = readYarnWeight(/^\s*\d\s*$/.test(asked.yarn ?? "") ? `weight ${asked.yarn}` : (asked.yarn ?? ""))
+    const weight = readYarnWeight(
+      /^\s*\d\s*$/.test(asked.yarn ?? "") ? `weight ${asked.yarn}` : (asked.yarn ?? ""),
+    )
     if (!weight) throw missing("--yarn", "yarn --size '50 x 60 in' --yarn worsted")
     return yarnOfSize(readBlanketSize(size).mm, weight.weight)
   }
@@ -53,7 +57,9 @@ function labelOf(skein: Skein | undefined): Skein {
 }
 
 function missing(name: string, example: string): RoundwrightError {
-  return new RoundwrightError("nothing-told", `${name} is missing.`, { hint: `Such as: ${example}.` })
+  return new RoundwrightError("nothing-told", `${name} is missing.`, {
+    hint: `Such as: ${example}.`,
+  })
 }
 
 /** "11", "11 squares". */
@@ -76,7 +82,9 @@ function inOneUnit(asked: Asked, names: readonly string[], skein?: Skein) {
 }
 
 function ofWhatWasDone(asked: Asked, skein: Skein | undefined): FiguresAnswer {
-  const balls = /^\s*(\d{1,4}(?:\.\d+)?)\s*(?:[–-]|to)?\s*(\d{1,4}(?:\.\d+)?)?\s*$/i.exec(asked["per-ball"] ?? "")
+  const balls = /^\s*(\d{1,4}(?:\.\d+)?)\s*(?:[–-]|to)?\s*(\d{1,4}(?:\.\d+)?)?\s*$/i.exec(
+    asked["per-ball"] ?? "",
+  )
   if (asked["per-ball"] !== undefined && !(balls && Number(balls[1]) > 0))
     throw new RoundwrightError(
       "not-whole",

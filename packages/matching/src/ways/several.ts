@@ -6,7 +6,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import { type BasicStitch, basicName, type Gauge, sizeOf } from "@roundwright/stitches"
 import { type LengthUnit, lengthWords } from "../lengths.ts"
 import { alreadyThere } from "./already-there.ts"
-import { type Target, readTarget } from "./target.ts"
+import { readTarget, type Target } from "./target.ts"
 
 export interface PieceTold {
   readonly mm: number
@@ -38,7 +38,16 @@ export function readSizes(text: string): Target[] | null {
 
 /** A pin's stretch of a piece in plain stitches, as in blocking. */
 const pins = 0.04
-const rounds = [["sc"], ["hdc"], ["dc"], ["sc", "sc"], ["hdc", "sc"], ["tr"], ["dc", "sc"], ["dc", "dc"]] as const
+const rounds = [
+  ["sc"],
+  ["hdc"],
+  ["dc"],
+  ["sc", "sc"],
+  ["hdc", "sc"],
+  ["tr"],
+  ["dc", "sc"],
+  ["dc", "dc"],
+] as const
 
 /** @throws RoundwrightError `no-size` */
 export function matchSeveral(
@@ -107,7 +116,5 @@ function changeFor(
 }
 
 function nearest<One>(all: readonly One[], size: (one: One) => number, wanted: number): One {
-  return all.reduce((a, b) =>
-    Math.abs(size(b) - wanted) < Math.abs(size(a) - wanted) ? b : a,
-  )
+  return all.reduce((a, b) => (Math.abs(size(b) - wanted) < Math.abs(size(a) - wanted) ? b : a))
 }

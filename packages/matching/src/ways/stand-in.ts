@@ -10,10 +10,7 @@ export type StandInShape = (typeof standInShapes)[number]
 const mostRounds = 40
 
 /** A pattern of that many rounds that lies flat. @throws RoundwrightError `bad-count` */
-export function standIn(
-  rounds: number,
-  shape: Exclude<StandInShape, "granny"> = "square",
-): Motif {
+export function standIn(rounds: number, shape: Exclude<StandInShape, "granny"> = "square"): Motif {
   checkRounds(rounds)
   if (shape === "circle")
     return buildDisc(

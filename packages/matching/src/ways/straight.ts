@@ -3,7 +3,14 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { fitRepeat } from "../border/fit-repeat.ts"
-import { believable, type LengthUnit, lengthAt, lengthWords, stitchLengthWords, unitIn } from "../lengths.ts"
+import {
+  believable,
+  type LengthUnit,
+  lengthAt,
+  lengthWords,
+  stitchLengthWords,
+  unitIn,
+} from "../lengths.ts"
 
 export interface Counted {
   readonly count: number

@@ -21,7 +21,9 @@ export function wholeAt(
   const [widthMm, lengthMm] = whole.map((mm) => mm / factor) as [number, number]
   const yarn = 1 / factor ** 2
   const both = (mm: readonly [number, number]) =>
-    mm[0] === mm[1] ? lengthWords(mm[0], unit) : mm.map((one) => lengthWords(one, unit)).join(" by ")
+    mm[0] === mm[1]
+      ? lengthWords(mm[0], unit)
+      : mm.map((one) => lengthWords(one, unit)).join(" by ")
   return {
     widthMm,
     lengthMm,

@@ -17,7 +17,8 @@ const mostAmount = 1e7
 
 /** "45 g", "3.5 oz", "1200 yd", "8 balls", "8 x 220 yd", "8 skeins of 220 yd", "5". @throws RoundwrightError `bad-weight` */
 export function readAmount(text: string, option: string): Amount {
-  const several = /^\s*(\d{1,4})\s*(?:(?:balls?|skeins?|hanks?)\s*)?(?:x|×|\*|of|at|@)\s*(.+)$/i.exec(text)
+  const several =
+    /^\s*(\d{1,4})\s*(?:(?:balls?|skeins?|hanks?)\s*)?(?:x|×|\*|of|at|@)\s*(.+)$/i.exec(text)
   const one = single(several ? several[2]! : text)
   const value = one && one.value * (several ? Number(several[1]) : 1)
   if (one && value !== null && value >= 0 && value <= mostAmount) return { value, unit: one.unit }
@@ -46,9 +47,13 @@ export function amountIn({ value, unit }: Amount, to: AmountUnit, skein?: Skein)
   if (unit === to) return value
   const label = () => {
     if (skein) return skein
-    throw new RoundwrightError("bad-skein", `Nothing tells how ${words[unit]} go into ${words[to]}.`, {
-      hint: "Add the label of the yarn: --skein '100 g = 200 m'.",
-    })
+    throw new RoundwrightError(
+      "bad-skein",
+      `Nothing tells how ${words[unit]} go into ${words[to]}.`,
+      {
+        hint: "Add the label of the yarn: --skein '100 g = 200 m'.",
+      },
+    )
   }
   const metresOf = () => {
     const { metres } = label()

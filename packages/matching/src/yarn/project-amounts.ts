@@ -74,11 +74,19 @@ export function yarnOfEach(text: string, pieces: number, skein?: Skein): EachTol
   requirePositive(pieces, "The number of pieces")
   const parts = text
     .split(/\s*[,;\n]\s*/)
-    .map((part) => /^\s*(.*?)[:=\s]*(\d+(?:\.\d+)?)\s*(g|grams?|oz|m|metres?|meters?|yds?|yards?)\s*$/i.exec(part))
+    .map((part) =>
+      /^\s*(.*?)[:=\s]*(\d+(?:\.\d+)?)\s*(g|grams?|oz|m|metres?|meters?|yds?|yards?)\s*$/i.exec(
+        part,
+      ),
+    )
   if (parts.length > mostColours || parts.some((part) => part === null))
-    throw new RoundwrightError("bad-colours", `"${text.slice(0, 40)}" tells no yarn of one piece.`, {
-      hint: "Write it by colour, such as: rose 6 g, cream 4 g.",
-    })
+    throw new RoundwrightError(
+      "bad-colours",
+      `"${text.slice(0, 40)}" tells no yarn of one piece.`,
+      {
+        hint: "Write it by colour, such as: rose 6 g, cream 4 g.",
+      },
+    )
   const amounts = parts.map((part, k) => {
     const raw = Number(part![2])
     const word = part![3]!.toLowerCase()

@@ -57,7 +57,8 @@ export function shareOut(asked: ShareAsked, unit: string): ShareTold {
   const makes = perPart === null || left === undefined ? null : Math.floor(left / perPart + 1e-9)
   const short = needed === null || left === undefined ? null : needed - left
   if (ball !== undefined) requirePositive(ball, "A ball")
-  const wholePerBall = ball === undefined || perPart === null ? null : Math.floor(ball / perPart + 1e-9)
+  const wholePerBall =
+    ball === undefined || perPart === null ? null : Math.floor(ball / perPart + 1e-9)
   const perBall = asked.perBall ?? rangePerBall(wholePerBall, ball, perPart)
   const balls = (parts: number): [number, number] | null =>
     perBall ? [Math.ceil(parts / perBall[1] - 1e-9), Math.ceil(parts / perBall[0] - 1e-9)] : null
@@ -87,12 +88,19 @@ function rangePerBall(
 
 function shareText(
   told: Omit<ShareTold, "text"> & { readonly wholePerBall: number | null },
-  { done, of, left, laidOut, all }: Omit<ShareAsked, "left"> & { readonly left?: number | undefined },
+  {
+    done,
+    of,
+    left,
+    laidOut,
+    all,
+  }: Omit<ShareAsked, "left"> & { readonly left?: number | undefined },
   unit: string,
 ): string {
   const f = (value: number) =>
     value >= 100 ? String(Math.round(value)) : String(Math.round(10 * value) / 10)
-  const { toDo, perPart, needed, neededBand, short, makes, ballsLeft, ballsAll, wholePerBall } = told
+  const { toDo, perPart, needed, neededBand, short, makes, ballsLeft, ballsAll, wholePerBall } =
+    told
   const parts: string[] = []
   if (toDo !== null) parts.push(`${done} of ${of} are done, ${toDo} to do`)
   if (perPart !== null) parts.push(`each takes ${f(perPart)} ${unit}`)
@@ -116,7 +124,8 @@ function shareText(
         : `${f(all)} ${unit} make ${inAll} in all${grids ? ` (${grids.slice(2)})` : ""}`,
     )
   }
-  if (wholePerBall !== null && wholePerBall > 0) parts.push(`a ball makes ${wholePerBall} whole ones`)
+  if (wholePerBall !== null && wholePerBall > 0)
+    parts.push(`a ball makes ${wholePerBall} whole ones`)
   const range = ([least, most]: readonly [number, number]) =>
     least === most ? `${least}` : `${least} to ${most}`
   if (ballsLeft) parts.push(`${range(ballsLeft)} balls for the rest, buy ${ballsLeft[1]}`)
