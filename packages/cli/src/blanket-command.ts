@@ -6,6 +6,7 @@ import { writePattern } from "@roundwright/instructions"
 import {
   type BlanketPlan,
   blanketFigures,
+  combinationsOf,
   edgeTriangle,
   halfPiece,
   layoutOfCount,
@@ -52,6 +53,8 @@ export interface BlanketRequest extends Omit<HandOptions, "terms"> {
   readonly pair?: string | undefined
   readonly gap?: string | undefined
   readonly pace?: string | undefined
+  readonly around?: string | undefined
+  readonly "colours-each"?: string | undefined
   readonly "corner-to-corner": boolean
   readonly "in-rounds": boolean
   readonly larger?: string | undefined
@@ -122,12 +125,21 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     borderMm: border ?? 0,
     title: piece?.check.reading.title ?? "Blanket",
   })
+  const inEach = request["colours-each"]
+  const combined =
+    inEach === undefined || request.colours === undefined
+      ? null
+      : combinationsOf(
+          readColours(request.colours).length,
+          wholeNumber(inEach, "--colours-each"),
+          shape === "hexagon" ? plan.rows * plan.columns : plan.needed,
+        ).text
   const pace = request.pace === undefined ? null : paceText(request.pace, Math.max(1, plan.toMake))
   const drawn = request.out === undefined ? null : writeDrawing(around.cwd, request.out, svg)
   around.out(
     request.json
       ? `${JSON.stringify({ file: file ?? null, ...plan, pace, yarn: yarnOfAll, edgePieces: extra, svg }, null, 2)}\n`
-      : printed(plan, yarnOfAll, extra, drawn, pace),
+      : printed(plan, yarnOfAll, extra, drawn, [pace, combined]),
   )
   return 0
 }
@@ -252,11 +264,11 @@ function printed(
   yarn: YarnEstimate | null,
   extra: readonly string[],
   drawn: string | null,
-  pace: string | null,
+  told: readonly (string | null)[],
 ): string {
   const lines = [
     wrap(plan.text, 80),
-    ...(pace === null ? [] : [wrap(pace, 80)]),
+    ...told.flatMap((line) => (line === null ? [] : [wrap(line, 80)])),
     wrap(`For a sheet: ${sheetLength(plan.widthMm)} by ${sheetLength(plan.lengthMm)}.`, 80),
   ]
   if (plan.colours) {

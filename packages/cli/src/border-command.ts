@@ -48,6 +48,7 @@ export interface BorderRequest extends Omit<HandOptions, "terms"> {
   readonly squares?: string | undefined
   readonly to?: string | undefined
   readonly every?: string | undefined
+  readonly step?: string | undefined
   readonly now?: string | undefined
   readonly pattern?: string | undefined
   readonly terms?: string | undefined

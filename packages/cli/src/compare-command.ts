@@ -13,6 +13,7 @@ export interface CompareRequest {
   readonly files: readonly string[]
   readonly whole?: string | undefined
   readonly rows?: string | undefined
+  readonly sides?: string | undefined
   readonly json: boolean
 }
 

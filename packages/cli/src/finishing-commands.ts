@@ -15,7 +15,7 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
     const { values, positionals } = parseArgs({
       args,
       allowPositionals: true,
-      options: { whole: text, rows: text, json: flag },
+      options: { whole: text, rows: text, sides: text, json: flag },
     })
     const { runCompare } = await import("./compare-command.ts")
     return runCompare({ files: positionals, ...values }, around)
@@ -39,6 +39,7 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         chains: text,
         stitch: text,
         whole: text,
+        "meant-hook": text,
         ...hand,
         json: flag,
       },
@@ -109,6 +110,7 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         squares: text,
         to: text,
         every: text,
+        step: text,
         rounds: text,
         now: text,
         pattern: text,
@@ -137,6 +139,8 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         pair: text,
         gap: text,
         pace: text,
+        around: text,
+        "colours-each": text,
         "corner-to-corner": flag,
         "in-rounds": flag,
         larger: text,

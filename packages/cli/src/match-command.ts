@@ -45,6 +45,7 @@ export interface MatchRequest extends HandOptions {
   readonly chains?: string | undefined
   readonly stitch?: string | undefined
   readonly whole?: string | undefined
+  readonly "meant-hook"?: string | undefined
   readonly json: boolean
 }
 
@@ -141,12 +142,20 @@ function matched(piece: PieceNow, file: string, request: MatchRequest, cwd: stri
   return matchMeasured(piece, readMeasured(piece.text, file), readMeasured(other.text, to))
 }
 
-function factsOf({ changed, fabric, tried }: MatchRequest): KnownFacts {
+function factsOf(request: MatchRequest): KnownFacts {
+  const { changed, fabric, tried } = request
+  const meant = request["meant-hook"]
   return {
+    ...(meant === undefined
+      ? {}
+      : {
+          meantHookMm: gaugeOfHand({ gauge: undefined, yarn: undefined, hook: meant })!.input
+            .hookMm!,
+        }),
     ...(tried === undefined ? {} : { tried: readTriedHooks(tried) }),
     ...(changed === undefined
       ? {}
-      : { changed: oneOf(changed, ["yarn", "pattern", "nothing"] as const, "--changed") }),
+      : { changed: oneOf(changed, ["yarn", "pattern", "hook", "nothing"] as const, "--changed") }),
     ...(fabric === undefined
       ? {}
       : { fabric: oneOf(fabric, ["tight", "loose"] as const, "--fabric") }),

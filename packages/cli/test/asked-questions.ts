@@ -301,6 +301,62 @@ export const askedQuestions: readonly AskedQuestion[] = [
     holds: ["part in round 5", "The count of A slipped"],
   },
   {
+    asks: "227 stitches on 258 rows wave; they must go down by eights.",
+    command: "border --rows 258 --stitches 227 --step 8",
+    holds: ["0.88 to a row", "three of four are 194, so 195", "four of five are 206, so 203"],
+  },
+  {
+    asks: "A chain of 30 in under rows of 34 in.",
+    command: "match --chains 100 --now '30 in' --to '34 in'",
+    holds: ["12 % shorter", "The rows keep their hook"],
+  },
+  {
+    asks: "220 sc on 45 in at 16 sc to 4 in?",
+    command: "border --side '45 in' --stitches 220 --gauge '16 sc = 4 in'",
+    holds: ["179 sc lie flat", "23 % too many"],
+  },
+  {
+    asks: "144 in round nine blocks: how large are they?",
+    command: "blanket --around '144 in' --layout 3x3",
+    holds: ["each piece is 12 in", "36 in by 36 in"],
+  },
+  {
+    asks: "3 and 2 by turns against 3, 2, 2: how much less ruffle?",
+    command: "compare '5 in 2' '7 in 3'",
+    holds: ["2.50", "2.33", "6.7 % fewer", "still a full ruffle"],
+  },
+  {
+    asks: "56 stand where the next round uses 64, on 8 sides.",
+    command: "compare 56 64 --sides 8",
+    holds: ["8 fewer than 64", "1 too few on each of 8 sides", "no slip"],
+  },
+  {
+    asks: "The first rows are 31 in, the newest 34 in.",
+    command: "compare '31 in' '34 in'",
+    holds: ["10 % wider", "not the hook", "one stitch in 10"],
+  },
+  {
+    asks: "I worked the English double crochet where the American was meant.",
+    command: "compare 'English double crochet' 'American double crochet'",
+    holds: ["is US sc", "Not the hook: it is the terms", "times the rows in the first"],
+  },
+  {
+    asks: "6 to the inch with 3 mm, 8 with 1.8 mm: what are two rounds?",
+    command: "compare '6 sts = 1 in, 3 mm hook' '8 sts = 1 in, 1.8 mm hook' --whole '2 rounds'",
+    holds: ["0.75 times", "2.67 of the second, so 3", "0.60, the sizes as 0.75", "only in part"],
+  },
+  {
+    asks: "Three different ones of four colours, 16 rows of 15 hexagons, 40 done?",
+    command:
+      "blanket --layout 16x15 --shape hexagon --piece '10 cm' --have 40 --colours 4 --colours-each 3",
+    holds: ["24 kinds, 10 of each", "240 whole"],
+  },
+  {
+    asks: "13 in where 8.5 in are meant; the hook is 2.3 mm and not 1.75.",
+    command: "match --now '13 in' --to '8.5 in' --hook '2.3 mm' --meant-hook '1.75 mm'",
+    holds: ["hooks stand as 1.31", "sizes as 1.53", "the hook for the greater part"],
+  },
+  {
     asks: "The gauge square should be 4 in and is 4.5: what becomes of 60 in?",
     command: "match --now '4.5 in' --to '4 in' --rounds 2 --whole '60 in'",
     holds: ["67.5 in in place of 60 in", "27 % more yarn"],

@@ -27,6 +27,9 @@ const proportions: Readonly<
   circle: { side: 1, points: 1 },
 }
 
+/** Point to point over side to side. */
+const hexagonWidths = 2 / Math.sqrt(3)
+
 /** @throws RoundwrightError `no-size` */
 export function readPieceTold(text: string, shape: PieceOutline = "square"): PieceSizeTold {
   const unit = unitIn(text)
@@ -38,6 +41,14 @@ export function readPieceTold(text: string, shape: PieceOutline = "square"): Pie
   const sides = rectangleIn(text)
   if (sides) {
     const [widthMm, lengthMm] = sides.map((mm) => believable(mm, "a piece")) as [number, number]
+    // A hexagon told by its two widths: from side to side is the lesser, the other goes from point to point.
+    if (
+      shape === "hexagon" &&
+      Math.abs(Math.max(widthMm, lengthMm) / Math.min(widthMm, lengthMm) / hexagonWidths - 1) < 0.06
+    ) {
+      const flat = Math.min(widthMm, lengthMm)
+      return { widthMm: flat, lengthMm: flat, unit }
+    }
     if (shape !== "square" && widthMm !== lengthMm)
       throw new RoundwrightError("no-size", `A ${shape} has one size, not two.`, {
         hint: "Give what it measures from side to side.",

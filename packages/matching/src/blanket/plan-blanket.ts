@@ -328,6 +328,10 @@ function textOf(plan: Omit<BlanketPlan, "text">, request: BlanketRequest): strin
     sizes.length > 1
       ? ` (${sizes.map((one) => `${one.count} of ${lengthWords(one.size * plan.pitchMm, unit)}`).join(", ")})`
       : ""
+  const steps =
+    shape === "hexagon" && rows > 1
+      ? ` (as much as ${rows * columns} whole ones, or that many whole with the sides in steps)`
+      : ""
   const edge = [
     ...(halves > 0 ? [`${halves} half pieces`] : []),
     ...(plan.quarters > 0 ? [`${plan.quarters} quarters in the corners`] : []),
@@ -345,10 +349,10 @@ function textOf(plan: Omit<BlanketPlan, "text">, request: BlanketRequest): strin
     have === 0
       ? ""
       : toMake > 0
-        ? ` ${have} are there, ${toMake} more to make.`
+        ? ` ${have} are there (${Math.round((100 * have) / needed)} %), ${toMake} more to make.`
         : ` All are there${left > 0 ? `, and ${left} left over` : ""}.`
   const each = plan.wanted ? ` of ${lengthWords(plan.pitchMm, unit)} each` : ""
-  return `${needed} ${what}${mixed || each} in ${grid}${edge.length > 0 ? `, with ${edge.join(" and ")}` : ""}: ${lengthWords(widthMm, unit)} by ${lengthWords(lengthMm, unit)}${wished}.${there}${otherRows(plan, request)}`
+  return `${needed} ${what}${mixed || each} in ${grid}${edge.length > 0 ? `, with ${edge.join(" and ")}` : ""}${steps}: ${lengthWords(widthMm, unit)} by ${lengthWords(lengthMm, unit)}${wished}.${there}${otherRows(plan, request)}`
 }
 
 /** A wish met by more than this share less is told the other way round too: a row fewer or more. */

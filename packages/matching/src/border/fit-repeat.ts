@@ -63,7 +63,7 @@ export function fitRepeat(places: number, of: number, plus = 0, wanted?: number)
     added,
     places: changed,
     share: added / places,
-    text: fitText(places, { count, repeats, added, places: changed }, of, plus),
+    text: `${fitText(places, { count, repeats, added, places: changed }, of, plus)}${wanted === undefined && added !== 0 ? otherText(places, repeats + (added > 0 ? -1 : 1), of, plus) : ""}`,
   }
 }
 
@@ -75,6 +75,13 @@ export function evenPlaces(places: number, many: number): number[] {
     const first = k < many / 2
     return first ? Math.floor(at) + 1 : places - Math.floor(((many - 1 - k + 0.5) * places) / many)
   })
+}
+
+/** The next count the other way. */
+function otherText(places: number, repeats: number, of: number, plus: number): string {
+  const count = repeats * of + plus
+  if (repeats < 1 || of === 1) return ""
+  return ` (or ${count}, ${repeats} repeats, ${Math.abs(count - places)} ${count > places ? "more" : "fewer"})`
 }
 
 function fitText(

@@ -59,7 +59,7 @@ function foundationText(
   const passed = counts
     ? `the ${skip} chains passed over count as one; where they do not, ${worked}`
     : "the chain passed over counts for none"
-  return `${chains} chains give ${stitches} ${stitch}: the first into the ${from} chain from the hook, ${passed}. A count that is off here is a chain missed or worked twice, not the hook.`
+  return `${chains} chains give ${stitches} ${stitch}: the first into the ${from} chain from the hook, ${passed}. The loop on the hook is no chain: who counts it has one fewer. A count that is off here is a chain missed or worked twice, not the hook.`
 }
 
 /** A chain this much shorter than its row gives way when worked into. */

@@ -113,7 +113,7 @@ export function planBorder(gauge: Gauge, request: BorderRequest): BorderPlan {
       total,
       fullness,
       verdict,
-      text: `Rnd ${index + 1}: ${own} ${name} a side, ${corner} in each corner${chains > 0 ? ` with ch ${chains} between` : ""} (${total} ${name}${chains > 0 ? `, ${counts.length} ch-${chains} sps` : ""})${index === 0 && repeat ? fitWords(fitted) : ""}`,
+      text: `Rnd ${index + 1}: ${own} ${name} a side, ${corner} in each corner${chains > 0 ? ` with ch ${chains} between` : ""} (${total} ${name}${chains > 0 ? `, ${counts.length} ch-${chains} sps` : ""}; ${sideWords(counts.map((count) => count + corner))} to a side with its corners)${index === 0 && repeat ? fitWords(fitted) : ""}`,
     }
   })
   const addsMm = kinds.reduce((sum, kind) => sum + 2 * size(kind).heightMm, 0)

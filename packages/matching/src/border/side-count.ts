@@ -31,7 +31,7 @@ export function sideByLength(edgeMm: number, gauge: Gauge, basic: BasicStitch): 
   return {
     between,
     withCorners: between + 2,
-    text: `${between} a side between the corners, by its length`,
+    text: `${between} a side between the corners, by its length (${Math.round(edgeMm / widthMm)} along the whole edge, half of one in either corner)`,
   }
 }
 

@@ -86,6 +86,14 @@ function wholeTold(
   noun: string,
   tell: (mm: number) => string,
 ) {
+  if (typeof whole !== "number" && whole.noun !== noun) {
+    const needed = (whole.count * eachA) / eachB
+    return {
+      mm: null,
+      count: Math.max(1, Math.round(needed)),
+      text: `${whole.count} ${whole.noun} of the first are as large as ${needed.toFixed(2)} of the second, so ${Math.max(1, Math.round(needed))}.`,
+    }
+  }
   const count = typeof whole === "number" ? whole / eachA : whole.count
   const meant = count * eachA
   const mm = count * eachB
@@ -102,7 +110,7 @@ const between = 1.5
 
 function hookWords(factor: number, a: GaugeTold, b: GaugeTold): string {
   if (a.hookMm !== null && a.hookMm !== b.hookMm)
-    return `The ${a.hookMm} mm hook gave the first gauge: take it, for worked fabric counts and the length of a loose chain tells nothing.`
+    return `The ${a.hookMm} mm hook gave the first gauge: take it where that is wanted.${bothHooks(factor, a.hookMm, b.hookMm)}`
   const exponent = hookExponent({})
   const reach = exponent * Math.log(furthestHook)
   const off = Math.abs(Math.log(factor))
@@ -115,6 +123,20 @@ function hookWords(factor: number, a: GaugeTold, b: GaugeTold): string {
   const hard =
     off > reach ? " That is much for a hook: where the fabric spoils, take the stitches." : ""
   return `To come to the first gauge: the hook ${advice.text}.${hard}`
+}
+
+/** How far the size went with the hook. */
+function bothHooks(factor: number, first: number, second: number | null): string {
+  if (second === null) return ""
+  const hooks = second / first
+  const followed = Math.log(1 / factor) / Math.log(hooks)
+  const words =
+    followed > 0.85
+      ? "the size follows the hook"
+      : followed > 0.15
+        ? "the size follows the hook only in part"
+        : "the size does not follow the hook: it is the hand, the yarn or the count"
+  return ` The hooks stand as ${hooks.toFixed(2)}, the sizes as ${(1 / factor).toFixed(2)}: ${words}.`
 }
 
 /** A hook named in a few words, mm. */

@@ -6,13 +6,15 @@ import { alongEdge } from "../blanket/along-edge.ts"
 import type { NamedSize } from "../blanket/named-sizes.ts"
 import { cornerToCorner, rectangleInRounds } from "../blanket/one-piece.ts"
 import { readPieceTold } from "../blanket/piece-told.ts"
+import { layoutOfCount } from "../blanket/plan-blanket.ts"
 import { readBlanketSize } from "../blanket/read-blanket.ts"
 import { lengthWords, readLength, unitIn } from "../lengths.ts"
-import { type Asked, type FiguresAnswer, sentence, whole } from "./values.ts"
+import { type Asked, type FiguresAnswer, sentence, whole, wholeOf } from "./values.ts"
 
 /** Null where a layout is meant. @throws RoundwrightError for what cannot be used */
 export function blanketFigures(asked: Asked): FiguresAnswer | null {
   if (asked.edge !== undefined) return edgeAsked(asked)
+  if (asked.around !== undefined) return aroundAsked(asked)
   if (asked["corner-to-corner"] !== undefined || asked["in-rounds"] !== undefined) {
     if (asked.size === undefined)
       throw new RoundwrightError("nothing-wished", "The size of the blanket is not told.", {
@@ -53,6 +55,25 @@ function namedText(named: readonly NamedSize[]): string {
     ),
   ]
   return `${sentence(named[0]!.name)}: ${sizes.join(", or ")}${sizes.length > 1 ? "; sources do not agree, so measure the bed or the person" : ""}.`
+}
+
+/** The length of the edge all round: how large the pieces and the blanket are. */
+function aroundAsked(asked: Asked): FiguresAnswer {
+  const [rows, columns] =
+    asked.layout !== undefined
+      ? rowsByColumns(asked.layout)
+      : layoutOfCount(whole(asked, "pieces") ?? 1, [1, 1])
+  const around = readLength(asked.around!, "--around")
+  const tell = (mm: number) => lengthWords(mm, unitIn(asked.around!))
+  const each = around / (2 * (rows + columns))
+  return {
+    text: `${tell(around)} all round ${rows} rows of ${columns}: each piece is ${tell(each)}, the blanket ${tell(columns * each)} by ${tell(rows * each)}.`,
+  }
+}
+
+function rowsByColumns(text: string): [number, number] {
+  const [rows = "", columns = rows] = text.split(/\s*(?:x|×|\*|by)\s*/i)
+  return [wholeOf(rows, "the rows"), wholeOf(columns, "the columns")]
 }
 
 /** Lengths, or groups, rounds or stitches alike. */

@@ -6,6 +6,7 @@ import { rectangleIn } from "../blanket/piece-told.ts"
 import { easeOnto, edgesOfGrid } from "../border/ease.ts"
 import { evenChangeText, evenGroups, groupsText, pickUpText } from "../border/groups.ts"
 import { judgeEdge } from "../border/judge-edge.ts"
+import { stepDown } from "../border/step-down.ts"
 import { edgingRound, widenTo } from "../border/widen.ts"
 import { readLength, unitIn } from "../lengths.ts"
 import { type Asked, type FiguresAnswer, gaugeTold, wholeOf } from "./values.ts"
@@ -19,6 +20,12 @@ export function borderFigures(asked: Asked): FiguresAnswer | null {
     const shared = evenGroups(total, wholeOf(parts, "the parts"))
     return { ...shared, text: `${total} in ${parts} parts: ${groupsText(shared, "parts")}.` }
   }
+  if (asked.rows !== undefined && asked.stitches !== undefined && asked.step !== undefined)
+    return stepDown(
+      wholeOf(asked.rows, "the rows"),
+      wholeOf(asked.stitches, "the stitches"),
+      wholeOf(asked.step, "the step"),
+    )
   if (onto !== undefined) return eased(asked.stitches, onto)
   if (to !== undefined && side !== undefined)
     return widenTo(sizeOf(side, "--side"), sizeOf(to, "--to"), gaugeTold(asked), {

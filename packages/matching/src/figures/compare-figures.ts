@@ -9,7 +9,15 @@ import {
   readGaugeTold,
   readYarnAndHook,
 } from "../compare/gauges-compared.ts"
+import {
+  compareBySides,
+  comparePerPlace,
+  compareWidths,
+  readPerPlace,
+} from "../compare/plain-compared.ts"
 import { compareRows, readRows } from "../compare/rows.ts"
+import { compareStitches, readStitchTold } from "../compare/stitches-compared.ts"
+import { lengthAt, unitIn } from "../lengths.ts"
 import { compareHooks } from "../ways/hooks-compared.ts"
 import { readCounted, readLengthOrCount } from "../ways/straight.ts"
 import { readTarget } from "../ways/target.ts"
@@ -26,6 +34,24 @@ export function compareFigures(first: string, second: string, asked: Asked): Fig
     const drift = driftOf(from.count, to.count, wholeOf(asked.rows, "the rows"))
     return { ...drift, todo: drift.change !== 0 }
   }
+  if (asked.sides !== undefined) {
+    const [made, meant] = [readCounted(first), readCounted(second)]
+    if (!made || !meant)
+      throw new RoundwrightError("not-whole", "With --sides two counts are set side by side.", {
+        hint: "Such as: compare 56 64 --sides 8.",
+      })
+    return compareBySides(made.count, meant.count, wholeOf(asked.sides, "the sides"))
+  }
+  const places = [readPerPlace(first), readPerPlace(second)] as const
+  if (places[0] && places[1]) return comparePerPlace(places[0], places[1])
+  const stitches = [readStitchTold(first), readStitchTold(second)] as const
+  if (stitches[0] && stitches[1]) {
+    const compared = compareStitches(stitches[0], stitches[1])
+    return { ...compared, todo: compared.cause !== null }
+  }
+  const widths = [onlyLength(first), onlyLength(second)] as const
+  if (widths[0] !== null && widths[1] !== null)
+    return compareWidths(widths[0], widths[1], unitIn(first))
   const rows = [readRows(first), readRows(second)] as const
   if (rows[0] && rows[1]) {
     const compared = compareRows(rows[0], rows[1])
@@ -50,6 +76,12 @@ export function compareFigures(first: string, second: string, asked: Asked): Fig
     return { ...compared, todo: compared.hookRatio !== 1 }
   }
   return null
+}
+
+/** One length and nothing else, mm. */
+function onlyLength(text: string): number | null {
+  const found = lengthAt(text)
+  return found && text.slice(found.length).trim() === "" ? found.mm : null
 }
 
 /** "3 mm hook", "hook I": a hook in place of a piece, mm. */

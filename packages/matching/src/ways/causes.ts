@@ -17,7 +17,7 @@ import { withRound } from "./added-round.ts"
 import { mainStitch } from "./last-round.ts"
 import { type PieceNow, sizesOfPiece } from "./piece.ts"
 import type { TestedCause } from "./result.ts"
-import { type Along, alongOf, type Sized } from "./sizes.ts"
+import { type Along, alongOf, type Sized, sizesOf } from "./sizes.ts"
 
 /** How far a size may lie from the one wished for and still be explained; the trade's own tolerance is 4 % (12 in, half an inch). */
 const near = { diagonal: 0.04, round: 0.05, terms: 0.08, yarn: 0.08 } as const
@@ -111,14 +111,20 @@ function rounds(piece: PieceNow, along: Along): Hypothesis[] {
 
 /** The other country's terms, either way round: what was worked, or what was meant. */
 function terms(piece: PieceNow, along: Along): Hypothesis[] {
-  const { text, check, now, motif } = piece
+  const { text, check, gauge } = piece
+  const { motif } = check.reading
   const own = check.reading.terms
   const other = own === "US" ? "UK" : "US"
   const reading = readPattern(text, { terms: other })
   const faulty = reading.problems.some(({ severity }) => severity === "error")
   if (faulty || reading.motif.rounds.length !== motif.rounds.length) return []
   const ratio = unlessRefused(
-    () => alongOf(sizesOfPiece(piece, reading.motif), along) / alongOf(now, along),
+    () => {
+      // Of a large plain piece the middle stands for it all.
+      if (piece.byRule)
+        return alongOf(sizesOf(reading.motif, gauge), along) / alongOf(sizesOf(motif, gauge), along)
+      return alongOf(sizesOfPiece(piece, reading.motif), along) / alongOf(piece.now, along)
+    },
     () => null,
   )
   if (!ratio || Math.abs(Math.log(ratio)) < 0.1) return []

@@ -16,7 +16,7 @@ import { alreadyThere } from "./already-there.ts"
 import { blockingLimit, blockingText } from "./blocking.ts"
 import { type Candidate, candidatesOf, wholeWork } from "./candidates.ts"
 import { testCauses } from "./causes.ts"
-import { type HookAdvice, hookAdvice } from "./hook-advice.ts"
+import { type HookAdvice, hookAdvice, meantHook } from "./hook-advice.ts"
 import { factsBeside } from "./match-facts.ts"
 import { answerOf } from "./match-words.ts"
 import { alongMeant, type PieceNow, sizesOfPiece } from "./piece.ts"
@@ -74,8 +74,10 @@ export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = 
   const own = ownLaw(gauge.input.hookMm, size, facts, target.mm)
   // Her own trials go before any published law, and what she knows of yarn, pattern and fabric before both.
   const stated = blameOf(wanted, Number.POSITIVE_INFINITY, facts)
-  const blame =
-    own === null || stated !== null
+  const meant = meantHook(facts, gauge.input.hookMm, wanted)
+  const blame = meant?.explains
+    ? null
+    : own === null || stated !== null
       ? blameOf(wanted, hook.reach, facts)
       : own.wantedMm === null && Math.abs(wanted - 1) > alreadyThere
         ? "to be tested"
@@ -103,7 +105,7 @@ export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = 
   }
   return {
     ...result,
-    text: withTrials(answerOf(result, size, facts, piece.standIn !== undefined), own, cause),
+    text: `${meant ? `${meant.text} ` : ""}${withTrials(answerOf(result, size, facts, piece.standIn !== undefined), own, cause)}`,
   }
 }
 
@@ -151,6 +153,7 @@ function blameOf(
   { changed, fabric }: KnownFacts,
 ): Cause | "to be tested" | null {
   if (Math.abs(wanted - 1) <= alreadyThere) return null
+  if (changed === "hook") return null
   if (changed === "yarn") return "yarn"
   if (changed === "pattern") return "the pattern"
   if (Math.abs(Math.log(wanted)) > reach) return "to be tested"

@@ -4,6 +4,7 @@ import { type Check, examinePattern } from "@roundwright/assessment"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type Gauge, gaugeFrom, scaledSwatch } from "@roundwright/stitches"
+import { sizedByRule } from "./by-rule.ts"
 import { type Along, alongOf, type Sized, scaledSizes, sizesOf } from "./sizes.ts"
 import type { Target } from "./target.ts"
 
@@ -17,6 +18,8 @@ export interface PieceNow {
   readonly standIn?: string
   /** Whether the number of its rounds is known: from a pattern, or told. */
   readonly roundsTold?: boolean
+  /** A large plain piece, of which the middle alone was read and laid out. */
+  readonly byRule?: boolean
 }
 
 /**
@@ -62,6 +65,7 @@ const laidOut = new WeakMap<PieceNow, Map<string, Sized>>()
 
 /** Sizes of the piece changed, laid out once. @throws RoundwrightError what `layOut` throws */
 export function sizesOfPiece(piece: PieceNow, motif: Motif): Sized {
+  if (piece.byRule) return sizedByRule(motif, piece.gauge, piece.motif, piece.now)
   const known = laidOut.get(piece) ?? new Map<string, Sized>()
   laidOut.set(piece, known)
   const key = JSON.stringify(motif)

@@ -47,7 +47,9 @@ export type Cause =
 /** What a maker knows beside the sizes. */
 export interface KnownFacts {
   /** What differs between this piece and those it is to match: another yarn on the same hook, another pattern or way of working, nothing. */
-  readonly changed?: "yarn" | "pattern" | "nothing"
+  readonly changed?: "yarn" | "pattern" | "hook" | "nothing"
+  /** The hook that was meant, mm, where another was in hand. */
+  readonly meantHookMm?: number
   /** How the fabric comes out, or how one has to work to reach the size. */
   readonly fabric?: "tight" | "loose"
   /** Sizes that other hooks gave, measured alike. */

@@ -6,6 +6,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import { type BasicStitch, basicName, type Gauge, sizeOf } from "@roundwright/stitches"
 import { type LengthUnit, lengthWords } from "../lengths.ts"
 import { alreadyThere } from "./already-there.ts"
+import { hookAdvice, numberWord } from "./hook-advice.ts"
 import { readTarget, type Target } from "./target.ts"
 
 export interface PieceTold {
@@ -73,11 +74,15 @@ export function matchSeveral(
   const middleMm = sorted[Math.floor(sorted.length / 2)]!
   const asTheyAre = pieces.filter(({ off }) => Math.abs(off) <= alreadyThere).length
   const apart = sorted.at(-1)! / sorted[0]! - 1
+  const advice = apart > pins ? hookAdvice(1 + apart, gauge.input) : null
+  const hooks = advice
+    ? ` If it is the hook, the largest and the smallest are ${advice.firstSizes === advice.furthestSizes ? "" : `${numberWord(advice.firstSizes)} to `}${numberWord(advice.furthestSizes)} hook sizes apart, likeliest ${numberWord(advice.likelySizes)}: stay with the one that gives the size.`
+    : ""
   return {
     pieces,
     asTheyAre,
     middleMm,
-    text: `${asTheyAre} of ${pieces.length} join as they are (within ${formatPercent(alreadyThere)}). They lie ${formatPercent(apart)} apart, the middle one at ${tell(middleMm)}.${apart > pins ? " Squares of one pattern that differ so were made with different hooks, yarns or hands, or have not the same number of rounds: count those first." : ""}`,
+    text: `${asTheyAre} of ${pieces.length} join as they are (within ${formatPercent(alreadyThere)}). They lie ${formatPercent(apart)} apart, the middle one at ${tell(middleMm)}.${apart > pins ? ` Squares of one pattern that differ so were made with different hooks, yarns or hands, or have not the same number of rounds: count those first.${hooks}` : ""}`,
   }
 }
 
