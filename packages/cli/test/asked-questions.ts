@@ -197,7 +197,7 @@ export const askedQuestions: readonly AskedQuestion[] = [
   {
     asks: "(sc, ch 2, sc) in the corners and 13 along each side, then once more?",
     command: "border --stitches 13 --corner '(sc, ch 2, sc)' --rounds sc,sc",
-    holds: ["(60 sc, 4 ch-2 sps)", "Rnd 2: 15 sc a side", "(68 sc"],
+    holds: ["(60 sc, 4 ch-2 sps;", "Rnd 2: 15 sc a side", "(68 sc"],
   },
   {
     asks: "How many 6 in squares for 50 by 60 in?",
