@@ -5,6 +5,7 @@ import { resolve } from "node:path"
 import { writePattern } from "@roundwright/instructions"
 import {
   type BlanketPlan,
+  acrossOfMany,
   blanketFigures,
   combinationsOf,
   edgeTriangle,
@@ -26,6 +27,7 @@ import {
   readPieceTold,
   readSkein,
   readWeighed,
+  saysAlong,
   sheetLength,
   unitIn,
   type YarnEstimate,
@@ -54,6 +56,8 @@ export interface BlanketRequest extends Omit<HandOptions, "terms"> {
   readonly gap?: string | undefined
   readonly pace?: string | undefined
   readonly around?: string | undefined
+  readonly "join-rounds"?: string | undefined
+  readonly "chains-each"?: string | undefined
   readonly "colours-each"?: string | undefined
   readonly "corner-to-corner": boolean
   readonly "in-rounds": boolean
@@ -94,7 +98,11 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
   const counted = countedLayout(request, wished?.mm ?? null)
   const shape = shapeOf(request, piece)
   const told = request.piece === undefined ? null : readPieceTold(request.piece, shape)
-  const pieceMm = told?.widthMm ?? sizeOfPiece(piece, wished?.mm ?? null, counted)
+  const pieceMm =
+    told?.widthMm ??
+    (piece === null && wished && request.pieces !== undefined && shape !== "square"
+      ? acrossOfMany(wished.mm, wholeNumber(request.pieces, "--pieces"), shape)
+      : sizeOfPiece(piece, wished?.mm ?? null, counted))
   const unit = unitIn(request.size ?? request.piece ?? "")
   const border = request.border === undefined ? undefined : readLength(request.border, "--border")
   const weighed = request.weighed?.map((one) => readWeighed(one))
@@ -118,6 +126,12 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     ...(request.seed === undefined ? {} : { seed: wholeNumber(request.seed, "--seed") }),
     gramsEach: each?.gramsBand?.[1] ?? null,
   })
+  const byPoints =
+    shape === "hexagon" && wished !== null && request.piece !== undefined && !saysAlong(request.piece)
+      ? [
+          `From side to side is taken; were ${request.piece.trim()} from point to point, it would take about ${Math.round((plan.needed + plan.halves / 2) * (4 / 3))}.`,
+        ]
+      : []
   const yarnOfAll = piece ? yarnFor(piece, plan, request, weighed) : null
   const extra = piece && shape === "hexagon" ? edgePieces(piece, plan) : []
   const svg = layoutSvg(plan.layout, {
@@ -139,7 +153,7 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
   around.out(
     request.json
       ? `${JSON.stringify({ file: file ?? null, ...plan, pace, yarn: yarnOfAll, edgePieces: extra, svg }, null, 2)}\n`
-      : printed(plan, yarnOfAll, extra, drawn, [pace, combined]),
+      : printed(plan, yarnOfAll, extra, drawn, [pace, combined], byPoints),
   )
   return 0
 }
@@ -150,7 +164,9 @@ function countedLayout(
   wanted: readonly [number, number] | null,
 ): [number, number] | null {
   if (request.layout !== undefined) return readLayout(request.layout)
-  if (request.pieces === undefined) return null
+  // So many of another shape lie as their size lets them.
+  const alone = request.shape !== undefined && request.shape.trim().toLowerCase() !== "square"
+  if (request.pieces === undefined || (alone && wanted !== null)) return null
   return layoutOfCount(wholeNumber(request.pieces, "--pieces"), wanted ?? [3, 4])
 }
 
@@ -265,6 +281,7 @@ function printed(
   extra: readonly string[],
   drawn: string | null,
   told: readonly (string | null)[],
+  further: readonly string[],
 ): string {
   const lines = [
     wrap(plan.text, 80),
@@ -278,7 +295,7 @@ function printed(
   }
   if (extra.length > 0) lines.push("", ...extra.map((line) => wrap(line, 80, "", "  ")))
   if (yarn) lines.push("", wrap(`Yarn of what is to make: ${yarn.text}`, 80))
-  const notes = [...plan.notes, ...(yarn?.basis.notes ?? [])]
+  const notes = [...further, ...plan.notes, ...(yarn?.basis.notes ?? [])]
   lines.push("", "To know", ...notes.map((note) => wrap(note, 80, "  - ", "    ")))
   if (drawn) lines.push("", `The layout: ${drawn}`)
   return `${lines.join("\n")}\n`

@@ -49,6 +49,7 @@ export interface BorderRequest extends Omit<HandOptions, "terms"> {
   readonly to?: string | undefined
   readonly every?: string | undefined
   readonly step?: string | undefined
+  readonly "too-many"?: string | undefined
   readonly now?: string | undefined
   readonly pattern?: string | undefined
   readonly terms?: string | undefined

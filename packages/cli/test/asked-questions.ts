@@ -357,6 +357,37 @@ export const askedQuestions: readonly AskedQuestion[] = [
     holds: ["hooks stand as 1.31", "sizes as 1.53", "the hook for the greater part"],
   },
   {
+    asks: "Three rounds and one to join: how many has the square as large as four of them?",
+    command: "blanket --piece '3 rounds' --join-rounds 1 --along 2",
+    holds: ["has 7 of its own", "has 15"],
+  },
+  {
+    asks: "A granny rectangle of 4 by 9 groups, 4 chains to a group less one?",
+    command: "blanket --in-rounds --size '4 x 9 groups' --chains-each 4",
+    holds: ["5 groups, 19 chains", "4 rounds"],
+  },
+  {
+    asks: "24 too many a side, two at every join.",
+    command: "border --too-many 24 --per-join 2",
+    holds: ["12 joins", "96 all round"],
+  },
+  {
+    asks: "170 hexagons made 40 by 54 in: how large is one?",
+    command: "blanket --shape hexagon --size '40 x 54 in' --pieces 170",
+    // 2160 / 170 = 12.71 square inches; across = root of 12.71 / 0.866.
+    holds: ["3.83 in each"],
+  },
+  {
+    asks: "Three families of one light, three middle and two dark shades?",
+    command: "blanket --colours 3 --colours-each '1 x 3 x 2'",
+    holds: ["6 kinds in a family, 18 in 3 families"],
+  },
+  {
+    asks: "32 for a multiple of 3 plus 2?",
+    command: "border --stitches 32 --repeat '3 + 2'",
+    holds: ["it fits as it is (beside it 29 and 35)"],
+  },
+  {
     asks: "The gauge square should be 4 in and is 4.5: what becomes of 60 in?",
     command: "match --now '4.5 in' --to '4 in' --rounds 2 --whole '60 in'",
     holds: ["67.5 in in place of 60 in", "27 % more yarn"],

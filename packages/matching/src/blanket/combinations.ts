@@ -9,6 +9,23 @@ export interface Combinations {
   readonly text: string
 }
 
+/** "1 x 3 x 2" choices for the places of a piece, in so many families of colours. @throws RoundwrightError `bad-count` */
+export function choicesOf(text: string, families: number, pieces: number | null): Combinations {
+  const each = text.split(/\s*[x×,*]\s*/i).map(Number)
+  const product = each.reduce((all, one) => all * one, 1)
+  if (each.some((one) => !Number.isInteger(one) || one < 1) || !(product * families < 1e9))
+    throw new RoundwrightError("bad-count", `"${text.slice(0, 40)}" are no choices.`, {
+      hint: "Write how many there are for each place: 1 x 3 x 2.",
+    })
+  const all = product * families
+  const share = pieces === null ? "" : `, ${Math.floor(pieces / all)} of each in ${pieces}`
+  return {
+    ordered: all,
+    unordered: product,
+    text: `${text.trim()} choices make ${product} kinds${families > 1 ? ` in a family, ${all} in ${families} families` : ""}${share}.`,
+  }
+}
+
 /** @param pieces in the blanket; null where that is not asked @throws RoundwrightError `bad-count` */
 export function combinationsOf(colours: number, each: number, pieces: number | null): Combinations {
   if (

@@ -81,3 +81,22 @@ export function rectangleInRounds(
     text: `${first}${rounds === null ? "." : `; ${rounds} rounds of ${tell(roundMm!)} make it ${tell(firstRowMm + 2 * rounds * roundMm!)} by ${tell(2 * rounds * roundMm!)}.`}`,
   }
 }
+
+/**
+ * A granny rectangle told in groups a side: the first row holds as many more as its length has, each round one more on every side.
+ * @param chainsEach chains to a group in the foundation, one of them left off at the end; null where it is not told
+ */
+export function rectangleInGroups(
+  [a, b]: readonly [number, number],
+  chainsEach: number | null,
+): InRounds {
+  const [width, length] = [Math.min(a, b), Math.max(a, b)]
+  requirePositive(width, "The groups of a side")
+  const first = length - width
+  const chains = chainsEach === null ? "" : `, ${Math.max(0, chainsEach * first - 1)} chains (${chainsEach} to a group, less one)`
+  return {
+    firstRowMm: 0,
+    rounds: width,
+    text: `Begin with ${first} groups${chains}, the length less the width; each round adds one to every side, so ${width} rounds make ${width} by ${length} (${width - 1} where the first row counts as one).`,
+  }
+}

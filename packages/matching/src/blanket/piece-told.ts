@@ -71,3 +71,27 @@ export function rectangleIn(text: string): [number, number] | null {
   const first = lengthAt(a) ?? lengthAt(`${a} ${unit}`)
   return first && second ? [first.mm, second.mm] : null
 }
+
+/** Area of a piece that is one across. */
+const areas: Readonly<Record<PieceOutline, number>> = {
+  square: 1,
+  "on-point": 1,
+  hexagon: Math.sqrt(3) / 2,
+  // With their share of what lies between them.
+  octagon: 1,
+  circle: 1,
+}
+
+/** How large so many pieces are that fill a size, mm across. @throws RoundwrightError `no-size` */
+export function acrossOfMany(
+  [width, length]: readonly [number, number],
+  pieces: number,
+  shape: PieceOutline,
+): number {
+  return believable(Math.sqrt((width * length) / (pieces * areas[shape])), "a piece")
+}
+
+/** Whether a size says along what it was measured. */
+export function saysAlong(text: string): boolean {
+  return rectangleIn(text) !== null || readTarget(text, "--piece").said
+}

@@ -63,7 +63,7 @@ export function fitRepeat(places: number, of: number, plus = 0, wanted?: number)
     added,
     places: changed,
     share: added / places,
-    text: `${fitText(places, { count, repeats, added, places: changed }, of, plus)}${wanted === undefined && added !== 0 ? otherText(places, repeats + (added > 0 ? -1 : 1), of, plus) : ""}`,
+    text: `${fitText(places, { count, repeats, added, places: changed }, of, plus)}${wanted === undefined ? otherText(places, repeats, added, of, plus) : ""}`,
   }
 }
 
@@ -77,10 +77,22 @@ export function evenPlaces(places: number, many: number): number[] {
   })
 }
 
-/** The next count the other way. */
-function otherText(places: number, repeats: number, of: number, plus: number): string {
+/** The next count the other way; of a count that fits both beside it. */
+function otherText(
+  places: number,
+  own: number,
+  added: number,
+  of: number,
+  plus: number,
+): string {
+  if (of === 1) return ""
+  if (added === 0) {
+    const [below, above] = [(own - 1) * of + plus, (own + 1) * of + plus]
+    return ` (beside it ${below > 0 ? `${below} and ` : ""}${above})`
+  }
+  const repeats = own + (added > 0 ? -1 : 1)
   const count = repeats * of + plus
-  if (repeats < 1 || of === 1) return ""
+  if (repeats < 1) return ""
   return ` (or ${count}, ${repeats} repeats, ${Math.abs(count - places)} ${count > places ? "more" : "fewer"})`
 }
 

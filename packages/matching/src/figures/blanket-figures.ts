@@ -4,8 +4,10 @@
 import { RoundwrightError } from "@roundwright/numerics"
 import { alongEdge } from "../blanket/along-edge.ts"
 import type { NamedSize } from "../blanket/named-sizes.ts"
-import { cornerToCorner, rectangleInRounds } from "../blanket/one-piece.ts"
+import { cornerToCorner, rectangleInGroups, rectangleInRounds } from "../blanket/one-piece.ts"
 import { readPieceTold } from "../blanket/piece-told.ts"
+import { choicesOf, combinationsOf } from "../blanket/combinations.ts"
+import { readColours } from "../blanket/colours.ts"
 import { layoutOfCount } from "../blanket/plan-blanket.ts"
 import { readBlanketSize } from "../blanket/read-blanket.ts"
 import { lengthWords, readLength, unitIn } from "../lengths.ts"
@@ -20,6 +22,9 @@ export function blanketFigures(asked: Asked): FiguresAnswer | null {
       throw new RoundwrightError("nothing-wished", "The size of the blanket is not told.", {
         hint: "Add --size '45 x 60 in'.",
       })
+    const groups = groupsIn(asked.size)
+    if (groups && asked["in-rounds"] !== undefined)
+      return rectangleInGroups(groups, whole(asked, "chains-each") ?? null)
     const { mm } = readBlanketSize(asked.size)
     const unit = unitIn(asked.size)
     if (asked["corner-to-corner"] === undefined)
@@ -33,6 +38,15 @@ export function blanketFigures(asked: Asked): FiguresAnswer | null {
         hint: "Measure some: --piece '5 = 4 in'.",
       })
     return cornerToCorner(mm, readPieceTold(asked.piece).widthMm, unit)
+  }
+  if (asked["join-rounds"] !== undefined) return joinedRounds(asked)
+  const many = asked["colours-each"]
+  if (many !== undefined && asked.colours !== undefined && asked.layout === undefined && asked.size === undefined) {
+    const families = readColours(asked.colours).length
+    const pieces = whole(asked, "pieces") ?? null
+    return /^\s*\d+\s*$/.test(many)
+      ? combinationsOf(families, wholeOf(many, "the colours of a piece"), pieces)
+      : choicesOf(many, families, pieces)
   }
   // A name by itself: what sizes go by it.
   const alone = ["piece", "pieces", "layout", "have", "file"].every(
@@ -55,6 +69,24 @@ function namedText(named: readonly NamedSize[]): string {
     ),
   ]
   return `${sentence(named[0]!.name)}: ${sizes.join(", or ")}${sizes.length > 1 ? "; sources do not agree, so measure the bed or the person" : ""}.`
+}
+
+/** Pieces that get a joining round each: how many rounds the one has that is as large as several along its side. */
+function joinedRounds(asked: Asked): FiguresAnswer {
+  const own = wholeOf((asked.piece ?? "").replace(/\s*rounds?\s*$/i, ""), "the rounds of a piece")
+  const join = whole(asked, "join-rounds")!
+  const along = whole(asked, "along") ?? 2
+  const next = (rounds: number) => along * (rounds + join) - join
+  const first = next(own)
+  return {
+    text: `${along} of ${own} rounds with ${join} to join take the room of ${along * (own + join)} rounds, so one as large has ${first} of its own; the one as large as ${along} of those has ${next(first)}, and then ${next(next(first))}.`,
+  }
+}
+
+/** "4 x 9 gaps": counts in place of lengths. */
+function groupsIn(text: string): [number, number] | null {
+  const match = /^\s*(\d{1,4})\s*(?:x|×|by)\s*(\d{1,4})\s*(?:gaps?|groups?|spaces?|clusters?)\s*$/i.exec(text)
+  return match ? [Number(match[1]), Number(match[2])] : null
 }
 
 /** The length of the edge all round: how large the pieces and the blanket are. */

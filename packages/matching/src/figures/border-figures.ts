@@ -26,6 +26,14 @@ export function borderFigures(asked: Asked): FiguresAnswer | null {
       wholeOf(asked.stitches, "the stitches"),
       wholeOf(asked.step, "the step"),
     )
+  if (asked["too-many"] !== undefined) {
+    const over = wholeOf(asked["too-many"], "the stitches too many")
+    const each = wholeOf(asked["per-join"] ?? "1", "the stitches too many at a join")
+    const joins = Math.round(over / each)
+    return {
+      text: `${over} too many on a side are ${each} at each of ${joins} joins, as ${joins + 1} pieces have; ${4 * over} all round. Leave them out: one stitch or none goes into a join.`,
+    }
+  }
   if (onto !== undefined) return eased(asked.stitches, onto)
   if (to !== undefined && side !== undefined)
     return widenTo(sizeOf(side, "--side"), sizeOf(to, "--to"), gaugeTold(asked), {
