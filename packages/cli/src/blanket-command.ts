@@ -103,7 +103,7 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     (piece === null && wished && request.pieces !== undefined && shape !== "square"
       ? acrossOfMany(wished.mm, wholeNumber(request.pieces, "--pieces"), shape)
       : sizeOfPiece(piece, wished?.mm ?? null, counted))
-  const unit = unitIn(request.size ?? request.piece ?? "")
+  const unit = unitIn(/\d/.test(request.size ?? "") ? request.size! : (request.piece ?? ""))
   const border = request.border === undefined ? undefined : readLength(request.border, "--border")
   const weighed = request.weighed?.map((one) => readWeighed(one))
   const each = piece

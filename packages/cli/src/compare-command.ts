@@ -5,6 +5,7 @@ import { resolve } from "node:path"
 import { type Comparison, compareFigures, comparePieces, readMeasured } from "@roundwright/matching"
 import { alignColumns } from "./align.ts"
 import { askedFigures, printFigures } from "./figures-out.ts"
+import { quoted } from "./option-values.ts"
 import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
@@ -33,6 +34,11 @@ export function runCompare(
   const figures = compareFigures(files[0]!, files[1]!, askedFigures(asked))
   if (figures) return printFigures(figures, json, around)
   const texts = files.map((file) => pieceText(around.cwd, file))
+  const unread = files.find((file, k) => "fault" in texts[k]! && !/[./\\]/.test(file))
+  if (unread !== undefined)
+    return refuse(
+      `${quoted(unread)} is neither a file nor, beside the other, anything that can be set side by side: two gauges ('16 sts = 4 in'), rows, hooks, yarns, stitches, widths, or counts round by round. 'roundwright help compare' shows them.`,
+    )
   for (const text of texts) if ("fault" in text) return refuse(text.fault)
   const [a, b] = texts.map((one, k) =>
     readMeasured((one as { text: string }).text, nameOf(files[k]!, k)),

@@ -34,8 +34,11 @@ const hexagonWidths = 2 / Math.sqrt(3)
 export function readPieceTold(text: string, shape: PieceOutline = "square"): PieceSizeTold {
   const unit = unitIn(text)
   const several = /^\s*(\d{1,4})\s*[a-z ]*=\s*(.+)$/i.exec(text)
-  if (several && Number(several[1]) > 0 && lengthAt(several[2]!)) {
-    const mm = believable(lengthAt(several[2]!)!.mm / Number(several[1]), "a piece")
+  if (several && lengthAt(several[2]!)) {
+    const mm = believable(
+      lengthAt(several[2]!)!.mm / Math.max(1e-9, Number(several[1])),
+      "a piece",
+    )
     return { widthMm: mm, lengthMm: mm, unit }
   }
   const sides = rectangleIn(text)

@@ -75,6 +75,8 @@ export interface BlanketPlan {
 
 /** A join draws two pieces together or keeps them apart by no more than this share; beyond it the pair was not of these pieces. */
 const oddPair = 0.15
+/** A join as wide as a third of its pieces is a strip between them, and no join. */
+const oddJoin = 0.34
 
 /** @throws RoundwrightError `no-size`, `too-small`, `odd-pair`, `nothing-wished`, what the layouts throw */
 export function planBlanket(request: BlanketRequest): BlanketPlan {
@@ -150,7 +152,13 @@ interface Pitch {
 
 /** From one middle to the next: what a joined pair measures beyond a single piece, or a piece's own size. */
 function pitchOf({ pieceMm, pairMm, joinMm, unit }: BlanketRequest): Pitch {
-  if (pairMm === undefined && joinMm !== undefined && Math.abs(joinMm) <= oddPair * pieceMm)
+  if (joinMm !== undefined && !(Math.abs(joinMm) <= oddJoin * pieceMm))
+    throw new RoundwrightError(
+      "odd-pair",
+      `A join of ${lengthWords(joinMm, unit)} between pieces of ${lengthWords(pieceMm, unit)} is no join.`,
+      { hint: "Give the room that one join takes, a few millimetres.", numbers: { joinMm } },
+    )
+  if (pairMm === undefined && joinMm !== undefined)
     return { mm: pieceMm + joinMm, from: "join" }
   if (pairMm === undefined) return { mm: pieceMm, from: "piece" }
   believable(pairMm, "a joined pair")
@@ -274,7 +282,7 @@ function areaShare({ shape, size }: Layout["pieces"][number]): number {
 }
 
 function notesOf(
-  { named, pairMm, joinMm, borderMm, unit }: BlanketRequest,
+  { named, pairMm, joinMm, borderMm, larger, unit }: BlanketRequest,
   pitch: Pitch,
   shared: SharedColours | null,
 ): string[] {
@@ -294,6 +302,12 @@ function notesOf(
   if (named && new Set(named.map(({ inches }) => inches.join())).size > 1)
     notes.push(
       `Sources do not agree on the size called ${named[0]!.name}: ${named.map(({ inches, source }) => `${inches.join(" x ")} in (${source})`).join(", ")}; the first is taken.`,
+    )
+  const [first] = larger ?? []
+  const meeting = first && !Number.isInteger(first.size) ? meetingOf(first.size) : null
+  if (first && meeting)
+    notes.push(
+      `${meeting.small} small ones are as long as ${meeting.large} large: ${meeting.small ** 2} of the one go in place of ${meeting.large ** 2} of the other${first.count % meeting.large ** 2 === 0 ? "" : `, so of ${first.count} large ones the whole blocks are laid`}.`,
     )
   if (borderMm) notes.push(`The border is ${lengthWords(borderMm, unit)} all round.`)
   if (shared && shared.missing > 0)

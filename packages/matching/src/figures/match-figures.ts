@@ -70,6 +70,12 @@ function straight(asked: Asked): FiguresAnswer {
     )
   const now = readTarget(asked.now, "what is measured")
   const { to, unit } = readLengthOrCount(asked.to, counted.noun)
+  if (typeof to !== "number" && to.noun !== counted.noun)
+    throw new RoundwrightError(
+      "no-size",
+      `"${asked.to.slice(0, 40)}" is no length and no number of ${counted.noun}.`,
+      { hint: `Write it such as 120 cm, or 50 ${counted.noun}.` },
+    )
   const found = matchStraight({
     ...counted,
     nowMm: now.mm,

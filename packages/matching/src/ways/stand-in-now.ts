@@ -5,7 +5,7 @@ import { readPattern, writePattern } from "@roundwright/instructions"
 import type { Gauge } from "@roundwright/stitches"
 import { plainByRule } from "./by-rule.ts"
 import { type PieceNow, readPieceNow, scaledGauge } from "./piece.ts"
-import { grannyText, likelyRounds, type StandInShape, standIn } from "./stand-in.ts"
+import { checkRounds, grannyText, likelyRounds, type StandInShape, standIn } from "./stand-in.ts"
 import type { Target } from "./target.ts"
 
 /** More rounds than these are not laid out. */
@@ -23,6 +23,7 @@ export function standInNow(
   another?: (check: Check) => Gauge | null,
 ): PieceNow {
   const many = rounds ?? likelyRounds(now.mm)
+  checkRounds(many)
   const textOf = (of: number) =>
     shape === "granny" ? grannyText(of) : writePattern(standIn(of, shape), "US")
   const what =

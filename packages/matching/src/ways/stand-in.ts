@@ -7,7 +7,8 @@ import { RoundwrightError } from "@roundwright/numerics"
 export const standInShapes = ["square", "hexagon", "circle", "granny"] as const
 export type StandInShape = (typeof standInShapes)[number]
 
-const mostRounds = 40
+/** A blanket of one granny has seldom more. */
+const mostRounds = 150
 
 /** A pattern of that many rounds that lies flat. @throws RoundwrightError `bad-count` */
 export function standIn(rounds: number, shape: Exclude<StandInShape, "granny"> = "square"): Motif {
@@ -48,7 +49,8 @@ export function grannyText(rounds: number): string {
   return `${lines.join("\n")}\n`
 }
 
-function checkRounds(rounds: number): void {
+/** @throws RoundwrightError `bad-count` */
+export function checkRounds(rounds: number): void {
   if (!Number.isInteger(rounds) || rounds < 1 || rounds > mostRounds)
     throw new RoundwrightError("bad-count", `A piece of ${rounds} rounds cannot stand in.`, {
       hint: `Give 1 to ${mostRounds} rounds.`,
