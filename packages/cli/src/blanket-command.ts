@@ -9,6 +9,7 @@ import {
   blanketFigures,
   combinationsOf,
   edgeTriangle,
+  triangleLead,
   halfPiece,
   layoutOfCount,
   layoutSvg,
@@ -247,7 +248,7 @@ function edgePieces(piece: PieceNow, plan: BlanketPlan): string[] {
       gauge,
       terms,
     )
-    lines.push("Edge triangle, begun in the middle of its base:", ...triangle.text)
+    lines.push(`${triangleLead(triangle)}:`, ...triangle.text)
   }
   return lines
 }

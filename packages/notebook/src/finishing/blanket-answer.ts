@@ -2,8 +2,10 @@
 
 import { writePattern } from "@roundwright/instructions"
 import {
+  edgeTriangle,
   halfPiece,
   layoutSvg,
+  mainStitchOf,
   planBlanket,
   projectYarn,
   readBlanketSize,
@@ -11,6 +13,7 @@ import {
   readLarger,
   readLength,
   readPieceNow,
+  triangleLead,
 } from "@roundwright/matching"
 import { RoundwrightError, unlessRefused } from "@roundwright/numerics"
 import { linesOf } from "./lines.ts"
@@ -65,9 +68,22 @@ export function blanketAnswer({ pattern, text }: Asked): FinishingAnswer {
           },
           ({ message }) => [{ text: `A half piece could not be written: ${message}`, rounds: [] }],
         )
+  const triangle =
+    plan.triangles === 0 || now.stitchesPerSide === null
+      ? null
+      : edgeTriangle(
+          now.stitchesPerSide,
+          now.acrossMm / 2,
+          mainStitchOf(motif.rounds.at(-1)!),
+          gauge,
+          check.reading.terms,
+        )
   return {
     lead: plan.text,
-    items: half,
+    items: [
+      ...half,
+      ...(triangle ? [{ text: `${triangleLead(triangle)}:`, rounds: triangle.text }] : []),
+    ],
     table:
       plan.colours === null
         ? null
