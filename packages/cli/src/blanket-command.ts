@@ -4,12 +4,11 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs"
 import { resolve } from "node:path"
 import { writePattern } from "@roundwright/instructions"
 import {
-  type BlanketPlan,
   acrossOfMany,
+  type BlanketPlan,
   blanketFigures,
   combinationsOf,
   edgeTriangle,
-  triangleLead,
   halfPiece,
   layoutOfCount,
   layoutSvg,
@@ -30,6 +29,7 @@ import {
   readWeighed,
   saysAlong,
   sheetLength,
+  triangleLead,
   unitIn,
   type YarnEstimate,
 } from "@roundwright/matching"
@@ -128,7 +128,10 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     gramsEach: each?.gramsBand?.[1] ?? null,
   })
   const byPoints =
-    shape === "hexagon" && wished !== null && request.piece !== undefined && !saysAlong(request.piece)
+    shape === "hexagon" &&
+    wished !== null &&
+    request.piece !== undefined &&
+    !saysAlong(request.piece)
       ? [
           `From side to side is taken; were ${request.piece.trim()} from point to point, it would take about ${Math.round((plan.needed + plan.halves / 2) * (4 / 3))}.`,
         ]

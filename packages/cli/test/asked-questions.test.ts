@@ -2,8 +2,11 @@
 
 import { tmpdir } from "node:os"
 import { describe, expect, it } from "vitest"
-import { askedQuestions } from "./asked-questions.ts"
+import { askedOfSizes } from "./asked-questions.ts"
+import { askedOfEdges } from "./asked-questions-of-edges.ts"
 import { callIn } from "./calling.ts"
+
+const askedQuestions = [...askedOfSizes, ...askedOfEdges]
 
 /** Words of a command line, with single quotes. */
 function wordsOf(command: string): string[] {

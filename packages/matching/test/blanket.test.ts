@@ -192,7 +192,9 @@ describe("other shapes", () => {
     const side = (shape: string) => sideOf(pieces.find((one) => one.shape === shape)!.corners)
     expectClose(side("filler"), 120 / (1 + Math.SQRT2), 1e-9, "a regular octagon's side")
     expectClose(side("octagon"), side("filler"), 1e-9, "they join side to side")
-    expect(circlesInRows(2, 2, 100).pieces.filter(({ shape }) => shape === "filler")).toHaveLength(1)
+    expect(circlesInRows(2, 2, 100).pieces.filter(({ shape }) => shape === "filler")).toHaveLength(
+      1,
+    )
   })
 
   it("small and large meet over several, where they do", () => {

@@ -61,7 +61,13 @@ describe("finishing cells", () => {
         content?.kind === "finishing" ? [content.found!.lead] : [],
       )
       expect(leads).toHaveLength(5)
-      for (const [k, held] of ["takes 86", "1.27 times", "26 in all", "skip 8 of", "3 short"].entries())
+      for (const [k, held] of [
+        "takes 86",
+        "1.27 times",
+        "26 in all",
+        "skip 8 of",
+        "3 short",
+      ].entries())
         expect(leads[k]).toContain(held)
       expect((await renderNotebook(text)).html).toContain("takes 86")
     }

@@ -100,8 +100,7 @@ function rowText(row: TriangleRow, below: TriangleRow | null, terms: Terms): str
   const corner = Math.round(grown * cornerShare)
   const end = grown - corner
   const inFirst = end + first
-  const begin =
-    inFirst === 0 ? "" : `${inFirst === 1 ? "" : `${inFirst} `}${name} in first st, `
+  const begin = inFirst === 0 ? "" : `${inFirst === 1 ? "" : `${inFirst} `}${name} in first st, `
   const along = `${name} in next ${below.perSide} sts`
   const several = (many: number) => (many === 1 ? name : `${many} ${name}`)
   return `Row ${row.row}: ${start}${begin}${along}, ${several(1 + 2 * corner)} in next st, ${along}, ${several(end + 1)} in last st; turn. (${total} ${name})`

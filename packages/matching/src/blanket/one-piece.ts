@@ -93,7 +93,10 @@ export function rectangleInGroups(
   const [width, length] = [Math.min(a, b), Math.max(a, b)]
   requirePositive(width, "The groups of a side")
   const first = length - width
-  const chains = chainsEach === null ? "" : `, ${Math.max(0, chainsEach * first - 1)} chains (${chainsEach} to a group, less one)`
+  const chains =
+    chainsEach === null
+      ? ""
+      : `, ${Math.max(0, chainsEach * first - 1)} chains (${chainsEach} to a group, less one)`
   return {
     firstRowMm: 0,
     rounds: width,

@@ -35,10 +35,7 @@ export function readPieceTold(text: string, shape: PieceOutline = "square"): Pie
   const unit = unitIn(text)
   const several = /^\s*(\d{1,4})\s*[a-z ]*=\s*(.+)$/i.exec(text)
   if (several && lengthAt(several[2]!)) {
-    const mm = believable(
-      lengthAt(several[2]!)!.mm / Math.max(1e-9, Number(several[1])),
-      "a piece",
-    )
+    const mm = believable(lengthAt(several[2]!)!.mm / Math.max(1e-9, Number(several[1])), "a piece")
     return { widthMm: mm, lengthMm: mm, unit }
   }
   const sides = rectangleIn(text)

@@ -158,8 +158,7 @@ function pitchOf({ pieceMm, pairMm, joinMm, unit }: BlanketRequest): Pitch {
       `A join of ${lengthWords(joinMm, unit)} between pieces of ${lengthWords(pieceMm, unit)} is no join.`,
       { hint: "Give the room that one join takes, a few millimetres.", numbers: { joinMm } },
     )
-  if (pairMm === undefined && joinMm !== undefined)
-    return { mm: pieceMm + joinMm, from: "join" }
+  if (pairMm === undefined && joinMm !== undefined) return { mm: pieceMm + joinMm, from: "join" }
   if (pairMm === undefined) return { mm: pieceMm, from: "piece" }
   believable(pairMm, "a joined pair")
   const mm = pairMm - pieceMm

@@ -78,13 +78,7 @@ export function evenPlaces(places: number, many: number): number[] {
 }
 
 /** The next count the other way; of a count that fits both beside it. */
-function otherText(
-  places: number,
-  own: number,
-  added: number,
-  of: number,
-  plus: number,
-): string {
+function otherText(places: number, own: number, added: number, of: number, plus: number): string {
   if (of === 1) return ""
   if (added === 0) {
     const [below, above] = [(own - 1) * of + plus, (own + 1) * of + plus]

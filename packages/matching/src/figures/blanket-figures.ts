@@ -3,11 +3,11 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { alongEdge } from "../blanket/along-edge.ts"
+import { readColours } from "../blanket/colours.ts"
+import { choicesOf, combinationsOf } from "../blanket/combinations.ts"
 import type { NamedSize } from "../blanket/named-sizes.ts"
 import { cornerToCorner, rectangleInGroups, rectangleInRounds } from "../blanket/one-piece.ts"
 import { readPieceTold } from "../blanket/piece-told.ts"
-import { choicesOf, combinationsOf } from "../blanket/combinations.ts"
-import { readColours } from "../blanket/colours.ts"
 import { layoutOfCount } from "../blanket/plan-blanket.ts"
 import { readBlanketSize } from "../blanket/read-blanket.ts"
 import { lengthWords, readLength, unitIn } from "../lengths.ts"
@@ -41,7 +41,12 @@ export function blanketFigures(asked: Asked): FiguresAnswer | null {
   }
   if (asked["join-rounds"] !== undefined) return joinedRounds(asked)
   const many = asked["colours-each"]
-  if (many !== undefined && asked.colours !== undefined && asked.layout === undefined && asked.size === undefined) {
+  if (
+    many !== undefined &&
+    asked.colours !== undefined &&
+    asked.layout === undefined &&
+    asked.size === undefined
+  ) {
     const families = readColours(asked.colours).length
     const pieces = whole(asked, "pieces") ?? null
     return /^\s*\d+\s*$/.test(many)
@@ -85,7 +90,8 @@ function joinedRounds(asked: Asked): FiguresAnswer {
 
 /** "4 x 9 gaps": counts in place of lengths. */
 function groupsIn(text: string): [number, number] | null {
-  const match = /^\s*(\d{1,4})\s*(?:x|×|by)\s*(\d{1,4})\s*(?:gaps?|groups?|spaces?|clusters?)\s*$/i.exec(text)
+  const match =
+    /^\s*(\d{1,4})\s*(?:x|×|by)\s*(\d{1,4})\s*(?:gaps?|groups?|spaces?|clusters?)\s*$/i.exec(text)
   return match ? [Number(match[1]), Number(match[2])] : null
 }
 

@@ -23,7 +23,11 @@ const spaced = (name: string) => name.replace(/-/g, " ")
 /** A match takes a second or two. */
 const mostFinishing = 16
 
-export type Finish = (kind: FinishingKind, pattern: string | null, text: string) => FinishingResult | null
+export type Finish = (
+  kind: FinishingKind,
+  pattern: string | null,
+  text: string,
+) => FinishingResult | null
 
 /** @param answer null: it is not worked out now */
 export function runFinishing(
