@@ -1,7 +1,7 @@
 // Amounts of yarn as makers tell them, by weight, by length or in balls, and one brought to another by a label.
 
 import { RoundwrightError } from "@roundwright/numerics"
-import { lengthAt } from "../lengths.ts"
+import { lengthAt, unitIn } from "../lengths.ts"
 import { gramsIn } from "./read-yarn-options.ts"
 import type { Skein } from "./yarn-basis.ts"
 
@@ -37,7 +37,8 @@ function single(text: string): Amount | null {
   const length = lengthAt(text)
   if (!length || text.slice(length.length).trim() !== "") return null
   const metres = length.mm / 1000
-  return /y(?:ds?|ards?)\s*$/i.test(text)
+  // Inches and feet of yarn are told in yards.
+  return unitIn(text) === "in"
     ? { value: metres / metresInYard, unit: "yd" }
     : { value: metres, unit: "m" }
 }
@@ -91,8 +92,14 @@ const words: Readonly<Record<AmountUnit, string>> = {
   balls: "balls",
 }
 
+/** Whole from a hundred on, tenths from one on, hundredths below. */
+export function amountFigure(value: number): string {
+  const digits = value >= 100 ? 0 : value >= 1 ? 1 : 2
+  return String(Number(value.toFixed(digits)))
+}
+
 /** "584 g", "12 balls", "1 ball". */
 export function amountWords(value: number, unit: AmountUnit): string {
-  const figure = value >= 100 ? String(Math.round(value)) : String(Math.round(10 * value) / 10)
+  const figure = amountFigure(value)
   return `${figure} ${unit === "balls" && figure === "1" ? "ball" : unit}`
 }

@@ -1,6 +1,7 @@
 // What is still to do from what was done: parts of a project weighed, the rest told in step; pieces of what is left; balls.
 
 import { RoundwrightError, requirePositive } from "@roundwright/numerics"
+import { amountFigure } from "./amounts.ts"
 
 export interface ShareAsked {
   /** Parts done, of how many (null: as many as the yarn gives). */
@@ -97,8 +98,7 @@ function shareText(
   }: Omit<ShareAsked, "left"> & { readonly left?: number | undefined },
   unit: string,
 ): string {
-  const f = (value: number) =>
-    value >= 100 ? String(Math.round(value)) : String(Math.round(10 * value) / 10)
+  const f = amountFigure
   const { toDo, perPart, needed, neededBand, short, makes, ballsLeft, ballsAll, wholePerBall } =
     told
   const parts: string[] = []
