@@ -3,7 +3,7 @@
 import { existsSync } from "node:fs"
 import { resolve } from "node:path"
 import {
-  type KnownFacts,
+  factsTold,
   lengthWords,
   type MatchResult,
   matchFigures,
@@ -14,7 +14,6 @@ import {
   readMeasured,
   readPieceNow,
   readTarget,
-  readTriedHooks,
   standInNow,
   standInShapes,
   wholeAt,
@@ -136,30 +135,10 @@ function plainPiece(request: MatchRequest): PieceNow {
 function matched(piece: PieceNow, file: string, request: MatchRequest, cwd: string): MatchResult {
   const to = request.to!
   if (!existsSync(resolve(cwd, to)))
-    return matchPiece(piece, readTarget(to, "--to"), factsOf(request))
+    return matchPiece(piece, readTarget(to, "--to"), factsTold(askedFigures(request)))
   const other = pieceText(cwd, to)
   if ("fault" in other) throw new RoundwrightError("no-size", other.fault)
   return matchMeasured(piece, readMeasured(piece.text, file), readMeasured(other.text, to))
-}
-
-function factsOf(request: MatchRequest): KnownFacts {
-  const { changed, fabric, tried } = request
-  const meant = request["meant-hook"]
-  return {
-    ...(meant === undefined
-      ? {}
-      : {
-          meantHookMm: gaugeOfHand({ gauge: undefined, yarn: undefined, hook: meant })!.input
-            .hookMm!,
-        }),
-    ...(tried === undefined ? {} : { tried: readTriedHooks(tried) }),
-    ...(changed === undefined
-      ? {}
-      : { changed: oneOf(changed, ["yarn", "pattern", "hook", "nothing"] as const, "--changed") }),
-    ...(fabric === undefined
-      ? {}
-      : { fabric: oneOf(fabric, ["tight", "loose"] as const, "--fabric") }),
-  }
 }
 
 function printed(result: MatchResult, whole: string | null): string {

@@ -71,6 +71,13 @@ describe("finishing cells", () => {
         expect(leads[k]).toContain(held)
       expect((await renderNotebook(text)).html).toContain("takes 86")
     }
+    const plan = await computeNotebook(
+      `# Sums\n\n${alone("blanket", "Piece: 6 in\nShape: octagon\nLayout: 3x4\nColours: 3\nBorder: 2 in")}\n`,
+    )
+    expect(plan.problems).toEqual([])
+    const drawn = carriedAnswers(plan).finishing!
+    expect(drawn[0]![1].lead).toContain("6 fillers")
+    expect(v.safeParse(carriedSchemas.finishing, drawn[0]).success).toBe(true)
     const { problems } = await computeNotebook(`# Sums\n\n${alone("yarn", "Used: no end")}\n`)
     expect(problems[0]).toMatchObject({ severity: "error" })
   })

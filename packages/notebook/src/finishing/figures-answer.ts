@@ -4,16 +4,16 @@ import {
   type FigureKind,
   figureNames,
   figuresAlone,
-  matchPiece,
   readTarget,
-  readTriedHooks,
   standInNow,
   standInShapes,
 } from "@roundwright/matching"
 import { RoundwrightError } from "@roundwright/numerics"
 import { gaugeFrom, readHeading } from "@roundwright/stitches"
 import { headingName } from "../headings.ts"
+import { blanketOfPieces } from "./blanket-answer.ts"
 import { linesOf } from "./lines.ts"
+import { matchedAnswer } from "./match-answer.ts"
 import type { FinishingAnswer } from "./types.ts"
 
 /** Whether the lines ask for figures alone: one of their names stands there. */
@@ -43,6 +43,7 @@ export function figuresAnswer(kind: FigureKind, text: string): FinishingAnswer {
       drawing: null,
     }
   if (kind === "match" && asked.now !== undefined && asked.to !== undefined) return sizesAlone(text)
+  if (kind === "blanket" && asked.piece !== undefined) return blanketOfPieces(text)
   throw new RoundwrightError("needs-pattern", "These lines do not say enough by themselves.", {
     hint: `Name a pattern (${kind} of=NAME), or say more.`,
   })
@@ -51,7 +52,7 @@ export function figuresAnswer(kind: FigureKind, text: string): FinishingAnswer {
 /** Two sizes: a plain piece stands in. */
 function sizesAlone(text: string): FinishingAnswer {
   const lines = linesOf(text)
-  const [rounds, hook, tried] = [lines.whole("now rounds"), lines.text("hook"), lines.text("tried")]
+  const [rounds, hook] = [lines.whole("rounds"), lines.text("hook")]
   const shape = standInShapes.find((one) => one === lines.text("shape")?.toLowerCase())
   const hookMm = hook === undefined ? undefined : readHeading("hook", hook, "US").hookMm?.value
   const piece = standInNow(
@@ -59,17 +60,5 @@ function sizesAlone(text: string): FinishingAnswer {
     { ...(rounds === undefined ? {} : { rounds }), ...(shape === undefined ? {} : { shape }) },
     () => (hookMm === undefined ? null : gaugeFrom({ swatches: [], hookMm })),
   )
-  const found = matchPiece(
-    piece,
-    readTarget(lines.text("to")!, "To"),
-    tried === undefined ? {} : { tried: readTriedHooks(tried) },
-  )
-  const { text: lead, ways, causes, cause, notes } = found
-  return {
-    lead,
-    items: ways.map((way) => ({ text: way.text, rounds: way.rounds })),
-    table: null,
-    notes: [...(cause === null ? [] : causes.slice(0, 4).map((one) => one.text)), ...notes],
-    drawing: null,
-  }
+  return matchedAnswer(piece, readTarget(lines.text("to")!, "To"), text)
 }

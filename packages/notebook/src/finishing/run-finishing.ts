@@ -16,7 +16,7 @@ import {
 } from "./types.ts"
 
 /** What a plain piece that stands in is told by. */
-const standInLines = ["now rounds", "shape", "tried", "hook"]
+const standInLines = ["rounds", "shape", "hook", "size", "layout", "pieces"]
 const comparedLines = { names: [], example: "First: 84 rows = 180 cm and Second: 66 rows = 180 cm" }
 const spaced = (name: string) => name.replace(/-/g, " ")
 
