@@ -24,7 +24,12 @@ export function driftOf(from: number, to: number, rows: number): Drift {
     return { change, perRow, text: `${from} stayed ${to}: nothing was lost or won.` }
   const many = `${Math.abs(change)} ${change < 0 ? "fewer" : "more"} in ${rows} rows`
   const rate = size < 0.05 ? "hardly any" : `${Number(size.toFixed(2))} a row`
-  return { change, perRow, text: `${many}, ${rate}: ${whyDrift(size, change < 0, change)}` }
+  const wide = `${(to / from).toFixed(2)} times as wide as it began`
+  return {
+    change,
+    perRow,
+    text: `${many}, ${rate}, and ${wide}. ${whyDrift(size, change < 0, change)}`,
+  }
 }
 
 /** How near a rate must be to a whole number of ends to be told as that. */

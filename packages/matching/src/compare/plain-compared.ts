@@ -46,7 +46,7 @@ export function compareBySides(made: number, meant: number, sides: number): Plai
   }
   return {
     ratio,
-    text: `${made} are ${many}, which ${sides} sides do not share alike: single slips. Count each side, and mend the one that has not ${Number.isInteger(meant / sides) ? meant / sides : "its share"}; not the hook.`,
+    text: `${made} are ${many}, which ${sides} sides do not share alike: single slips. Count each side, and mend the one that has not ${Number.isInteger(meant / sides) ? meant / sides : "its share"}. It does not work itself out: every later round carries it on, so take back to where it began; not the hook.`,
   }
 }
 
