@@ -6,9 +6,9 @@ import { writePattern } from "@roundwright/instructions"
 import {
   acrossOfMany,
   type BlanketPlan,
-  blanketFigures,
   combinationsOf,
   edgeTriangle,
+  figuresAlone,
   halfPiece,
   layoutOfCount,
   layoutSvg,
@@ -83,7 +83,7 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     throw new RoundwrightError("one-file", "A blanket is made of one pattern here.", {
       hint: "Name one, and larger squares with --larger '20 cm: 4'.",
     })
-  const figures = blanketFigures({
+  const figures = figuresAlone("blanket", {
     ...askedFigures(request),
     ...(file === undefined ? {} : { file }),
     ...(request["corner-to-corner"] ? { "corner-to-corner": "yes" } : {}),

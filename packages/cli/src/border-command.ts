@@ -4,8 +4,8 @@ import { formatLength } from "@roundwright/assessment"
 import {
   type BorderPlan,
   type BorderSide,
-  borderFigures,
   dipsOfSide,
+  figuresAlone,
   lengthAt,
   levelDips,
   type PieceNow,
@@ -59,7 +59,7 @@ export interface BorderRequest extends Omit<HandOptions, "terms"> {
 /** @returns 0 for a border that lies flat, else 1 @throws RoundwrightError for what cannot be used */
 export async function runBorder(request: BorderRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
-  const figures = borderFigures(askedFigures(request))
+  const figures = figuresAlone("border", askedFigures(request))
   if (figures) return printFigures(figures, request.json, around)
   if (others.length > 0)
     throw new RoundwrightError("one-file", "One pattern at a time, please.", {

@@ -2,7 +2,7 @@
 
 import { existsSync } from "node:fs"
 import { resolve } from "node:path"
-import { type Comparison, compareFigures, comparePieces, readMeasured } from "@roundwright/matching"
+import { type Comparison, comparePieces, figuresAlone, readMeasured } from "@roundwright/matching"
 import { alignColumns } from "./align.ts"
 import { askedFigures, printFigures } from "./figures-out.ts"
 import { quoted } from "./option-values.ts"
@@ -31,7 +31,10 @@ export function runCompare(
     return refuse(
       `name two pieces, as files or as counts or sizes in quotes, not ${files.length}: compare old.txt '12, 24, 35'.`,
     )
-  const figures = compareFigures(files[0]!, files[1]!, askedFigures(asked))
+  const [first, second] = files as [string, string]
+  // A file of that name goes before anything its name may say.
+  const named = files.some((file) => existsSync(resolve(around.cwd, file)))
+  const figures = named ? null : figuresAlone("compare", { ...askedFigures(asked), first, second })
   if (figures) return printFigures(figures, json, around)
   const texts = files.map((file) => pieceText(around.cwd, file))
   const unread = files.find((file, k) => "fault" in texts[k]! && !/[./\\]/.test(file))

@@ -4,9 +4,9 @@ import { existsSync } from "node:fs"
 import { resolve } from "node:path"
 import {
   factsTold,
+  figuresAlone,
   lengthWords,
   type MatchResult,
-  matchFigures,
   matchMeasured,
   matchPiece,
   type PieceNow,
@@ -52,7 +52,7 @@ export interface MatchRequest extends HandOptions {
 export async function runMatch(request: MatchRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
   if (file === undefined) {
-    const figures = matchFigures(askedFigures(request))
+    const figures = figuresAlone("match", askedFigures(request))
     if (figures) return printFigures(figures, request.json, around)
   }
   if (others.length > 0 || (file === undefined && request.now === undefined))

@@ -2,6 +2,7 @@
 
 import { formatPercent } from "@roundwright/assessment"
 import {
+  figuresAlone,
   gramsIn,
   projectYarn,
   readColourRounds,
@@ -10,7 +11,6 @@ import {
   readWeighed,
   type YarnAmount,
   type YarnEstimate,
-  yarnFigures,
 } from "@roundwright/matching"
 import { RoundwrightError } from "@roundwright/numerics"
 import { readStitchList } from "@roundwright/shaping"
@@ -44,7 +44,7 @@ export interface YarnRequest extends HandOptions {
 export async function runYarn(request: YarnRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
   if (file === undefined) {
-    const figures = yarnFigures(askedFigures(request))
+    const figures = figuresAlone("yarn", askedFigures(request))
     if (figures) return printFigures(figures, request.json, around)
   }
   if (file === undefined || others.length > 0)

@@ -21,9 +21,16 @@ const fractions: Readonly<Record<string, number>> = {
 const lengthForm =
   /^\s*(-?\d{1,7}(?:[.,]\d{1,20})?)?(?:[\s-]?(?:(\d{1,2})\/(\d{1,2})|([¼½¾⅛⅜⅝⅞])))?\s*-?\s*(mm|cm|millimet(?:re|er)s?|centimet(?:re|er)s?|m(?:et(?:re|er)s?)?|in(?:ch(?:es)?)?|ft|feet|foot|yd|yards?|["″”])(?![a-z])/i
 
+/** Few blanks, then a number. */
+const lengthBegins = /^\s{0,10}[-\d¼½¾⅛⅜⅝⅞]/
+
+/** Letters that a length has at most; blanks without end are not gone through. */
+const longestLength = 80
+
 /** The length a text begins with, mm, and how many characters it takes; null where it begins with none. */
 export function lengthAt(text: string): { readonly mm: number; readonly length: number } | null {
-  const match = lengthForm.exec(text)
+  if (!lengthBegins.test(text)) return null
+  const match = lengthForm.exec(text.slice(0, longestLength))
   if (!match) return null
   const [all, whole, over, under, sign, unit] = match
   if (whole === undefined && over === undefined && sign === undefined) {

@@ -1,6 +1,7 @@
 // Questions answered from figures alone, by kind: the lines or options each may hold, and who answers. Commands and notebooks go
 // through the same door.
 
+import { RoundwrightError } from "@roundwright/numerics"
 import { blanketFigures } from "./blanket-figures.ts"
 import { borderFigures } from "./border-figures.ts"
 import { compareFigures } from "./compare-figures.ts"
@@ -71,7 +72,15 @@ const answers: Readonly<Record<FigureKind, (asked: Asked) => FiguresAnswer | nul
   blanket: blanketFigures,
 }
 
-/** Null where a pattern is needed. @throws RoundwrightError for what cannot be used */
+/** No figure needs more letters, and a text without end is not gone through. */
+const mostLetters = 400
+
+/** Null where a pattern is needed. @throws RoundwrightError `too-long`, and for what cannot be used */
 export function figuresAlone(kind: FigureKind, asked: Asked): FiguresAnswer | null {
+  for (const [name, text] of Object.entries(asked))
+    if (text !== undefined && text.length > mostLetters)
+      throw new RoundwrightError("too-long", `What is told for ${name} is too long.`, {
+        hint: `At most ${mostLetters} characters are read.`,
+      })
   return answers[kind](asked)
 }

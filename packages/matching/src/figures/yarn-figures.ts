@@ -83,7 +83,7 @@ function inOneUnit(asked: Asked, names: readonly string[], skein?: Skein) {
 
 function ofWhatWasDone(asked: Asked, skein: Skein | undefined): FiguresAnswer {
   const balls = /^\s*(\d{1,4}(?:\.\d+)?)\s*(?:[–-]|to)?\s*(\d{1,4}(?:\.\d+)?)?\s*$/i.exec(
-    asked["per-ball"] ?? "",
+    (asked["per-ball"] ?? "").trim().slice(0, 40),
   )
   if (asked["per-ball"] !== undefined && !(balls && Number(balls[1]) > 0))
     throw new RoundwrightError(
