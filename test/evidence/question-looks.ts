@@ -9,6 +9,13 @@ interface QuestionLook {
   readonly opposite: number
   readonly notTheHook: readonly [right: number, of: number]
   readonly note?: string
+  /** Of batches gathered by another: where each was found, the least and most that were keyed, and its score. */
+  readonly cases?: readonly {
+    readonly address: string
+    readonly key: Readonly<Record<string, readonly [least: number, most: number]>>
+    readonly notTheHook: boolean
+    readonly score: "right" | "part" | "wrong" | "opposite"
+  }[]
 }
 
 /** A line a batch. */

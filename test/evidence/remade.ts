@@ -3,6 +3,7 @@
 
 import {
   alongOf,
+  grannyText,
   inStitch,
   readPieceNow,
   scaledGauge,
@@ -111,22 +112,6 @@ function grannies(): Remade[] {
     const grown = withRound(motif, basic, gauge)
     return grown ? [remade(what, by, 25.4 * after, sizesOf(grown, gauge).acrossMm)] : []
   })
-}
-
-/** The plain granny square of the trade. */
-function grannyText(rounds: number): string {
-  const lines = [
-    "Terms: US",
-    "",
-    "Rnd 1: ch 3 (counts as dc), 2 dc in magic ring, *ch 2, 3 dc in ring; rep from * 2 more times, ch 2; join.",
-  ]
-  for (let round = 2; round <= rounds; round += 1) {
-    const side = round === 2 ? "" : ` (ch 1, 3 dc in next ch-1 sp) ${round - 2} times,`
-    lines.push(
-      `Rnd ${round}: join in any ch-2 sp, *(3 dc, ch 2, 3 dc) in ch-2 sp,${side} ch 1; rep from * around; join.`,
-    )
-  }
-  return `${lines.join("\n")}\n`
 }
 
 /** Pieces of one maker and yarn on several hooks; the law of the hook has seen the three discs. */

@@ -4,14 +4,19 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs"
 import { resolve } from "node:path"
 import { writePattern } from "@roundwright/instructions"
 import {
-  alongEdge,
+  acrossOfMany,
   type BlanketPlan,
+  combinationsOf,
   edgeTriangle,
+  figuresAlone,
   halfPiece,
   layoutOfCount,
   layoutSvg,
   mainStitchOf,
   type PieceNow,
+  type PieceOutline,
+  paceText,
+  pieceShapes,
   planBlanket,
   projectYarn,
   readBlanketSize,
@@ -19,12 +24,17 @@ import {
   readJoin,
   readLarger,
   readLength,
+  readPieceTold,
   readSkein,
   readWeighed,
+  saysAlong,
   sheetLength,
+  triangleLead,
+  unitIn,
   type YarnEstimate,
 } from "@roundwright/matching"
 import { RoundwrightError, unlessRefused } from "@roundwright/numerics"
+import { askedFigures, printFigures } from "./figures-out.ts"
 import type { HandOptions } from "./hand.ts"
 import { pieceOf } from "./match-command.ts"
 import { oneOf, quoted, wholeNumber } from "./option-values.ts"
@@ -44,6 +54,14 @@ export interface BlanketRequest extends Omit<HandOptions, "terms"> {
   readonly along?: string | undefined
   readonly shape?: string | undefined
   readonly pair?: string | undefined
+  readonly gap?: string | undefined
+  readonly pace?: string | undefined
+  readonly around?: string | undefined
+  readonly "join-rounds"?: string | undefined
+  readonly "chains-each"?: string | undefined
+  readonly "colours-each"?: string | undefined
+  readonly "corner-to-corner": boolean
+  readonly "in-rounds": boolean
   readonly larger?: string | undefined
   readonly border?: string | undefined
   readonly "straight-edges": boolean
@@ -65,11 +83,13 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     throw new RoundwrightError("one-file", "A blanket is made of one pattern here.", {
       hint: "Name one, and larger squares with --larger '20 cm: 4'.",
     })
-  if (request.edge !== undefined) {
-    const found = edgeAsked(request)
-    around.out(request.json ? `${JSON.stringify(found, null, 2)}\n` : `${wrap(found.text, 80)}\n`)
-    return 0
-  }
+  const figures = figuresAlone("blanket", {
+    ...askedFigures(request),
+    ...(file === undefined ? {} : { file }),
+    ...(request["corner-to-corner"] ? { "corner-to-corner": "yes" } : {}),
+    ...(request["in-rounds"] ? { "in-rounds": "yes" } : {}),
+  })
+  if (figures) return printFigures(figures, request.json, around)
   const { gauge, hook, yarn, now } = request
   const piece =
     file === undefined
@@ -77,8 +97,14 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
       : pieceOf(await patternOfFile(around.cwd, file, request.pattern), { gauge, hook, yarn, now })
   const wished = request.size === undefined ? null : readBlanketSize(request.size)
   const counted = countedLayout(request, wished?.mm ?? null)
-  const pieceMm = sizeOfPiece(request, piece, wished?.mm ?? null, counted)
   const shape = shapeOf(request, piece)
+  const told = request.piece === undefined ? null : readPieceTold(request.piece, shape)
+  const pieceMm =
+    told?.widthMm ??
+    (piece === null && wished && request.pieces !== undefined && shape !== "square"
+      ? acrossOfMany(wished.mm, wholeNumber(request.pieces, "--pieces"), shape)
+      : sizeOfPiece(piece, wished?.mm ?? null, counted))
+  const unit = unitIn(/\d/.test(request.size ?? "") ? request.size! : (request.piece ?? ""))
   const border = request.border === undefined ? undefined : readLength(request.border, "--border")
   const weighed = request.weighed?.map((one) => readWeighed(one))
   const each = piece
@@ -87,6 +113,9 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
   const plan = planBlanket({
     shape,
     pieceMm,
+    unit,
+    ...(told === null || told.lengthMm === told.widthMm ? {} : { pieceLengthMm: told.lengthMm }),
+    ...(request.gap === undefined ? {} : { joinMm: readLength(request.gap, "--gap") }),
     ...(request.pair === undefined ? {} : { pairMm: readLength(request.pair, "--pair") }),
     ...(wished === null ? {} : { wanted: wished.mm, named: wished.named }),
     ...(counted === null ? {} : { layout: counted }),
@@ -98,6 +127,15 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     ...(request.seed === undefined ? {} : { seed: wholeNumber(request.seed, "--seed") }),
     gramsEach: each?.gramsBand?.[1] ?? null,
   })
+  const byPoints =
+    shape === "hexagon" &&
+    wished !== null &&
+    request.piece !== undefined &&
+    !saysAlong(request.piece)
+      ? [
+          `From side to side is taken; were ${request.piece.trim()} from point to point, it would take about ${Math.round((plan.needed + plan.halves / 2) * (4 / 3))}.`,
+        ]
+      : []
   const yarnOfAll = piece ? yarnFor(piece, plan, request, weighed) : null
   const extra = piece && shape === "hexagon" ? edgePieces(piece, plan) : []
   const svg = layoutSvg(plan.layout, {
@@ -105,11 +143,21 @@ export async function runBlanket(request: BlanketRequest, around: Surroundings):
     borderMm: border ?? 0,
     title: piece?.check.reading.title ?? "Blanket",
   })
+  const inEach = request["colours-each"]
+  const combined =
+    inEach === undefined || request.colours === undefined
+      ? null
+      : combinationsOf(
+          readColours(request.colours).length,
+          wholeNumber(inEach, "--colours-each"),
+          shape === "hexagon" ? plan.rows * plan.columns : plan.needed,
+        ).text
+  const pace = request.pace === undefined ? null : paceText(request.pace, Math.max(1, plan.toMake))
   const drawn = request.out === undefined ? null : writeDrawing(around.cwd, request.out, svg)
   around.out(
     request.json
-      ? `${JSON.stringify({ file: file ?? null, ...plan, yarn: yarnOfAll, edgePieces: extra, svg }, null, 2)}\n`
-      : printed(plan, yarnOfAll, extra, drawn),
+      ? `${JSON.stringify({ file: file ?? null, ...plan, pace, yarn: yarnOfAll, edgePieces: extra, svg }, null, 2)}\n`
+      : printed(plan, yarnOfAll, extra, drawn, [pace, combined], byPoints),
   )
   return 0
 }
@@ -120,17 +168,17 @@ function countedLayout(
   wanted: readonly [number, number] | null,
 ): [number, number] | null {
   if (request.layout !== undefined) return readLayout(request.layout)
-  if (request.pieces === undefined) return null
+  // So many of another shape lie as their size lets them.
+  const alone = request.shape !== undefined && request.shape.trim().toLowerCase() !== "square"
+  if (request.pieces === undefined || (alone && wanted !== null)) return null
   return layoutOfCount(wholeNumber(request.pieces, "--pieces"), wanted ?? [3, 4])
 }
 
 function sizeOfPiece(
-  { piece: said }: BlanketRequest,
   piece: PieceNow | null,
   wanted: readonly [number, number] | null,
   counted: readonly [number, number] | null,
 ): number {
-  if (said !== undefined) return readLength(said, "--piece")
   if (piece) return piece.now.acrossMm
   // Size and number of pieces tell how large each is.
   if (wanted && counted) return Math.min(wanted[0] / counted[1], wanted[1] / counted[0])
@@ -139,28 +187,8 @@ function sizeOfPiece(
   })
 }
 
-/** Lengths, or groups, rounds or stitches alike. */
-function edgeAsked({ edge, piece, along }: BlanketRequest) {
-  const counts = /^\s*\d+(?:\.\d+)?\s*(?:groups?|rounds?|sts|stitches)?\s*$/i
-  const wanted = along === undefined ? null : wholeNumber(along, "--along")
-  if (counts.test(edge!) && (piece === undefined || counts.test(piece))) {
-    const number = (text: string) => Number.parseFloat(text)
-    const tell = (value: number) => `${Math.round(100 * value) / 100}`
-    return alongEdge(number(edge!), piece === undefined ? null : number(piece), wanted, tell)
-  }
-  const inches = /in|["″”]/i.test(edge!)
-  const tell = (mm: number) =>
-    inches ? `${Math.round((100 * mm) / 25.4) / 100} in` : `${Math.round(mm) / 10} cm`
-  return alongEdge(
-    readLength(edge!, "--edge"),
-    piece === undefined ? null : readLength(piece, "--piece"),
-    wanted,
-    tell,
-  )
-}
-
-function shapeOf({ shape }: BlanketRequest, piece: PieceNow | null): "square" | "hexagon" {
-  if (shape !== undefined) return oneOf(shape, ["square", "hexagon"] as const, "--shape")
+function shapeOf({ shape }: BlanketRequest, piece: PieceNow | null): PieceOutline {
+  if (shape !== undefined) return oneOf(shape, pieceShapes, "--shape")
   const corners = piece?.now.corners ?? 4
   if (corners === 6) return "hexagon"
   if (corners === 4) return "square"
@@ -223,7 +251,7 @@ function edgePieces(piece: PieceNow, plan: BlanketPlan): string[] {
       gauge,
       terms,
     )
-    lines.push("Edge triangle, begun in the middle of its base:", ...triangle.text)
+    lines.push(`${triangleLead(triangle)}:`, ...triangle.text)
   }
   return lines
 }
@@ -256,9 +284,12 @@ function printed(
   yarn: YarnEstimate | null,
   extra: readonly string[],
   drawn: string | null,
+  told: readonly (string | null)[],
+  further: readonly string[],
 ): string {
   const lines = [
     wrap(plan.text, 80),
+    ...told.flatMap((line) => (line === null ? [] : [wrap(line, 80)])),
     wrap(`For a sheet: ${sheetLength(plan.widthMm)} by ${sheetLength(plan.lengthMm)}.`, 80),
   ]
   if (plan.colours) {
@@ -268,7 +299,7 @@ function printed(
   }
   if (extra.length > 0) lines.push("", ...extra.map((line) => wrap(line, 80, "", "  ")))
   if (yarn) lines.push("", wrap(`Yarn of what is to make: ${yarn.text}`, 80))
-  const notes = [...plan.notes, ...(yarn?.basis.notes ?? [])]
+  const notes = [...further, ...plan.notes, ...(yarn?.basis.notes ?? [])]
   lines.push("", "To know", ...notes.map((note) => wrap(note, 80, "  - ", "    ")))
   if (drawn) lines.push("", `The layout: ${drawn}`)
   return `${lines.join("\n")}\n`

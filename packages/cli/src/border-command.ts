@@ -5,15 +5,10 @@ import {
   type BorderPlan,
   type BorderSide,
   dipsOfSide,
-  easeOnto,
-  edgesOfGrid,
-  evenChangeText,
-  evenGroups,
-  groupsText,
+  figuresAlone,
   lengthAt,
   levelDips,
   type PieceNow,
-  pickUpText,
   planBorder,
   readCorner,
   readLength,
@@ -26,6 +21,7 @@ import {
 import { RoundwrightError } from "@roundwright/numerics"
 import { readStitchList } from "@roundwright/shaping"
 import { type Gauge, gaugeFrom, kindName, type StitchKind, type Terms } from "@roundwright/stitches"
+import { askedFigures, printFigures } from "./figures-out.ts"
 import { gaugeOfHand, type HandOptions } from "./hand.ts"
 import { pieceOf } from "./match-command.ts"
 import { oneOf, wholeNumber } from "./option-values.ts"
@@ -50,6 +46,10 @@ export interface BorderRequest extends Omit<HandOptions, "terms"> {
   readonly parts?: string | undefined
   readonly corner?: string | undefined
   readonly squares?: string | undefined
+  readonly to?: string | undefined
+  readonly every?: string | undefined
+  readonly step?: string | undefined
+  readonly "too-many"?: string | undefined
   readonly now?: string | undefined
   readonly pattern?: string | undefined
   readonly terms?: string | undefined
@@ -59,15 +59,8 @@ export interface BorderRequest extends Omit<HandOptions, "terms"> {
 /** @returns 0 for a border that lies flat, else 1 @throws RoundwrightError for what cannot be used */
 export async function runBorder(request: BorderRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
-  const eased = easeAsked(request)
-  if (eased) {
-    around.out(
-      request.json
-        ? `${JSON.stringify(eased, null, 2)}\n`
-        : `${eased.lines.map((line) => wrap(line, 80)).join("\n")}\n`,
-    )
-    return 0
-  }
+  const figures = figuresAlone("border", askedFigures(request))
+  if (figures) return printFigures(figures, request.json, around)
   if (others.length > 0)
     throw new RoundwrightError("one-file", "One pattern at a time, please.", {
       hint: "Name the motif the blanket is made of, or none.",
@@ -173,41 +166,6 @@ function sidesAsked(
 function repeatAsked(text: string, wanted: string | undefined) {
   const repeat = readRepeat(text)
   return wanted === undefined ? repeat : { ...repeat, wanted: wholeNumber(wanted, "--repeats") }
-}
-
-/** An edge worked onto another, or squares of unlike counts; null where a border is meant. */
-function easeAsked({ stitches, onto, parts, squares }: BorderRequest) {
-  if (squares !== undefined) {
-    const edges = edgesOfGrid(squares)
-    const { top, right, bottom, left, all } = edges
-    const joins = [...new Set(edges.joins.map(({ text }) => text))]
-    return {
-      ...edges,
-      lines: [
-        `Along the outer edge, without corners and joins: top ${top}, right ${right}, bottom ${bottom}, left ${left}; ${all} in all.`,
-        ...joins.map((text) => `Joining ${text}.`),
-      ],
-    }
-  }
-  if (parts !== undefined) {
-    const total = wholeNumber(stitches ?? "", "--stitches")
-    const shared = evenGroups(total, wholeNumber(parts, "--parts"))
-    return { ...shared, lines: [`${total} in ${parts} parts: ${groupsText(shared, "parts")}.`] }
-  }
-  if (onto === undefined) return null
-  if (stitches === undefined)
-    throw new RoundwrightError("no-sides", "The edge that is worked onto it is not told.", {
-      hint: "Give both counts: --stitches 20 --onto 16.",
-    })
-  const eased = easeOnto(wholeNumber(stitches, "--stitches"), wholeNumber(onto, "--onto"))
-  return {
-    ...eased,
-    lines: [
-      `${eased.text}.`,
-      evenChangeText(eased.from, eased.to),
-      pickUpText(eased.from, eased.to),
-    ].filter((line) => line !== ""),
-  }
 }
 
 /** A side of pieces is told with its corners, as makers count it; one by its length between them. */

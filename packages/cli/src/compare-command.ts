@@ -2,27 +2,27 @@
 
 import { existsSync } from "node:fs"
 import { resolve } from "node:path"
-import {
-  type Comparison,
-  compareHooks,
-  comparePieces,
-  compareRows,
-  readMeasured,
-  readRows,
-} from "@roundwright/matching"
-import { readHeading } from "@roundwright/stitches"
+import { type Comparison, comparePieces, figuresAlone, readMeasured } from "@roundwright/matching"
 import { alignColumns } from "./align.ts"
+import { askedFigures, printFigures } from "./figures-out.ts"
+import { quoted } from "./option-values.ts"
 import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 
 export interface CompareRequest {
   readonly files: readonly string[]
+  readonly whole?: string | undefined
+  readonly rows?: string | undefined
+  readonly sides?: string | undefined
   readonly json: boolean
 }
 
 /** @returns 0 where they do not part, 1 where they do @throws RoundwrightError for pieces that cannot be compared */
-export function runCompare({ files, json }: CompareRequest, around: Surroundings): number {
+export function runCompare(
+  { files, json, ...asked }: CompareRequest,
+  around: Surroundings,
+): number {
   const refuse = (why: string) => {
     around.err(`${wrap(`roundwright compare: ${why}`, 80)}\n`)
     return 2
@@ -31,19 +31,17 @@ export function runCompare({ files, json }: CompareRequest, around: Surroundings
     return refuse(
       `name two pieces, as files or as counts or sizes in quotes, not ${files.length}: compare old.txt '12, 24, 35'.`,
     )
-  const rows = files.map(readRows)
-  if (rows[0] && rows[1]) {
-    const compared = compareRows(rows[0], rows[1])
-    around.out(json ? `${JSON.stringify(compared, null, 2)}\n` : `${wrap(compared.text, 80)}\n`)
-    return compared.cause === null ? 0 : 1
-  }
-  const hooks = files.map(hookIn)
-  if (hooks[0] && hooks[1]) {
-    const compared = compareHooks(hooks[0], hooks[1])
-    around.out(json ? `${JSON.stringify(compared, null, 2)}\n` : `${wrap(compared.text, 80)}\n`)
-    return compared.hookRatio === 1 ? 0 : 1
-  }
+  const [first, second] = files as [string, string]
+  // A file of that name goes before anything its name may say.
+  const named = files.some((file) => existsSync(resolve(around.cwd, file)))
+  const figures = named ? null : figuresAlone("compare", { ...askedFigures(asked), first, second })
+  if (figures) return printFigures(figures, json, around)
   const texts = files.map((file) => pieceText(around.cwd, file))
+  const unread = files.find((file, k) => "fault" in texts[k]! && !/[./\\]/.test(file))
+  if (unread !== undefined)
+    return refuse(
+      `${quoted(unread)} is neither a file nor, beside the other, anything that can be set side by side: two gauges ('16 sts = 4 in'), rows, hooks, yarns, stitches, widths, or counts round by round. 'roundwright help compare' shows them.`,
+    )
   for (const text of texts) if ("fault" in text) return refuse(text.fault)
   const [a, b] = texts.map((one, k) =>
     readMeasured((one as { text: string }).text, nameOf(files[k]!, k)),
@@ -51,12 +49,6 @@ export function runCompare({ files, json }: CompareRequest, around: Surroundings
   const found = comparePieces(a!, b!)
   around.out(json ? `${JSON.stringify(publishedComparison(found), null, 2)}\n` : printed(found))
   return found.cause === null ? 0 : 1
-}
-
-/** "3 mm hook", "hook I": a hook in place of a piece, mm. */
-function hookIn(text: string): number | null {
-  if (!/\bhook\b/i.test(text)) return null
-  return readHeading("hook", text.replace(/\bhook\b/i, "").trim(), "US").hookMm?.value ?? null
 }
 
 /** The keys every version keeps, and those beside them. */

@@ -2,24 +2,25 @@
 
 import { existsSync } from "node:fs"
 import { resolve } from "node:path"
-import { formatLength } from "@roundwright/assessment"
 import {
-  type KnownFacts,
+  factsTold,
+  figuresAlone,
+  lengthWords,
   type MatchResult,
   matchMeasured,
   matchPiece,
-  matchStraight,
   type PieceNow,
+  readBlanketSize,
   readMeasured,
   readPieceNow,
-  readRepeat,
   readTarget,
-  readTriedHooks,
   standInNow,
   standInShapes,
+  wholeAt,
 } from "@roundwright/matching"
 import { RoundwrightError, unlessRefused } from "@roundwright/numerics"
 import { pieceText } from "./compare-command.ts"
+import { askedFigures, printFigures } from "./figures-out.ts"
 import { gaugeOfHand, type HandOptions } from "./hand.ts"
 import { holdsPatterns } from "./notebook-patterns.ts"
 import { oneOf, wholeNumber } from "./option-values.ts"
@@ -39,12 +40,21 @@ export interface MatchRequest extends HandOptions {
   readonly tried?: string | undefined
   readonly stitches?: string | undefined
   readonly repeat?: string | undefined
+  readonly rows?: string | undefined
+  readonly chains?: string | undefined
+  readonly stitch?: string | undefined
+  readonly whole?: string | undefined
+  readonly "meant-hook"?: string | undefined
   readonly json: boolean
 }
 
 /** @returns 0 where the piece has the size, 1 where something is to be done @throws RoundwrightError for what cannot be used */
 export async function runMatch(request: MatchRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
+  if (file === undefined) {
+    const figures = figuresAlone("match", askedFigures(request))
+    if (figures) return printFigures(figures, request.json, around)
+  }
   if (others.length > 0 || (file === undefined && request.now === undefined))
     throw new RoundwrightError(
       "one-file",
@@ -57,18 +67,6 @@ export async function runMatch(request: MatchRequest, around: Surroundings): Pro
     throw new RoundwrightError("no-size", "The size to match is not said.", {
       hint: "Add --to '15.2 cm', --to 'diagonal 21 cm', or --to a file with sizes round by round.",
     })
-  if (file === undefined && request.stitches !== undefined) {
-    const straight = matchStraight(
-      wholeNumber(request.stitches, "--stitches"),
-      readTarget(request.now!, "--now").mm,
-      readTarget(request.to, "--to").mm,
-      request.repeat === undefined ? undefined : readRepeat(request.repeat),
-    )
-    around.out(
-      request.json ? `${JSON.stringify(straight, null, 2)}\n` : `${wrap(straight.text, 80)}\n`,
-    )
-    return straight.more === 0 ? 0 : 1
-  }
   const text = file === undefined ? null : await patternOfFile(around.cwd, file, request.pattern)
   around.progress?.("Trying what can be changed, and laying it out ...")
   const own = text === null ? null : measuredAlone(text, file!)
@@ -80,10 +78,14 @@ export async function runMatch(request: MatchRequest, around: Surroundings): Pro
         : pieceOf(text, handAndNow(request))
   const result = matched(piece, file ?? "The piece", request, around.cwd)
   around.progress?.("")
+  const whole =
+    request.whole === undefined
+      ? null
+      : wholeAt(result.factor, readBlanketSize(request.whole).mm, result.target.unit)
   around.out(
     request.json
-      ? `${JSON.stringify({ file: file ?? null, ...result }, null, 2)}\n`
-      : printed(result),
+      ? `${JSON.stringify({ file: file ?? null, ...result, whole }, null, 2)}\n`
+      : printed(result, whole?.text ?? null),
   )
   return result.ways[0]?.kind === "leave" ? 0 : 1
 }
@@ -133,32 +135,26 @@ function plainPiece(request: MatchRequest): PieceNow {
 function matched(piece: PieceNow, file: string, request: MatchRequest, cwd: string): MatchResult {
   const to = request.to!
   if (!existsSync(resolve(cwd, to)))
-    return matchPiece(piece, readTarget(to, "--to"), factsOf(request))
+    return matchPiece(piece, readTarget(to, "--to"), factsTold(askedFigures(request)))
   const other = pieceText(cwd, to)
   if ("fault" in other) throw new RoundwrightError("no-size", other.fault)
   return matchMeasured(piece, readMeasured(piece.text, file), readMeasured(other.text, to))
 }
 
-function factsOf({ changed, fabric, tried }: MatchRequest): KnownFacts {
-  return {
-    ...(tried === undefined ? {} : { tried: readTriedHooks(tried) }),
-    ...(changed === undefined
-      ? {}
-      : { changed: oneOf(changed, ["yarn", "pattern", "nothing"] as const, "--changed") }),
-    ...(fabric === undefined
-      ? {}
-      : { fabric: oneOf(fabric, ["tight", "loose"] as const, "--fabric") }),
-  }
-}
-
-function printed(result: MatchResult): string {
+function printed(result: MatchResult, whole: string | null): string {
   const { now, ways, causes, cause, notes } = result
+  const tell = (mm: number) => lengthWords(mm, result.target.unit)
   const sizes = [
-    ...(now.sideMm === null ? [] : [`${formatLength(now.sideMm)} along the side`]),
-    `${formatLength(now.acrossMm)} across`,
-    ...(now.diagonalMm === null ? [] : [`${formatLength(now.diagonalMm)} corner to corner`]),
+    ...(now.sideMm === null ? [] : [`${tell(now.sideMm)} along the side`]),
+    `${tell(now.acrossMm)} across`,
+    ...(now.diagonalMm === null ? [] : [`${tell(now.diagonalMm)} corner to corner`]),
   ]
-  const lines = [wrap(result.text, 80), "", wrap(`Now: ${sizes.join(", ")}.`, 80)]
+  const lines = [
+    wrap(result.text, 80),
+    ...(whole === null ? [] : [wrap(whole, 80)]),
+    "",
+    wrap(`Now: ${sizes.join(", ")}.`, 80),
+  ]
   ways.forEach(({ text, rounds }, index) => {
     lines.push("", wrap(`${index + 1}. ${text}`, 80, "", "   "))
     for (const round of rounds) lines.push(wrap(round, 80, "   ", "     "))

@@ -2,6 +2,7 @@
 
 import { formatPercent } from "@roundwright/assessment"
 import {
+  figuresAlone,
   gramsIn,
   projectYarn,
   readColourRounds,
@@ -14,17 +15,20 @@ import {
 import { RoundwrightError } from "@roundwright/numerics"
 import { readStitchList } from "@roundwright/shaping"
 import { alignColumns } from "./align.ts"
+import { askedFigures, printFigures } from "./figures-out.ts"
 import type { HandOptions } from "./hand.ts"
 import { pieceOf } from "./match-command.ts"
 import { quoted, wholeNumber } from "./option-values.ts"
 import { patternOfFile } from "./pattern-of-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
-import { type GrowthRequest, growthAsked } from "./yarn-growth.ts"
 
-export interface YarnRequest extends HandOptions, GrowthRequest {
+export interface YarnRequest extends HandOptions {
   readonly files: readonly string[]
   readonly pieces?: string | undefined
+  readonly now?: string | undefined
+  readonly left?: string | undefined
+  readonly step?: string | undefined
   readonly layout?: string | undefined
   readonly weighed?: readonly string[] | undefined
   readonly skein?: string | undefined
@@ -39,13 +43,9 @@ export interface YarnRequest extends HandOptions, GrowthRequest {
 /** @throws RoundwrightError for what cannot be used */
 export async function runYarn(request: YarnRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
-  if (
-    file === undefined &&
-    (request.used !== undefined || request.row !== undefined || request.done !== undefined)
-  ) {
-    const grown = growthAsked(request)
-    around.out(request.json ? `${JSON.stringify(grown, null, 2)}\n` : `${wrap(grown.text, 80)}\n`)
-    return 0
+  if (file === undefined) {
+    const figures = figuresAlone("yarn", askedFigures(request))
+    if (figures) return printFigures(figures, request.json, around)
   }
   if (file === undefined || others.length > 0)
     throw new RoundwrightError("one-file", "Name the one pattern whose yarn is wanted.", {

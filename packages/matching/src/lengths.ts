@@ -1,5 +1,6 @@
 // Lengths as makers write them, and as a sheet tells them back: "15.2 cm", "15,2cm", `6 1/2"`, "6.5 inches", "6½ in".
 
+import { formatLength } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
 import { millimetresIn } from "@roundwright/stitches"
 
@@ -20,9 +21,16 @@ const fractions: Readonly<Record<string, number>> = {
 const lengthForm =
   /^\s*(-?\d{1,7}(?:[.,]\d{1,20})?)?(?:[\s-]?(?:(\d{1,2})\/(\d{1,2})|([¼½¾⅛⅜⅝⅞])))?\s*-?\s*(mm|cm|millimet(?:re|er)s?|centimet(?:re|er)s?|m(?:et(?:re|er)s?)?|in(?:ch(?:es)?)?|ft|feet|foot|yd|yards?|["″”])(?![a-z])/i
 
+/** Few blanks, then a number. */
+const lengthBegins = /^\s{0,10}[-\d¼½¾⅛⅜⅝⅞]/
+
+/** Letters that a length has at most; blanks without end are not gone through. */
+const longestLength = 80
+
 /** The length a text begins with, mm, and how many characters it takes; null where it begins with none. */
 export function lengthAt(text: string): { readonly mm: number; readonly length: number } | null {
-  const match = lengthForm.exec(text)
+  if (!lengthBegins.test(text)) return null
+  const match = lengthForm.exec(text.slice(0, longestLength))
   if (!match) return null
   const [all, whole, over, under, sign, unit] = match
   if (whole === undefined && over === undefined && sign === undefined) {
@@ -65,6 +73,27 @@ export function believable(mm: number, what: string): number {
     hint: `Give a length from ${lengthRangeMm.least} mm to ${lengthRangeMm.most / 1000} m.`,
     numbers: { mm },
   })
+}
+
+/** What lengths are told in: what the asker used. */
+export type LengthUnit = "cm" | "in"
+
+/** Inches where a text speaks of inches, feet or yards and of nothing metric. */
+export function unitIn(text: string): LengthUnit {
+  const imperial = /\d\s*-?\s*(?:in(?:ch(?:es)?)?|ft|feet|foot|yd|yards?)(?![a-z])|["″”]|[¼½¾⅛⅜⅝⅞]/i
+  return imperial.test(text) && !/\d\s*-?\s*(?:mm|cm|m)(?![a-z])/i.test(text) ? "in" : "cm"
+}
+
+/** A length in words, `7.2 cm`, `5.67 in`. */
+export function lengthWords(mm: number, unit: LengthUnit = "cm"): string {
+  if (unit === "cm") return formatLength(mm)
+  const inches = mm / 25.4
+  return `${Number(inches.toFixed(Math.abs(inches) < 10 ? 2 : 1))} in`
+}
+
+/** Of one stitch or row, where tenths of a millimetre tell. */
+export function stitchLengthWords(mm: number, unit: LengthUnit = "cm"): string {
+  return unit === "cm" && mm < 20 ? `${Number(mm.toFixed(1))} mm` : lengthWords(mm, unit)
 }
 
 function told(mm: number): string {

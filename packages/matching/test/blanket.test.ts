@@ -2,21 +2,26 @@
 
 import { readPattern, writePattern } from "@roundwright/instructions"
 import {
+  circlesInRows,
   contradictions,
   edgeTriangle,
   halfPiece,
   hexagonsOffset,
   layoutSvg,
+  meetingOf,
+  mixedBlocks,
   mixedSquares,
   neighboursOf,
+  octagonsInRows,
   planBlanket,
   readBlanketSize,
   readColours,
   readLarger,
   shareColours,
   squaresInRows,
+  squaresOnPoint,
 } from "@roundwright/matching"
-import { buildPolygon } from "@roundwright/motif"
+import { buildPolygon, countRound } from "@roundwright/motif"
 import { gaugeFrom } from "@roundwright/stitches"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
@@ -152,6 +157,54 @@ describe("half pieces", () => {
   })
 })
 
+describe("other shapes", () => {
+  const sum = (pieces: readonly { corners: readonly (readonly [number, number])[] }[]) =>
+    pieces.reduce((all, { corners }) => all + areaOf(corners), 0)
+
+  it("leave nothing uncovered: squares on point with halves and quarters, two sizes in blocks, rectangles", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 7 }),
+        fc.integer({ min: 1, max: 7 }),
+        (rows, columns) => {
+          for (const layout of [
+            squaresOnPoint(rows, columns, 50),
+            squaresInRows(rows, columns, 80, 100),
+            mixedBlocks(3 * rows, 3 * columns, 60, { small: 3, large: 2 }, 4),
+          ])
+            expectClose(
+              sum(layout.pieces) / (layout.widthMm * layout.heightMm),
+              1,
+              1e-9,
+              "pieces fill the rectangle and do not overlap",
+            )
+        },
+      ),
+      { numRuns: 20, seed: 19 },
+    )
+  })
+
+  it("octagons have a small square between four, whose side is theirs", () => {
+    const { pieces, counts } = octagonsInRows(4, 5, 120)
+    expect(counts.find(({ shape }) => shape === "filler")!.count).toBe(12)
+    const sideOf = (corners: readonly (readonly [number, number])[]) =>
+      Math.hypot(corners[1]![0] - corners[0]![0], corners[1]![1] - corners[0]![1])
+    const side = (shape: string) => sideOf(pieces.find((one) => one.shape === shape)!.corners)
+    expectClose(side("filler"), 120 / (1 + Math.SQRT2), 1e-9, "a regular octagon's side")
+    expectClose(side("octagon"), side("filler"), 1e-9, "they join side to side")
+    expect(circlesInRows(2, 2, 100).pieces.filter(({ shape }) => shape === "filler")).toHaveLength(
+      1,
+    )
+  })
+
+  it("small and large meet over several, where they do", () => {
+    expect(meetingOf(1.5)).toEqual({ small: 3, large: 2 })
+    expect(meetingOf(1.35)).toEqual({ small: 4, large: 3 })
+    expect(meetingOf(1.13)).toBeNull()
+    expect(() => mixedBlocks(6, 6, 60, { small: 3, large: 2 }, 40)).toThrow(/blocks have room/)
+  })
+})
+
 describe("edge triangles", () => {
   it("end with the hexagon's stitches and lie flat", () => {
     for (const rounds of [4, 6, 8]) {
@@ -161,6 +214,12 @@ describe("edge triangles", () => {
       const triangle = edgeTriangle(side, reach, "dc", dk)
       expect(triangle.rows.at(-1)!.perSide).toBe(side)
       expect(triangle.verdict).toBe("flat")
+      // Written in rows that the reader counts alike.
+      const read = readPattern(`Terms: US\n\n${triangle.text.join("\n")}\n`)
+      expect(read.problems).toEqual([])
+      expect(read.motif.rounds.map((round) => countRound(round).stitches)).toEqual(
+        triangle.rows.map(({ total }) => total),
+      )
     }
   })
 })
@@ -243,7 +302,7 @@ describe("what cannot be", () => {
     expect(() => planBlanket({ ...piece, pairMm: 200, have: 4 })).toThrow(/not two pieces/)
     expect(() => planBlanket({ ...piece, have: -1 })).toThrow(/cannot be -1/)
     expect(() => planBlanket(piece)).toThrow(/Neither a size/)
-    expect(() => readLarger("22 cm: 4", 150)).toThrow(/not a whole number/)
+    expect(() => readLarger("17 cm: 4", 150)).toThrow(/not a whole number/)
   })
 })
 

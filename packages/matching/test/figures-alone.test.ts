@@ -5,6 +5,8 @@ import {
   compareRows,
   easeOnto,
   edgesOfGrid,
+  figureKinds,
+  figuresAlone,
   fitRepeat,
   growInRounds,
   growInRows,
@@ -18,10 +20,33 @@ import {
   readTriedHooks,
   standInNow,
 } from "@roundwright/matching"
+import { unlessRefused } from "@roundwright/numerics"
 import { gaugeFrom } from "@roundwright/stitches"
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
+
+describe("what is asked", () => {
+  it("is refused where it goes on without end, and never hangs", () => {
+    for (const kind of figureKinds)
+      expect(() => figuresAlone(kind, { now: `${" ".repeat(300_000)}x` })).toThrow(/too long/)
+    const blanks = `5${" ".repeat(390)}x`
+    for (const asked of [
+      { piece: blanks, "join-rounds": "1" },
+      { each: blanks, of: "3" },
+      { need: blanks, skein: "100 g = 170 yd" },
+      { first: `a${"a ".repeat(190)}`, second: blanks },
+      { now: blanks, to: blanks, stitches: "5" },
+    ])
+      for (const kind of figureKinds) {
+        const told = unlessRefused<unknown, string>(
+          () => figuresAlone(kind, asked),
+          ({ hint }) => hint,
+        )
+        expect(told === null || typeof told === "object" || typeof told === "string").toBe(true)
+      }
+  })
+})
 
 describe("sizes alone", () => {
   const piece = standInNow(readTarget("7 in"), {})

@@ -49,7 +49,12 @@ export function carriedAnswers({ cells, patterns }: NotebookResult): CarriedAnsw
 export function finishingIn(cells: readonly Cell[]): [string, FinishingAnswer][] {
   return cells.flatMap(({ content }): [string, FinishingAnswer][] =>
     content?.kind === "finishing" && content.found
-      ? [[finishingKey(content.of, content.pattern.readText, content.lines), content.found]]
+      ? [
+          [
+            finishingKey(content.of, content.pattern?.readText ?? null, content.lines),
+            content.found,
+          ],
+        ]
       : [],
   )
 }

@@ -33,7 +33,7 @@ export function computeResult(
   if (before?.kind === "heights" || before?.kind === "transitions")
     return { ...before, charts: chartsOf(before, cell, report) }
   if (before?.kind === "finishing")
-    return { ...before, pattern: patterns.get(before.pattern.name)! }
+    return before.pattern ? { ...before, pattern: patterns.get(before.pattern.name)! } : before
   if (before?.kind === "pattern" || before?.kind === "circle")
     return { ...before, pattern: patterns.get(before.pattern.name)! }
   if (

@@ -74,7 +74,8 @@ export type CellContent =
   | {
       readonly kind: "finishing"
       readonly of: FinishingKind
-      readonly pattern: CheckedPattern
+      /** Null where the lines stand alone. */
+      readonly pattern: CheckedPattern | null
       /** What is asked, as written. */
       readonly lines: string
       /** Null when it was not worked out. */

@@ -44,6 +44,44 @@ describe("finishing cells", () => {
     expect(html).toContain("<polygon")
   })
 
+  it("stand by their lines alone where no pattern is named", async () => {
+    const alone = (kind: string, lines: string) => `\`\`\`${kind}\n${lines}\n\`\`\``
+    const cells = [
+      alone("match", "Stitches: 60\nNow: 35 in\nTo: 50 in"),
+      alone("compare", "First: 84 rows = 180 cm\nSecond: 66 rows = 180 cm"),
+      alone("yarn", "Done: 11 squares\nUsed: 210 g\nAll: 500 g"),
+      alone("border", "Stitches: 186\nOnto: 178"),
+      alone("blanket", "Edge: 33 groups\nPiece: 5 groups\nAlong: 6"),
+    ]
+    // Beside a pattern too: the lines are none of a pattern's.
+    for (const text of [`# Sums\n\n${cells.join("\n\n")}\n`, notebook(...cells)]) {
+      const result = await computeNotebook(text)
+      expect(result.problems).toEqual([])
+      const leads = result.cells.flatMap(({ content }) =>
+        content?.kind === "finishing" ? [content.found!.lead] : [],
+      )
+      expect(leads).toHaveLength(5)
+      for (const [k, held] of [
+        "takes 86",
+        "1.27 times",
+        "26 in all",
+        "skip 8 of",
+        "3 short",
+      ].entries())
+        expect(leads[k]).toContain(held)
+      expect((await renderNotebook(text)).html).toContain("takes 86")
+    }
+    const plan = await computeNotebook(
+      `# Sums\n\n${alone("blanket", "Piece: 6 in\nShape: octagon\nLayout: 3x4\nColours: 3\nBorder: 2 in")}\n`,
+    )
+    expect(plan.problems).toEqual([])
+    const drawn = carriedAnswers(plan).finishing!
+    expect(drawn[0]![1].lead).toContain("6 fillers")
+    expect(v.safeParse(carriedSchemas.finishing, drawn[0]).success).toBe(true)
+    const { problems } = await computeNotebook(`# Sums\n\n${alone("yarn", "Used: no end")}\n`)
+    expect(problems[0]).toMatchObject({ severity: "error" })
+  })
+
   it("tell what cannot be at their line", async () => {
     const { problems } = await computeNotebook(
       notebook(

@@ -2,6 +2,7 @@
 // round takes. In any one unit: lengths, or groups of grannies (one of n rounds has n groups on a side).
 
 import { RoundwrightError, requirePositive } from "@roundwright/numerics"
+import { meetingOf } from "./mixed-blocks.ts"
 
 export interface AlongEdge {
   readonly edge: number
@@ -56,6 +57,14 @@ export function alongEdge(
   else if (missing !== null && perJoin !== null && Math.abs(missing) > 1e-9)
     parts.push(
       `${along} of ${unit(piece!)} make ${unit(along * piece!)}, ${unit(Math.abs(missing))} ${missing > 0 ? "short" : "too long"}: ${unit(Math.abs(perJoin))} for each of the ${along - 1} joins`,
+    )
+  const meeting =
+    piece !== null && fits !== null && Math.abs(missing!) > ease * edge
+      ? meetingOf(edge / piece)
+      : null
+  if (meeting && meeting.large > 1)
+    parts.push(
+      `${meeting.small} of the small are as long as ${meeting.large} of the large, so ${meeting.small ** 2} small go in place of ${meeting.large ** 2} large`,
     )
   parts.push(`a frame all round with its corners filled takes ${frame}`)
   return { edge, piece, fits, along, each, missing, perJoin, frame, text: `${parts.join("; ")}.` }

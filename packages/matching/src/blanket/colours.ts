@@ -26,7 +26,12 @@ export interface SharedColours {
 
 /** "rose 120 g, cream 300 g", "rose, cream". @throws RoundwrightError `bad-colours` */
 export function readColours(text: string): Colour[] {
-  const found = text
+  // A number alone: so many colours without names.
+  const many = /^\s*(\d{1,2})\s*(?:colou?rs?)?\s*$/i.exec(text)
+  const named = many
+    ? Array.from({ length: Number(many[1]) }, (_, k) => `colour ${k + 1}`).join(",")
+    : text
+  const found = named
     .split(/[,;\n]/)
     .map((part) => part.trim())
     .filter((part) => part !== "")

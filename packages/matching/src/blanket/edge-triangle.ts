@@ -5,7 +5,15 @@
 
 import { type Verdict, verdictOf } from "@roundwright/flatness"
 import { RoundwrightError } from "@roundwright/numerics"
-import { type BasicStitch, basicName, type Gauge, sizeOf, type Terms } from "@roundwright/stitches"
+import {
+  type BasicStitch,
+  basicName,
+  type Gauge,
+  sizeOf,
+  type Terms,
+  turningChainCounts,
+  turningChains,
+} from "@roundwright/stitches"
 
 export interface TriangleRow {
   readonly row: number
@@ -49,10 +57,12 @@ export function edgeTriangle(
   const deepMm = sideReachMm / 2
   const stitches = rowsFor(deepMm, basic, height)
   let deep = 0
+  let before = 1
   const whole = stitches.reduce((sum, one) => sum + height(one), 0)
   const rows = stitches.map((stitch, index): TriangleRow => {
     deep += height(stitch)
-    const perSide = Math.max(1, Math.round((sideStitches * deep) / whole))
+    const perSide = Math.max(before, Math.round((sideStitches * deep) / whole))
+    before = perSide
     const { widthMm } = sizeOf({ basic: stitch }, gauge, { turned: true })
     // The corner's stitch and half of each end stand on the edge too.
     const edge = (2 * perSide + 2) * widthMm
@@ -64,15 +74,36 @@ export function edgeTriangle(
       fullness: edge / (flatGrowth * deep),
     }
   })
-  const name = (one: BasicStitch) => basicName(one, terms)
   return {
     rows,
     verdict: verdictOf(rows.at(-1)!.fullness),
-    text: rows.map(
-      ({ row, stitch, perSide, total }) =>
-        `Row ${row}: ${perSide} ${name(stitch)} on each side, 1 in the corner between them, 1 at each end; turn. (${total} ${name(stitch)})`,
-    ),
+    text: rows.map((row, index) => rowText(row, rows[index - 1] ?? null, terms)),
   }
+}
+
+/**
+ * Of what a side grows by in a row the corner of 120 degrees asks for a quarter (tan 30 against tan 30 + tan 60), its end on the
+ * base for the rest.
+ */
+const cornerShare = 1 / 4
+
+function rowText(row: TriangleRow, below: TriangleRow | null, terms: Terms): string {
+  const { stitch, perSide, total } = row
+  const name = basicName(stitch, terms)
+  const chains = turningChains(stitch)
+  const counts = turningChainCounts(stitch)
+  const start = counts ? `ch ${chains} (counts as ${name}), ` : `ch ${chains}, `
+  const first = counts ? 0 : 1
+  if (below === null)
+    return `Row ${row.row}: ${start}${total - 1 + first} ${name} in magic ring; turn. (${total} ${name})`
+  const grown = Math.max(0, perSide - below.perSide)
+  const corner = Math.round(grown * cornerShare)
+  const end = grown - corner
+  const inFirst = end + first
+  const begin = inFirst === 0 ? "" : `${inFirst === 1 ? "" : `${inFirst} `}${name} in first st, `
+  const along = `${name} in next ${below.perSide} sts`
+  const several = (many: number) => (many === 1 ? name : `${many} ${name}`)
+  return `Row ${row.row}: ${start}${begin}${along}, ${several(1 + 2 * corner)} in next st, ${along}, ${several(end + 1)} in last st; turn. (${total} ${name})`
 }
 
 /** Whole rows of the hexagon's stitch, the last one lower or taller where that comes nearer. */
@@ -89,3 +120,16 @@ function rowsFor(
   )
   return [...Array<BasicStitch>(many).fill(basic), last]
 }
+
+/** What stands above its rows. */
+export function triangleLead({ rows, verdict }: EdgeTriangle): string {
+  const side = rows.at(-1)!.perSide
+  const flat = verdict === "flat" ? "lies flat" : verdictSaid[verdict]
+  return `Edge triangle, ${rows.length} rows from the middle of its base, ${flat}; ${side} stitches on each of its two sides, the corner between them`
+}
+
+const verdictSaid = {
+  "blocks-flat": "blocks flat",
+  cups: "draws in, so take a stitch or two more a row at its ends",
+  ruffles: "ruffles, so take fewer at its ends",
+} as const

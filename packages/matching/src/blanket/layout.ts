@@ -4,7 +4,17 @@
 
 import { RoundwrightError, requirePositive } from "@roundwright/numerics"
 
-export type PieceShape = "square" | "hexagon" | "half-hexagon" | "edge-triangle" | "corner-triangle"
+export type PieceShape =
+  | "square"
+  | "hexagon"
+  | "half-hexagon"
+  | "edge-triangle"
+  | "corner-triangle"
+  | "octagon"
+  | "circle"
+  | "filler"
+  | "half-square"
+  | "quarter-square"
 
 export interface PlacedPiece {
   readonly shape: PieceShape
@@ -32,15 +42,26 @@ export interface Layout {
 }
 
 /** A blanket of more pieces than this is a mistake of the unit. */
-const mostPieces = 4000
+const mostPieces = 6000
 
-/** @param pitch from one piece's middle to the next, mm @throws RoundwrightError `bad-count`, `too-many-pieces` */
-export function squaresInRows(rows: number, columns: number, pitch: number): Layout {
-  checkGrid(rows, columns, pitch)
-  const pieces = grid(rows, columns).map(([row, column]) => square(row, column, 1, pitch))
+/**
+ * @param pitch from one piece's middle to the next, mm @param rowPitch the same down the blanket; of rectangles another
+ * @throws RoundwrightError `bad-count`, `too-many-pieces`
+ */
+export function squaresInRows(
+  rows: number,
+  columns: number,
+  pitch: number,
+  rowPitch = pitch,
+): Layout {
+  checkGrid(rows, columns, Math.min(pitch, rowPitch))
+  const tall = rowPitch / pitch
+  const pieces = grid(rows, columns).map(([row, column]) =>
+    taller(square(row, column, 1, pitch), tall),
+  )
   return {
     widthMm: columns * pitch,
-    heightMm: rows * pitch,
+    heightMm: rows * rowPitch,
     pieces,
     counts: countsOf(pieces),
     seams: (rows - 1) * columns + rows * (columns - 1),
@@ -252,6 +273,13 @@ function square(row: number, column: number, size: number, pitch: number): Place
     column,
     size,
   }
+}
+
+/** A rectangle in place of a square. */
+function taller(piece: PlacedPiece, factor: number): PlacedPiece {
+  if (factor === 1) return piece
+  const high = ([x, y]: readonly [number, number]) => [x, y * factor] as const
+  return { ...piece, corners: piece.corners.map(high), centre: high(piece.centre) }
 }
 
 function hexagon(x: number, y: number, side: number): [number, number][] {

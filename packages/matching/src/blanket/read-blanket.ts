@@ -3,7 +3,9 @@
 import { RoundwrightError } from "@roundwright/numerics"
 import { believable, lengthAt, readLength } from "../lengths.ts"
 import type { SizedCount } from "./layout.ts"
+import { meetingOf } from "./mixed-blocks.ts"
 import { type NamedSize, sizesNamed } from "./named-sizes.ts"
+import { rectangleIn } from "./piece-told.ts"
 
 export interface WishedSize {
   /** Width and length, mm. */
@@ -19,18 +21,14 @@ export function readBlanketSize(text: string): WishedSize {
     const [width, length] = named[0]!.inches
     return { mm: [width * 25.4, length * 25.4], named }
   }
-  const [a = "", b] = text.split(/\s*(?:x|×|\*|\bby\b)\s*/i)
-  if (b === undefined) {
-    const mm = readLength(a, "the blanket")
-    return { mm: [mm, mm], named: [] }
-  }
-  const second = readLength(b, "the blanket")
-  // The unit stands once: "130 x 170 cm".
-  const unit = /[a-z"″”]+\s*$/i.exec(b)?.[0] ?? ""
-  const first = lengthAt(a)
-    ? readLength(a, "the blanket")
-    : readLength(`${a} ${unit}`, "the blanket")
-  return { mm: [first, second], named: [] }
+  const sides = rectangleIn(text)
+  if (sides)
+    return {
+      mm: [believable(sides[0], "the blanket"), believable(sides[1], "the blanket")],
+      named: [],
+    }
+  const mm = readLength(text, "the blanket")
+  return { mm: [mm, mm], named: [] }
 }
 
 /** How far a larger square may be from a whole number of the smallest: what a join takes up. */
@@ -55,6 +53,10 @@ export function readLarger(text: string, pieceMm: number): SizedCount[] {
         )
       const exact = believable(length.mm, "a larger piece") / pieceMm
       const size = Math.round(exact)
+      const meeting = meetingOf(exact)
+      // 9 in beside 6 in: two of them along three.
+      if (size < 2 || Math.abs(exact - size) > offWhole * size)
+        if (meeting) return { size: meeting.small / meeting.large, count: Number(count[1]) }
       if (size < 2 || Math.abs(exact - size) > offWhole * size)
         throw new RoundwrightError(
           "odd-size",

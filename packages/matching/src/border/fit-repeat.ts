@@ -26,8 +26,7 @@ export function readRepeat(text: string): { readonly of: number; readonly plus: 
   const of = Number(match?.[1])
   const rest = match?.[3] === undefined ? 0 : Number(match[3])
   const less = /^[-−lm]/i.test(match?.[2] ?? "")
-  // "6 less 2" is 6 plus 4, with one repeat fewer.
-  if (match && of > 0 && (!less || rest <= of)) return { of, plus: less ? (of - rest) % of : rest }
+  if (match && of > 0 && (!less || rest < of)) return { of, plus: less && rest > 0 ? -rest : rest }
   throw new RoundwrightError("bad-repeat", `"${text.slice(0, 40)}" is no repeat.`, {
     hint: "Write it such as: 6 + 1, or: multiple of 6 plus 1.",
   })
@@ -39,9 +38,9 @@ export function readRepeat(text: string): { readonly of: number; readonly plus: 
  * @throws RoundwrightError `bad-repeat`, `too-short`
  */
 export function fitRepeat(places: number, of: number, plus = 0, wanted?: number): FittedSide {
-  if (!Number.isInteger(of) || of < 1 || !Number.isInteger(plus) || plus < 0)
+  if (!Number.isInteger(of) || of < 1 || !Number.isInteger(plus) || plus <= -of)
     throw new RoundwrightError("bad-repeat", `A repeat of ${of} plus ${plus} cannot be worked.`, {
-      hint: "Give a whole number above 0, and none or some more.",
+      hint: "Give a whole number above 0, and none or some more or less.",
     })
   if (!Number.isInteger(places) || places < 1)
     throw new RoundwrightError("bad-count", `There cannot be ${places} stitches on a side.`)
@@ -53,7 +52,7 @@ export function fitRepeat(places: number, of: number, plus = 0, wanted?: number)
   if (added > places)
     throw new RoundwrightError(
       "too-short",
-      `A side of ${places} stitches is too short for one repeat of ${of}${plus > 0 ? ` plus ${plus}` : ""}.`,
+      `A side of ${places} stitches is too short for one repeat of ${of}${plusWords(plus)}.`,
       { hint: "Take a smaller repeat, or work a plain round that widens the side first." },
     )
   const changed = evenPlaces(places, many)
@@ -64,7 +63,7 @@ export function fitRepeat(places: number, of: number, plus = 0, wanted?: number)
     added,
     places: changed,
     share: added / places,
-    text: fitText(places, { count, repeats, added, places: changed }, of, plus),
+    text: `${fitText(places, { count, repeats, added, places: changed }, of, plus)}${wanted === undefined ? otherText(places, repeats, added, of, plus) : ""}`,
   }
 }
 
@@ -78,13 +77,26 @@ export function evenPlaces(places: number, many: number): number[] {
   })
 }
 
+/** The next count the other way; of a count that fits both beside it. */
+function otherText(places: number, own: number, added: number, of: number, plus: number): string {
+  if (of === 1) return ""
+  if (added === 0) {
+    const [below, above] = [(own - 1) * of + plus, (own + 1) * of + plus]
+    return ` (beside it ${below > 0 ? `${below} and ` : ""}${above})`
+  }
+  const repeats = own + (added > 0 ? -1 : 1)
+  const count = repeats * of + plus
+  if (repeats < 1) return ""
+  return ` (or ${count}, ${repeats} repeats, ${Math.abs(count - places)} ${count > places ? "more" : "fewer"})`
+}
+
 function fitText(
   places: number,
   { count, repeats, added, places: at }: Pick<FittedSide, "count" | "repeats" | "added" | "places">,
   of: number,
   plus: number,
 ): string {
-  const sum = `${count} = ${of} x ${repeats}${plus > 0 ? ` + ${plus}` : ""}`
+  const sum = `${count} = ${of} x ${repeats}${plusWords(plus)}`
   if (added === 0) return `${sum}: it fits as it is`
   const many = Math.abs(added)
   const what = added > 0 ? "work 2 in 1" : "skip 1"
@@ -95,4 +107,9 @@ function fitText(
         ? `at places ${at.slice(0, -1).join(", ")} and ${at.at(-1)}`
         : `${many} times, about every ${(places / many).toFixed(1)} places`
   return `${sum}, ${many} ${added > 0 ? "more" : "fewer"} than ${places}: ${what} ${where}`
+}
+
+/** " + 1", " - 2", nothing for none. */
+export function plusWords(plus: number): string {
+  return plus === 0 ? "" : plus > 0 ? ` + ${plus}` : ` - ${-plus}`
 }

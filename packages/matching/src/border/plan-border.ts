@@ -11,7 +11,7 @@ import {
   sizeOf,
   type Terms,
 } from "@roundwright/stitches"
-import { evenPlaces, type FittedSide, fitRepeat } from "./fit-repeat.ts"
+import { evenPlaces, type FittedSide, fitRepeat, plusWords } from "./fit-repeat.ts"
 
 export interface BorderSide {
   /** Places between the corners. */
@@ -113,7 +113,7 @@ export function planBorder(gauge: Gauge, request: BorderRequest): BorderPlan {
       total,
       fullness,
       verdict,
-      text: `Rnd ${index + 1}: ${own} ${name} a side, ${corner} in each corner${chains > 0 ? ` with ch ${chains} between` : ""} (${total} ${name}${chains > 0 ? `, ${counts.length} ch-${chains} sps` : ""})${index === 0 && repeat ? fitWords(fitted) : ""}`,
+      text: `Rnd ${index + 1}: ${own} ${name} a side, ${corner} in each corner${chains > 0 ? ` with ch ${chains} between` : ""} (${total} ${name}${chains > 0 ? `, ${counts.length} ch-${chains} sps` : ""}; ${sideWords(counts.map((count) => count + corner))} to a side with its corners)${index === 0 && repeat ? fitWords(fitted) : ""}`,
     }
   })
   const addsMm = kinds.reduce((sum, kind) => sum + 2 * size(kind).heightMm, 0)
@@ -146,7 +146,7 @@ function fitBefore(
     added === 0
       ? "it comes out as it is"
       : `in round 1 ${added > 0 ? "work 2 in 1" : "skip 1"} ${many === 1 ? `at place ${places[0]}` : `${many} times, about every ${(between / many).toFixed(1)} places`}`
-  const sum = `${there.count} = ${of} x ${repeats}${plus > 0 ? ` + ${plus}` : ""} in the last round`
+  const sum = `${there.count} = ${of} x ${repeats}${plusWords(plus)} in the last round`
   return { ...own, count, repeats, added, places, share: added / between, text: `${sum}: ${how}` }
 }
 

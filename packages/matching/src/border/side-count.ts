@@ -31,7 +31,7 @@ export function sideByLength(edgeMm: number, gauge: Gauge, basic: BasicStitch): 
   return {
     between,
     withCorners: between + 2,
-    text: `${between} a side between the corners, by its length`,
+    text: `${between} a side between the corners, by its length (${Math.round(edgeMm / widthMm)} along the whole edge, half of one in either corner)`,
   }
 }
 
@@ -59,7 +59,10 @@ export function sideByPieces({ pieces, stitches, perJoin = 1 }: JoinedSide): Sid
   return {
     between,
     withCorners: between + 2,
-    text: `${between + 2} a side: ${pieces * stitches} in the pieces${joins > 0 ? `, ${joins * perJoin} in the joins` : ""}, 1 in each corner`,
+    text:
+      joins === 0
+        ? `${between} a side between the corners`
+        : `${between + 2} a side: ${pieces * stitches} in the pieces, ${joins * perJoin} in the joins, 1 in each corner`,
   }
 }
 

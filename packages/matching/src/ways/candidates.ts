@@ -44,7 +44,8 @@ const pairs = [
 export const wholeWork = 6.5
 
 /** More rounds than these make another piece of it. */
-const mostAdded = 3
+const mostAdded = 8
+const mostLeftOut = 8
 
 /** Changed pieces, without those that only another hook or the pins make. */
 export function candidatesOf(
@@ -106,6 +107,8 @@ export function candidatesOf(
     let grown: Motif | null = motif
     for (let many = 1; many <= most && grown; many += 1) {
       grown = withRound(grown, basic, gauge)
+      // Of several rounds the number that is nearest, and one fewer.
+      if (many < most - 1) continue
       add({
         kind: "round-added",
         change: `Add ${many === 1 ? "a round" : `${many} rounds`} of ${name(basic)}`,
@@ -130,25 +133,23 @@ export function candidatesOf(
       from: last + 1,
     })
   }
-  const heights = main === null ? height("dc") : height(main)
-  if (last > 0)
+  for (let many = 1; many <= Math.min(mostLeftOut, last); many += 1) {
+    const out = motif.rounds.slice(last + 1 - many)
+    const numbers = out.map(({ number }) => number)
+    const left =
+      many === 1
+        ? applyToMotif(motif, last, { kind: "drop-round" })
+        : { ...motif, rounds: motif.rounds.slice(0, last + 1 - many) }
     add({
       kind: "round-left-out",
-      change: `Leave round ${lastNumber} out`,
-      motif: applyToMotif(motif, last, { kind: "drop-round" }),
-      estimateMm: acrossMm - 2 * heights,
-      work: 0.5,
-      from: last,
+      change: `Leave ${roundsWords(numbers)} out`,
+      motif: left,
+      estimateMm:
+        acrossMm - 2 * out.reduce((sum, round) => sum + height(mainStitch(round) ?? "dc"), 0),
+      work: 0.5 * many,
+      from: last + 1 - many,
     })
-  if (last > 1)
-    add({
-      kind: "round-left-out",
-      change: `Leave rounds ${motif.rounds[last - 1]!.number} and ${lastNumber} out`,
-      motif: { ...motif, rounds: motif.rounds.slice(0, -2) },
-      estimateMm: acrossMm - 4 * heights,
-      work: 1,
-      from: last - 1,
-    })
+  }
   found.push(...starts(motif, gauge, acrossMm, name))
   return found
 }
@@ -193,4 +194,11 @@ function starts(
         })
     }
   return found
+}
+
+/** "round 6", "rounds 5 and 6", "rounds 4 to 6". */
+function roundsWords(numbers: readonly number[]): string {
+  const [first, last] = [numbers[0]!, numbers.at(-1)!]
+  if (numbers.length === 1) return `round ${first}`
+  return `rounds ${first} ${numbers.length === 2 ? "and" : "to"} ${last}`
 }

@@ -2,7 +2,7 @@
 // set beside the one wished for: the other country's terms, another yarn with its own hook, a round too many or too few, the
 // side taken for the diagonal.
 
-import { formatLength, formatPercent } from "@roundwright/assessment"
+import { formatPercent } from "@roundwright/assessment"
 import { readPattern } from "@roundwright/instructions"
 import { unlessRefused } from "@roundwright/numerics"
 import {
@@ -12,9 +12,10 @@ import {
   type YarnWeight,
   yarnWeights,
 } from "@roundwright/stitches"
+import { type LengthUnit, lengthWords } from "../lengths.ts"
 import { withRound } from "./added-round.ts"
 import { mainStitch } from "./last-round.ts"
-import type { PieceNow } from "./piece.ts"
+import { type PieceNow, sizesOfPiece } from "./piece.ts"
 import type { TestedCause } from "./result.ts"
 import { type Along, alongOf, type Sized, sizesOf } from "./sizes.ts"
 
@@ -30,7 +31,12 @@ interface Hypothesis {
 }
 
 /** All that was tested, those that fit first, the nearest first among them. */
-export function testCauses(piece: PieceNow, targetMm: number, along: Along): TestedCause[] {
+export function testCauses(
+  piece: PieceNow,
+  targetMm: number,
+  along: Along,
+  unit: LengthUnit = "cm",
+): TestedCause[] {
   const now = alongOf(piece.now, along)
   const wanted = targetMm / now
   return [
@@ -47,7 +53,7 @@ export function testCauses(piece: PieceNow, targetMm: number, along: Along): Tes
         wouldBe,
         off,
         fits: off <= within,
-        text: `${words}: it would be ${formatLength(wouldBe)}, ${formatPercent(off)} from ${formatLength(targetMm)}.`,
+        text: `${words}: it would be ${lengthWords(wouldBe, unit)}, ${formatPercent(off)} from ${lengthWords(targetMm, unit)}.`,
       }
     })
     .sort((a, b) => Number(b.fits) - Number(a.fits) || rank(a) - rank(b))
@@ -78,7 +84,8 @@ function diagonals({ corners, sideMm, acrossMm, diagonalMm }: Sized, along: Alon
   ]
 }
 
-function rounds({ motif, gauge, now }: PieceNow, along: Along): Hypothesis[] {
+function rounds(piece: PieceNow, along: Along): Hypothesis[] {
+  const { motif, gauge, now } = piece
   const size = (sized: Sized) => alongOf(sized, along) / alongOf(now, along)
   const last = motif.rounds.at(-1)!
   const main = mainStitch(last) ?? "dc"
@@ -87,7 +94,7 @@ function rounds({ motif, gauge, now }: PieceNow, along: Along): Hypothesis[] {
     const ratio =
       motif_ &&
       unlessRefused(
-        () => size(sizesOf(motif_, gauge)),
+        () => size(sizesOfPiece(piece, motif_)),
         () => null,
       )
     if (ratio) found.push({ cause, ratio, within: near.round, words })
@@ -103,14 +110,21 @@ function rounds({ motif, gauge, now }: PieceNow, along: Along): Hypothesis[] {
 }
 
 /** The other country's terms, either way round: what was worked, or what was meant. */
-function terms({ text, check, gauge, now, motif }: PieceNow, along: Along): Hypothesis[] {
+function terms(piece: PieceNow, along: Along): Hypothesis[] {
+  const { text, check, gauge } = piece
+  const { motif } = check.reading
   const own = check.reading.terms
   const other = own === "US" ? "UK" : "US"
   const reading = readPattern(text, { terms: other })
   const faulty = reading.problems.some(({ severity }) => severity === "error")
   if (faulty || reading.motif.rounds.length !== motif.rounds.length) return []
   const ratio = unlessRefused(
-    () => alongOf(sizesOf(reading.motif, gauge), along) / alongOf(now, along),
+    () => {
+      // Of a large plain piece the middle stands for it all.
+      if (piece.byRule)
+        return alongOf(sizesOf(reading.motif, gauge), along) / alongOf(sizesOf(motif, gauge), along)
+      return alongOf(sizesOfPiece(piece, reading.motif), along) / alongOf(piece.now, along)
+    },
     () => null,
   )
   if (!ratio || Math.abs(Math.log(ratio)) < 0.1) return []

@@ -71,3 +71,31 @@ function sizesBetween(from: number, to: number): number {
 export function numberWord(value: number): string {
   return ["no", "one", "two", "three", "four", "five", "six"][value] ?? String(value)
 }
+
+/**
+ * Another hook in hand than the one that was meant: how much of the size that makes, at most as the hook itself.
+ * @param wanted size meant over size now; null where no such hook is told
+ */
+export function meantHook(
+  { meantHookMm }: { readonly meantHookMm?: number },
+  hookMm: number | undefined,
+  wanted: number,
+): { readonly explains: boolean; readonly text: string } | null {
+  if (meantHookMm === undefined || hookMm === undefined) return null
+  const hooks = hookMm / meantHookMm
+  const share = Math.log(hooks) / Math.log(1 / wanted)
+  const rest = 1 / wanted / hooks
+  const sizes = `The hooks stand as ${hooks.toFixed(2)} (${hookMm} mm over ${meantHookMm} mm), the sizes as ${(1 / wanted).toFixed(2)}`
+  if (!(share > 0))
+    return { explains: false, text: `${sizes}: the other way, so it is not the hook.` }
+  if (share >= 0.85) return { explains: true, text: `${sizes}: it is the hook.` }
+  if (share >= 0.5)
+    return {
+      explains: true,
+      text: `${sizes}: it is the hook for the greater part, at most; the rest, ${rest.toFixed(2)}, is the hand, the yarn or the count.`,
+    }
+  return {
+    explains: false,
+    text: `${sizes}: the hook makes the lesser part of it; the rest, ${rest.toFixed(2)}, is something else.`,
+  }
+}

@@ -22,7 +22,7 @@ export function compareHooks(firstMm: number, secondMm: number): HooksCompared {
     sizeRatio: [least, most],
     text:
       hookRatio === 1
-        ? "The hooks are the same: what differs is something else."
+        ? "The hooks are marked the same. If they are two, measure both shafts: makes differ by a few tenths of a millimetre and in the throat. If it is one, what differs is something else: yarn, hand or count."
         : `The hook can be the cause: ${secondMm} mm over ${firstMm} mm is ${hookRatio.toFixed(2)}, and pieces come out ${share(least)} to ${share(most)} ${way} with the second, in every round alike. Make the odd ones again with the hook of the others, or work their next rounds with it where more are to come; a round more or fewer only where the gap is a round wide.`,
   }
 }

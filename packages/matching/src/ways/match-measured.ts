@@ -1,9 +1,9 @@
 // A piece matched to another that was measured round by round: where they part decides whether it is the hook at all.
 
-import { formatLength } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
 import { comparePieces } from "../compare/compare.ts"
 import type { Comparison } from "../compare/result.ts"
+import { lengthWords } from "../lengths.ts"
 import { type MeasuredPiece, withComputedSizes } from "../measured/read-measured.ts"
 import { matchPiece } from "./match.ts"
 import type { PieceNow } from "./piece.ts"
@@ -48,7 +48,7 @@ export function matchMeasured(
     sameAllThrough || matched.cause !== null
       ? ""
       : "Not the hook: it would be off in every round alike. "
-  const now = `${formatLength(alongOf(piece.now, along))} now, ${formatLength(last.sizeMm)} wished for.`
+  const now = `${lengthWords(alongOf(piece.now, along))} now, ${lengthWords(last.sizeMm)} wished for.`
   return {
     ...matched,
     cause,

@@ -1,6 +1,7 @@
 // What a match says: how far off, what cures the piece as it stands, what to do if it is made anew, or that it is not the hook.
 
-import { formatLength, formatPercent } from "@roundwright/assessment"
+import { formatPercent } from "@roundwright/assessment"
+import { lengthWords } from "../lengths.ts"
 import { alreadyThere } from "./already-there.ts"
 import type { KnownFacts, MatchResult } from "./result.ts"
 
@@ -12,13 +13,14 @@ export function answerOf(
 ): string {
   const { target, ways, cause, factor, perSideMm, hookAdvice } = result
   const off = `${formatPercent(Math.abs(factor - 1))} ${factor > 1 ? "more" : "less"}`
-  const now = `it measures ${formatLength(size)} now, and ${formatLength(target.mm)} is wished for`
+  const tell = (mm: number) => lengthWords(mm, target.unit)
+  const now = `it measures ${tell(size)} now, and ${tell(target.mm)} is wished for`
   if (Math.abs(factor - 1) <= alreadyThere) {
     const leave = `Leave it: ${now}, which joining takes up.`
     if (fabric === undefined || !hookAdvice) return leave
     return `${leave} But if you must work ${fabric === "tight" ? "tightly" : "loosely"} to reach it, take the hook ${hookAdvice.text}, and work as your hand goes; counts stay.`
   }
-  const missing = `${off}, a factor of ${factor.toFixed(2)}, ${formatLength(Math.abs(perSideMm))} on each side`
+  const missing = `${off}, a factor of ${factor.toFixed(2)}, ${tell(Math.abs(perSideMm))} on each side`
   const cures = ways.filter(({ kind }) => kind !== "hook" && kind !== "start")
   const [best, second] = cures
   const cure = best

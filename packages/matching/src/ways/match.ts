@@ -1,6 +1,6 @@
 // Matching a piece to a size: what it measures now, what brings it to the size, ranked, and whether a hook can be to blame.
 
-import { formatLength, formatPercent, inTerms, verdictWord } from "@roundwright/assessment"
+import { formatPercent, inTerms, verdictWord } from "@roundwright/assessment"
 import { writeRounds } from "@roundwright/instructions"
 import { type Motif, stitchesAndChains } from "@roundwright/motif"
 import { unlessRefused } from "@roundwright/numerics"
@@ -11,17 +11,18 @@ import {
   hooks,
   nearestHook,
 } from "@roundwright/stitches"
+import { type LengthUnit, lengthWords } from "../lengths.ts"
 import { alreadyThere } from "./already-there.ts"
 import { blockingLimit, blockingText } from "./blocking.ts"
 import { type Candidate, candidatesOf, wholeWork } from "./candidates.ts"
 import { testCauses } from "./causes.ts"
-import { type HookAdvice, hookAdvice } from "./hook-advice.ts"
+import { type HookAdvice, hookAdvice, meantHook } from "./hook-advice.ts"
 import { factsBeside } from "./match-facts.ts"
 import { answerOf } from "./match-words.ts"
-import { alongMeant, type PieceNow } from "./piece.ts"
-import { byRank, isOneOfFew, isWorthNaming } from "./rank.ts"
-import type { Cause, KnownFacts, MatchResult, Way, WayKind } from "./result.ts"
-import { type Along, alongOf, type Sized, scaledSizes, sizesOf } from "./sizes.ts"
+import { alongMeant, type PieceNow, sizesOfPiece } from "./piece.ts"
+import { byRank, furthestTold, isOneOfFew, isWorthNaming } from "./rank.ts"
+import type { Cause, KnownFacts, MatchResult, TestedCause, Way, WayKind } from "./result.ts"
+import { type Along, alongOf, type Sized, scaledSizes } from "./sizes.ts"
 import type { Target } from "./target.ts"
 import { type OwnHookLaw, ownHookLaw } from "./tried-hooks.ts"
 
@@ -30,10 +31,22 @@ import { type OwnHookLaw, ownHookLaw } from "./tried-hooks.ts"
  * (common practice: two sizes either way; no source).
  */
 const furthestHook = 1.4
-/** Nodes laid out in all: a second or two, of lace a few; what is left out are the changes that a rule of thumb puts furthest off. */
-const mostNodes = 5_000
+/** Nodes laid out in all: about a second; what is left out are the changes that a rule of thumb puts furthest off. */
+const mostNodes = 4_000
 const mostWays = 8
-const mostMeasured = 14
+/** Of each kind so many are laid out, those nearest by a rule of thumb: about as many as are told. */
+const mostMeasured: Readonly<Partial<Record<WayKind, number>>> = {
+  "last-round": 4,
+  "round-added": 4,
+  "round-left-out": 2,
+  start: 2,
+}
+/** The rule of thumb is off by no more than this share of the size. */
+const ruleOff = 0.06
+/** Added rounds written out; those that follow grow in the same manner. */
+const mostWritten = 3
+/** A piece so near its size is left as it is, and nothing is laid out. */
+const justThere = 0.005
 
 /** @param facts what is known beside the sizes */
 export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = {}): MatchResult {
@@ -49,27 +62,32 @@ export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = 
     ...blockedWays(piece, wanted, target.mm),
   ]
   const all = [...others, ...measured, ...hook.ways]
-  const ranked = all
-    .map((one) => ({ ...one, off: one.sizeMm / target.mm - 1 }))
-    .filter((one) => isWorthNaming(one, wanted - 1))
+  const withOff = all.map((one) => ({ ...one, off: one.sizeMm / target.mm - 1 }))
+  const worth = withOff.filter((one) => isWorthNaming(one, wanted - 1))
+  // Where none meets the size the nearest is told, with how far it stays off.
+  const near = nearestOf(withOff, wanted - 1)
+  const ranked = (worth.length > 0 ? worth : near)
     .sort(byRank)
     .filter(isOneOfFew())
     .slice(0, mostWays)
-  const ways = ranked.map((one) => published(one, piece, along))
+  const ways = ranked.map((one) => published(one, piece, along, target.unit))
   const own = ownLaw(gauge.input.hookMm, size, facts, target.mm)
-  // Her own trials go before any published law.
-  const blame =
-    own === null
+  // Her own trials go before any published law, and what she knows of yarn, pattern and fabric before both.
+  const stated = blameOf(wanted, Number.POSITIVE_INFINITY, facts)
+  const meant = meantHook(facts, gauge.input.hookMm, wanted)
+  const blame = meant?.explains
+    ? null
+    : own === null || stated !== null
       ? blameOf(wanted, hook.reach, facts)
       : own.wantedMm === null && Math.abs(wanted - 1) > alreadyThere
         ? "to be tested"
         : null
   const tested = blame === "to be tested"
-  const causes = tested ? testCauses(piece, target.mm, along) : []
+  const causes = tested ? fewCauses(testCauses(piece, target.mm, along, target.unit)) : []
   const cause: Cause | null = tested ? (causes[0]?.fits ? causes[0].cause : "unknown") : blame
   const { sideMm, acrossMm, diagonalMm, verdict, bowMm, stitchesPerSide } = now
   const result = {
-    target: { mm: target.mm, along },
+    target: { mm: target.mm, along, unit: target.unit ?? ("cm" as const) },
     now: { sideMm, acrossMm, diagonalMm, verdict, bowMm, stitchesPerSide },
     ways,
     cause,
@@ -87,8 +105,26 @@ export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = 
   }
   return {
     ...result,
-    text: withTrials(answerOf(result, size, facts, piece.standIn !== undefined), own),
+    text: `${meant ? `${meant.text} ` : ""}${withTrials(answerOf(result, size, facts, piece.standIn !== undefined), own, cause)}`,
   }
+}
+
+/** Causes this far from the size explain nothing and are not told; a few are, to show what was tested. */
+const farCause = 0.3
+const mostCauses = 6
+
+function fewCauses(causes: readonly TestedCause[]): TestedCause[] {
+  const near = causes.filter(({ off }) => off <= farCause)
+  return (near.length > 0 ? near : causes).slice(0, mostCauses)
+}
+
+/** The way that takes most off what is missing, where it takes off half at least. */
+function nearestOf<One extends { readonly off: number }>(
+  ways: readonly One[],
+  missing: number,
+): One[] {
+  const [best] = [...ways].sort((a, b) => Math.abs(a.off) - Math.abs(b.off))
+  return best && Math.abs(best.off) <= Math.abs(missing) / 2 ? [best] : []
 }
 
 /** The law of the maker's own trials, the piece itself among them where its hook is known. */
@@ -103,8 +139,11 @@ function ownLaw(
   return ownHookLaw([...own, ...tried], targetMm)
 }
 
-function withTrials(text: string, own: OwnHookLaw | null): string {
-  return own ? `${text} ${own.text}` : text
+function withTrials(text: string, own: OwnHookLaw | null, cause: Cause | null): string {
+  if (own === null) return text
+  return cause !== null && own.wantedMm !== null
+    ? `${text} ${own.text} That would cure the size and not the cause.`
+    : `${text} ${own.text}`
 }
 
 /** What is to blame: null for the hook or the hand. */
@@ -114,6 +153,7 @@ function blameOf(
   { changed, fabric }: KnownFacts,
 ): Cause | "to be tested" | null {
   if (Math.abs(wanted - 1) <= alreadyThere) return null
+  if (changed === "hook") return null
   if (changed === "yarn") return "yarn"
   if (changed === "pattern") return "the pattern"
   if (Math.abs(Math.log(wanted)) > reach) return "to be tested"
@@ -140,31 +180,32 @@ interface Unranked {
   readonly from: number
 }
 
-/** Changed pieces laid out, those first whose rule of thumb comes nearest. */
+/** Changed pieces laid out, those first whose rule of thumb comes nearest; none that will not be told. */
 function measuredWays(piece: PieceNow, targetMm: number, along: Along): Unranked[] {
   const { motif, gauge, now, check } = piece
-  const size = alongOf(now, along)
-  const acrossWanted = (targetMm / size) * now.acrossMm
-  const candidates = candidatesOf(
-    motif,
-    gauge,
-    now.acrossMm,
-    acrossWanted - now.acrossMm,
-    check.reading.terms,
-  )
-    .map((one) => ({ one, off: Math.abs(one.estimateMm - acrossWanted) }))
+  const wanted = targetMm / alongOf(now, along)
+  if (Math.abs(wanted - 1) <= justThere) return []
+  const acrossWanted = wanted * now.acrossMm
+  const missing = acrossWanted - now.acrossMm
+  const candidates = candidatesOf(motif, gauge, now.acrossMm, missing, check.reading.terms)
+    .map((one) => ({ one, off: Math.abs(one.estimateMm / acrossWanted - 1) }))
+    .filter(({ off }) => off <= furthestTold(wanted - 1) + ruleOff)
     .sort((a, b) => a.off - b.off)
-    .map(({ one }) => one)
   const measured: Unranked[] = []
+  const many = new Map<WayKind, number>()
   let nodes = 0
-  for (const one of candidates) {
+  for (const { one } of candidates) {
+    const before = many.get(one.kind) ?? 0
+    if (before >= mostMeasured[one.kind]!) continue
     nodes += stitchesAndChains(one.motif)
-    if (measured.length >= mostMeasured || (nodes > mostNodes && measured.length > 3)) break
+    if (nodes > mostNodes && measured.length > 3) break
     const sized = unlessRefused(
-      () => sizesOf(one.motif, gauge),
+      () => sizesOfPiece(piece, one.motif),
       () => null,
     )
-    if (sized) measured.push(unranked(one, sized, now, along))
+    if (!sized) continue
+    many.set(one.kind, before + 1)
+    measured.push(unranked(one, sized, now, along))
   }
   return measured
 }
@@ -263,19 +304,24 @@ function unknownHook(
   ]
 }
 
-function published(one: Unranked & { off: number }, piece: PieceNow, along: Along): Way {
+function published(
+  one: Unranked & { off: number },
+  piece: PieceNow,
+  along: Along,
+  unit?: LengthUnit,
+): Way {
   const { sized, kind, change, sizeMm, yarn, off } = one
   const { verdict, bowMm, stitchesPerSide } = sized
   const yarnChange = yarn - 1
   const facts = [
-    `${formatLength(sizeMm)} ${along === "side" ? "along the side" : along === "diagonal" ? "corner to corner" : "across"}`,
+    `${lengthWords(sizeMm, unit)} ${along === "side" ? "along the side" : along === "diagonal" ? "corner to corner" : "across"}`,
     Math.abs(off) < 0.005
       ? "just the size"
       : `${formatPercent(Math.abs(off))} too ${off > 0 ? "large" : "small"}`,
     verdictWord(verdict),
     ...(bowMm === null || Math.abs(bowMm) < 0.02 * (sized.sideMm ?? 0)
       ? []
-      : [`sides bow ${bowMm > 0 ? "out" : "in"} by ${formatLength(Math.abs(bowMm))}`]),
+      : [`sides bow ${bowMm > 0 ? "out" : "in"} by ${lengthWords(Math.abs(bowMm), unit)}`]),
     ...(stitchesPerSide === null ? [] : [`${stitchesPerSide} stitches a side`]),
     ...(Math.abs(yarnChange) < 0.01
       ? []
@@ -299,7 +345,12 @@ function published(one: Unranked & { off: number }, piece: PieceNow, along: Alon
 function roundsOf(motif: Motif, from: number, { check }: PieceNow): string[] {
   if (from >= motif.rounds.length) return []
   return unlessRefused(
-    () => [...writeRounds(motif, from, check.reading.terms)],
+    () => {
+      const written = [...writeRounds(motif, from, check.reading.terms)]
+      if (written.length <= mostWritten) return written
+      const rest = written.length - mostWritten
+      return [...written.slice(0, mostWritten), `... and ${rest} more in the same manner.`]
+    },
     () => [],
   )
 }

@@ -1,12 +1,11 @@
 // The piece to be matched: read, brought to the size it has now, and measured.
 
 import { type Check, examinePattern } from "@roundwright/assessment"
-import { writePattern } from "@roundwright/instructions"
 import type { Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type Gauge, gaugeFrom, scaledSwatch } from "@roundwright/stitches"
-import { type Along, alongOf, type Sized, sizesOf } from "./sizes.ts"
-import { likelyRounds, type StandInShape, standIn } from "./stand-in.ts"
+import { sizedByRule } from "./by-rule.ts"
+import { type Along, alongOf, type Sized, scaledSizes, sizesOf } from "./sizes.ts"
 import type { Target } from "./target.ts"
 
 export interface PieceNow {
@@ -17,6 +16,10 @@ export interface PieceNow {
   readonly now: Sized
   /** Set where a plain piece stands in for one whose pattern is not told. */
   readonly standIn?: string
+  /** Whether the number of its rounds is known: from a pattern, or told. */
+  readonly roundsTold?: boolean
+  /** A large plain piece, of which the middle alone was read and laid out. */
+  readonly byRule?: boolean
 }
 
 /**
@@ -50,26 +53,25 @@ export function readPieceNow(
       hint: "Measure it and say so (--now '14 cm'), or put Yarn: and Hook:, Gauge: or Size: at the head of the pattern.",
     })
   if (!now) return { text, check, motif, gauge, now: sizesOf(motif, gauge) }
-  // Twice: a piece drawn larger lies a little otherwise under its own weight.
-  let scaled = gauge
-  for (let pass = 0; pass < 2; pass += 1)
-    scaled = scaledGauge(scaled, now.mm / alongOf(sizesOf(motif, scaled), now.along))
-  return { text, check, motif, gauge: scaled, now: sizesOf(motif, scaled) }
+  // Laid out again: a piece drawn larger lies a little otherwise; the rest, well below a per cent, is in proportion.
+  const scaled = scaledGauge(gauge, now.mm / alongOf(sizesOf(motif, gauge), now.along))
+  const sized = sizesOf(motif, scaled)
+  const rest = now.mm / alongOf(sized, now.along)
+  return { text, check, motif, gauge: scaledGauge(scaled, rest), now: scaledSizes(sized, rest) }
 }
 
-/**
- * A plain piece in place of a pattern, where sizes alone are told.
- * @param rounds how many it has; as many as its size asks for where absent
- */
-export function standInNow(
-  now: Target,
-  { rounds, shape = "square" }: { readonly rounds?: number; readonly shape?: StandInShape },
-  another?: (check: Check) => Gauge | null,
-): PieceNow {
-  const motif = standIn(rounds ?? likelyRounds(now.mm), shape)
-  const piece = readPieceNow(writePattern(motif, "US"), now, another)
-  const note = `No pattern is given: a plain ${shape} of ${motif.rounds.length} rounds of dc stands in for the piece.`
-  return { ...piece, standIn: note }
+/** Changed pieces that were laid out, by their rounds. */
+const laidOut = new WeakMap<PieceNow, Map<string, Sized>>()
+
+/** Sizes of the piece changed, laid out once. @throws RoundwrightError what `layOut` throws */
+export function sizesOfPiece(piece: PieceNow, motif: Motif): Sized {
+  if (piece.byRule) return sizedByRule(motif, piece.gauge, piece.motif, piece.now)
+  const known = laidOut.get(piece) ?? new Map<string, Sized>()
+  laidOut.set(piece, known)
+  const key = JSON.stringify(motif)
+  const sized = known.get(key) ?? sizesOf(motif, piece.gauge)
+  known.set(key, sized)
+  return sized
 }
 
 /** Everything drawn larger or smaller; proportions stay. */

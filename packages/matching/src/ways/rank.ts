@@ -63,5 +63,10 @@ const furthestOff = 0.08
 /** @param missing the share that is missing now */
 export function isWorthNaming({ kind, off }: Ranked, missing: number): boolean {
   if (kind === "leave" || kind === "blocked") return true
-  return Math.abs(off) <= Math.min(furthestOff, Math.max(0.01, (1 - leastGain) * Math.abs(missing)))
+  return Math.abs(off) <= furthestTold(missing)
+}
+
+/** How far off a way may end, as a share. */
+export function furthestTold(missing: number): number {
+  return Math.min(furthestOff, Math.max(0.01, (1 - leastGain) * Math.abs(missing)))
 }

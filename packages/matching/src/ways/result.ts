@@ -1,6 +1,7 @@
 // The published result of matching a piece to a size: stable keys, for other programs (`match --json`).
 
 import type { Verdict } from "@roundwright/flatness"
+import type { LengthUnit } from "../lengths.ts"
 import type { HookAdvice } from "./hook-advice.ts"
 import type { TriedHook } from "./tried-hooks.ts"
 
@@ -46,7 +47,9 @@ export type Cause =
 /** What a maker knows beside the sizes. */
 export interface KnownFacts {
   /** What differs between this piece and those it is to match: another yarn on the same hook, another pattern or way of working, nothing. */
-  readonly changed?: "yarn" | "pattern" | "nothing"
+  readonly changed?: "yarn" | "pattern" | "hook" | "nothing"
+  /** The hook that was meant, mm, where another was in hand. */
+  readonly meantHookMm?: number
   /** How the fabric comes out, or how one has to work to reach the size. */
   readonly fabric?: "tight" | "loose"
   /** Sizes that other hooks gave, measured alike. */
@@ -64,7 +67,12 @@ export interface TestedCause {
 }
 
 export interface MatchResult {
-  readonly target: { readonly mm: number; readonly along: "side" | "across" | "diagonal" }
+  readonly target: {
+    readonly mm: number
+    readonly along: "side" | "across" | "diagonal"
+    /** What lengths are told in. */
+    readonly unit: LengthUnit
+  }
   readonly now: {
     readonly sideMm: number | null
     readonly acrossMm: number

@@ -4,18 +4,15 @@
 import { buildDisc, buildPolygon, type Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 
-export const standInShapes = ["square", "hexagon", "circle"] as const
+export const standInShapes = ["square", "hexagon", "circle", "granny"] as const
 export type StandInShape = (typeof standInShapes)[number]
 
-const mostRounds = 40
+/** A blanket of one granny has seldom more. */
+const mostRounds = 150
 
 /** A pattern of that many rounds that lies flat. @throws RoundwrightError `bad-count` */
-export function standIn(rounds: number, shape: StandInShape = "square"): Motif {
-  if (!Number.isInteger(rounds) || rounds < 1 || rounds > mostRounds)
-    throw new RoundwrightError("bad-count", `A piece of ${rounds} rounds cannot stand in.`, {
-      hint: `Give 1 to ${mostRounds} rounds.`,
-      numbers: { rounds },
-    })
+export function standIn(rounds: number, shape: Exclude<StandInShape, "granny"> = "square"): Motif {
+  checkRounds(rounds)
   if (shape === "circle")
     return buildDisc(
       { basic: "dc" },
@@ -33,4 +30,30 @@ const usualRoundMm = 14
 /** How many rounds a plain piece of that size may have, where it is not told: in worsted and 5 mm. */
 export function likelyRounds(acrossMm: number): number {
   return Math.min(mostRounds, Math.max(2, Math.round(acrossMm / (2 * usualRoundMm))))
+}
+
+/** The granny square of the trade, 3 dc to a group, a chain between groups and two in the corners. */
+export function grannyText(rounds: number): string {
+  checkRounds(rounds)
+  const lines = [
+    "Terms: US",
+    "",
+    "Rnd 1: ch 3 (counts as dc), 2 dc in magic ring, *ch 2, 3 dc in ring; rep from * 2 more times, ch 2; join.",
+  ]
+  for (let round = 2; round <= rounds; round += 1) {
+    const side = round === 2 ? "" : ` (ch 1, 3 dc in next ch-1 sp) ${round - 2} times,`
+    lines.push(
+      `Rnd ${round}: join in any ch-2 sp, *(3 dc, ch 2, 3 dc) in ch-2 sp,${side} ch 1; rep from * around; join.`,
+    )
+  }
+  return `${lines.join("\n")}\n`
+}
+
+/** @throws RoundwrightError `bad-count` */
+export function checkRounds(rounds: number): void {
+  if (!Number.isInteger(rounds) || rounds < 1 || rounds > mostRounds)
+    throw new RoundwrightError("bad-count", `A piece of ${rounds} rounds cannot stand in.`, {
+      hint: `Give 1 to ${mostRounds} rounds.`,
+      numbers: { rounds },
+    })
 }

@@ -1,7 +1,7 @@
 // The size wished for, in a maker's words: "15.2 cm", "side 6 in", "21 cm corner to corner".
 
 import { RoundwrightError } from "@roundwright/numerics"
-import { believable, lengthAt } from "../lengths.ts"
+import { believable, type LengthUnit, lengthAt, unitIn } from "../lengths.ts"
 import { type Along, readAlong } from "./sizes.ts"
 
 export interface Target {
@@ -9,6 +9,8 @@ export interface Target {
   readonly along: Along
   /** Whether the words said along what. */
   readonly said: boolean
+  /** What lengths are told in; cm where absent. */
+  readonly unit?: LengthUnit
 }
 
 /** @throws RoundwrightError `no-size` */
@@ -18,7 +20,12 @@ export function readTarget(text: string, option = "the size to match"): Target {
     if (at > 0 && !/[\s:(=]/.test(text[at - 1]!)) continue
     const found = lengthAt(text.slice(at))
     if (found)
-      return { mm: believable(found.mm, option), along: along ?? "across", said: along !== null }
+      return {
+        mm: believable(found.mm, option),
+        along: along ?? "across",
+        said: along !== null,
+        unit: unitIn(text.slice(at)),
+      }
   }
   throw new RoundwrightError("no-size", `"${text.slice(0, 40)}" tells no length for ${option}.`, {
     hint: "Write it such as '15.2 cm', 'side 6 in' or 'diagonal 21 cm', or name a file with sizes round by round.",

@@ -1,6 +1,7 @@
 // What is still to do from what was done: parts of a project weighed, the rest told in step; pieces of what is left; balls.
 
 import { RoundwrightError, requirePositive } from "@roundwright/numerics"
+import { amountFigure } from "./amounts.ts"
 
 export interface ShareAsked {
   /** Parts done, of how many (null: as many as the yarn gives). */
@@ -13,6 +14,10 @@ export interface ShareAsked {
   readonly step?: number
   /** Parts one ball makes, at least and at most. */
   readonly perBall?: readonly [number, number]
+  /** A ball, in the same unit: whole parts a ball and balls in all are told. */
+  readonly ball?: number
+  /** Everything there was before the first part, in place of what is left. */
+  readonly all?: number
   /** Whether the parts are laid in rows, so that rectangles are told. */
   readonly laidOut?: boolean
 }
@@ -35,7 +40,8 @@ export interface ShareTold {
 
 /** @throws RoundwrightError `not-positive`, `nothing-told`, `no-yarn-left` */
 export function shareOut(asked: ShareAsked, unit: string): ShareTold {
-  const { done, of, used, left, perBall, step = 1 } = asked
+  const { done, of, used, ball, all, step = 1 } = asked
+  const left = asked.left ?? (all !== undefined && used !== undefined ? all - used : undefined)
   requirePositive(done, "What is done")
   if (of !== null && of < done)
     throw new RoundwrightError("bad-count", `${done} of ${of} cannot be done.`, {
@@ -51,6 +57,10 @@ export function shareOut(asked: ShareAsked, unit: string): ShareTold {
   const slack = toDo === null ? 0 : (step * toDo) / done
   const makes = perPart === null || left === undefined ? null : Math.floor(left / perPart + 1e-9)
   const short = needed === null || left === undefined ? null : needed - left
+  if (ball !== undefined) requirePositive(ball, "A ball")
+  const wholePerBall =
+    ball === undefined || perPart === null ? null : Math.floor(ball / perPart + 1e-9)
+  const perBall = asked.perBall ?? rangePerBall(wholePerBall, ball, perPart)
   const balls = (parts: number): [number, number] | null =>
     perBall ? [Math.ceil(parts / perBall[1] - 1e-9), Math.ceil(parts / perBall[0] - 1e-9)] : null
   const told = {
@@ -64,17 +74,33 @@ export function shareOut(asked: ShareAsked, unit: string): ShareTold {
     ballsLeft: toDo === null ? null : balls(toDo),
     ballsAll: of === null ? null : balls(of),
   }
-  return { ...told, text: shareText(told, asked, unit) }
+  return { ...told, text: shareText({ ...told, wholePerBall }, { ...asked, left }, unit) }
+}
+
+/** Whole parts a ball, to all of it used with the ends joined in mid-part. */
+function rangePerBall(
+  whole: number | null,
+  ball: number | undefined,
+  perPart: number | null,
+): readonly [number, number] | null {
+  if (whole === null || ball === undefined || perPart === null) return null
+  return whole < 1 ? [ball / perPart, ball / perPart] : [whole, ball / perPart]
 }
 
 function shareText(
-  told: Omit<ShareTold, "text">,
-  { done, of, left, laidOut }: ShareAsked,
+  told: Omit<ShareTold, "text"> & { readonly wholePerBall: number | null },
+  {
+    done,
+    of,
+    left,
+    laidOut,
+    all,
+  }: Omit<ShareAsked, "left"> & { readonly left?: number | undefined },
   unit: string,
 ): string {
-  const f = (value: number) =>
-    value >= 100 ? String(Math.round(value)) : String(Math.round(10 * value) / 10)
-  const { toDo, perPart, needed, neededBand, short, makes, ballsLeft, ballsAll } = told
+  const f = amountFigure
+  const { toDo, perPart, needed, neededBand, short, makes, ballsLeft, ballsAll, wholePerBall } =
+    told
   const parts: string[] = []
   if (toDo !== null) parts.push(`${done} of ${of} are done, ${toDo} to do`)
   if (perPart !== null) parts.push(`each takes ${f(perPart)} ${unit}`)
@@ -88,10 +114,18 @@ function shareText(
         ? `${f(left!)} ${unit} are not enough: ${f(short)} short`
         : `${f(left!)} ${unit} are enough, ${f(-short)} over${-short < neededBand![1] - needed! ? ", but within what the scale leaves open" : ""}`,
     )
-  if (makes !== null)
+  if (makes !== null) {
+    // Those done are among all that there was yarn for.
+    const inAll = makes + done
+    const grids = laidOut && inAll > 3 ? `: ${gridsBelow(inAll)}` : ""
     parts.push(
-      `${f(left!)} ${unit} make ${makes}${laidOut && makes > 3 ? ` (${gridsBelow(makes)})` : ""}`,
+      all === undefined
+        ? `${f(left!)} ${unit} make ${makes} more${grids ? ` (${inAll} in all${grids})` : ""}`
+        : `${f(all)} ${unit} make ${inAll} in all${grids ? ` (${grids.slice(2)})` : ""}`,
     )
+  }
+  if (wholePerBall !== null && wholePerBall > 0)
+    parts.push(`a ball makes ${wholePerBall} whole ones`)
   const range = ([least, most]: readonly [number, number]) =>
     least === most ? `${least}` : `${least} to ${most}`
   if (ballsLeft) parts.push(`${range(ballsLeft)} balls for the rest, buy ${ballsLeft[1]}`)
@@ -104,8 +138,8 @@ function shareText(
         hint: "Such as: --done 11 --used '210 g' --left '500 g'.",
       },
     )
-  const all = parts.join("; ")
-  return `${all.charAt(0).toUpperCase()}${all.slice(1)}.`
+  const text = parts.join("; ")
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`
 }
 
 /** Rectangles of no more pieces than that, not longer than twice their width. */

@@ -4,6 +4,7 @@
 import { unlessRefused } from "@roundwright/numerics"
 import { blanketAnswer } from "./blanket-answer.ts"
 import { borderAnswer } from "./border-answer.ts"
+import { figuresAnswer } from "./figures-answer.ts"
 import { compareAnswer, matchAnswer } from "./match-answer.ts"
 import type { Asked, FinishingAnswer, FinishingKind, FinishingResult } from "./types.ts"
 import { yarnAnswer } from "./yarn-answer.ts"
@@ -16,14 +17,14 @@ const answers: Readonly<Record<FinishingKind, (asked: Asked) => FinishingAnswer>
   blanket: blanketAnswer,
 }
 
-export function finishingKey(kind: FinishingKind, pattern: string, lines: string): string {
+export function finishingKey(kind: FinishingKind, pattern: string | null, lines: string): string {
   return JSON.stringify([kind, pattern, lines])
 }
 
-/** @param pattern as it is read @param text the lines of the cell. Never throws on anything a text can hold. */
-export function finish(kind: FinishingKind, pattern: string, text: string): FinishingResult {
+/** @param pattern as it is read; null where the lines stand alone @param text the lines of the cell. Never throws on anything a text can hold. */
+export function finish(kind: FinishingKind, pattern: string | null, text: string): FinishingResult {
   return unlessRefused<FinishingResult, FinishingResult>(
-    () => answers[kind]({ pattern, text }),
+    () => (pattern === null ? figuresAnswer(kind, text) : answers[kind]({ pattern, text })),
     ({ message, hint }) => ({ fault: message, hint }),
   )
 }

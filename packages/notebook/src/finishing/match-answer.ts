@@ -2,10 +2,16 @@
 
 import {
   comparePieces,
+  factNames,
+  factsTold,
   matchPiece,
+  type PieceNow,
+  readBlanketSize,
   readMeasured,
   readPieceNow,
   readTarget,
+  type Target,
+  wholeAt,
 } from "@roundwright/matching"
 import { RoundwrightError } from "@roundwright/numerics"
 import { linesOf } from "./lines.ts"
@@ -20,9 +26,24 @@ export function matchAnswer({ pattern, text }: Asked): FinishingAnswer {
       hint: "Write it such as To: 15.2 cm.",
     })
   const piece = readPieceNow(pattern, now === undefined ? undefined : readTarget(now, "Now"))
-  const { text: lead, ways, causes, cause, notes } = matchPiece(piece, readTarget(to, "To"))
+  return matchedAnswer(piece, readTarget(to, "To"), text)
+}
+
+/** The piece matched, with what the lines tell beside its sizes. */
+export function matchedAnswer(piece: PieceNow, target: Target, text: string): FinishingAnswer {
+  const lines = linesOf(text)
+  const facts = Object.fromEntries(
+    factNames.map((name) => [name, lines.text(name.replace(/-/g, " "))]),
+  )
+  const found = matchPiece(piece, target, factsTold(facts))
+  const { text: lead, ways, causes, cause, notes } = found
+  const whole = lines.text("whole")
+  const told =
+    whole === undefined
+      ? ""
+      : ` ${wholeAt(found.factor, readBlanketSize(whole).mm, target.unit).text}`
   return {
-    lead,
+    lead: `${lead}${told}`,
     items: ways.map((way) => ({ text: way.text, rounds: way.rounds })),
     table: null,
     notes: [...(cause === null ? [] : causes.slice(0, 4).map((one) => one.text)), ...notes],

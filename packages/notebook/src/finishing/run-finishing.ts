@@ -1,10 +1,12 @@
 // Fills in the finishing cells of a notebook.
 
+import { figureNames } from "@roundwright/matching"
 import { patternOf } from "../compute-results.ts"
 import { problemAt, type Report } from "../problems.ts"
 import { readRequestLines } from "../request-lines.ts"
 import type { CellContent, CheckedPattern } from "../result.ts"
 import type { WrittenCell } from "../written-cell.ts"
+import { asksFigures } from "./figures-answer.ts"
 import { finish } from "./finishing.ts"
 import {
   type FinishingKind,
@@ -13,10 +15,19 @@ import {
   finishingLines,
 } from "./types.ts"
 
+/** What a plain piece that stands in is told by. */
+const standInLines = ["rounds", "shape", "hook", "size", "layout", "pieces"]
+const comparedLines = { names: [], example: "First: 84 rows = 180 cm and Second: 66 rows = 180 cm" }
+const spaced = (name: string) => name.replace(/-/g, " ")
+
 /** A match takes a second or two. */
 const mostFinishing = 16
 
-export type Finish = (kind: FinishingKind, pattern: string, text: string) => FinishingResult | null
+export type Finish = (
+  kind: FinishingKind,
+  pattern: string | null,
+  text: string,
+) => FinishingResult | null
 
 /** @param answer null: it is not worked out now */
 export function runFinishing(
@@ -30,11 +41,15 @@ export function runFinishing(
   for (const cell of cells) {
     const kind = finishingKinds.find((one) => one === cell.kind)
     if (kind === undefined || !cell.options) continue
-    const pattern = patternOf(cell, patterns, report)
-    if (!pattern) continue
-    if (kind !== "compare") {
-      const { names, example } = finishingLines[kind]
-      if (!readRequestLines(cell, names, example, report).sound) continue
+    // Without a pattern to its name a cell may stand by its lines alone.
+    const alone =
+      cell.options.of === undefined && (patterns.size === 0 || asksFigures(kind, cell.text))
+    const pattern = alone ? null : patternOf(cell, patterns, report)
+    if (!pattern && !alone) continue
+    if (kind !== "compare" || alone) {
+      const { names, example } = kind === "compare" ? comparedLines : finishingLines[kind]
+      const known = alone ? [...names, ...figureNames[kind].map(spaced), ...standInLines] : names
+      if (!readRequestLines(cell, known, example, report).sound) continue
     }
     asked += 1
     if (asked > mostFinishing) {
@@ -45,7 +60,7 @@ export function runFinishing(
       })
       continue
     }
-    const found = (answer ?? finish)(kind, pattern.readText, cell.text)
+    const found = (answer ?? finish)(kind, pattern?.readText ?? null, cell.text)
     if (found && "fault" in found) {
       report({
         ...problemAt(cell.line, 1, `no-${kind}`, found.fault, found.hint),

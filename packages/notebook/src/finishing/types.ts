@@ -33,7 +33,10 @@ export const finishingLines: Readonly<
     { readonly names: readonly string[]; readonly example: string }
   >
 > = {
-  match: { names: ["to", "now"], example: "To: 15.2 cm, To: side 6 in or Now: 14 cm" },
+  match: {
+    names: ["to", "now", "whole", "changed", "fabric", "tried", "meant hook"],
+    example: "To: 15.2 cm, To: side 6 in, Now: 14 cm, Changed: yarn or Whole: 120 x 150 cm",
+  },
   yarn: {
     names: [
       "pieces",

@@ -78,7 +78,11 @@ export function makeAnswerer(): Answerer {
         const key = finishingKey(kind, pattern, text)
         const found = known.finishing.get(key) ?? finished.known(key)
         // A match lays out a dozen pieces: it waits until the reader's own has been.
-        const later = kind === "match" && !known.shapes.has(pattern) && !shapes.known(pattern)
+        const later =
+          kind === "match" &&
+          pattern !== null &&
+          !known.shapes.has(pattern) &&
+          !shapes.known(pattern)
         return found ?? (later ? null : finished.get(key, () => finish(kind, pattern, text)))
       },
       transitions: (asked) => known.transitions.get(transitionsKey(asked)) ?? null,

@@ -93,7 +93,21 @@ function loadAtOnce(build: PluginBuild): void {
  */
 const neverDrawn = /^vega-(?:geo|hierarchy|wordcloud|force|voronoi|crossfilter)$/
 
+/** What the drawing library names of the projections of maps, each of which it asks for at its start and never again. */
+const mapNames =
+  "Albers AlbersUsa Area AzimuthalEqualArea AzimuthalEquidistant Bounds Centroid ConicConformal ConicEqualArea ConicEquidistant EqualEarth Equirectangular Gnomonic Identity Mercator Mollweide NaturalEarth1 Orthographic Path Stereographic TransverseMercator"
+
 function leaveOut(build: PluginBuild): void {
+  build.onResolve({ filter: /^d3-geo(?:-projection)?$/ }, ({ path }) => ({
+    path,
+    namespace: "maps",
+  }))
+  build.onLoad({ filter: /.*/, namespace: "maps" }, () => ({
+    contents: `const none = () => none\nexport { ${mapNames
+      .split(" ")
+      .map((name) => `none as geo${name}`)
+      .join(", ")} }`,
+  }))
   build.onResolve({ filter: neverDrawn }, ({ path }) => ({ path, namespace: "left-out" }))
   build.onLoad({ filter: /.*/, namespace: "left-out" }, () => ({ contents: "export {}" }))
 }

@@ -1,0 +1,91 @@
+// Two things set side by side from a line each: rows, gauges, hooks, yarns, or a count that drifts from row to row.
+
+import { RoundwrightError } from "@roundwright/numerics"
+import { readHeading } from "@roundwright/stitches"
+import { driftOf } from "../compare/drift.ts"
+import {
+  compareGauges,
+  compareYarns,
+  readGaugeTold,
+  readYarnAndHook,
+} from "../compare/gauges-compared.ts"
+import {
+  compareBySides,
+  comparePerPlace,
+  compareWidths,
+  readPerPlace,
+} from "../compare/plain-compared.ts"
+import { compareRows, readRows } from "../compare/rows.ts"
+import { compareStitches, readStitchTold } from "../compare/stitches-compared.ts"
+import { lengthAt, unitIn } from "../lengths.ts"
+import { compareHooks } from "../ways/hooks-compared.ts"
+import { readCounted, readLengthOrCount } from "../ways/straight.ts"
+import { readTarget } from "../ways/target.ts"
+import { type Asked, type FiguresAnswer, wholeOf } from "./values.ts"
+
+/** Null where they are pieces told round by round. @throws RoundwrightError for what cannot be set side by side */
+export function compareFigures(first: string, second: string, asked: Asked): FiguresAnswer | null {
+  if (asked.rows !== undefined) {
+    const [from, to] = [readCounted(first), readCounted(second)]
+    if (!from || !to)
+      throw new RoundwrightError("not-whole", "With --rows two counts are set side by side.", {
+        hint: "Such as: compare 120 106 --rows 14.",
+      })
+    const drift = driftOf(from.count, to.count, wholeOf(asked.rows, "the rows"))
+    return { ...drift, todo: drift.change !== 0 }
+  }
+  if (asked.sides !== undefined) {
+    const [made, meant] = [readCounted(first), readCounted(second)]
+    if (!made || !meant)
+      throw new RoundwrightError("not-whole", "With --sides two counts are set side by side.", {
+        hint: "Such as: compare 56 64 --sides 8.",
+      })
+    return compareBySides(made.count, meant.count, wholeOf(asked.sides, "the sides"))
+  }
+  const places = [readPerPlace(first), readPerPlace(second)] as const
+  if (places[0] && places[1]) return comparePerPlace(places[0], places[1])
+  const stitches = [readStitchTold(first), readStitchTold(second)] as const
+  if (stitches[0] && stitches[1]) {
+    const compared = compareStitches(stitches[0], stitches[1])
+    return { ...compared, todo: compared.cause !== null }
+  }
+  const widths = [onlyLength(first), onlyLength(second)] as const
+  if (widths[0] !== null && widths[1] !== null)
+    return compareWidths(widths[0], widths[1], unitIn(first))
+  const rows = [readRows(first), readRows(second)] as const
+  if (rows[0] && rows[1]) {
+    const compared = compareRows(rows[0], rows[1])
+    return { ...compared, todo: compared.cause !== null }
+  }
+  const gauges = [readGaugeTold(first), readGaugeTold(second)] as const
+  if (gauges[0] && gauges[1]) {
+    const whole =
+      asked.whole === undefined ? undefined : readLengthOrCount(asked.whole, gauges[0].noun).to
+    const compared = compareGauges(gauges[0], gauges[1], whole)
+    return { ...compared, todo: compared.cause !== null }
+  }
+  const hooks = [hookIn(first), hookIn(second)] as const
+  const yarns = [readYarnAndHook(first), readYarnAndHook(second)] as const
+  if (yarns[0] && yarns[1]) {
+    const whole = asked.whole === undefined ? undefined : readTarget(asked.whole, "the whole")
+    const compared = compareYarns(yarns[0], yarns[1], whole?.mm, whole?.unit)
+    return { ...compared, todo: compared.cause !== null }
+  }
+  if (hooks[0] && hooks[1]) {
+    const compared = compareHooks(hooks[0], hooks[1])
+    return { ...compared, todo: compared.hookRatio !== 1 }
+  }
+  return null
+}
+
+/** One length and nothing else, mm. */
+function onlyLength(text: string): number | null {
+  const found = lengthAt(text)
+  return found && text.slice(found.length).trim() === "" ? found.mm : null
+}
+
+/** "3 mm hook", "hook I": a hook in place of a piece, mm. */
+function hookIn(text: string): number | null {
+  if (!/\bhook\b/i.test(text)) return null
+  return readHeading("hook", text.replace(/\bhook\b/i, "").trim(), "US").hookMm?.value ?? null
+}
