@@ -9,9 +9,10 @@ import {
 } from "@roundwright/assessment"
 import { ownFullness } from "@roundwright/flatness"
 import type { CheckedPattern } from "../result.ts"
-import { ofPiece, scrollBox, signed } from "./common.ts"
+import { ofPiece, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
 import type { PageSoFar } from "./page-so-far.ts"
+import { dataTable } from "./table.ts"
 
 /** Rounds past this are left to `check --json`: no page shows a table of thousands of rows. */
 const mostRows = 400
@@ -40,16 +41,12 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
       number(row && ownFullness(row) !== null ? `${signed(row.curvatureDeg, 0)}\u00b0` : ""),
     )
   })
-  const heading = (title: string, word = false) =>
-    element("th", { scope: "col", class: word ? "word" : null }, title)
-  const head = element(
-    "tr",
-    {},
-    ["Round", "Stitches", "Fullness", "So far"].map((title) => heading(title)),
-    heading("Piece so far", true),
-    [...lengths, "Angle"].map((title) => heading(title)),
-  )
-  const table = element("table", {}, element("thead", {}, head), element("tbody", {}, body))
+  const headings = [
+    ...["Round", "Stitches", "Fullness", "So far"],
+    { words: "Piece so far" },
+    ...lengths,
+    "Angle",
+  ]
   const rest = result.rounds.length - shown.length
   const after = [
     ...(told.has(readingHelp) ? [] : [readingHelp]),
@@ -63,7 +60,7 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
       { class: "label" },
       alone ? "Growth of the edge" : `Growth${ofPiece(pattern, alone)}, round by round`,
     ),
-    scrollBox(`Ledger${ofPiece(pattern, alone)}`, table),
+    dataTable(`Ledger${ofPiece(pattern, alone)}`, headings, body),
     ...after.map((sentence) => element("p", { class: "after" }, sentence)),
   ]
 }

@@ -52,7 +52,7 @@ export function makeSheet(text: string, options: SheetOptions = {}): Sheet {
     own: linesOfDesigner(manuscript),
     terms,
     level: levelOf(motif),
-    materials: materialsOf(manuscript),
+    materials: materialsOf(manuscript, check),
     gauge: gaugeLines(manuscript, check, terms),
     size: sizeLines(check),
     abbreviations: [...abbreviations]
@@ -68,7 +68,7 @@ export function makeSheet(text: string, options: SheetOptions = {}): Sheet {
     flatness: flatnessOf(check),
     care: careFor(manuscript, check),
     cautions: cautionsFor(manuscript, motif),
-    missing: missingOf(manuscript),
+    missing: missingOf(manuscript, check),
     chart: options.chart === false ? null : chartOf(check, terms),
   }
 }
