@@ -1,5 +1,6 @@
 export * from "./bows-by-count.ts"
 export * from "./by-name.ts"
+export { chartCsv } from "./chart-data.ts"
 export * from "./curvature.ts"
 export { strainGreys } from "./diagram-patches.ts"
 export * from "./fullness.ts"

@@ -73,9 +73,9 @@ export function printChart(
     "</g>",
     `<g transform="translate(0 ${tell(tall)})">${key.svg}</g>`,
   ]
-  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="chart-title chart-description" width="${tell(widthMm)}mm" height="${tell((widthMm * height) / width)}mm" viewBox="0 0 ${tell(width)} ${tell(height)}" font-family="Helvetica, Arial, 'Liberation Sans', sans-serif">
-<title id="chart-title">${escaped(title)}</title>
-<desc id="chart-description">${escaped(description(motif, terms))}</desc>
+  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${tell(widthMm)}mm" height="${tell((widthMm * height) / width)}mm" viewBox="0 0 ${tell(width)} ${tell(height)}" font-family="Helvetica, Arial, 'Liberation Sans', sans-serif">
+<title>${escaped(title)}</title>
+<desc>${escaped(description(motif, terms))}</desc>
 ${body.join("\n")}
 </svg>`
 }

@@ -9,8 +9,9 @@ import {
 } from "@roundwright/assessment"
 import { ownFullness } from "@roundwright/flatness"
 import type { CheckedPattern } from "../result.ts"
-import { ofPiece, signed } from "./common.ts"
+import { ofPiece, roundId, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
+import { roundsOfLine } from "./line-head.ts"
 import type { PageSoFar } from "./page-so-far.ts"
 import { dataTable } from "./table.ts"
 
@@ -26,13 +27,16 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
   const rows = new Map(result.ledger.map((row) => [row.round, row]))
   const shown = result.rounds.slice(0, mostRows)
   const number = (text: string) => element("td", {}, text)
+  const leading = new Set(pattern.text.split(/\r\n|\r|\n/).flatMap(roundsOfLine))
+  const leadTo = (round: number) =>
+    element("a", { class: "round", href: `#${roundId(pattern.name, round)}` }, String(round))
   const body = shown.map((round) => {
     const row = rows.get(round.round)
     const measures = row ? [row.growthMm, row.flatGrowthMm, row.edgeMm, row.radiusMm] : []
     return element(
       "tr",
-      { class: row && row.verdict !== "flat" ? "astray" : null },
-      number(String(round.round)),
+      { class: row && row.verdict !== "flat" ? "astray" : null, "data-round": round.round },
+      element("td", {}, leading.has(round.round) ? leadTo(round.round) : String(round.round)),
       number(countedText(round.counted, round.agrees, round.stated)),
       number(row ? ownFullnessText(row) : ""),
       number(row ? soFarText(row).replace("-", "\u2013") : ""),

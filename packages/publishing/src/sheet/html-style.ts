@@ -1,13 +1,10 @@
 // How the sheet looks on paper. Sizes in points and millimetres; black on white; a round is never parted from its total.
 
-export const printStyle = `@page { margin: 14mm 15mm }
-* { box-sizing: border-box }
-html { font: 10pt/1.4 "Helvetica Neue", Arial, "Liberation Sans", sans-serif; color: #000; background: #fff }
-body { margin: 0 }
-main { max-width: 180mm; margin: 0 auto; padding: 6mm 4mm }
-header { border-bottom: 1.5pt solid #000; padding-bottom: 2mm; margin-bottom: 3mm }
-h1 { font-size: 20pt; line-height: 1.15; margin: 0 0 1mm }
-h2 { font-size: 11pt; margin: 0 0 1mm; break-after: avoid }
+/** The look of the sheet inside the element that holds it, whatever its headings are. */
+export const sheetStyle =
+  `header { border-bottom: 1.5pt solid #000; padding-bottom: 2mm; margin-bottom: 3mm }
+header > :is(h1, h2, h3):first-child { font-size: 20pt; line-height: 1.15; margin: 0 0 1mm }
+section > :is(h2, h3, h4):first-child { font-size: 11pt; margin: 0 0 1mm; break-after: avoid }
 p { margin: 0 0 1mm; orphans: 2; widows: 2 }
 section { margin: 0 0 3.5mm }
 .facts { display: grid; grid-template-columns: repeat(auto-fit, minmax(76mm, 1fr)); gap: 0 8mm }
@@ -27,6 +24,18 @@ ol.rounds li { display: grid; grid-template-columns: 14mm 1fr 15mm; gap: 2mm; pa
 .chart { break-inside: avoid }
 .chart svg { display: block; max-width: 100%; max-height: 140mm; height: auto; margin: 0 auto }
 @media (max-width: 120mm) { .facts { grid-template-columns: 1fr } dl.short { columns: 1 } }
+`.trim()
+
+/** Letters and paper of the sheet. */
+export const sheetType =
+  'font: 10pt/1.4 "Helvetica Neue", Arial, "Liberation Sans", sans-serif; color: #000; background: #fff'
+
+export const printStyle = `@page { margin: 14mm 15mm }
+* { box-sizing: border-box }
+html { ${sheetType} }
+body { margin: 0 }
+main { max-width: 180mm; margin: 0 auto; padding: 6mm 4mm }
+${sheetStyle}
 @media print { main { max-width: none; padding: 0 } }`
 
 export const largeStyle = `@page { margin: 15mm }

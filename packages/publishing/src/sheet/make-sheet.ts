@@ -25,6 +25,8 @@ export interface SheetOptions {
   readonly terms?: Terms
   /** Who finds the sizes: the laid-out shape (the default) or, in milliseconds, the growth of the rounds. */
   readonly shape?: "net" | "ledger"
+  /** The check of this same text, where it was made already, as by a page. */
+  readonly check?: Check
   /** False: the sheet has no chart, for editions that show none. */
   readonly chart?: boolean
 }
@@ -37,7 +39,8 @@ export interface SheetOptions {
 export function makeSheet(text: string, options: SheetOptions = {}): Sheet {
   const manuscript = readManuscript(text)
   requireWhole(manuscript)
-  const check = examinePattern(text, { shape: options.shape ?? "net", remedies: false })
+  const check =
+    options.check ?? examinePattern(text, { shape: options.shape ?? "net", remedies: false })
   const terms = options.terms ?? manuscript.reading.terms
   const rounds = roundsOf(manuscript, check, terms)
   const { motif } = manuscript.reading

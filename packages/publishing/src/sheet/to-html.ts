@@ -6,6 +6,22 @@ import type { Sheet } from "./sheet.ts"
 import { inFull, spokenSteps, spokenTotal } from "./spoken.ts"
 
 export function sheetHtml(sheet: Sheet): string {
+  return page(sheet, printStyle, sheetParts(sheet))
+}
+
+/**
+ * The sheet as a part of another page, to be set in an element whose look is `sheetStyle`.
+ * @param level of its title among the headings of that page
+ */
+export function sheetFragment(sheet: Sheet, level: 2 | 3 | 4): string {
+  const parts = sheetParts(sheet).filter((one) => one !== "")
+  // Texts are escaped: nothing but the headings made here can begin so.
+  return parts
+    .join("\n")
+    .replace(/<(\/?)h([12])>/g, (_, end, own) => `<${end}h${level + Number(own) - 1}>`)
+}
+
+function sheetParts(sheet: Sheet): string[] {
   const { abbreviations, special, size, gauge } = sheet
   const facts = [
     part("Materials", definitions(sheet.materials.map(({ what, text }) => [what, text]))),
@@ -27,7 +43,7 @@ export function sheetHtml(sheet: Sheet): string {
         `<li><b>${inHtml(label)}</b><span>${inHtml(work)} <span class="total">${inHtml(total)}</span></span><span class="size">${sizeSoFar === null ? "" : inHtml(sizeSoFar)}</span></li>`,
     )
     .join("\n")
-  return page(sheet, printStyle, [
+  return [
     header(sheet),
     `<div class="facts">\n${facts}\n</div>`,
     part("Special stitches", definitions(special.map(({ name, how }) => [name, how]))),
@@ -38,7 +54,7 @@ export function sheetHtml(sheet: Sheet): string {
     ),
     `<div class="facts">\n${part("Does it lie flat?", list(sheet.flatness))}${part("Blocking and care", list(sheet.care))}${part("Please take care", list(sheet.cautions))}${part("Left for the designer to say", list(sheet.missing))}\n</div>`,
     sheet.chart === null ? "" : `<section class="chart"><h2>Chart</h2>\n${sheet.chart}\n</section>`,
-  ])
+  ]
 }
 
 /** @returns the accessible edition: no chart is needed to work from it */
