@@ -31,7 +31,7 @@ export function offerWordings(section: Element, { text, take }: WordingActions):
     item.append(
       button("Take it", () => take(withWordings(text, [wording])), {
         class: "take",
-        "aria-label": `Take the wording of finding ${number}`,
+        "aria-label": `Take it: the wording of finding ${number}`,
       }),
     )
   })

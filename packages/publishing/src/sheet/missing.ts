@@ -12,7 +12,7 @@ export function missingOf(manuscript: Manuscript, check: Check): string[] {
   const own = linesOfDesigner(manuscript).join(" ")
   const rows: readonly (readonly [boolean, string])[] = [
     [reading.title === null, "the title"],
-    [!/\b(?:design|by)\b/i.test(own), "the designer's name"],
+    [!/\b(?:design|by\b)/i.test(own), "the designer's name"],
     [!/copyright|©|\(c\)/i.test(own), "date and copyright"],
     [
       gauge.yarnWeight === undefined && !sectionOf(manuscript, "yarn", "materials"),
