@@ -37,6 +37,45 @@ describe("a text that holds no pattern", () => {
   })
 })
 
+describe("what the counts of other rounds tell", () => {
+  const finding = (text: string, code: string) =>
+    editPattern(text).findings.find((one) => one.code === code)
+
+  it("asks for a stitch where a chain of one would have to be it", () => {
+    const found = finding(
+      "Ch 10.\nRnd 1: Sc in 2nd ch from hook, sc in next 7 ch, 3 sc in last ch; working along the other side of the chain, sc in next 7 ch, 2 sc in last ch; join with a sl st in first sc.\nRnd 2: Ch 1, sc in same place as sl st, 2 sc in next sc, sc in each of next 7 sc, 2 sc in each of next 3 sc, sc in each of next 8 sc; join with a sl st to first ch.\nRnd 3: Ch 1, sc in same place as sl st, sc in each of next 24 sc; join.\n",
+      "stitches-left-over",
+    )
+    expect(found?.round).toBe(2)
+    expect(found?.message).toMatch(/without it round 2 comes to 24, and what follows wants 25/)
+  })
+
+  it("takes a total with a remark behind it for one", () => {
+    const found = finding(
+      "Rnd 1: Ch 3, 11 dc in ring; join with sl st in top of ch-3. (12 dc)\nRnd 2: Ch 3, dc in same st, 2 dc in each st around; join (22 sts, counting ch 3 as first). Break off.\n",
+      "total-wrong",
+    )
+    expect([found?.round, found?.severity]).toEqual([2, "query"])
+  })
+
+  it("asks about the round before where that would bring the next to its total", () => {
+    const found = finding(
+      "Rnd 1: Ch 3 (counts as dc), 12 dc in ring; join.\nRnd 2: Ch 3 (counts as dc), dc in same st, 2 dc in each st around; join. (24 dc)\n",
+      "repeat-does-not-fit",
+    )
+    expect(found?.round).toBe(1)
+    expect(found?.message).toMatch(/comes to 13; with 12 the next round/)
+  })
+
+  it("asks about totals that count chains with the stitches", () => {
+    const found = finding(
+      "Rnd 1: Ch 3 (counts as dc), 11 dc in ring; join. (12)\nRnd 2: Ch 3 (counts as dc), dc in same st, 2 dc in each st around; join. (24)\nRnd 3: Ch 4 (counts as dc and ch 1), *dc in next st, ch 1; rep from * around; join. (48)\n",
+      "total-wrong",
+    )
+    expect([found?.round, found?.severity, found?.wording]).toEqual([3, "query", "24"])
+  })
+})
+
 describe("one fault in it", () => {
   it.each([
     ["a total", "(24 dc)", "(26 dc)", "must-mend total-wrong 2"],
