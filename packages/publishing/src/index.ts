@@ -1,6 +1,6 @@
 export { abbreviationsIn } from "./abbreviations.ts"
 export { type EditCode, type EditSeverity, editCodes } from "./edit/codes.ts"
-export { editPattern } from "./edit/edit-pattern.ts"
+export { type EditOptions, editPattern } from "./edit/edit-pattern.ts"
 export type { EditFinding, EditReport } from "./edit/finding.ts"
 export { editParagraphs, editSummary } from "./edit/print-edit.ts"
 export { type SheetFormat, sheetFormats } from "./formats.ts"

@@ -1,5 +1,7 @@
 // The edit of a small pattern: sound it is left in peace, and each kind of fault is told at its place.
 
+import { examinePattern } from "@roundwright/assessment"
+import { printChart } from "@roundwright/charts"
 import { describe, expect, it } from "vitest"
 import { editPattern } from "../src/index.ts"
 
@@ -180,3 +182,35 @@ describe("the corrected copy", () => {
 function wordsOf(text: string): string[] {
   return text.split(/[\s,]+/).sort()
 }
+
+describe("a chart against the text", () => {
+  const check = examinePattern(sound, { shape: "net", remedies: false })
+  const chart = printChart(check.reading.motif, check.shape!)
+  const told = (text: string, drawing = chart) =>
+    editPattern(text, { chart: drawing }).findings.filter(({ code }) => code === "chart-differs")
+
+  it("of the same rounds says nothing", () => expect(told(sound)).toEqual([]))
+
+  it("tells the round that was changed since, and what it has", () => {
+    const changed = sound
+      .replace(
+        "2 dc in each st around; join",
+        "dc in next st, *2 dc in next st, dc in next st; rep from * around; join",
+      )
+      .replace("(24 dc)", "(18 dc)")
+    const [first] = told(changed)
+    expect([first?.round, first?.severity, first?.line]).toEqual([2, "must-mend", 10])
+    expect(first?.message).toMatch(/^In round 2 the chart has 24 dc and the text \d+\.$/)
+  })
+
+  it("tells a round that only one of them has", () => {
+    const [cut] = sound.split("Rnd 4:")
+    expect(told(cut!).map(({ message }) => message)).toEqual([
+      "The chart has a round 4, the text has none.",
+    ])
+  })
+
+  it("that is another drawing is refused", () => {
+    expect(() => editPattern(sound, { chart: "<svg/>" })).toThrow(/does not say which stitches/)
+  })
+})

@@ -6,6 +6,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { kindName, type Terms } from "@roundwright/stitches"
 import { chartKey } from "./chart-key.ts"
+import { namedBy } from "./chart-text.ts"
 import { type ChartLayout, layOutChart } from "./lay-out-chart.ts"
 import { type Oval, type Place, type PrintMark, type Stroke, symbolMm } from "./mark.ts"
 import { roundNumbers } from "./numbers.ts"
@@ -69,7 +70,7 @@ export function printChart(
   const body = [
     `<g stroke="#000" stroke-width="${symbolMm.stroke}" stroke-linecap="round" stroke-linejoin="round" fill="none" transform="translate(${tell(middle)} ${tell(box.top)})">`,
     ...numbers.parts,
-    ...layout.marks.map((mark) => drawn(mark, emphasis)),
+    ...byRound(motif, layout.marks, emphasis),
     "</g>",
     `<g transform="translate(0 ${tell(tall)})">${key.svg}</g>`,
   ]
@@ -139,7 +140,32 @@ function description(motif: Motif, terms: Terms): string {
   return `Stitch chart, read from the centre outwards, counterclockwise for a right-handed maker. ${rounds.join(". ")}.`
 }
 
-function drawn(mark: PrintMark, emphasis: PrintChartOptions["emphasis"]): string {
+/** Marks of one round after another, each round in a group that names it (`chart-text.ts` reads it back). */
+function byRound(
+  motif: Motif,
+  marks: readonly PrintMark[],
+  emphasis: PrintChartOptions["emphasis"],
+): string[] {
+  const rounds = new Map<number, string[]>()
+  for (const mark of marks) {
+    const own = rounds.get(mark.round) ?? []
+    rounds.set(mark.round, own)
+    own.push(drawn(mark, emphasis, namedBy(motif, mark)))
+  }
+  return [...rounds].map(([round, parts]) => {
+    const number = motif.rounds[round]?.number
+    return number === undefined
+      ? parts.join("\n")
+      : `<g data-round="${number}">\n${parts.join("\n")}\n</g>`
+  })
+}
+
+/** @param name the stitch it stands for */
+function drawn(
+  mark: PrintMark,
+  emphasis: PrintChartOptions["emphasis"],
+  name: string | null,
+): string {
   const light = emphasis === "repeat" && mark.repeat > 0 && mark.round >= 0
   const second = emphasis === "rounds" && mark.round % 2 === 1
   const style = light
@@ -156,7 +182,8 @@ function drawn(mark: PrintMark, emphasis: PrintChartOptions["emphasis"]): string
     strokesOf(mark.strokes),
     ...mark.ovals.map((oval) => ellipse(oval, fill)),
   ]
-  return `<g${style}>${parts.join("")}</g>`
+  const told = name === null ? "" : ` data-st="${escaped(name)}"`
+  return `<g${told}${style}>${parts.join("")}</g>`
 }
 
 function strokesOf(strokes: readonly Stroke[]): string {
