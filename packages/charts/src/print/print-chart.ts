@@ -9,8 +9,9 @@ import { chartKey } from "./chart-key.ts"
 import { namedBy } from "./chart-text.ts"
 import { type ChartLayout, layOutChart } from "./lay-out-chart.ts"
 import { type Oval, type Place, type PrintMark, type Stroke, symbolMm } from "./mark.ts"
+import { faultsOf, nudge } from "./nudge.ts"
 import { roundNumbers } from "./numbers.ts"
-import { crossingsOf, overlapsOf } from "./overlaps.ts"
+import { crossingsOf } from "./overlaps.ts"
 
 export interface PrintChartOptions {
   readonly terms?: Terms
@@ -28,20 +29,32 @@ const easilyRead = 1.3
 /** Stretches tried until no symbol lies on another. */
 const stretches = [1, 1.12, 1.25, 1.4, 1.6, 1.85, 2.15]
 
-/** Posts that cross mislead; symbols that touch are only ugly. */
-const worseThanTouching = 20
+/** A layout with so many faults for each of its repeats needs more room, and no touch. */
+const touchedBelow = 8
 
 /** The layout with the smallest stretch at which nothing lies on anything; the best of all where there is none. */
 export function roomyLayout(motif: Motif, shape: LaidOutShape): ChartLayout {
   let best: { layout: ChartLayout; faults: number } | null = null
   for (const stretch of stretches) {
     const layout = layOutChart(motif, shape, stretch)
-    const crossings = crossingsOf(layout.marks).length
-    const faults = overlapsOf(inked(layout.marks)).length + worseThanTouching * crossings
+    const faults = faultsOf(inked(layout.marks))
     if (best === null || faults < best.faults) best = { layout, faults }
-    if (faults === 0) break
+    if (faults > 0 && faults <= touchedBelow * layout.repeats) {
+      const touched = touchedUp(motif, layout)
+      const left = faultsOf(inked(touched.marks))
+      if (left < best.faults) best = { layout: touched, faults: left }
+    }
+    if (best.faults === 0) break
   }
   return best!.layout
+}
+
+function touchedUp(motif: Motif, layout: ChartLayout): ChartLayout {
+  const moved = nudge(
+    inked(layout.marks),
+    (round) => (motif.rounds[round]?.elements.length ?? 0) / layout.repeats,
+  )
+  return { ...layout, marks: layout.marks.map((mark) => moved.get(mark) ?? mark) }
 }
 
 /** The centre lies under what is worked into it. */
