@@ -81,7 +81,9 @@ describe.each(Object.entries(sheets))("%s", (_, { sheet, format, pages: most }) 
     const html = sheetFormats[format](sheet)
     const rounds =
       format === "html"
-        ? html.match(/<li><b>Rnd \d+<\/b><span>.*? <span class="total">\(\d+.*?\)<\/span>/g)
+        ? html.match(
+            /<li><strong>Rnd \d+<\/strong><span>.*? <span class="total">\(\d+.*?\)<\/span>/g,
+          )
         : html.match(/<h3>Round \d+<\/h3>\n<p class="aim">It ends with \d+/g)
     expect(rounds).toHaveLength(sheet.rounds.length)
     expect(html).toMatch(

@@ -74,7 +74,7 @@ describe("the last touch", () => {
 
   it("moves small symbols off others, all images alike", () => {
     // Every chain of round 2 drawn on the top beside it.
-    const stitches = marks.filter((mark) => mark.round === 1 && mark.kind !== "chain")
+    const stitches = marks.filter(({ round, posts }) => round === 1 && posts.length > 0)
     const laid = marks.map((mark) => {
       if (mark.round !== 1 || mark.kind !== "chain") return mark
       const near = stitches.reduce((a, b) =>

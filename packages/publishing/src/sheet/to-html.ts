@@ -30,7 +30,7 @@ function sheetParts(sheet: Sheet): string[] {
   const rounds = sheet.rounds
     .map(
       ({ label, work, total, sizeSoFar }) =>
-        `<li><b>${inHtml(label)}</b><span>${inHtml(work)} <span class="total">${inHtml(total)}</span></span><span class="size">${sizeSoFar === null ? "" : inHtml(sizeSoFar)}</span></li>`,
+        `<li><strong>${inHtml(label)}</strong><span>${inHtml(work)} <span class="total">${inHtml(total)}</span></span><span class="size">${sizeSoFar === null ? "" : inHtml(sizeSoFar)}</span></li>`,
     )
     .join("\n")
   return [
