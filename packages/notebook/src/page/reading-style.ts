@@ -14,7 +14,10 @@ h1, h2, h3, h4 { scroll-margin-top: 5rem; }
 td a.round { color: inherit; text-decoration: underline dotted; text-underline-offset: 0.2em; }
 tr.chosen td { background: color-mix(in srgb, var(--accent) 16%, transparent); }
 .line.chosen, .line:target { background: color-mix(in srgb, var(--accent) 20%, transparent); scroll-margin-top: 6rem; }
-svg .chosen, svg .chosen path { stroke: var(--accent); stroke-width: 2.2; }
+@media screen {
+  svg .chosen, svg .chosen path { stroke: var(--accent); stroke-width: 2.2; }
+  .sheet-page svg .chosen, .sheet-page svg .chosen :is(path, ellipse) { stroke: #7a3b86; stroke-width: 0.42; }
+}
 @media (min-width: 80rem) {
   .contents { position: fixed; left: 1.2rem; top: 6rem; width: calc(50vw - 24.5rem); max-width: 15rem; max-height: 70vh; overflow-y: auto; border: 0; margin: 0; padding: 0; color: var(--quiet); }
   .beside { display: grid; grid-template-columns: 100% min(22rem, calc(50vw - 21.4rem)); column-gap: 1.8rem; align-items: start; margin: 1.7rem 0; }
