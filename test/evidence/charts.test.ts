@@ -27,6 +27,8 @@ const chosen = [
   "dillmont-484-wheel16",
   "ladies-workbook-star-doily-a",
   "beeton-d1-no2-rose",
+  "beeton-280-rosette11",
+  "princess-charming",
 ]
 
 const cases = (["handbook-motifs", "measured-motifs", "flatness-outcomes"] as const).flatMap(

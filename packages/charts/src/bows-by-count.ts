@@ -52,7 +52,12 @@ export function bowsByCountChart(
         .join("; ")}.`,
     },
     "bow of the sides, % of a side",
-    rows.map(({ count, bow }) => ({ count, bow: percent(bow), zero: 0 })),
+    rows.map(({ count, bow }) => ({
+      count,
+      bow: percent(bow),
+      zero: 0,
+      told: `${count} stitches: a bow of ${tidy(percent(bow), 1)} %`,
+    })),
     [
       {
         data: { values: [{ least: -percent(straight), most: percent(straight) }] },

@@ -3,7 +3,7 @@
 // picture behind it.
 
 import { bands, type LedgerRow } from "@roundwright/flatness"
-import { curvatureFinding, furthestFrom, tellRounds, tidy } from "./findings.ts"
+import { curvatureFinding, furthestFrom, tellOne, tellRounds, tidy } from "./findings.ts"
 import { drawableRows, figuresFit, roundAxis, valueAxis } from "./parts.ts"
 import {
   type ChartLayer,
@@ -25,8 +25,10 @@ export function curvatureChart(rows: readonly LedgerRow[], options: ChartOptions
   drawableRows(rows)
   const all = figuresFit(rows.length, plotWidth(options, rightPx))
   const furthest = furthestFrom(rows, (row) => row.curvatureDeg)
+  const tell = (row: LedgerRow) => `${tidy(row.curvatureDeg, 0)} degrees`
   const values = rows.map((row) => ({
     round: row.round,
+    told: tellOne(row, tell),
     degrees: row.curvatureDeg,
     label:
       all || row === furthest ? `${tidy(row.curvatureDeg, 0).replace("-", "\u2212")}\u00b0` : "",
@@ -38,7 +40,7 @@ export function curvatureChart(rows: readonly LedgerRow[], options: ChartOptions
       key: "Filled bars up: towards a cup. Hollow bars down: towards a ruffle. Grey band: flat as it is.",
       description: `${title}. Curvature angle in degrees; above 0 cups, below 0 ruffles. ${tellRounds(
         rows,
-        (row) => `${tidy(row.curvatureDeg, 0)} degrees`,
+        tell,
       )}`,
     },
     "curvature angle, degrees",

@@ -107,5 +107,6 @@ function arrowBeside({ start }: NumberBox, font: number, view: DiagramView) {
     size: Math.round((0.55 * font) ** 2),
     angle: Math.round(start.angle),
     opacity: 1,
+    told: "Way of work",
   }
 }

@@ -73,7 +73,8 @@ export const inPixels = {
 
 export type Row = Readonly<Record<string, SpecValue>>
 
-export function rowOf(mark: DiagramMark, view: DiagramView, faded: boolean): Row {
+/** @param told what the mark says where it is pointed at; "" for nothing */
+export function rowOf(mark: DiagramMark, view: DiagramView, faded: boolean, told: string): Row {
   return {
     x: view.tidy(mark.x),
     y: view.tidy(mark.y),
@@ -81,6 +82,7 @@ export function rowOf(mark: DiagramMark, view: DiagramView, faded: boolean): Row
     size: sizeOfLength(mark.length * view.pxPerUnit),
     angle: Math.round(mark.angle),
     opacity: faded ? fadedOpacity : 1,
+    told,
   }
 }
 

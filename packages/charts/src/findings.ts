@@ -79,6 +79,14 @@ export function tellRounds<Row extends { readonly round: number }>(
   return `${told.join("; ")}${rest > 0 ? `; and ${countRounds(rest)} more` : ""}.`
 }
 
+/** What a mark says where it is pointed at. */
+export function tellOne<Row extends { readonly round: number }>(
+  row: Row,
+  tell: (row: Row) => string,
+): string {
+  return `Round ${row.round}: ${tell(row)}`
+}
+
 /** From here on a tenth of a millimetre says more than a tape can. */
 const wholeFromMm = 20
 

@@ -2,7 +2,7 @@
 // limits past which blocking cannot help.
 
 import { bands, type LedgerRow } from "@roundwright/flatness"
-import { fullnessFinding, tellRounds, tidy } from "./findings.ts"
+import { fullnessFinding, tellOne, tellRounds, tidy } from "./findings.ts"
 import { drawableRows, lineWithPoints, nameRoomPx, namesAtEnd, roundAxis } from "./parts.ts"
 import { type ChartLayer, type ChartOptions, type ChartSpec, frameChart, ink } from "./spec.ts"
 
@@ -12,8 +12,11 @@ const drawnFullness = { least: 0, most: 2.5 } as const
 /** @throws RoundwrightError `nothing-to-draw`, `not-finite`, `chart-too-narrow` */
 export function fullnessChart(rows: readonly LedgerRow[], options: ChartOptions = {}): ChartSpec {
   drawableRows(rows)
+  const tell = (row: LedgerRow) =>
+    `${tidy(row.fullness, 2)} alone, ${tidy(row.accumulatedFullness, 2)} so far`
   const values = rows.map((row) => ({
     round: row.round,
+    told: tellOne(row, tell),
     own: clamp(row.fullness),
     accumulated: clamp(row.accumulatedFullness),
     label: outside(row) && row !== rows.at(-1) ? tidy(row.fullness, 2) : "",
@@ -32,7 +35,7 @@ export function fullnessChart(rows: readonly LedgerRow[], options: ChartOptions 
       key: "1 is flat, more ruffles, less cups. Grey band: flat as it is. Dotted: as far as blocking helps.",
       description: `${title}. Fullness, growth over flat growth, where 1 is flat; ${tidy(1 - bands.flat, 2)} to ${tidy(1 + bands.flat, 2)} counts as flat. ${tellRounds(
         rows,
-        (row) => `${tidy(row.fullness, 2)} alone, ${tidy(row.accumulatedFullness, 2)} so far`,
+        tell,
       )}`,
     },
     "fullness: growth over flat growth",

@@ -7,6 +7,7 @@ import {
   furthestFrom,
   growthFinding,
   lengthWords,
+  tellOne,
   tellRounds,
   tidy,
   unevenRounds,
@@ -28,8 +29,11 @@ export function growthChart(rows: readonly LedgerRow[], options: ChartOptions = 
   const told = figuresFit(rows.length, plotWidth(options, rightPx))
     ? new Set(uneven)
     : new Set([furthestFrom(uneven, (row) => row.fullness - 1)])
+  const tell = (row: LedgerRow) =>
+    `${lengthWords(row.growthMm, unit)}, flat needs ${lengthWords(row.flatGrowthMm, unit)}`
   const values = rows.map((row) => ({
     round: row.round,
+    told: tellOne(row, tell),
     growth: row.growthMm,
     flatGrowth: row.flatGrowthMm,
     label: told.has(row) ? `\u00d7${tidy(row.fullness, 2)}` : "",
@@ -45,8 +49,7 @@ export function growthChart(rows: readonly LedgerRow[], options: ChartOptions = 
       key: "Bar: what the round adds. Heavy line: what it must add to lie flat.",
       description: `${title}. Growth of the edge in ${unit}, beside what flat needs. ${tellRounds(
         rows,
-        (row) =>
-          `${lengthWords(row.growthMm, unit)}, flat needs ${lengthWords(row.flatGrowthMm, unit)}`,
+        tell,
       )}`,
     },
     `growth of the edge, ${unit}`,

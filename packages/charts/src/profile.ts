@@ -50,6 +50,8 @@ export function profileChart(
   const numbered = numberedRounds(heights, view)
   const scale =
     view.stretch === 1 ? "Heights to scale" : `Heights drawn ${view.stretch} times as tall`
+  const tell = ({ distance, mean, lowest, highest }: RoundHeight) =>
+    `${tidy(distance, 1)} out, ${tidy(mean, 1)} high (${tidy(lowest, 1)} to ${tidy(highest, 1)})`
   const title = profileFinding(shape, heights, unit)
   return frameChart(
     {
@@ -57,8 +59,7 @@ export function profileChart(
       key: `Line: mean of each round. Bars: its lowest to its highest stitch. ${scale}.`,
       description: `${title}. Cross-section, lengths in ${unit}: ${heights
         .map(
-          ({ round, distance, mean, lowest, highest }) =>
-            `${round === 0 ? "centre" : `round ${round}`}: ${tidy(distance, 1)} out, ${tidy(mean, 1)} high (${tidy(lowest, 1)} to ${tidy(highest, 1)})`,
+          (height) => `${height.round === 0 ? "centre" : `round ${height.round}`}: ${tell(height)}`,
         )
         .join("; ")}.`,
     },
@@ -66,6 +67,7 @@ export function profileChart(
     heights.map((height, order) => ({
       ...height,
       order,
+      told: `${height.round === 0 ? "Centre" : `Round ${height.round}`}: ${tell(height)}`,
       label: numbered.has(order) ? String(height.round) : "",
       way: wayAt(heights, order, view.stretch),
     })),

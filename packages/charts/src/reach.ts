@@ -6,7 +6,14 @@ import type { LedgerRow } from "@roundwright/flatness"
 import { findCorners, type Motif } from "@roundwright/motif"
 import { requireFinite } from "@roundwright/numerics"
 import { type LaidOutShape, measureOutline } from "@roundwright/relaxation"
-import { hasCorners, lengthWords, type Reach, reachFinding, tellRounds } from "./findings.ts"
+import {
+  hasCorners,
+  lengthWords,
+  type Reach,
+  reachFinding,
+  tellOne,
+  tellRounds,
+} from "./findings.ts"
 import { requireSamePiece, unitOf } from "./laid-out-piece.ts"
 import { drawableRows, lineWithPoints, nameRoomPx, namesAtEnd } from "./parts.ts"
 import { type ChartOptions, type ChartSpec, frameChart, type LengthUnit } from "./spec.ts"
@@ -49,7 +56,11 @@ function drawReaches(
   options: ChartOptions,
 ): ChartSpec {
   const corners = hasCorners(reaches)
-  const values = reaches.map(({ round, side, corner }) => ({ round, side, corner }))
+  const tell = ({ side, corner }: Reach) =>
+    corners
+      ? `side ${lengthWords(side, unit)}, corner ${lengthWords(corner, unit)}`
+      : lengthWords(side, unit)
+  const values = reaches.map((reach) => ({ ...reach, told: tellOne(reach, tell) }))
   const last = values.at(-1)!
   const title = reachFinding(reaches, unit)
   const span = Math.max(...values.map((value) => Math.max(value.side, value.corner)))
@@ -68,10 +79,7 @@ function drawReaches(
       key: `${measured} ${marks}`,
       description: `${title}. ${measured} Distance from the centre in ${unit}. ${tellRounds(
         reaches,
-        ({ side, corner }) =>
-          corners
-            ? `side ${lengthWords(side, unit)}, corner ${lengthWords(corner, unit)}`
-            : lengthWords(side, unit),
+        tell,
       )}`,
     },
     `distance from the centre, ${unit}`,

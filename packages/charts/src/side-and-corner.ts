@@ -71,6 +71,7 @@ export function sideAndCornerChart(
   })
   const values = rows.map(({ round, stitch, angleDeg, fromMm, toMm }) => ({
     round,
+    told: `Round ${round}, ${tidy(angleDeg, 0)} degrees off the middle: ${stitch}, from ${lengthWords(fromMm, unit)} to ${lengthWords(toMm, unit)}`,
     stitch,
     angle: angleDeg,
     from: fromMm,

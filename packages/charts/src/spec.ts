@@ -133,8 +133,25 @@ export function frameChart(
     padding: { left, top, right: plot.rightPx, bottom: plot.bottomPx ?? room.bottom },
     autosize: { type: "none" },
     data: { values },
-    layer: yTitle === null ? layer : [...layer, axisTitle],
+    layer: (yTitle === null ? layer : [...layer, axisTitle]).map((one) =>
+      withTooltips(one, values),
+    ),
     config: chartConfig,
+  }
+}
+
+/** Marks of data; lines and texts have no one row. */
+const telling: ReadonlySet<SpecValue | undefined> = new Set(["point", "bar", "tick", "rule"])
+
+/** Marks whose rows say in words what they show (`told`) say it where they are pointed at. */
+function withTooltips(layer: ChartLayer, shared: ChartSpec["data"]["values"]): ChartLayer {
+  const rows = layer.data?.values ?? shared
+  if (!telling.has(layer.mark.type) || !rows.some(({ told }) => told)) return layer
+  const told = { field: "told", type: "nominal" }
+  return {
+    ...layer,
+    mark: { ...layer.mark, aria: true },
+    encoding: { ...layer.encoding, description: told, tooltip: told },
   }
 }
 

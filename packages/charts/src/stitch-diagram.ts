@@ -76,15 +76,18 @@ export function stitchDiagram(
     ...shades.map((shade) => shadeSymbol(shade, view)),
     ...legendSymbols(motif),
   ])
-  const rows = marks.map((mark) => rowOf(mark, view, numbers.faded.has(mark)))
+  const said = motif.rounds.map((_, round) => tellRound(motif, round, terms))
+  const rows = marks.map((mark) =>
+    rowOf(mark, view, numbers.faded.has(mark), said[mark.round] ?? "Centre"),
+  )
   const strains = strainByRound(motif, shape)
   const title = strainFinding(strains, largestStrain(shape))
   return frameChart(
     {
       title,
       key: "Every stitch where it comes to lie, shaded where strained; each round's number at its start.",
-      description: `${title}. Stitch diagram, read from the centre outwards. ${motif.rounds
-        .map((_, round) => `${tellRound(motif, round, terms)}; ${tellStrain(strains[round]!)}`)
+      description: `${title}. Stitch diagram, read from the centre outwards. ${said
+        .map((words, round) => `${words}; ${tellStrain(strains[round]!)}`)
         .join(". ")}.`,
     },
     null,

@@ -5,7 +5,16 @@ import { layOutBounded } from "@roundwright/relaxation"
 import { gaugeFrom } from "@roundwright/stitches"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
-import { crossingsOf, inked, overlapsOf, printChart, roomyLayout } from "../src/index.ts"
+import {
+  crossingsOf,
+  inked,
+  overlapsOf,
+  printChart,
+  roomyLayout,
+  symbolsOfChart,
+  symbolsOfMotif,
+} from "../src/index.ts"
+import { faultsOf, nudge } from "../src/print/nudge.ts"
 import { spread } from "../src/print/spread.ts"
 
 const text = `# Latch Tile
@@ -55,11 +64,72 @@ describe("the layout", () => {
   })
 })
 
+describe("the last touch", () => {
+  const marks = inked(roomyLayout(motif, shape).marks)
+  const turn = (2 * Math.PI) / 12
+  const onRing = ({ x, y }: { x: number; y: number }) => ({
+    angle: Math.atan2(y, x),
+    radius: Math.hypot(x, y),
+  })
+
+  it("moves small symbols off others, all images alike", () => {
+    // Every chain of round 2 drawn on the top beside it.
+    const stitches = marks.filter(({ round, posts }) => round === 1 && posts.length > 0)
+    const laid = marks.map((mark) => {
+      if (mark.round !== 1 || mark.kind !== "chain") return mark
+      const near = stitches.reduce((a, b) =>
+        Math.hypot(a.at.x - mark.at.x, a.at.y - mark.at.y) <=
+        Math.hypot(b.at.x - mark.at.x, b.at.y - mark.at.y)
+          ? a
+          : b,
+      )
+      const [dx, dy] = [0.6 * (near.at.x - mark.at.x), 0.6 * (near.at.y - mark.at.y)]
+      const ovals = mark.ovals.map((oval) => ({ ...oval, x: oval.x + dx, y: oval.y + dy }))
+      return { ...mark, at: { x: mark.at.x + dx, y: mark.at.y + dy }, ovals }
+    })
+    expect(faultsOf(laid)).toBeGreaterThan(10)
+    const moved = nudge(laid, (round) => motif.rounds[round]!.elements.length / 12)
+    expect(faultsOf(laid.map((mark) => moved.get(mark) ?? mark))).toBe(0)
+    const chains = [...moved.values()].filter(({ kind }) => kind === "chain")
+    expect(chains.length).toBeGreaterThanOrEqual(12)
+    const places = chains.map(({ at }) => onRing(at))
+    for (const { angle, radius } of places) {
+      const image = places.some(
+        (other) =>
+          Math.abs(Math.sin((other.angle - angle - turn) / 2)) < 1e-3 &&
+          Math.abs(other.radius - radius) < 0.02,
+      )
+      expect(image).toBe(true)
+    }
+  })
+
+  it("leaves alone what lies on nothing", () => expect(nudge(marks, () => 2).size).toBe(0))
+})
+
+describe("a leaf along its own chain", () => {
+  const leaf = readPattern(
+    "Rnd 1: ch 2, 6 sc in 2nd ch from hook; join. (6 sc)\nRnd 2: *ch 5, sc in 2nd ch from hook, hdc in next ch, dc in next 2 ch, sl st in next st; rep from * around; join.\n",
+  ).motif
+  const drawn = layOutBounded(leaf, gaugeFrom({ swatches: [], hookMm: 4 }))
+
+  it("stands beside the chain, on nothing", () => {
+    expect(leaf.rounds[1]!.elements.some(({ type }) => type === "chain")).toBe(true)
+    const { marks } = roomyLayout(leaf, drawn)
+    expect(overlapsOf(inked(marks))).toEqual([])
+    expect(crossingsOf(marks)).toEqual([])
+  })
+})
+
 describe("the drawing", () => {
+  it("says of every mark of a stitch what it is, and is read back as the text", () => {
+    expect(symbolsOfChart(printChart(motif, shape))).toEqual(symbolsOfMotif(motif))
+    expect(symbolsOfChart('<svg><g data-st="dc"></g></svg>')).toBeNull()
+  })
+
   it("has title, description and a size in mm, and no figure that is none", () => {
     const svg = printChart(motif, shape, { widthMm: 80 })
     expect(svg).toMatch(/^<svg [^>]*width="80mm" height="[\d.]+mm" viewBox="0 0 [\d.]+ [\d.]+"/)
-    expect(svg).toContain('<title id="chart-title">Latch Tile: chart</title>')
+    expect(svg).toContain("<title>Latch Tile: chart</title>")
     expect(svg).toContain("Round 3: 36 dc")
     expect(svg).not.toMatch(/NaN|Infinity|undefined/)
   })

@@ -2,7 +2,13 @@
 
 import { existsSync, writeFileSync } from "node:fs"
 import { basename, dirname, extname, join, resolve } from "node:path"
-import { type EditReport, editParagraphs, editPattern, editSummary } from "@roundwright/publishing"
+import {
+  type EditOptions,
+  type EditReport,
+  editParagraphs,
+  editPattern,
+  editSummary,
+} from "@roundwright/publishing"
 import { fileWords } from "./file-words.ts"
 import { holdsPatterns, patternsOf } from "./notebook-patterns.ts"
 import { readText } from "./read-file.ts"
@@ -14,6 +20,8 @@ export interface EditRequest {
   readonly json: boolean
   /** Name of the corrected copy; FILE-corrected beside the file when absent. */
   readonly out?: string | undefined
+  /** The chart of the one file, as `chart` wrote it. */
+  readonly chart?: string | undefined
 }
 
 interface Edited {
@@ -35,11 +43,16 @@ export async function runEdit(request: EditRequest, around: Surroundings): Promi
   if (request.files.length === 0) return refuse("name at least one pattern file.")
   if (request.out !== undefined && request.files.length > 1)
     return refuse("--out names one copy, and several files are named.")
+  if (request.chart !== undefined && request.files.length > 1)
+    return refuse("--chart is the chart of one pattern, and several files are named.")
+  const chart = request.chart === undefined ? null : readText(around.cwd, request.chart)
+  if (chart && "fault" in chart) return refuse(chart.fault)
+  const options = chart ? { chart: chart.text } : {}
   const all: Edited[] = []
   for (const file of request.files) {
     const read = readText(around.cwd, file)
     if ("fault" in read) return refuse(read.fault)
-    const edits = await editsOf(file, read.text)
+    const edits = await editsOf(file, read.text, options)
     if (edits.length === 0) return refuse(`${file} holds no pattern that can be read.`)
     all.push(...edits)
   }
@@ -60,16 +73,16 @@ export async function runEdit(request: EditRequest, around: Surroundings): Promi
   return status
 }
 
-async function editsOf(file: string, text: string): Promise<Edited[]> {
+async function editsOf(file: string, text: string, options: EditOptions): Promise<Edited[]> {
   if (!holdsPatterns(text))
-    return [{ name: file, report: editPattern(text), linesBefore: 0, file, text }]
+    return [{ name: file, report: editPattern(text, options), linesBefore: 0, file, text }]
   return (await patternsOf(text)).flatMap((one) =>
     one.text === null
       ? []
       : [
           {
             name: `${file}, ${one.name === null ? `the pattern in line ${one.line}` : `pattern ${one.name}`}`,
-            report: editPattern(one.text),
+            report: editPattern(one.text, options),
             linesBefore: one.line,
             text: one.text,
           },

@@ -107,7 +107,7 @@ const commands: Readonly<Record<string, Command>> = {
     const { values, positionals } = parseArgs({
       args,
       allowPositionals: true,
-      options: { json: flag, out: text },
+      options: { json: flag, out: text, chart: text },
     })
     const { runEdit } = await import("./edit-command.ts")
     return runEdit({ ...values, files: positionals }, around)

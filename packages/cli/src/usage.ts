@@ -28,12 +28,13 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
                      [--emphasis none|repeat|rounds]
       The stitch chart for print, with its key, as SVG: symbols of one size, on
       wish one repeat dark and the rest light, or two inks by round.
-  roundwright edit FILE... [--json] [--out FILE]
+  roundwright edit FILE... [--json] [--out FILE] [--chart CHART.svg]
       The technical edit of a finished text, in an editor's order: what must be
       mended, what the designer is asked, what is a matter of style; each with
       its place, the reason and a wording. Wordings that nothing speaks against
       go into a corrected copy, FILE-corrected, beside the file. Exit status 1
-      where something must be mended.
+      where something must be mended. --chart holds a chart, as 'chart' wrote it,
+      against the text, round by round.
   roundwright square FILE [--corners 4] [--rounds 2] [--stitches sc,hdc,dc,tr]
                      [--from-round 5] [--corner-style any|chains|stitches]
                      [--straighten sc] [--terms US|UK] [--json]

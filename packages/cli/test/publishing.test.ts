@@ -103,5 +103,15 @@ describe("sheet and chart", () => {
     expect(out).toContain('width="80mm"')
     expect((await call("chart", "mat.txt", "--emphasis", "glitter")).status).toBe(2)
     expect((await call("chart", "nothing.txt")).status).toBe(2)
+    await call("chart", "mat.txt", "--out", "mat.svg")
+    const [same, other] = [
+      await call("edit", "mat.txt", "--chart", "mat.svg"),
+      await call("edit", "mat.txt", "--chart", "missing.svg"),
+    ]
+    expect(same.out).not.toContain("The chart has")
+    expect(other.status).toBe(2)
+    writeFileSync(join(folder, "short.txt"), "Rnd 1: 12 dc in magic ring. (12 dc)\n")
+    const short = await call("edit", "short.txt", "--chart", "mat.svg")
+    expect(short.out.replace(/\s+/g, " ")).toContain("The chart has a round 2, the text has none.")
   })
 })

@@ -11,6 +11,7 @@ import {
 import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutPattern } from "./laid-out-pattern.ts"
 import { noPattern, problemAt, type Report } from "./problems.ts"
+import { publishingContent } from "./publishing.ts"
 import type { CellContent, ChartPair, CheckedPattern } from "./result.ts"
 import { straightBow } from "./transitions.ts"
 import type { WrittenCell } from "./written-cell.ts"
@@ -43,12 +44,16 @@ export function computeResult(
       kind === "ledger" ||
       kind === "remedies" ||
       kind === "problems" ||
+      kind === "edit" ||
+      kind === "sheet" ||
       kind === "chart"
     )
   )
     return null
   const pattern = patternOf(cell, patterns, report)
   if (!pattern) return null
+  if (kind === "edit" || kind === "sheet")
+    return publishingContent(kind, pattern, pieces.get(pattern.name), options.terms)
   if (kind !== "chart") return { kind, pattern }
   const name = options.name!
   if (pattern.result.ledger.length === 0) return { kind, name, pattern, charts: null }

@@ -1,7 +1,7 @@
 // A pattern whose shape is solved as an elastic net: what its check then says, and the piece for the charts
 // that draw it.
 
-import { type CheckResult, examinePattern } from "@roundwright/assessment"
+import { type Check, type CheckResult, examinePattern } from "@roundwright/assessment"
 import type { LaidOutPiece } from "@roundwright/charts"
 import type { CheckedPattern } from "./result.ts"
 
@@ -21,14 +21,18 @@ export interface LaidOutPattern {
   readonly found: ShapeFound
   /** Null where only what was found is remembered, and not the shape itself. */
   readonly piece: LaidOutPiece | null
+  /** All that the check found, for a sheet; absent where it was not checked now. */
+  readonly check?: Check
 }
 
 /** Takes up to some seconds. Never throws on anything a text can hold. @param text as it is read */
 export function layOutPattern(text: string): LaidOutPattern {
-  const { result, reading, shape } = examinePattern(text, { shape: "net" })
+  const check = examinePattern(text, { shape: "net" })
+  const { result, reading, shape } = check
   return {
     found: shapeFound(result),
     piece: { motif: reading.motif, shape },
+    check,
   }
 }
 

@@ -24,6 +24,12 @@ export function patternNotebook(pattern: string, title: string): string {
     cell("chart of=pattern name=reach"),
     "## The pattern",
     cell("pattern name=pattern", body),
+    "## Before it is published",
+    "What an editor would mend or ask. A finding with a wording has a button that takes it over into the text.",
+    cell("edit of=pattern"),
+    "## The sheet",
+    "What others work from, as it will print.",
+    cell("sheet of=pattern"),
   ].join("\n\n")
 }
 

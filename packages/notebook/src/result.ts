@@ -3,6 +3,7 @@
 
 import type { CheckResult } from "@roundwright/assessment"
 import type { ChartSpec } from "@roundwright/charts"
+import type { EditReport, Sheet } from "@roundwright/publishing"
 import type { Wanted } from "./calculation/names.ts"
 import type { CirclePlan } from "./circle.ts"
 import type { FinishingAnswer, FinishingKind } from "./finishing/types.ts"
@@ -43,6 +44,13 @@ export type CellContent =
   | {
       readonly kind: "verdict" | "ledger" | "remedies" | "problems"
       readonly pattern: CheckedPattern
+    }
+  | { readonly kind: "edit"; readonly pattern: CheckedPattern; readonly report: EditReport }
+  | {
+      readonly kind: "sheet"
+      readonly pattern: CheckedPattern
+      /** Or why none can be made, in a sentence. */
+      readonly sheet: Sheet | { readonly why: string }
     }
   | {
       readonly kind: "circle"

@@ -9,6 +9,8 @@ export const cellKinds = [
   "ledger",
   "remedies",
   "problems",
+  "edit",
+  "sheet",
   "squaring",
   "heights",
   "circle",
@@ -27,6 +29,7 @@ export interface CellOptions {
   readonly name?: string | undefined
   readonly for?: string | undefined
   readonly of?: string | undefined
+  readonly terms?: string | undefined
 }
 
 export interface NotebookProblem {

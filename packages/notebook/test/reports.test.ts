@@ -106,8 +106,20 @@ describe("what the prose says in words", () => {
       waves: ["ruffles", 6],
       kept: ["flat", null],
       mended: ["flat", null],
+      typed: ["flat", null],
     })
-    expect(result.problems).toEqual([])
+    // The copy that was typed for the newsletter has slips, and an editor finds them.
+    const typed = result.cells.find(({ info }) => info === "name=typed")!
+    expect(result.problems.filter(({ cell }) => cell !== typed.index)).toEqual([])
+    const edit = result.cells.find(({ kind }) => kind === "edit")!.content
+    const mend =
+      edit?.kind === "edit"
+        ? edit.report.findings.filter(({ severity }) => severity === "must-mend")
+        : []
+    expect(mend.map(({ code, round }) => [code, round])).toEqual([
+      ["hook-letter-differs", null],
+      ["total-wrong", 5],
+    ])
   })
 
   it("loops lie flat, the same count worked solid ruffles, short loops ruffle the round on them, taut ones cup", async () => {

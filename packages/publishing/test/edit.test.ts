@@ -1,5 +1,7 @@
 // The edit of a small pattern: sound it is left in peace, and each kind of fault is told at its place.
 
+import { examinePattern } from "@roundwright/assessment"
+import { printChart } from "@roundwright/charts"
 import { describe, expect, it } from "vitest"
 import { editPattern } from "../src/index.ts"
 
@@ -34,6 +36,45 @@ describe("a text that holds no pattern", () => {
     const { findings, corrected } = editPattern(text)
     expect(findings.map(({ code }) => code)).toContain("no-pattern")
     expect(corrected).toBe(text)
+  })
+})
+
+describe("what the counts of other rounds tell", () => {
+  const finding = (text: string, code: string) =>
+    editPattern(text).findings.find((one) => one.code === code)
+
+  it("asks for a stitch where a chain of one would have to be it", () => {
+    const found = finding(
+      "Ch 10.\nRnd 1: Sc in 2nd ch from hook, sc in next 7 ch, 3 sc in last ch; working along the other side of the chain, sc in next 7 ch, 2 sc in last ch; join with a sl st in first sc.\nRnd 2: Ch 1, sc in same place as sl st, 2 sc in next sc, sc in each of next 7 sc, 2 sc in each of next 3 sc, sc in each of next 8 sc; join with a sl st to first ch.\nRnd 3: Ch 1, sc in same place as sl st, sc in each of next 24 sc; join.\n",
+      "stitches-left-over",
+    )
+    expect(found?.round).toBe(2)
+    expect(found?.message).toMatch(/without it round 2 comes to 24, and what follows wants 25/)
+  })
+
+  it("takes a total with a remark behind it for one", () => {
+    const found = finding(
+      "Rnd 1: Ch 3, 11 dc in ring; join with sl st in top of ch-3. (12 dc)\nRnd 2: Ch 3, dc in same st, 2 dc in each st around; join (22 sts, counting ch 3 as first). Break off.\n",
+      "total-wrong",
+    )
+    expect([found?.round, found?.severity]).toEqual([2, "query"])
+  })
+
+  it("asks about the round before where that would bring the next to its total", () => {
+    const found = finding(
+      "Rnd 1: Ch 3 (counts as dc), 12 dc in ring; join.\nRnd 2: Ch 3 (counts as dc), dc in same st, 2 dc in each st around; join. (24 dc)\n",
+      "repeat-does-not-fit",
+    )
+    expect(found?.round).toBe(1)
+    expect(found?.message).toMatch(/comes to 13; with 12 the next round/)
+  })
+
+  it("asks about totals that count chains with the stitches", () => {
+    const found = finding(
+      "Rnd 1: Ch 3 (counts as dc), 11 dc in ring; join. (12)\nRnd 2: Ch 3 (counts as dc), dc in same st, 2 dc in each st around; join. (24)\nRnd 3: Ch 4 (counts as dc and ch 1), *dc in next st, ch 1; rep from * around; join. (48)\n",
+      "total-wrong",
+    )
+    expect([found?.round, found?.severity, found?.wording]).toEqual([3, "query", "24"])
   })
 })
 
@@ -141,3 +182,35 @@ describe("the corrected copy", () => {
 function wordsOf(text: string): string[] {
   return text.split(/[\s,]+/).sort()
 }
+
+describe("a chart against the text", () => {
+  const check = examinePattern(sound, { shape: "net", remedies: false })
+  const chart = printChart(check.reading.motif, check.shape!)
+  const told = (text: string, drawing = chart) =>
+    editPattern(text, { chart: drawing }).findings.filter(({ code }) => code === "chart-differs")
+
+  it("of the same rounds says nothing", () => expect(told(sound)).toEqual([]))
+
+  it("tells the round that was changed since, and what it has", () => {
+    const changed = sound
+      .replace(
+        "2 dc in each st around; join",
+        "dc in next st, *2 dc in next st, dc in next st; rep from * around; join",
+      )
+      .replace("(24 dc)", "(18 dc)")
+    const [first] = told(changed)
+    expect([first?.round, first?.severity, first?.line]).toEqual([2, "must-mend", 10])
+    expect(first?.message).toMatch(/^In round 2 the chart has 24 dc and the text \d+\.$/)
+  })
+
+  it("tells a round that only one of them has", () => {
+    const [cut] = sound.split("Rnd 4:")
+    expect(told(cut!).map(({ message }) => message)).toEqual([
+      "The chart has a round 4, the text has none.",
+    ])
+  })
+
+  it("that is another drawing is refused", () => {
+    expect(() => editPattern(sound, { chart: "<svg/>" })).toThrow(/does not say which stitches/)
+  })
+})

@@ -76,6 +76,16 @@ function crossed(kind: StitchKind, foot: Place, top: Place, marks: readonly Stro
   return { strokes: [upright, across, ...extended, ...marks], ovals: [], posts: [upright] }
 }
 
+/** Whether the symbol of a stitch is a cross. */
+export function isCross({ kind }: StitchElement): boolean {
+  return (kind.basic === "sc" || kind.basic === "esc") && !kind.gathered && !kind.post
+}
+
+/** A foot near enough to the top for a cross without a stem. */
+export function shortFoot(foot: Place, top: Place): Place {
+  return shifted(top, unit(foot, top), -symbolMm.cross, 0)
+}
+
 function head(top: Place, way: Place, wide: number): Stroke {
   return { from: shifted(top, way, 0, -wide / 2), to: shifted(top, way, 0, wide / 2) }
 }

@@ -3,7 +3,8 @@
 
 import { anchorKey, type Motif } from "@roundwright/motif"
 import type { Frontier } from "./frontier.ts"
-import { type Place, polar, type Stroke, symbolMm } from "./mark.ts"
+import { type Place, polar, type Stroke, shifted, symbolMm, unit } from "./mark.ts"
+import { besideChain } from "./own-chain.ts"
 import type { PlacedItem, PlacedRounds } from "./placed.ts"
 import { wrapped } from "./rings.ts"
 
@@ -11,12 +12,15 @@ export interface Feet {
   /** For each element of the round a foot for each leg. */
   readonly of: ReadonlyMap<number, readonly Place[]>
   readonly leaders: ReadonlyMap<number, readonly Stroke[]>
+  /** Elements that share a chain space with others. */
+  readonly shared: ReadonlySet<number>
 }
 
 interface Leg {
   readonly element: number
   readonly leg: number
   readonly top: number
+  readonly topRadius: number
 }
 
 /** A foot this far above what it is worked into is led down to it by a thin line, mm. */
@@ -42,10 +46,14 @@ export function feetOf(
     const one = new Set(keys).size === 1
     keys.forEach((key, leg) => {
       if (one && leg > 0) return
-      places.set(key, [...(places.get(key) ?? []), { element: index, leg, top: top.angle }])
+      places.set(key, [
+        ...(places.get(key) ?? []),
+        { element: index, leg, top: top.angle, topRadius: top.radius },
+      ])
     })
   })
   const standing: Standing[] = []
+  const shared = new Set<number>()
   for (const legs of places.values()) {
     const first = legs[0]!
     const stitch = elements[first.element]!
@@ -53,21 +61,24 @@ export function feetOf(
     const anchor = stitch.anchors[first.leg]!
     const target = placed.anchor(motif, anchor)
     const centre = target?.angle ?? 0
+    if (legs.length > 1 && anchor.at === "space")
+      for (const { element } of legs) shared.add(element)
+    const own = anchor.at === "chain" && anchor.round === round
     const earlier = anchor.at !== "centre" && anchor.round < round - 1
     const ordered = [...legs].sort((a, b) => wrapped(a.top - centre) - wrapped(b.top - centre))
     ordered.forEach((leg, k) => {
-      if (target === null) standing.push({ leg, angle: leg.top, target, led: false })
+      if (target === null) standing.push({ leg, angle: leg.top, target, led: false, own })
       else {
         const radius = Math.max(target.radius, 1)
         const beside = centre + offset(k, ordered, target.half, radius)
         const led =
           earlier && frontier.at(beside, symbolMm.stroke, radius) - target.radius > ledFrom
         const angle = led ? beside + nearTop * wrapped(leg.top - beside) : beside
-        standing.push({ leg, angle, target, led })
+        standing.push({ leg, angle, target, led, own })
       }
     })
   }
-  return footed(inOrder(standing), frontier, centreRadius)
+  return { ...footed(inOrder(standing), frontier, centreRadius), shared }
 }
 
 interface Standing {
@@ -76,6 +87,8 @@ interface Standing {
   readonly target: ReturnType<PlacedRounds["anchor"]>
   /** Where later rounds lie over the place, the foot stands near its top's ray and a line leads down. */
   readonly led: boolean
+  /** Worked into a chain of its own round. */
+  readonly own: boolean
 }
 
 const nearTop = 0.85
@@ -101,10 +114,20 @@ function inOrder(standing: readonly Standing[]): Standing[] {
   })
 }
 
-function footed(standing: readonly Standing[], frontier: Frontier, centreRadius: number): Feet {
+function footed(
+  standing: readonly Standing[],
+  frontier: Frontier,
+  centreRadius: number,
+): Omit<Feet, "shared"> {
   const feet = new Map<number, Place[]>()
   const leaders = new Map<number, Stroke[]>()
-  for (const { leg, angle, target, led } of standing) {
+  for (const { leg, angle, target, led, own } of standing) {
+    if (own && target !== null) {
+      const chain = polar(target.angle, target.radius)
+      const foot = shifted(chain, unit(chain, polar(leg.top, leg.topRadius)), besideChain, 0)
+      feet.set(leg.element, [...(feet.get(leg.element) ?? []), foot])
+      continue
+    }
     const beside = target !== null && target.half > 0 ? besideFoot : footMm
     const ground =
       target === null

@@ -5,11 +5,20 @@ import type { Element, Motif } from "@roundwright/motif"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { isTall, turningChains } from "@roundwright/stitches"
 import { beyond, coveredHalf, depthOf, halfWidth } from "./depths.ts"
-import { chainColumn, chainOval, drawPicot, drawStitch, picotReach } from "./draw-stitch.ts"
+import {
+  chainColumn,
+  chainOval,
+  drawPicot,
+  drawStitch,
+  isCross,
+  picotReach,
+  shortFoot,
+} from "./draw-stitch.ts"
 import { centreMarks, joinMarks, reachOfCentre, slipMarks, standsAside, yarnOff } from "./extras.ts"
 import { feetOf } from "./feet.ts"
 import { Frontier } from "./frontier.ts"
 import { type Place, type PrintMark, polar, symbolMm, unit } from "./mark.ts"
+import { offOwnChain } from "./own-chain.ts"
 import { type PlacedItem, PlacedRounds } from "./placed.ts"
 import { type Ring, type SymmetricPiece, symmetricPiece } from "./rings.ts"
 import { spread } from "./spread.ts"
@@ -66,7 +75,7 @@ class Layout {
     const { motif, placed, frontier, turn, marks } = this
     const { repeats } = this.piece
     marks.push(...slipMarks(motif, index, placed, frontier, repeats))
-    const { angles, radii } = this.place(ring, index)
+    const { angles, radii } = offOwnChain(motif, index, ring, this.place(ring, index), turn)
     placed.begin(ring.backwards)
     const edge = this.piece.piece.net.edges[index]!
     const tops = new Map<number, PlacedItem[]>()
@@ -166,7 +175,12 @@ class Layout {
           const post = { from: stand[0]!, to: at }
           const ovals = chainColumn(stand[0]!, at, item.madeOfChains)
           this.marks.push({ ...base, kind: "start", strokes: [], ovals, posts: [post], leaders })
-        } else this.marks.push({ ...base, kind: "stitch", ...drawStitch(item, stand, at), leaders })
+        } else {
+          // In a place shared with others a cross has no stem: it would lie on theirs.
+          const from =
+            feet.shared.has(element) && isCross(item) ? [shortFoot(stand[0]!, at)] : stand
+          this.marks.push({ ...base, kind: "stitch", ...drawStitch(item, from, at), leaders })
+        }
         return
       }
       if (item.type !== "chain") return

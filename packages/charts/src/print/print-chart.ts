@@ -6,10 +6,12 @@ import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { kindName, type Terms } from "@roundwright/stitches"
 import { chartKey } from "./chart-key.ts"
+import { namedBy } from "./chart-text.ts"
 import { type ChartLayout, layOutChart } from "./lay-out-chart.ts"
 import { type Oval, type Place, type PrintMark, type Stroke, symbolMm } from "./mark.ts"
+import { faultsOf, nudge } from "./nudge.ts"
 import { roundNumbers } from "./numbers.ts"
-import { crossingsOf, overlapsOf } from "./overlaps.ts"
+import { crossingsOf } from "./overlaps.ts"
 
 export interface PrintChartOptions {
   readonly terms?: Terms
@@ -27,20 +29,32 @@ const easilyRead = 1.3
 /** Stretches tried until no symbol lies on another. */
 const stretches = [1, 1.12, 1.25, 1.4, 1.6, 1.85, 2.15]
 
-/** Posts that cross mislead; symbols that touch are only ugly. */
-const worseThanTouching = 20
+/** A layout with so many faults for each of its repeats needs more room, and no touch. */
+const touchedBelow = 8
 
 /** The layout with the smallest stretch at which nothing lies on anything; the best of all where there is none. */
 export function roomyLayout(motif: Motif, shape: LaidOutShape): ChartLayout {
   let best: { layout: ChartLayout; faults: number } | null = null
   for (const stretch of stretches) {
     const layout = layOutChart(motif, shape, stretch)
-    const crossings = crossingsOf(layout.marks).length
-    const faults = overlapsOf(inked(layout.marks)).length + worseThanTouching * crossings
+    const faults = faultsOf(inked(layout.marks))
     if (best === null || faults < best.faults) best = { layout, faults }
-    if (faults === 0) break
+    if (faults > 0 && faults <= touchedBelow * layout.repeats) {
+      const touched = touchedUp(motif, layout)
+      const left = faultsOf(inked(touched.marks))
+      if (left < best.faults) best = { layout: touched, faults: left }
+    }
+    if (best.faults === 0) break
   }
   return best!.layout
+}
+
+function touchedUp(motif: Motif, layout: ChartLayout): ChartLayout {
+  const moved = nudge(
+    inked(layout.marks),
+    (round) => (motif.rounds[round]?.elements.length ?? 0) / layout.repeats,
+  )
+  return { ...layout, marks: layout.marks.map((mark) => moved.get(mark) ?? mark) }
 }
 
 /** The centre lies under what is worked into it. */
@@ -69,13 +83,13 @@ export function printChart(
   const body = [
     `<g stroke="#000" stroke-width="${symbolMm.stroke}" stroke-linecap="round" stroke-linejoin="round" fill="none" transform="translate(${tell(middle)} ${tell(box.top)})">`,
     ...numbers.parts,
-    ...layout.marks.map((mark) => drawn(mark, emphasis)),
+    ...byRound(motif, layout.marks, emphasis),
     "</g>",
     `<g transform="translate(0 ${tell(tall)})">${key.svg}</g>`,
   ]
-  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="chart-title chart-description" width="${tell(widthMm)}mm" height="${tell((widthMm * height) / width)}mm" viewBox="0 0 ${tell(width)} ${tell(height)}" font-family="Helvetica, Arial, 'Liberation Sans', sans-serif">
-<title id="chart-title">${escaped(title)}</title>
-<desc id="chart-description">${escaped(description(motif, terms))}</desc>
+  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" width="${tell(widthMm)}mm" height="${tell((widthMm * height) / width)}mm" viewBox="0 0 ${tell(width)} ${tell(height)}" font-family="Helvetica, Arial, 'Liberation Sans', sans-serif">
+<title>${escaped(title)}</title>
+<desc>${escaped(description(motif, terms))}</desc>
 ${body.join("\n")}
 </svg>`
 }
@@ -139,7 +153,32 @@ function description(motif: Motif, terms: Terms): string {
   return `Stitch chart, read from the centre outwards, counterclockwise for a right-handed maker. ${rounds.join(". ")}.`
 }
 
-function drawn(mark: PrintMark, emphasis: PrintChartOptions["emphasis"]): string {
+/** Marks of one round after another, each round in a group that names it (`chart-text.ts` reads it back). */
+function byRound(
+  motif: Motif,
+  marks: readonly PrintMark[],
+  emphasis: PrintChartOptions["emphasis"],
+): string[] {
+  const rounds = new Map<number, string[]>()
+  for (const mark of marks) {
+    const own = rounds.get(mark.round) ?? []
+    rounds.set(mark.round, own)
+    own.push(drawn(mark, emphasis, namedBy(motif, mark)))
+  }
+  return [...rounds].map(([round, parts]) => {
+    const number = motif.rounds[round]?.number
+    return number === undefined
+      ? parts.join("\n")
+      : `<g data-round="${number}">\n${parts.join("\n")}\n</g>`
+  })
+}
+
+/** @param name the stitch it stands for */
+function drawn(
+  mark: PrintMark,
+  emphasis: PrintChartOptions["emphasis"],
+  name: string | null,
+): string {
   const light = emphasis === "repeat" && mark.repeat > 0 && mark.round >= 0
   const second = emphasis === "rounds" && mark.round % 2 === 1
   const style = light
@@ -156,7 +195,8 @@ function drawn(mark: PrintMark, emphasis: PrintChartOptions["emphasis"]): string
     strokesOf(mark.strokes),
     ...mark.ovals.map((oval) => ellipse(oval, fill)),
   ]
-  return `<g${style}>${parts.join("")}</g>`
+  const told = name === null ? "" : ` data-st="${escaped(name)}"`
+  return `<g${told}${style}>${parts.join("")}</g>`
 }
 
 function strokesOf(strokes: readonly Stroke[]): string {

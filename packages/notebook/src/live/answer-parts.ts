@@ -48,6 +48,7 @@ export async function pageAnswer(result: NotebookResult, id: number): Promise<Pa
 function comesLater({ content }: Cell): boolean {
   switch (content?.kind) {
     case "chart":
+    case "sheet":
     case "later":
     case "squaring":
       return true
@@ -71,6 +72,8 @@ export function drawingOf(
       shapeOf: ofShape ? content.pattern.readText : null,
     }
   }
+  if (content?.kind === "sheet")
+    return { key: JSON.stringify(content.sheet), shapeOf: content.pattern.readText }
   if ((content?.kind === "heights" || content?.kind === "transitions") && content.charts)
     return { key: JSON.stringify([content.charts, content.found]), shapeOf: null }
   return null

@@ -16,6 +16,7 @@ import { searchKey, squarePattern } from "../squaring.ts"
 import { transitionsKey } from "../transitions.ts"
 import type { NotebookProblem } from "../written-cell.ts"
 import { drawingOf, gaugeOver, pageAnswer, patternCellOf } from "./answer-parts.ts"
+import { figureOf } from "./figure-file.ts"
 import type { Answer, NotebookQuestion, Question } from "./messages.ts"
 import { Remembered } from "./remembered.ts"
 import { type TriedRemedy, tryRemedies } from "./trials.ts"
@@ -61,7 +62,10 @@ export function makeAnswerer(): Answerer {
   }
 
   /** What is known, and the shapes just laid out. */
-  function optionsFor({ known, layOut }: NotebookQuestion): ComputeOptions {
+  function optionsFor({
+    known,
+    layOut,
+  }: Pick<NotebookQuestion, "known" | "layOut">): ComputeOptions {
     return {
       check: (text) => checks.get(text, () => checkPattern(text, { remedies: false })),
       layOut: (text) => {
@@ -97,6 +101,16 @@ export function makeAnswerer(): Answerer {
         const result = squarePattern(own, gauge, request)
         tell({ part: "squaring", id, html: together(squaringHtml(request, result)).markup, result })
         tell({ part: "end", id })
+        return
+      }
+      if ("figure" in question) {
+        const found = await figureOf(question, (of) => optionsFor(of))
+        tell(
+          found
+            ? { part: "figure", id, ...found }
+            : { part: "failed", id, message: "There is no figure to keep." },
+        )
+        if (found) tell({ part: "end", id })
         return
       }
       if (!(await layOutAll(question, tell, rest))) return

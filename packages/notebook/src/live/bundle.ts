@@ -89,25 +89,28 @@ function loadAtOnce(build: PluginBuild): void {
 
 /**
  * Kinds of drawing that no chart here asks for: maps, trees, word clouds, nets pulled by forces, cells around points, brushes
- * over several charts. The drawing library takes them in as a whole; an empty module in their place is a tenth of a page less.
+ * over several charts, labels that find their own place, fitted lines. The drawing library takes them in as a whole; an empty
+ * module in their place is a tenth of a page less.
  */
-const neverDrawn = /^vega-(?:geo|hierarchy|wordcloud|force|voronoi|crossfilter)$/
+const neverDrawn =
+  /^vega-(?:geo|projection|hierarchy|wordcloud|force|voronoi|crossfilter|label|regression)$/
 
-/** What the drawing library names of the projections of maps, each of which it asks for at its start and never again. */
-const mapNames =
-  "Albers AlbersUsa Area AzimuthalEqualArea AzimuthalEquidistant Bounds Centroid ConicConformal ConicEqualArea ConicEquidistant EqualEarth Equirectangular Gnomonic Identity Mercator Mollweide NaturalEarth1 Orthographic Path Stereographic TransverseMercator"
+/** Maps on the globe, and Markdown written back from its tree: named by modules that are in use, and never called. */
+const neverCalled = /^(?:d3-geo|mdast-util-to-markdown)$/
+
+/** Sets of colours: looked up by name when the drawing library is loaded, and no chart here has a colour. */
+const neverSeen = /^d3-scale-chromatic$/
+const noColours = ["Accent", "Category10", "Dark2", "Observable10", "Paired"]
+  .concat(["Pastel1", "Pastel2", "Set1", "Set2", "Set3"])
+  .map((name) => `export const scheme${name} = []`)
+  .join("\n")
 
 function leaveOut(build: PluginBuild): void {
-  build.onResolve({ filter: /^d3-geo(?:-projection)?$/ }, ({ path }) => ({
-    path,
-    namespace: "maps",
-  }))
-  build.onLoad({ filter: /.*/, namespace: "maps" }, () => ({
-    contents: `const none = () => none\nexport { ${mapNames
-      .split(" ")
-      .map((name) => `none as geo${name}`)
-      .join(", ")} }`,
-  }))
-  build.onResolve({ filter: neverDrawn }, ({ path }) => ({ path, namespace: "left-out" }))
-  build.onLoad({ filter: /.*/, namespace: "left-out" }, () => ({ contents: "export {}" }))
+  const leave = (filter: RegExp, namespace: string, contents: string) => {
+    build.onResolve({ filter }, ({ path }) => ({ path, namespace }))
+    build.onLoad({ filter: /.*/, namespace }, () => ({ contents }))
+  }
+  leave(neverDrawn, "never-drawn", "module.exports = {}")
+  leave(neverCalled, "never-called", "module.exports = {}")
+  leave(neverSeen, "never-seen", noColours)
 }

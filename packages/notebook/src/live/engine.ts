@@ -4,7 +4,13 @@
 /// <reference lib="dom" />
 
 import { answerLatest } from "./answer-latest.ts"
-import type { Answer, NotebookQuestion, Question, SquaringQuestion } from "./messages.ts"
+import type {
+  Answer,
+  FigureQuestion,
+  NotebookQuestion,
+  Question,
+  SquaringQuestion,
+} from "./messages.ts"
 import { pageWords } from "./page-words.ts"
 
 export interface Engine {
@@ -18,7 +24,10 @@ export interface Engine {
   where(): "worker" | "page"
 }
 
-type Asked = Omit<NotebookQuestion, "id"> | Omit<SquaringQuestion, "id">
+type Asked =
+  | Omit<NotebookQuestion, "id">
+  | Omit<SquaringQuestion, "id">
+  | Omit<FigureQuestion, "id">
 
 interface Runner {
   ask(question: Question): void

@@ -11,7 +11,7 @@ import type { TransitionsResult } from "../transitions.ts"
 import type { CellKind } from "../written-cell.ts"
 import type { TriedRemedy } from "./trials.ts"
 
-export type Question = NotebookQuestion | SquaringQuestion
+export type Question = NotebookQuestion | SquaringQuestion | FigureQuestion
 
 export interface NotebookQuestion {
   readonly id: number
@@ -36,6 +36,15 @@ export interface SquaringQuestion {
   readonly own: string
   readonly gauge: readonly string[]
   readonly request: SquaringRequest
+}
+
+/** What a figure is drawn from, asked of an engine of its own. */
+export interface FigureQuestion {
+  readonly id: number
+  readonly markdown: string
+  readonly known: KnownAnswers
+  /** Index of its cell. */
+  readonly figure: number
 }
 
 /** A problem inside a cell's text: line and column from 1, `length` in UTF-16 units. */
@@ -137,6 +146,13 @@ export type Answer =
       readonly id: number
       readonly html: string
       readonly result: SquaringResult
+    }
+  | {
+      readonly part: "figure"
+      readonly id: number
+      /** Its Vega-Lite specification as JSON, and its data. */
+      readonly spec: string
+      readonly csv: string
     }
   | { readonly part: "end"; readonly id: number }
   | { readonly part: "failed"; readonly id: number; readonly message: string }

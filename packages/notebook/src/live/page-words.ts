@@ -16,6 +16,7 @@ export const pageWords = {
   noDrafts:
     "This browser keeps nothing for this page: what is not saved is lost when the page is closed.",
   hide: "Hide this",
+  figureAsked: "The figure is being worked out as a file.",
   unreadable:
     "What this page carries to be changed with cannot be read, so it cannot be changed here. All that was written in it stands below.",
   onlyNotebook:

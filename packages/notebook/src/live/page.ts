@@ -11,6 +11,7 @@ import { carriedSource } from "./carried-source.ts"
 import { CellEditors, patternOf } from "./cell-editors.ts"
 import { make } from "./dom.ts"
 import { browserStores, Drafts } from "./drafts.ts"
+import { Dressing } from "./dressing.ts"
 import { textsEditedInFile } from "./edited-in-file.ts"
 import { Known } from "./known.ts"
 import type { Answer, PageAnswer } from "./messages.ts"
@@ -41,7 +42,7 @@ export function startPage(script: string): void {
   const still = new StillPage(main, source.prose ?? [])
   const drafts = new Drafts(browserStores(), pageKey(book.original), crypto.randomUUID())
   const edited = textsEditedInFile(book, sections)
-  new LivePage(script, book, sections, new Known(source), still, drafts).open(told, edited)
+  new LivePage(script, book, sections, new Known(source), still, drafts, main).open(told, edited)
 }
 
 /** Tells this page from others that the browser keeps drafts of: where it is, and what it was. */
@@ -56,6 +57,7 @@ class LivePage {
   readonly #showing: Showing
   readonly #teller: VerdictTeller
   readonly #saving: Saving
+  readonly #dressing: Dressing
   #atHand: number | null = null
   /** Changes made, and how many of them the last question knew of. */
   #changes = 0
@@ -73,6 +75,7 @@ class LivePage {
     private readonly known: Known,
     private readonly still: StillPage,
     private readonly drafts: Drafts,
+    main: HTMLElement,
   ) {
     this.#askedTexts = this.#texts()
     this.#answeredTexts = this.#askedTexts
@@ -86,7 +89,14 @@ class LivePage {
     })
     this.#saving = new Saving(script, book, known, this.#bar, drafts)
     this.#teller = new VerdictTeller(this.#bar)
-    this.#showing = new Showing(sections)
+    this.#dressing = new Dressing(script, main, book, known, sections, {
+      speak: (text) => this.#bar.speak(text),
+      take: (cell, text) => {
+        book.change(cell, text)
+        this.#changed([cell])
+      },
+    })
+    this.#showing = new Showing(sections, (element) => this.#dressing.dress([element]))
     this.#asking = new Asking(script, this.#bar, {
       question: () => {
         this.#asked = this.#changes
@@ -120,6 +130,7 @@ class LivePage {
     for (const words of told) this.#bar.notice(words, [])
     if (this.still.keepsAny) this.#bar.notice(pageWords.proseKept, [])
     this.#showEdits()
+    this.#dressing.dress(this.sections.values())
     this.#asking.ask()
     if (edited.size > 0) {
       this.#bar.notice(pageWords.textEdited, [])

@@ -29,7 +29,11 @@ export function pageFile(script: string, body: string, source: CarriedSource): s
 
 /** Offers a file for download. */
 export function download(name: string, type: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }))
+  downloadBlob(name, new Blob([text], { type }))
+}
+
+export function downloadBlob(name: string, blob: Blob): void {
+  const address = URL.createObjectURL(blob)
   const link = make("a", { href: address, download: name })
   link.click()
   // The download has its own hold on the text once it has begun.

@@ -5,7 +5,7 @@
 
 /// <reference lib="dom" />
 
-import { headLength } from "../page/line-head.ts"
+import { headLength, roundsOfLine } from "../page/line-head.ts"
 import { make } from "./dom.ts"
 import { splitLine } from "./line-marks.ts"
 import type { Mark } from "./messages.ts"
@@ -24,7 +24,10 @@ export function writeSheet(
     ...lines.map((line, index) =>
       make(
         "span",
-        { class: isRound(line) ? "line round" : "line" },
+        {
+          class: isRound(line) ? "line round" : "line",
+          "data-round": roundsOfLine(line).join(" ") || false,
+        },
         ...wordsOf(line, marks.get(index + 1) ?? []),
       ),
     ),

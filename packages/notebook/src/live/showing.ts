@@ -12,7 +12,11 @@ export class Showing {
   /** Text of the piece whose shape a cell shows. */
   readonly #shapes = new Map<number, string>()
 
-  constructor(private readonly sections: ReadonlyMap<number, HTMLElement>) {}
+  /** @param onPut hears of every element whose markup was put anew */
+  constructor(
+    private readonly sections: ReadonlyMap<number, HTMLElement>,
+    private readonly onPut: (element: Element) => void,
+  ) {}
 
   /** Puts markup into the element of that id. */
   put(id: string, markup: string): void {
@@ -26,6 +30,7 @@ export class Showing {
     this.#shown.set(key, markup)
     const hadFocus = element.contains(document.activeElement)
     setMarkup(element, markup)
+    this.onPut(element)
     if (!hadFocus || !(element instanceof HTMLElement)) return
     element.tabIndex = -1
     element.focus({ preventScroll: true })
@@ -49,7 +54,7 @@ export class Showing {
 
   /** Texts of the pieces a cell still waits for; the cell is marked when there are any. */
   missing({ index, kind, html, waitsFor }: LiveCell): readonly string[] {
-    const shown = kind === "chart" && this.#shapes.get(index) === waitsFor[0]
+    const shown = (kind === "chart" || kind === "sheet") && this.#shapes.get(index) === waitsFor[0]
     const missing = shown ? [] : waitsFor
     this.setProvisional(index, html !== null && missing.length > 0)
     this.sections.get(index)?.classList.toggle("late", missing.length > 0)

@@ -75,6 +75,13 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 .squaring > .after:not(:empty) { margin: 0.7rem 0 0; }
 .squaring > .answer { margin-top: 1.2rem; }
 .outdated > .answer { color: var(--quiet); }
+.export { margin: 0.4rem 0 1rem; font: 0.84rem/1.4 var(--sans); }
+.export > div { display: flex; flex-wrap: wrap; gap: 0.4rem; }
+.export button, .take, .take button { font-size: 0.76rem; padding: 0.15rem 0.55rem; min-height: 1.6rem; }
+.edit li .take { margin-left: 0.5rem; }
+.edit p.take, .print-sheet { margin: 0 0 0.8rem; padding: 0; }
+[data-round] { cursor: pointer; }
+.beside .editor > .found { position: static; width: auto; margin-top: 0.6rem; max-height: none; }
 .try { margin: 0.35rem 0 0; display: inline-block; }
 .old .verdict, .old .ledger, .old .remedies, .old .chart, .old .problems, .old .values { position: relative; }
 .old .verdict::after, .old .ledger::after, .old .remedies::after, .old .chart::after, .old .problems::after, .old .values::after {
@@ -102,6 +109,8 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 html:has(.live) { scroll-padding-top: 6rem; }
 @media (forced-colors: active) { .paper > .sheet { visibility: hidden; } }
 @media print {
+  .printing-sheet main > :not(:has(.alone)):not(.alone), .printing-sheet footer { display: none; }
+  .export, .take, .print-sheet { display: none; }
   .bar, .tools, .fold, .try, .fields { display: none; }
   .editor:not(.long) .paper > textarea { display: none; }
   .paper > .sheet { overflow: visible; padding: 0.4rem 0; font-size: 9pt; line-height: 1.5; }

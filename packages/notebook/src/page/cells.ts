@@ -3,12 +3,14 @@
 import type { Cell, ChartPair } from "../result.ts"
 import type { NotebookProblem } from "../written-cell.ts"
 import { circleHtml } from "./circle-html.ts"
+import { editHtml } from "./edit-html.ts"
 import { finishingHtml } from "./finishing-html.ts"
 import { heightsHtml } from "./heights-html.ts"
 import { type Child, element, type Html, together } from "./html.ts"
 import { ledgerHtml } from "./ledger-html.ts"
 import type { PageSoFar } from "./page-so-far.ts"
 import { problemsHtml } from "./problems-html.ts"
+import { publishedHtml } from "./published-html.ts"
 import { remediesHtml } from "./remedies-html.ts"
 import { squaringHtml } from "./squaring-html.ts"
 import { drawChart } from "./svg.ts"
@@ -16,8 +18,17 @@ import { transitionsHtml } from "./transitions-html.ts"
 import { verdictHtml } from "./verdict-html.ts"
 import { calculationHtml, gaugeHtml, patternHtml } from "./written.ts"
 
-export async function cellHtml(cell: Cell, page: PageSoFar): Promise<Html> {
-  const attributes = { class: `cell ${cell.kind}`, id: `cell-${cell.index + 1}` }
+/** @param place a class more, for where it stands */
+export async function cellHtml(
+  cell: Cell,
+  page: PageSoFar,
+  place: string | null = null,
+): Promise<Html> {
+  const attributes = {
+    class: `cell ${cell.kind}${place === null ? "" : ` ${place}`}`,
+    id: `cell-${cell.index + 1}`,
+    "data-of": cell.content && "pattern" in cell.content ? cell.content.pattern.name : null,
+  }
   return element("section", attributes, await cellContents(cell, page))
 }
 
@@ -46,6 +57,10 @@ async function contentHtml(
       return remediesHtml(content.pattern, page)
     case "problems":
       return problemsHtml(content.pattern, page)
+    case "edit":
+      return editHtml(cell.index, content.pattern, content.report, page)
+    case "sheet":
+      return publishedHtml(content.sheet)
     case "squaring":
       return squaringHtml(content.request, content.found)
     case "heights":

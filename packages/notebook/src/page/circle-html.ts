@@ -3,13 +3,13 @@
 import { capitalised, formatLength, verdictWord } from "@roundwright/assessment"
 import type { CirclePlan } from "../circle.ts"
 import type { CheckedPattern } from "../result.ts"
-import { keepUnits, scrollBox, signed } from "./common.ts"
+import { keepUnits, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
+import { dataTable } from "./table.ts"
 import { markedLine } from "./written.ts"
 
 export function circleHtml(pattern: CheckedPattern, plan: CirclePlan): Html[] {
   const { counts, flatCounts, added, words } = plan
-  const heading = (title: string) => element("th", { scope: "col" }, title)
   const number = (text: string) => element("td", {}, text)
   const body = counts.map((count, index) =>
     element(
@@ -30,24 +30,10 @@ export function circleHtml(pattern: CheckedPattern, plan: CirclePlan): Html[] {
       { class: "notes" },
       words.map((sentence) => element("li", {}, keepUnits(sentence))),
     ),
-    scrollBox(
+    dataTable(
       `Counts of ${pattern.name}`,
-      element(
-        "table",
-        {},
-        element(
-          "thead",
-          {},
-          element(
-            "tr",
-            {},
-            ["Round", "Stitches", "More", "Exactly flat", "Share of flat"].map((title) =>
-              heading(title),
-            ),
-          ),
-        ),
-        element("tbody", {}, body),
-      ),
+      ["Round", "Stitches", "More", "Exactly flat", "Share of flat"],
+      body,
     ),
     element(
       "pre",

@@ -8,6 +8,11 @@ export function ofPiece({ name, result }: CheckedPattern, alone: boolean, word =
   return alone ? "" : ` ${word} ${result.motif?.title ?? name}`
 }
 
+/** Where a round stands in the text of its pattern. */
+export function roundId(pattern: string, round: number): string {
+  return `round-${pattern}-${round}`
+}
+
 /** A sentence whose figures stay on one line with their units. */
 export function keepUnits(sentence: string): string {
   return sentence.replace(/(\d) (mm|cm|%)(?![a-z])/g, "$1\u00a0$2")

@@ -67,7 +67,12 @@ export function pageDocument(frame: PageFrame): string {
 export function contentPolicy(hashes: { style: string; script?: string }): string {
   const parts = ["default-src 'none'", `style-src 'sha256-${hashes.style}'`]
   if (hashes.script !== undefined)
-    parts.push(`script-src 'sha256-${hashes.script}' 'wasm-unsafe-eval'`, "worker-src blob:")
+    parts.push(
+      // A figure becomes a PNG by way of an image made of its own drawing.
+      "img-src data:",
+      `script-src 'sha256-${hashes.script}' 'wasm-unsafe-eval'`,
+      "worker-src blob:",
+    )
   return [...parts, "base-uri 'none'", "form-action 'none'"].join("; ")
 }
 

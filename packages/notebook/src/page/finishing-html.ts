@@ -1,8 +1,9 @@
 // What a finishing cell gave, as HTML.
 
 import type { FinishingAnswer } from "../finishing/types.ts"
-import { keepUnits, scrollBox } from "./common.ts"
+import { keepUnits } from "./common.ts"
 import { type Child, element, type Html, trusted } from "./html.ts"
+import { dataTable } from "./table.ts"
 import { markedLine } from "./written.ts"
 
 export function finishingHtml(found: FinishingAnswer | null): Child {
@@ -53,31 +54,14 @@ function roundsHtml(rounds: readonly string[]): Html {
 
 function tableHtml({ label, head, rows }: NonNullable<FinishingAnswer["table"]>): Html {
   const last = head.length - 1
-  const wordy = (column: number) => (column === last ? "word" : null)
-  return scrollBox(
+  return dataTable(
     label,
-    element(
-      "table",
-      {},
+    head.map((title, k) => (k === last ? { words: title } : title)),
+    rows.map((row) =>
       element(
-        "thead",
+        "tr",
         {},
-        element(
-          "tr",
-          {},
-          head.map((title, k) => element("th", { scope: "col", class: wordy(k) }, title)),
-        ),
-      ),
-      element(
-        "tbody",
-        {},
-        rows.map((row) =>
-          element(
-            "tr",
-            {},
-            row.map((cell, k) => element("td", { class: wordy(k) }, cell)),
-          ),
-        ),
+        row.map((cell, k) => element("td", { class: k === last ? "word" : null }, cell)),
       ),
     ),
   )

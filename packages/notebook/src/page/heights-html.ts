@@ -2,15 +2,14 @@
 // out, how far the stitch moves it, and what is left.
 
 import type { SquaringResult } from "../squaring.ts"
-import { scrollBox, signed } from "./common.ts"
+import { signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
+import { dataTable } from "./table.ts"
 
 export function heightsHtml(found: SquaringResult | null): Html[] {
   if (!found) return [element("p", { class: "after" }, "Not searched yet.")]
   if ("fault" in found) return [element("p", {}, `No heights to show. ${found.fault}`)]
   if (found.heights.length === 0) return [element("p", {}, "No heights to show.")]
-  const heading = (title: string, word = false) =>
-    element("th", { scope: "col", class: word ? "word" : null }, title)
   const number = (text: string) => element("td", {}, text)
   const body = found.heights.map((row, index) =>
     element(
@@ -25,27 +24,15 @@ export function heightsHtml(found: SquaringResult | null): Html[] {
   )
   return [
     element("p", { class: "label" }, "From the middle of a side to its corner, stitch by stitch"),
-    scrollBox(
+    dataTable(
       "Side and corner heights",
-      element(
-        "table",
-        {},
-        element(
-          "thead",
-          {},
-          element(
-            "tr",
-            {},
-            heading("Round"),
-            heading("Stitch", true),
-            heading("In the text", true),
-            ...["Off mid-side", "Must move, mm", "Moves, mm", "Left, mm"].map((title) =>
-              heading(title),
-            ),
-          ),
-        ),
-        element("tbody", {}, body),
-      ),
+      [
+        "Round",
+        { words: "Stitch" },
+        { words: "In the text" },
+        ...["Off mid-side", "Must move, mm", "Moves, mm", "Left, mm"],
+      ],
+      body,
     ),
   ]
 }

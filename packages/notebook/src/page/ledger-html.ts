@@ -10,9 +10,11 @@ import {
 } from "@roundwright/assessment"
 import { ownFullness } from "@roundwright/flatness"
 import type { CheckedPattern } from "../result.ts"
-import { ofPiece, scrollBox, signed } from "./common.ts"
+import { ofPiece, roundId, signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
+import { roundsOfLine } from "./line-head.ts"
 import type { PageSoFar } from "./page-so-far.ts"
+import { dataTable } from "./table.ts"
 
 /** Rounds past this are left to `check --json`: no page shows a table of thousands of rows. */
 const mostRows = 400
@@ -29,13 +31,16 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
   )
   const shown = result.rounds.slice(0, mostRows)
   const number = (text: string) => element("td", {}, text)
+  const leading = new Set(pattern.text.split(/\r\n|\r|\n/).flatMap(roundsOfLine))
+  const leadTo = (round: number) =>
+    element("a", { class: "round", href: `#${roundId(pattern.name, round)}` }, String(round))
   const body = shown.map((round) => {
     const row = rows.get(round.round)
     const measures = row ? [row.growthMm, row.flatGrowthMm, row.edgeMm, row.across] : []
     return element(
       "tr",
-      { class: row && row.verdict !== "flat" ? "astray" : null },
-      number(String(round.round)),
+      { class: row && row.verdict !== "flat" ? "astray" : null, "data-round": round.round },
+      element("td", {}, leading.has(round.round) ? leadTo(round.round) : String(round.round)),
       number(countedText(round.counted, round.agrees, round.stated)),
       number(row ? ownFullnessText(row) : ""),
       number(row ? soFarText(row).replace("-", "\u2013") : ""),
@@ -44,16 +49,12 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
       number(row && ownFullness(row) !== null ? `${signed(row.curvatureDeg, 0)}\u00b0` : ""),
     )
   })
-  const heading = (title: string, word = false) =>
-    element("th", { scope: "col", class: word ? "word" : null }, title)
-  const head = element(
-    "tr",
-    {},
-    ["Round", "Stitches", "Fullness", "So far"].map((title) => heading(title)),
-    heading("Piece so far", true),
-    [...lengths, "Angle"].map((title) => heading(title)),
-  )
-  const table = element("table", {}, element("thead", {}, head), element("tbody", {}, body))
+  const headings = [
+    ...["Round", "Stitches", "Fullness", "So far"],
+    { words: "Piece so far" },
+    ...lengths,
+    "Angle",
+  ]
   const rest = result.rounds.length - shown.length
   const after = [
     ...(told.has(readingHelp) ? [] : [readingHelp]),
@@ -67,7 +68,7 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
       { class: "label" },
       alone ? "Growth of the edge" : `Growth${ofPiece(pattern, alone)}, round by round`,
     ),
-    scrollBox(`Ledger${ofPiece(pattern, alone)}`, table),
+    dataTable(`Ledger${ofPiece(pattern, alone)}`, headings, body),
     ...after.map((sentence) => element("p", { class: "after" }, sentence)),
   ]
 }

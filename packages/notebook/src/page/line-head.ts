@@ -14,3 +14,18 @@ export function headLength(line: string): number {
   if (title.test(start)) return line.length
   return label.exec(start)?.[0].length ?? 0
 }
+
+/** Whole rounds a label may speak of at once; more is a slip of the pen. */
+const mostTogether = 200
+
+/** The rounds whose label a line begins with: 3 of `Rnd 3:`, 4, 5 and 6 of `Rounds 4-6:`; none for other lines. */
+export function roundsOfLine(line: string): readonly number[] {
+  const head = headLength(line)
+  if (head === 0 || title.test(line)) return []
+  const [, first, last] = /(\d{1,4})(?:\s*[-\u2013]\s*(\d{1,4}))?/.exec(line.slice(0, head)) ?? []
+  if (first === undefined) return []
+  const from = Number(first)
+  const to = last === undefined ? from : Number(last)
+  if (to < from || to - from > mostTogether) return [from]
+  return Array.from({ length: to - from + 1 }, (_, k) => from + k)
+}

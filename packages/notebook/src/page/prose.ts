@@ -2,30 +2,12 @@
 // by the translation, pictures give way to their description (a page loads nothing), and values
 // stand in for the inline code they were computed from.
 
-import rehypeSanitize, { defaultSchema } from "rehype-sanitize"
-import rehypeStringify from "rehype-stringify"
-import remarkRehype from "remark-rehype"
-import { unified } from "unified"
 import { isCell } from "../cells.ts"
 import { type MarkdownNode, type MarkdownTree, startOf } from "../markdown.ts"
 import type { InlineValue } from "../result.ts"
+import { withAnchors, withContents } from "./contents.ts"
 import type { Html } from "./html.ts"
-
-const schema = {
-  ...defaultSchema,
-  tagNames: (defaultSchema.tagNames ?? []).filter(
-    (tag) => !["img", "input", "picture", "source"].includes(tag),
-  ),
-  attributes: {
-    ...defaultSchema.attributes,
-    span: [["className", "value", "failed"] as [string, ...string[]], "title"],
-  },
-}
-
-const translate = unified().use(remarkRehype).use(rehypeSanitize, schema).freeze()
-const stringify = unified().use(rehypeStringify).freeze()
-
-type ProseNode = Awaited<ReturnType<typeof translate.run>>["children"][number]
+import { type ProseNode, stringify, translate } from "./translate.ts"
 
 /** A run of prose: as markup, and its words alone. */
 export interface ProseRun extends Html {
@@ -60,6 +42,9 @@ export async function proseRuns(
     if (isMark) runs.push([])
     else runs.at(-1)!.push(child)
   }
+  withAnchors(runs.flat())
+  const [first] = runs
+  if (first) withContents(first, runs.flat())
   return runs.map((children) => ({
     markup: stringify.stringify({ type: "root", children }).trim(),
     words: wordsIn(children),

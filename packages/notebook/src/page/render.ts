@@ -14,8 +14,8 @@ import type { NotebookProblem } from "../written-cell.ts"
 import { contentPolicy, jsonForPage, pageDocument } from "./document.ts"
 import { bodyHtml } from "./parts.ts"
 import { proseRuns } from "./prose.ts"
-import { pageStyle } from "./style.ts"
 import { textDigest } from "./text-digest.ts"
+import { wholeStyle } from "./whole-style.ts"
 
 /** Beside `src` and `dist`; `pnpm notices` writes it. */
 const licencesFile = new URL("../../licences.txt", import.meta.url)
@@ -57,8 +57,8 @@ export async function renderPage(
     title: result.title,
     body: await bodyHtml(result, false),
     language: options.language ?? "en",
-    style: pageStyle,
-    policy: contentPolicy({ style: sha256(pageStyle) }),
+    style: wholeStyle,
+    policy: contentPolicy({ style: sha256(wholeStyle) }),
   })
 }
 
@@ -70,7 +70,7 @@ export async function renderLivePage(
 ): Promise<string> {
   const script = await pageScript()
   const licences = await readFile(licencesFile, "utf8")
-  const style = `${pageStyle}\n${liveStyle}`
+  const style = `${wholeStyle}\n${liveStyle}`
   // A notebook too long to be read is too long to be edited in a page, too.
   const unread = result.cells.length === 0 && result.problems[0]?.code === "too-much-text"
   const notebook = unread ? "" : cleanText(markdown)

@@ -32,7 +32,29 @@ function named(svg: string, description: string): string {
   const inner = svg
     .slice(svg.indexOf(">") + 1)
     .replace(/<g\b[^>]*>/g, (tag) => tag.replace(/ (?:role|aria-[a-z]+)="[^"]*"/g, ""))
-  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="${box}" aria-label="${escapeText(description)}">${shortened(inner)}`
+  return `<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="${box}" aria-label="${escapeText(description)}">${shortened(withWords(inner))}`
+}
+
+/** What a mark says of itself stands behind what it looks like, so that marks that look and say alike are one group. */
+function withWords(svg: string): string {
+  return svg.replace(
+    /<(path|line) aria-label="([^"]*)" role="[^"]*" aria-roledescription="[^"]*"([^>]*)\/>/g,
+    (_, tag, words, look) => {
+      const told = words === "" ? "" : ` told="${words}"`
+      return tag === "path" ? `<path${look}${told}/>` : spoken("line", look, told, "")
+    },
+  )
+}
+
+/** An element with its words as a title, which browsers show where it is pointed at, and the round it is of. */
+function spoken(tag: string, look: string, told: string, inner: string): string {
+  const words = / told="([^"]*)"/.exec(told)?.[1]
+  const plain = look.replace(/ told="[^"]*"/, "")
+  if (words === undefined)
+    return inner === "" ? `<${tag}${plain}/>` : `<${tag}${plain}>${inner}</${tag}>`
+  const round = /^Round (\d+)/.exec(words)?.[1]
+  const of = round === undefined ? "" : ` data-round="${round}"`
+  return `<${tag}${plain}${of}><title>${words}</title>${inner}</${tag}>`
 }
 
 /**
@@ -66,11 +88,12 @@ function groupAlike(marks: string): string {
   }
   return groups
     .map(({ look, shapes }) => {
-      if (shapes.length < fewestAlike) return shapes.map((one) => `<path${one}${look}/>`).join("")
+      if (shapes.length < fewestAlike)
+        return shapes.map((one) => spoken("path", one + look, look, "")).join("")
       // Marks that show through one another must go on doing so: a group is seen through as a whole.
       const through = / opacity="[^"]*"/.exec(look)?.[0] ?? ""
       const own = shapes.map((one) => `<path${one}${through}/>`).join("")
-      return `<g${look.replace(through, "")}>${own}</g>`
+      return spoken("g", look.replace(through, ""), look, own)
     })
     .join("")
 }

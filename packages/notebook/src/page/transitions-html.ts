@@ -2,16 +2,15 @@
 
 import { verdictWord } from "@roundwright/assessment"
 import type { TransitionsRequest, TransitionsResult } from "../transitions.ts"
-import { scrollBox, signed } from "./common.ts"
+import { signed } from "./common.ts"
 import { element, type Html } from "./html.ts"
+import { dataTable } from "./table.ts"
 
 export function transitionsHtml(
   { corners }: TransitionsRequest,
   found: TransitionsResult | null,
 ): Html[] {
   if (!found) return [element("p", { class: "after" }, "Not searched yet.")]
-  const heading = (title: string, word = false) =>
-    element("th", { scope: "col", class: word ? "word" : null }, title)
   const number = (text: string) => element("td", {}, text)
   const body = found.transitions.map((one) =>
     element(
@@ -27,28 +26,16 @@ export function transitionsHtml(
     ),
   )
   return [
-    scrollBox(
+    dataTable(
       `Circles squared, ${corners} corners`,
-      element(
-        "table",
-        {},
-        element(
-          "thead",
-          {},
-          element(
-            "tr",
-            {},
-            heading("Circle"),
-            heading("Added rounds", true),
-            heading("Stitches", true),
-            heading("Bow, mm"),
-            heading("Bow"),
-            heading("Corner"),
-            heading("Verdict", true),
-          ),
-        ),
-        element("tbody", {}, body),
-      ),
+      [
+        "Circle",
+        { words: "Added rounds" },
+        { words: "Stitches" },
+        ...["Bow, mm", "Bow", "Corner"],
+        { words: "Verdict" },
+      ],
+      body,
     ),
     ...found.unsolved.map(({ count, why }) =>
       element("p", { class: "after" }, `A circle of ${count}: ${why}`),

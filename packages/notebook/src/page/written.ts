@@ -3,9 +3,9 @@
 
 import type { Problem } from "@roundwright/instructions"
 import type { CalculationLine, CheckedPattern } from "../result.ts"
-import { scrollBox } from "./common.ts"
+import { roundId, scrollBox } from "./common.ts"
 import { type Child, element, type Html } from "./html.ts"
-import { headLength } from "./line-head.ts"
+import { headLength, roundsOfLine } from "./line-head.ts"
 import type { PageSoFar } from "./page-so-far.ts"
 import { problemItems } from "./problems-html.ts"
 
@@ -24,9 +24,18 @@ export function patternHtml(
     if (same) same.push(problem)
     else byLine.set(problem.line, [problem])
   }
-  const shown = lines.map((line, index) =>
-    element("span", { class: "line" }, markedLine(line, byLine.get(index + 1) ?? [])),
-  )
+  const seen = new Set<number>()
+  const shown = lines.map((line, index) => {
+    const rounds = roundsOfLine(line)
+    const fresh = rounds.find((round) => !seen.has(round))
+    for (const round of rounds) seen.add(round)
+    const attributes = {
+      class: "line",
+      id: fresh === undefined ? null : roundId(name, fresh),
+      "data-round": rounds.length > 0 ? rounds.join(" ") : null,
+    }
+    return element("span", attributes, markedLine(line, byLine.get(index + 1) ?? []))
+  })
   const named = title && title !== name ? `Pattern ${name}: ${title}` : `Pattern ${name}`
   return [
     element("p", { class: "label" }, alone ? "Pattern" : named),

@@ -26,6 +26,7 @@ export const editCodes = {
   "round-not-labelled": either,
   "not-understood": query,
   "not-settled": query,
+  "chart-differs": either,
   // Starts, joins and the end.
   "start-not-said": query,
   "join-into-wrong-place": either,

@@ -4,11 +4,22 @@ import type { EditSeverity } from "./codes.ts"
 import type { EditFinding, EditReport, Remark } from "./finding.ts"
 import { type Manuscript, readManuscript } from "./manuscript.ts"
 import { rules } from "./rules.ts"
+import { chartAgainstText } from "./rules-of-chart.ts"
 
-/** Edits a written pattern. Never throws on anything a text can hold; the same text gives the same report. */
-export function editPattern(text: string): EditReport {
+export interface EditOptions {
+  /** The file of its chart, as `printChart` writes it, to be held against the text. */
+  readonly chart?: string
+}
+
+/**
+ * Edits a written pattern. Never throws on anything a text can hold; the same text gives the same report.
+ * @throws RoundwrightError `chart-not-read` for a chart that is none of ours
+ */
+export function editPattern(text: string, options: EditOptions = {}): EditReport {
   const manuscript = readManuscript(text)
-  const remarks = withoutEchoes(rules.flatMap((rule) => rule(manuscript)))
+  const found = rules.flatMap((rule) => rule(manuscript))
+  if (options.chart !== undefined) found.push(...chartAgainstText(manuscript, options.chart))
+  const remarks = withoutEchoes(found)
   const applied = corrections(remarks)
   const findings = remarks
     .map((remark) => findingOf(manuscript, remark, applied.has(remark)))

@@ -60,8 +60,7 @@ export function readManuscript(text: string): Manuscript {
       index,
       number: round.number,
       reading: round,
-      round:
-        reading.motif.rounds[index]?.number === round.number ? reading.motif.rounds[index]! : null,
+      round: workOf(reading, round, index),
       start: round.start,
       bodyStart,
       end,
@@ -80,6 +79,14 @@ export function readManuscript(text: string): Manuscript {
     front: text.slice(0, rounds[0]?.start ?? text.length),
     problems: reading.problems,
   }
+}
+
+/** What a round makes. A foundation that is numbered like a round is none of the motif's, which then lags behind by one. */
+function workOf({ motif }: PatternReading, { number }: RoundReading, index: number): Round | null {
+  const own = motif.rounds[index]
+  if (own?.number === number) return own
+  const same = motif.rounds.filter((round) => round.number === number)
+  return same.length === 1 && index > 0 ? same[0]! : null
 }
 
 export function sectionOf({ sections }: Manuscript, ...names: SectionName[]): Section | undefined {

@@ -41,7 +41,8 @@ export function wrongTotals(manuscript: Manuscript): Remark[] {
       end,
       message: `${problem.message}${whichOne}`,
     }
-    if (fixed === null) return [remark]
+    // The figure itself may be met by another count than the one it is held against.
+    if (fixed === null || fixed === words) return [remark]
     const wording = { ...remark, wording: fixed }
     return [sure && borneOut && reading.rounds.length > 0 ? { ...wording, sure: true } : wording]
   })

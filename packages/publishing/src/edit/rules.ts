@@ -4,6 +4,7 @@
 import type { Remark } from "./finding.ts"
 import type { Manuscript } from "./manuscript.ts"
 import { abbreviationRemarks, specialStitches } from "./rules-of-abbreviations.ts"
+import { chosenReadings, countsForNext, totalsWithChains } from "./rules-of-choices.ts"
 import { hookLetters, missingMaterials } from "./rules-of-materials.ts"
 import { unnumberedRounds } from "./rules-of-numbers.ts"
 import { remarksOfReading } from "./rules-of-reading.ts"
@@ -22,9 +23,12 @@ export const rules: readonly Rule[] = [
   spacesNamed,
   remarksOfReading,
   wrongTotals,
+  totalsWithChains,
   missingTotals,
   unmetTotals,
   unlikeRepeats,
+  chosenReadings,
+  countsForNext,
   wrongJoins,
   unsaidStarts,
   missingJoins,

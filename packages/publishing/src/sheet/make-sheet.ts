@@ -25,6 +25,8 @@ export interface SheetOptions {
   readonly terms?: Terms
   /** Who finds the sizes: the laid-out shape (the default) or, in milliseconds, the growth of the rounds. */
   readonly shape?: "net" | "ledger"
+  /** The check of this same text, where it was made already, as by a page. */
+  readonly check?: Check
   /** False: the sheet has no chart, for editions that show none. */
   readonly chart?: boolean
 }
@@ -37,7 +39,8 @@ export interface SheetOptions {
 export function makeSheet(text: string, options: SheetOptions = {}): Sheet {
   const manuscript = readManuscript(text)
   requireWhole(manuscript)
-  const check = examinePattern(text, { shape: options.shape ?? "net", remedies: false })
+  const check =
+    options.check ?? examinePattern(text, { shape: options.shape ?? "net", remedies: false })
   const terms = options.terms ?? manuscript.reading.terms
   const rounds = roundsOf(manuscript, check, terms)
   const { motif } = manuscript.reading
@@ -52,7 +55,7 @@ export function makeSheet(text: string, options: SheetOptions = {}): Sheet {
     own: linesOfDesigner(manuscript),
     terms,
     level: levelOf(motif),
-    materials: materialsOf(manuscript),
+    materials: materialsOf(manuscript, check),
     gauge: gaugeLines(manuscript, check, terms),
     size: sizeLines(check),
     abbreviations: [...abbreviations]
@@ -68,7 +71,7 @@ export function makeSheet(text: string, options: SheetOptions = {}): Sheet {
     flatness: flatnessOf(check),
     care: careFor(manuscript, check),
     cautions: cautionsFor(manuscript, motif),
-    missing: missingOf(manuscript),
+    missing: missingOf(manuscript, check),
     chart: options.chart === false ? null : chartOf(check, terms),
   }
 }

@@ -1,19 +1,23 @@
 // Yarn, hook and what else is needed. The designer's lines stay hers; of the hook the letter is put beside the millimetres.
 
+import type { Check } from "@roundwright/assessment"
 import { nearestHook, yarnWeights } from "@roundwright/stitches"
 import { type Manuscript, sectionOf } from "../edit/manuscript.ts"
 import { hookName } from "../edit/rules-of-materials.ts"
 import { entriesOf } from "./words-of-designer.ts"
-import { yarnLength } from "./yarn-length.ts"
+import { reckonedYarnLength, statedYarnLength } from "./yarn-length.ts"
 
 /** A hook within this of a size of the table has its letter. */
 const sameHookMm = 0.13
 
-export function materialsOf(manuscript: Manuscript): { what: string; text: string }[] {
+export function materialsOf(
+  manuscript: Manuscript,
+  check: Check,
+): { what: string; text: string }[] {
   const { reading } = manuscript
   const yarn = yarnText(manuscript)
   const hook = hookText(manuscript)
-  const length = yarnLength(manuscript)
+  const length = statedYarnLength(manuscript) ?? reckonedYarnLength(check)
   const spiral = reading.motif.rounds.some(({ closing }) => closing === "spiral")
   return [
     ...(yarn === null ? [] : [{ what: "Yarn", text: yarn }]),

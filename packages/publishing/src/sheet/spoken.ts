@@ -14,22 +14,42 @@ export function spokenTotal(total: string, terms: Terms): string {
   return inFull(total.replace(/^\(|\)$/g, "").replace(/ \+ /g, " and "), terms)
 }
 
-const repeat = /\*([^*]*?);? rep from \* (\d+) more times?/g
+/** "*A; rep from * 5 more times", "*A**, B; rep from * around, ending at **". */
+const repeat =
+  /\*([^*]*?)(?:\*\*([^*]*?))?;? rep from \* (?:(\d+) more times?|around)(,? ending (?:last rep )?at \*\*)?/g
 
 /** Cut at the semicolons outside repeats. */
 function steps(work: string): string[] {
-  const whole = work.replace(repeat, (_, body: string, more: string) => {
-    const times = Number(more) + 1
-    return `; work the following ${times === 2 ? "twice" : `${times} times`}: ${body.replaceAll(";", ",")};`
-  })
+  const whole = work.replace(
+    repeat,
+    (_, body: string, end: string | undefined, more: string | undefined, cut?: string) => {
+      const times = more === undefined ? 0 : Number(more) + 1
+      const often = times === 0 ? "all the way round" : howOften(times)
+      const last = (end ?? "").replace(/^[\s,]+|[\s,]+$/g, "")
+      const all = [body.replace(/[\s,]+$/, ""), last].filter((part) => part !== "").join(", ")
+      const less = cut !== undefined && last !== "" ? ", the last time without its end" : ""
+      const told = less === "" ? "" : `, which ends with ${last}`
+      return `; work the following ${often}${less}: ${(all + told).replaceAll(";", ",")};`
+    },
+  )
   return whole
     .split(/;/)
     .map((step) => step.replace(/^[\s,]+|[\s,]+$/g, ""))
     .filter((step) => step !== "")
 }
 
+function howOften(times: number): string {
+  return times === 1 ? "once" : times === 2 ? "twice" : `${times} times`
+}
+
 function plainBrackets(step: string): string {
   return step
+    .replace(/ \(corner made\)/g, ", which makes a corner")
+    .replace(
+      /\[([^[\]]*)\] (?:(once|twice)|(\d+) times?)/g,
+      (_, work: string, word: string | undefined, count: string) =>
+        `${work}, and all of that from "${firstWords(work)}" on ${word ?? howOften(Number(count))}`,
+    )
     .replace(/\(\(?([^()]*)\)?\) 1 time/g, "$1")
     .replace(/\(((?:counts|does)[^()]*)\)/g, ", which $1")
     .replace(
@@ -38,6 +58,11 @@ function plainBrackets(step: string): string {
     )
     .replace(/\(([^()]*)\) (\d+) times/g, "$1, worked $2 times in all")
     .replace(/ ,/g, ",")
+}
+
+/** Enough of a phrase to find its beginning again. */
+function firstWords(work: string): string {
+  return work.split(/[,;:]/)[0]!.trim()
 }
 
 /** Every abbreviation by its long form. */

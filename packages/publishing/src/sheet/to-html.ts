@@ -6,39 +6,71 @@ import type { Sheet } from "./sheet.ts"
 import { inFull, spokenSteps, spokenTotal } from "./spoken.ts"
 
 export function sheetHtml(sheet: Sheet): string {
+  return page(sheet, printStyle, sheetParts(sheet))
+}
+
+/**
+ * The sheet as a part of another page, to be set in an element whose look is `sheetStyle`.
+ * @param level of its title among the headings of that page
+ */
+export function sheetFragment(sheet: Sheet, level: 2 | 3 | 4): string {
+  const parts = sheetParts(sheet).filter((one) => one !== "")
+  // Texts are escaped: nothing but the headings made here can begin so.
+  return parts
+    .join("\n")
+    .replace(/<(\/?)h([12])>/g, (_, end, own) => `<${end}h${level + Number(own) - 1}>`)
+}
+
+function sheetParts(sheet: Sheet): string[] {
   const { abbreviations, special, size, gauge } = sheet
   const facts = [
     part("Materials", definitions(sheet.materials.map(({ what, text }) => [what, text]))),
-    part(gaugeWord(sheet), list(gauge)),
-    part("Finished size", list(size)),
-    part(
-      "Abbreviations",
-      abbreviations.length === 0
-        ? ""
-        : definitions(
-            abbreviations.map(({ short, long }) => [short, long]),
-            "short",
-          ),
-    ),
+    `<div>${part(gaugeWord(sheet), list(gauge))}${part("Finished size", list(size))}</div>`,
   ].join("\n")
   const rounds = sheet.rounds
     .map(
       ({ label, work, total, sizeSoFar }) =>
-        `<li><b>${inHtml(label)}</b><span>${inHtml(work)} <span class="total">${inHtml(total)}</span></span><span class="size">${sizeSoFar === null ? "" : inHtml(sizeSoFar)}</span></li>`,
+        `<li><strong>${inHtml(label)}</strong><span>${inHtml(work)} <span class="total">${inHtml(total)}</span></span><span class="size">${sizeSoFar === null ? "" : inHtml(sizeSoFar)}</span></li>`,
     )
     .join("\n")
-  return page(sheet, printStyle, [
+  return [
     header(sheet),
     `<div class="facts">\n${facts}\n</div>`,
+    part(
+      "Abbreviations",
+      definitions(
+        abbreviations.map(({ short, long }) => [short, long]),
+        "short",
+      ),
+    ),
     part("Special stitches", definitions(special.map(({ name, how }) => [name, how]))),
     part("Notes", list(sheet.notes)),
     part(
       "Rounds",
       `<p class="aside">At the right: about how far across the piece is now, to check as you go.</p><ol class="rounds">\n${rounds}\n</ol><p>${inHtml(sheet.ending)}</p>`,
     ),
-    `<div class="facts">\n${part("Does it lie flat?", list(sheet.flatness))}${part("Blocking and care", list(sheet.care))}${part("Please take care", list(sheet.cautions))}${part("Left for the designer to say", list(sheet.missing))}\n</div>`,
-    sheet.chart === null ? "" : `<section class="chart"><h2>Chart</h2>\n${sheet.chart}\n</section>`,
-  ])
+    ...ends(sheet),
+    `<div class="to-designer">${part("Left for the designer to say", list(sheet.missing))}</div>`,
+  ]
+}
+
+/** Charts up to this width stand beside the last parts, mm. */
+const besideMm = 84
+
+/** Flatness, care and cautions, with the chart where its size asks for it. */
+function ends({ chart, flatness, care, cautions }: Sheet): string[] {
+  const words = [
+    part("Does it lie flat?", list(flatness)),
+    part("Blocking and care", list(care)),
+    part("Please take care", list(cautions)),
+  ]
+  const drawn = `<section class="chart"><h2>Chart</h2>\n${chart}\n</section>`
+  const wide = Number(/width="([\d.]+)mm"/.exec(chart ?? "")?.[1] ?? 0)
+  if (chart !== null && wide <= besideMm)
+    return [`<div class="facts">\n<div>${words.join("\n")}</div>\n${drawn}\n</div>`]
+  const columns = `<div class="facts">\n<div>${words[0]}${words[2]}</div>\n${words[1]}\n</div>`
+  // Together, so that a chart that needs the next page does not leave it half empty.
+  return chart === null ? [columns] : [`<div class="end">\n${columns}\n${drawn}\n</div>`]
 }
 
 /** @returns the accessible edition: no chart is needed to work from it */
@@ -51,11 +83,13 @@ export function sheetLarge(sheet: Sheet): string {
         .map((step) => `<li>${inHtml(step)}.</li>`)
         .join("\n")
       const name = label.startsWith("Row") ? "Row" : "Round"
-      const ends = [
-        total === "" ? "" : `<p>Total: ${inHtml(spokenTotal(total, terms))}.</p>`,
+      // Told first, so that no page parts a round from its total.
+      const aim =
+        total === "" ? "" : `<p class="aim">It ends with ${inHtml(spokenTotal(total, terms))}.</p>`
+      const end = [
         sizeSoFar === null ? "" : `<p>The piece is now about ${inHtml(sizeSoFar)} across.</p>`,
       ].join("\n")
-      return `<section class="round"><h3>${name} ${number}</h3>\n<ol>\n${steps}\n</ol>\n${ends}</section>`
+      return `<section class="round"><h3>${name} ${number}</h3>\n${aim}\n<ol>\n${steps}\n</ol>\n${end}</section>`
     })
     .join("\n")
   return page(sheet, largeStyle, [
@@ -124,8 +158,10 @@ function definitions(items: readonly (readonly [string, string])[], kind = ""): 
   return `<dl${kind === "" ? "" : ` class="${kind}"`}>\n${rows}\n</dl>`
 }
 
+/** Figures stay on one line with their units. */
 export function inHtml(text: string): string {
   return text
+    .replace(/(\d) (mm|cm|m|in|yd|%)(?![a-z])/g, "$1\u00a0$2")
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")
     .replaceAll(">", "&gt;")
