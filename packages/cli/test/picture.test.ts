@@ -23,7 +23,7 @@ describe("measure", () => {
     const { status, out } = await call("measure", "piece.png", "--across", "18cm")
     expect([0, 1]).toContain(status)
     expect(out).toMatch(
-      /^Picture: piece\.png\nPiece: round, (light on dark|dark on light); reach 90 mm\n/,
+      /^Picture: piece\.png\nPiece: round, (light on dark|dark on light); reach 90 mm \(found\)\n/,
     )
     expect(out).toMatch(/^Ring \d: to \d+ mm; 24 repeats \(found, \d+ %/m)
     const svg = readFileSync(join(folder, "piece.svg"), "utf8")

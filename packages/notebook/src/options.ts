@@ -45,6 +45,7 @@ const schemas = {
   yarn: v.strictObject({ of }),
   border: v.strictObject({ of }),
   blanket: v.strictObject({ of }),
+  picture: v.strictObject({}),
   chart: v.strictObject({
     of,
     name: v.picklist(allCharts, `must be one of ${allCharts.join(", ")}`),
@@ -101,5 +102,6 @@ export const fenceForms: Readonly<Record<CellKind, string>> = {
   yarn: "yarn of=NAME",
   border: "border of=NAME",
   blanket: "blanket of=NAME",
+  picture: "picture",
   chart: `chart of=NAME name=CHART, where CHART is ${allCharts.join(", ")}`,
 }

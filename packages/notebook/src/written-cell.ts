@@ -18,6 +18,7 @@ export const cellKinds = [
   "yarn",
   "border",
   "blanket",
+  "picture",
   "chart",
 ] as const
 

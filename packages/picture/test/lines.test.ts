@@ -41,7 +41,7 @@ describe("lines of a measurement", () => {
   it("say what was found and how sure", () => {
     expect(lines).toEqual([
       "Picture: old-square.jpg",
-      "Piece: square, light on dark; side 76 mm, corner 103 mm from the centre",
+      "Piece: square, light on dark; side 76 mm, corner 103 mm from the centre (found)",
       "Known length: side 15.2 cm",
       "Centre: 301 299 (found, 97 %)",
       "Ring 1: to 14.1 mm; 12 repeats (found, 98 %)",

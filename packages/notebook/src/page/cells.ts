@@ -8,6 +8,7 @@ import { heightsHtml } from "./heights-html.ts"
 import { type Child, element, type Html, together } from "./html.ts"
 import { ledgerHtml } from "./ledger-html.ts"
 import type { PageSoFar } from "./page-so-far.ts"
+import { pictureHtml } from "./picture-html.ts"
 import { problemsHtml } from "./problems-html.ts"
 import { remediesHtml } from "./remedies-html.ts"
 import { squaringHtml } from "./squaring-html.ts"
@@ -56,6 +57,8 @@ async function contentHtml(
       return [await chartHtml(content.charts), transitionsHtml(content.request, content.found)]
     case "finishing":
       return finishingHtml(content.found)
+    case "picture":
+      return pictureHtml(content.lines, content.found)
     case "chart":
       return content.charts
         ? chartHtml(content.charts)

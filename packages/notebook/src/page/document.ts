@@ -64,10 +64,16 @@ export function pageDocument(frame: PageFrame): string {
  * start a worker from its own text and run the solver's WebAssembly, and nothing else ('wasm-unsafe-eval' admits no
  * text as script).
  */
-export function contentPolicy(hashes: { style: string; script?: string }): string {
+export function contentPolicy(hashes: {
+  style: string
+  script?: string
+  pictures?: boolean
+}): string {
   const parts = ["default-src 'none'", `style-src 'sha256-${hashes.style}'`]
   if (hashes.script !== undefined)
     parts.push(`script-src 'sha256-${hashes.script}' 'wasm-unsafe-eval'`, "worker-src blob:")
+  // Pictures stand in the page itself.
+  if (hashes.pictures === true) parts.push("img-src data:")
   return [...parts, "base-uri 'none'", "form-action 'none'"].join("; ")
 }
 

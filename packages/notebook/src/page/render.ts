@@ -13,6 +13,7 @@ import type { NotebookResult } from "../result.ts"
 import type { NotebookProblem } from "../written-cell.ts"
 import { contentPolicy, jsonForPage, pageDocument } from "./document.ts"
 import { bodyHtml } from "./parts.ts"
+import { pictureStyle } from "./picture-style.ts"
 import { proseRuns } from "./prose.ts"
 import { pageStyle } from "./style.ts"
 import { textDigest } from "./text-digest.ts"
@@ -53,12 +54,14 @@ export async function renderPage(
   result: NotebookResult,
   options: RenderOptions = {},
 ): Promise<string> {
+  const pictures = holdsPictures(result)
+  const style = styleOf(pictures)
   return pageDocument({
     title: result.title,
     body: await bodyHtml(result, false),
     language: options.language ?? "en",
-    style: pageStyle,
-    policy: contentPolicy({ style: sha256(pageStyle) }),
+    style,
+    policy: contentPolicy({ style: sha256(style), pictures }),
   })
 }
 
@@ -70,7 +73,8 @@ export async function renderLivePage(
 ): Promise<string> {
   const script = await pageScript()
   const licences = await readFile(licencesFile, "utf8")
-  const style = `${pageStyle}\n${liveStyle}`
+  const pictures = holdsPictures(result)
+  const style = `${styleOf(pictures)}\n${liveStyle}`
   // A notebook too long to be read is too long to be edited in a page, too.
   const unread = result.cells.length === 0 && result.problems[0]?.code === "too-much-text"
   const notebook = unread ? "" : cleanText(markdown)
@@ -81,9 +85,17 @@ export async function renderLivePage(
     body: await bodyHtml(result, true),
     language: options.language ?? "en",
     style,
-    policy: contentPolicy({ style: sha256(style), script: sha256(script) }),
+    policy: contentPolicy({ style: sha256(style), script: sha256(script), pictures }),
     live: { script, source: jsonForPage({ notebook, prose, ...carriedAnswers(result) }), licences },
   })
+}
+
+function holdsPictures({ cells }: NotebookResult): boolean {
+  return cells.some(({ kind }) => kind === "picture")
+}
+
+function styleOf(pictures: boolean): string {
+  return pictures ? `${pageStyle}\n${pictureStyle}` : pageStyle
 }
 
 function sha256(text: string): string {

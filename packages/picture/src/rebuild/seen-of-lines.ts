@@ -1,7 +1,7 @@
 // Rings as lines tell them, ready for rebuilding: counts with their chances, and the hole in the middle.
 
 import { RoundwrightError } from "@roundwright/numerics"
-import type { MeasurementLines, RingLine } from "../lines.ts"
+import type { MeasurementLines, RingLine } from "../read-lines.ts"
 import { type RebuildKind, rebuildKinds, type SeenCount, type SeenRing } from "./seen-ring.ts"
 
 export interface SeenPiece {
