@@ -23,3 +23,24 @@ export function kindOfPicture(bytes: Uint8Array): "PNG" | "JPEG" | null {
   if (starts(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a)) return "PNG"
   return starts(0xff, 0xd8, 0xff) ? "JPEG" : null
 }
+
+/**
+ * Size that a PNG or JPEG says in its header, read before any pixel is: a trap is known by it. Null where the header
+ * is cut off. (PNG: the IHDR chunk. JPEG: the first start-of-frame marker.)
+ */
+export function sizeInHeader(bytes: Uint8Array): { width: number; height: number } | null {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength)
+  if (kindOfPicture(bytes) === "PNG")
+    return bytes.length < 24 ? null : { width: view.getUint32(16), height: view.getUint32(20) }
+  let at = 2
+  while (at + 9 < bytes.length) {
+    if (bytes[at] !== 0xff) return null
+    const marker = bytes[at + 1]!
+    const isFrame =
+      marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc
+    if (isFrame) return { width: view.getUint16(at + 7), height: view.getUint16(at + 5) }
+    // Fill bytes and markers without a length.
+    at += marker === 0xff ? 1 : 2 + view.getUint16(at + 2)
+  }
+  return null
+}

@@ -1,23 +1,28 @@
 // The script of live pages: everything a page needs, as one classic script. esbuild puts it together
-// when the first live page is made; the same sources give the same bytes.
+// when the first live page that needs it is made; the same sources give the same bytes.
 
 import { readFile } from "node:fs/promises"
-import { resolve } from "node:path"
+import { dirname, join, resolve } from "node:path"
 import { fileURLToPath } from "node:url"
 import type { PluginBuild } from "esbuild"
 
-let made: Promise<string> | undefined
+const made: { plain?: Promise<string>; pictures?: Promise<string> } = {}
 
-const main = new URL(`./main.${import.meta.url.endsWith(".ts") ? "ts" : "js"}`, import.meta.url)
-
-/** The script, made once. It is safe to stand between script tags. */
-export function pageScript(): Promise<string> {
-  made ??= makeScript()
-  return made
+const ending = import.meta.url.endsWith(".ts") ? "ts" : "js"
+const entries = {
+  plain: new URL(`./main.${ending}`, import.meta.url),
+  pictures: new URL(`./main-with-pictures.${ending}`, import.meta.url),
 }
 
-async function makeScript(): Promise<string> {
-  const script = await bundleScript(main)
+/** The script, made once. It is safe to stand between script tags. @param pictures true: it measures pictures as well */
+export function pageScript(pictures = false): Promise<string> {
+  const kind = pictures ? "pictures" : "plain"
+  made[kind] ??= makeScript(entries[kind])
+  return made[kind]
+}
+
+async function makeScript(entry: URL): Promise<string> {
+  const script = await bundleScript(entry)
   if (/<\/?script/i.test(script))
     throw new Error("The script of live pages holds a script tag and cannot stand in a page.")
   return script
@@ -30,7 +35,7 @@ export async function bundleScript(entry: URL, globalName?: string): Promise<str
 
 /** Paths of the files whose code is in the script of live pages. */
 export async function bundledFiles(): Promise<string[]> {
-  return (await bundle(main)).files
+  return (await bundle(entries.pictures)).files
 }
 
 async function bundle(
@@ -55,6 +60,7 @@ async function bundle(
     plugins: [
       { name: "load at once", setup: loadAtOnce },
       { name: "leave out", setup: leaveOut },
+      { name: "by its parts", setup: byItsParts },
     ],
     // The same script serves a worker, which has no document: libraries offer a part that needs none.
     conditions: ["worker", ...(entry.pathname.endsWith(".ts") ? ["source"] : [])],
@@ -93,7 +99,23 @@ function loadAtOnce(build: PluginBuild): void {
  */
 const neverDrawn = /^vega-(?:geo|hierarchy|wordcloud|force|voronoi|crossfilter)$/
 
+/** Shapes of the earth, which the functions of expressions bring along: nothing here names one, so none is called. */
+const neverCalled = /^d3-geo(?:-projection)?$|^vega-projection$/
+
 function leaveOut(build: PluginBuild): void {
+  build.onResolve({ filter: neverCalled }, ({ path }) => ({ path, namespace: "never-called" }))
+  build.onLoad({ filter: /.*/, namespace: "never-called" }, () => ({
+    contents: "module.exports = {}",
+  }))
   build.onResolve({ filter: neverDrawn }, ({ path }) => ({ path, namespace: "left-out" }))
   build.onLoad({ filter: /.*/, namespace: "left-out" }, () => ({ contents: "export {}" }))
+}
+
+/** ml-matrix comes as one lump and as the modules it is made of: of those only what is used is taken. */
+function byItsParts(build: PluginBuild): void {
+  build.onResolve({ filter: /^ml-matrix$/ }, async ({ path, ...from }) => {
+    if (from.pluginData === "found") return
+    const found = await build.resolve(path, { ...from, pluginData: "found" })
+    return { path: join(dirname(found.path), "src", "index.js"), sideEffects: false }
+  })
 }

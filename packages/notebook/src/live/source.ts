@@ -33,6 +33,7 @@ export const editableKinds: ReadonlySet<CellKind> = new Set<CellKind>([
   "yarn",
   "border",
   "blanket",
+  "picture",
 ])
 
 /** @param markdown cleaned text. A text that breaks the limits of a notebook has no cells. */

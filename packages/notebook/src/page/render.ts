@@ -7,6 +7,7 @@ import { readFile } from "node:fs/promises"
 import { carriedAnswers } from "../carried.ts"
 import { type ComputeOptions, computeNotebook } from "../compute.ts"
 import { pageScript } from "../live/bundle.ts"
+import { livePictureStyle } from "../live/picture/style.ts"
 import { liveStyle } from "../live/style.ts"
 import { cleanText } from "../markdown.ts"
 import type { NotebookResult } from "../result.ts"
@@ -71,10 +72,10 @@ export async function renderLivePage(
   markdown: string,
   options: RenderOptions = {},
 ): Promise<string> {
-  const script = await pageScript()
-  const licences = await readFile(licencesFile, "utf8")
   const pictures = holdsPictures(result)
-  const style = `${styleOf(pictures)}\n${liveStyle}`
+  const script = await pageScript(pictures)
+  const licences = await readFile(licencesFile, "utf8")
+  const style = [styleOf(pictures), liveStyle, ...(pictures ? [livePictureStyle] : [])].join("\n")
   // A notebook too long to be read is too long to be edited in a page, too.
   const unread = result.cells.length === 0 && result.problems[0]?.code === "too-much-text"
   const notebook = unread ? "" : cleanText(markdown)

@@ -56,7 +56,9 @@ export function stripSvg({ rings, images }: PictureAnswer): string {
   const rows = rings.flatMap((ring, i) => {
     const [top, bottom] = [height * (1 - ring.to), height * (1 - ring.from)]
     const every = numberEvery(ring.ticks.length)
+    const ticks = ring.ticks.map((turns) => Math.round(1e4 * turns) / 1e4).join(" ")
     return [
+      `<g class="ring-row" data-from="${share(ring.from)}" data-to="${share(ring.to)}" data-ticks="${ticks}">`,
       `<line x1="${left}" x2="${left + width}" y1="${f(top)}" y2="${f(top)}" class="ring-under"/>`,
       `<line x1="${left}" x2="${left + width}" y1="${f(top)}" y2="${f(top)}" class="ring-edge" stroke-dasharray="${dashOf(i)}"/>`,
       `<text x="${left - 5}" y="${f((top + bottom) / 2 + 4)}" class="ring-told" text-anchor="end">${told(ring, i)}</text>`,
@@ -69,6 +71,7 @@ export function stripSvg({ rings, images }: PictureAnswer): string {
             : ""
         return `<line x1="${f(x)}" x2="${f(x)}" y1="${f(top + 1)}" y2="${f(foot)}" class="ring-tick"/>${number}`
       }),
+      "</g>",
     ]
   })
   return svg(
@@ -148,4 +151,5 @@ function ringsWord(rings: readonly AnsweredRing[]): string {
   return rings.length === 1 ? "1 ring" : `${rings.length} rings`
 }
 
+const share = (value: number) => Math.round(1e4 * value) / 1e4
 const f = (value: number) => String(Math.round(10 * value) / 10)

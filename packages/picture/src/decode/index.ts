@@ -10,6 +10,7 @@ import {
   kindOfPicture,
   longestSide,
   mostPixels,
+  sizeInHeader,
 } from "../decoded.ts"
 import { type GreyPicture, greyPicture } from "../grey.ts"
 
@@ -64,12 +65,9 @@ function cutOff(kind: string): RoundwrightError {
 }
 
 async function sizeOf(bytes: Uint8Array, kind: string): Promise<{ width: number; height: number }> {
-  // A PNG says its size in its first bytes: a trap is known before anything else of it is read.
-  if (kind === "PNG" && bytes.length >= 24) {
-    const head = new DataView(bytes.buffer, bytes.byteOffset)
-    const [width, height] = [head.getUint32(16), head.getUint32(20)]
-    if (width * height > mostPixels) return { width, height }
-  }
+  // The header says the size: a trap is known before anything else of it is read.
+  const said = sizeInHeader(bytes)
+  if (said !== null && said.width * said.height > mostPixels) return said
   try {
     const { autoOrient } = await sharp(bytes, { limitInputPixels: false }).metadata()
     return { width: autoOrient.width, height: autoOrient.height }
