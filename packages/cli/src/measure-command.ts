@@ -3,7 +3,7 @@
 
 import { existsSync, readFileSync, writeFileSync } from "node:fs"
 import { basename, dirname, extname, relative, resolve, sep } from "node:path"
-import { pictureFile } from "@roundwright/notebook"
+import { pictureFile, ringsToShow } from "@roundwright/notebook"
 import {
   type DecodedPicture,
   isMeasurementLine,
@@ -85,7 +85,7 @@ async function drawingOf(
     centrePx,
     cornersPx: corners,
     boxPx: box,
-    rings: published.rings.map((ring, i) => ({ ...ring, ...rings[i]! })),
+    rings: ringsToShow(published, { rings }),
     questions,
   }
   const answer = await withImages({ ...figures, strip, repeat }, decoded)

@@ -11,7 +11,7 @@ export {
   renderPage,
 } from "./page/render.ts"
 export * from "./pattern-notebook.ts"
-export { measureCell } from "./picture/measure-cell.ts"
+export { measureCell, ringsToShow } from "./picture/measure-cell.ts"
 export type {
   PictureAnswer,
   PictureFault,

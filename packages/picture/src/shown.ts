@@ -5,7 +5,7 @@ import { toGiven } from "./given.ts"
 import { type GreyPicture, type Point, rescaled, shrink } from "./grey.ts"
 import type { PictureMeasurement } from "./measure.ts"
 import { polygonContour } from "./outline.ts"
-import type { PublishedMeasurement } from "./published.ts"
+import { leastRead, type PublishedMeasurement } from "./published.ts"
 import { stripOf } from "./strip.ts"
 import { ticksOf } from "./ticks.ts"
 
@@ -42,8 +42,8 @@ export function showPiece(
   const strip = stripOf(measured)
   const rows = measured.rows.length
   const rings = measured.rings.map((ring, i): ShownRing => {
-    const { strands, repeats } = published.rings[i]!
-    const count = strands ?? repeats ?? 0
+    const { strands, repeats, sureness } = published.rings[i]!
+    const count = sureness < leastRead ? 0 : (strands ?? repeats ?? 0)
     return {
       edge: edgeOf(measured, ring.toRow).map((p) => rescaled(toGiven(measured, p), 1 / scale)),
       from: ring.fromRow / rows,
@@ -88,8 +88,8 @@ function repeatOf(
   for (let y = 0; y < height; y++) {
     const share = 1 - (y + 0.5) / height
     const at = rings.findIndex(({ from, to }) => share >= from && share < to)
-    const repeats = counted[at]?.repeats ?? null
-    if (repeats === null) continue
+    const { repeats = null, sureness = 0 } = counted[at] ?? {}
+    if (repeats === null || sureness < leastRead) continue
     const row = Math.min(strip.height - 1, Math.floor((1 - share) * strip.height))
     // The first strand stands in the middle of its repeat.
     const first = (rings[at]!.ticks[0] ?? 0) - 0.5 / repeats

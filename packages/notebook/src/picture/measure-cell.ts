@@ -4,6 +4,7 @@ import { unlessRefused } from "@roundwright/numerics"
 import {
   askedBy,
   type DecodedPicture,
+  leastRead,
   linesAsked,
   type MeasuringStage,
   measureAsked,
@@ -11,11 +12,14 @@ import {
   mergeLines,
   openQuestions,
   type PictureMeasurement,
+  type PublishedMeasurement,
   publishAsked,
+  readKnownLength,
   readLines,
+  type ShownPiece,
   showPiece,
 } from "@roundwright/picture"
-import type { PictureFault, PictureFound } from "./picture-answer.ts"
+import type { AnsweredRing, PictureFault, PictureFound } from "./picture-answer.ts"
 
 /** Keeps what was measured last, so that a count set by hand is shown without measuring again. */
 export interface MeasuringMemory {
@@ -46,6 +50,8 @@ function measureLines(
   const [problem] = lines.problems
   if (problem) return { fault: `Line ${problem.line}: ${problem.message}`, hint: "" }
   const asked = askedBy(lines)
+  // What cannot be read is told before seconds are spent on the rest.
+  if (asked.known !== null) readKnownLength(asked.known)
   const key = measuringKey(asked)
   if (memory.measured === null || memory.key !== key) {
     memory.measured = measureAsked(decoded, asked, tell)
@@ -65,12 +71,21 @@ function measureLines(
     centrePx: published.centrePx,
     cornersPx: asked.corners,
     boxPx: asked.box,
-    rings: published.rings.map(({ innerPx, outerPx, ...ring }, i) => ({
-      ...ring,
-      ...shown.rings[i]!,
-    })),
+    rings: ringsToShow(published, shown),
     questions: openQuestions(published),
     strip: shown.strip,
     repeat: shown.repeat,
   }
+}
+
+/** A ring with its drawing; what is too unsure to stand in the lines is not read here either. */
+export function ringsToShow(
+  { rings }: PublishedMeasurement,
+  shown: Pick<ShownPiece, "rings">,
+): AnsweredRing[] {
+  return rings.map(({ innerPx, outerPx, ...ring }, i) => ({
+    ...ring,
+    ...(ring.sureness < leastRead ? { repeats: null, strands: null } : {}),
+    ...shown.rings[i]!,
+  }))
 }

@@ -55,7 +55,7 @@ export function ringFields(table: HTMLTableElement, lines: string, actions: Ring
         ? []
         : [
             button(`or ${nextBest}`, () => actions.count(number, nextBest, nextBest), {
-              "aria-label": `Ring ${number}: take ${nextBest}, the next best`,
+              "aria-label": `Ring ${number}: or ${nextBest} repeats, the next best`,
             }),
           ]),
     )

@@ -22,6 +22,7 @@ export const livePictureStyle = `
 .rings input[type="number"] { width: 4rem; text-align: right; }
 .rings td .known-by { margin: 0 0.6rem 0 0.6rem; }
 .rings td button { font-size: 0.76rem; padding: 0.1rem 0.5rem; min-height: 1.6rem; }
+.picture .places-all { margin: 0 0 1.4rem; align-items: flex-end; }
 .picture-fields { margin: 0 0 0.6rem; }
 .picture .strip svg { cursor: crosshair; }
 @media print { .picture .handles, .picture .fields { display: none; } .live .picture pre.measured { display: block; } }
