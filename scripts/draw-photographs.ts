@@ -8,8 +8,8 @@ import { type RandomSource, seededRandom } from "@roundwright/numerics"
 import { type GreyPicture, type Point, rescaled } from "@roundwright/picture"
 import { encodeJpeg } from "@roundwright/picture/decode"
 import { layOut } from "@roundwright/relaxation"
-import { notebookPattern } from "../test/support/notebook-pattern.ts"
 import { softened } from "../test/support/drawn-motif.ts"
+import { notebookPattern } from "../test/support/notebook-pattern.ts"
 import { drawStrokes, type Stroke } from "../test/support/strokes.ts"
 
 interface Photograph {
@@ -44,7 +44,7 @@ const photographs: readonly Photograph[] = [
   },
   {
     file: "signal-box-mat.jpg",
-    pattern: ["a-mat-from-a-photograph.md", "mat"],
+    pattern: ["a-mat-from-a-photograph.md", "drawn"],
     turnDeg: 37,
     tiltDeg: 17,
     towardsDeg: 250,

@@ -17,7 +17,7 @@ const largestFileBytes = 64 * 1024 * 1024
 /** A page carries its picture at this longer side: measured in the page it gives the same counts. */
 const carriedSidePx = 760
 /** Bytes of the pictures in a page: it is to stay small enough to be sent. */
-const [givenBytes, stripBytes] = [45_000, 18_000]
+const [givenBytes, stripBytes] = [40_000, 15_000]
 
 /** @throws RoundwrightError `no-picture` and what `decodePicture` throws */
 export async function readPicture(cwd: string, file: string): Promise<DecodedPicture> {

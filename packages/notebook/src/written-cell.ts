@@ -15,6 +15,7 @@ export const cellKinds = [
   "transitions",
   "match",
   "compare",
+  "hand",
   "yarn",
   "border",
   "blanket",

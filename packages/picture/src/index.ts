@@ -6,6 +6,8 @@ export {
   type FittedGauge,
   type FittedStitch,
   fitGauge,
+  type MeasuredWidth,
+  type PredictedSize,
 } from "./gauge/fit-gauge.ts"
 export * from "./grey.ts"
 export * from "./homography.ts"

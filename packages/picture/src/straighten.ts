@@ -22,7 +22,9 @@ export function straighten(
         from.y >= -0.5 &&
         from.x <= picture.width - 0.5 &&
         from.y <= picture.height - 0.5
-      values[y * width + x] = inside ? brightnessAt(picture, from.x, from.y) : between0And1(ground.at(from.x, from.y))
+      values[y * width + x] = inside
+        ? brightnessAt(picture, from.x, from.y)
+        : between0And1(ground.at(from.x, from.y))
     }
   return { width, height, values }
 }

@@ -4,6 +4,7 @@
 import { unlessRefused } from "@roundwright/numerics"
 import { blanketAnswer } from "./blanket-answer.ts"
 import { borderAnswer } from "./border-answer.ts"
+import { handAnswer } from "./hand-answer.ts"
 import { compareAnswer, matchAnswer } from "./match-answer.ts"
 import type { Asked, FinishingAnswer, FinishingKind, FinishingResult } from "./types.ts"
 import { yarnAnswer } from "./yarn-answer.ts"
@@ -11,6 +12,7 @@ import { yarnAnswer } from "./yarn-answer.ts"
 const answers: Readonly<Record<FinishingKind, (asked: Asked) => FinishingAnswer>> = {
   match: matchAnswer,
   compare: compareAnswer,
+  hand: handAnswer,
   yarn: yarnAnswer,
   border: borderAnswer,
   blanket: blanketAnswer,

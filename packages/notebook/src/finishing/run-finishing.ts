@@ -32,7 +32,7 @@ export function runFinishing(
     if (kind === undefined || !cell.options) continue
     const pattern = patternOf(cell, patterns, report)
     if (!pattern) continue
-    if (kind !== "compare") {
+    if (kind !== "compare" && kind !== "hand") {
       const { names, example } = finishingLines[kind]
       if (!readRequestLines(cell, names, example, report).sound) continue
     }

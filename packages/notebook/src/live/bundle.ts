@@ -2,9 +2,10 @@
 // when the first live page that needs it is made; the same sources give the same bytes.
 
 import { readFile } from "node:fs/promises"
-import { dirname, join, resolve } from "node:path"
+import { resolve } from "node:path"
 import { fileURLToPath } from "node:url"
 import type { PluginBuild } from "esbuild"
+import { leaveOutPlugins } from "./leave-out.ts"
 
 const made: { plain?: Promise<string>; pictures?: Promise<string> } = {}
 
@@ -57,11 +58,7 @@ async function bundle(
     // The notices stand at the end of the page (licences.txt): most packages say them in a file and not in their code.
     legalComments: "none",
     metafile: true,
-    plugins: [
-      { name: "load at once", setup: loadAtOnce },
-      { name: "leave out", setup: leaveOut },
-      { name: "by its parts", setup: byItsParts },
-    ],
+    plugins: [{ name: "load at once", setup: loadAtOnce }, ...leaveOutPlugins],
     // The same script serves a worker, which has no document: libraries offer a part that needs none.
     conditions: ["worker", ...(entry.pathname.endsWith(".ts") ? ["source"] : [])],
     write: false,
@@ -91,31 +88,4 @@ function loadAtOnce(build: PluginBuild): void {
       return { contents: [...imports, text].join("\n"), loader }
     },
   )
-}
-
-/**
- * Kinds of drawing that no chart here asks for: maps, trees, word clouds, nets pulled by forces, cells around points, brushes
- * over several charts. The drawing library takes them in as a whole; an empty module in their place is a tenth of a page less.
- */
-const neverDrawn = /^vega-(?:geo|hierarchy|wordcloud|force|voronoi|crossfilter)$/
-
-/** Shapes of the earth, which the functions of expressions bring along: nothing here names one, so none is called. */
-const neverCalled = /^d3-geo(?:-projection)?$|^vega-projection$/
-
-function leaveOut(build: PluginBuild): void {
-  build.onResolve({ filter: neverCalled }, ({ path }) => ({ path, namespace: "never-called" }))
-  build.onLoad({ filter: /.*/, namespace: "never-called" }, () => ({
-    contents: "module.exports = {}",
-  }))
-  build.onResolve({ filter: neverDrawn }, ({ path }) => ({ path, namespace: "left-out" }))
-  build.onLoad({ filter: /.*/, namespace: "left-out" }, () => ({ contents: "export {}" }))
-}
-
-/** ml-matrix comes as one lump and as the modules it is made of: of those only what is used is taken. */
-function byItsParts(build: PluginBuild): void {
-  build.onResolve({ filter: /^ml-matrix$/ }, async ({ path, ...from }) => {
-    if (from.pluginData === "found") return
-    const found = await build.resolve(path, { ...from, pluginData: "found" })
-    return { path: join(dirname(found.path), "src", "index.js"), sideEffects: false }
-  })
 }

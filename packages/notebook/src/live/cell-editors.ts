@@ -30,6 +30,7 @@ const foldWords: ReadonlyMap<string, string> = new Map([
   ["circle", "Change this plan"],
   ["match", "Change what is to match"],
   ["compare", "Change the other piece"],
+  ["hand", "Change what was measured"],
   ["yarn", "Change what the yarn is for"],
   ["border", "Change this border"],
   ["blanket", "Change this blanket"],

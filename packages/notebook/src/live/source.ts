@@ -30,6 +30,7 @@ export const editableKinds: ReadonlySet<CellKind> = new Set<CellKind>([
   "circle",
   "match",
   "compare",
+  "hand",
   "yarn",
   "border",
   "blanket",

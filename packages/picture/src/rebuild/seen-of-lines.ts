@@ -45,6 +45,8 @@ function countsOf(ring: RingLine): SeenCount[] {
   const { repeats, strands, between, sureness, nextBest } = ring
   if (repeats === null) return []
   if (between !== null) return [{ count: repeats * (between + 1), chance: 1 }]
+  // Strands that the reader counted are the posts.
+  if (sureness === null && strands !== null) return [{ count: strands, chance: 1 }]
   const chance = sureness ?? 1
   const counts: SeenCount[] =
     strands === null || strands === repeats
