@@ -117,6 +117,30 @@ describe("a page with a picture", () => {
   })
 })
 
+describe("a hand cell", () => {
+  const pattern =
+    "Yarn: DK\nHook: 4 mm\n\nRnd 1: 12 dc in magic ring. (12 dc)\nRnd 2: 2 dc in each st around. (24 dc)"
+  const notebook = (lines: string) =>
+    `# A disc\n\n${fence}pattern name=disc\n${pattern}\n${fence}\n\n${fence}hand of=disc\n${lines}\n${fence}\n`
+
+  it("tells stitches and sizes with their errors, and refuses a line it does not understand", async () => {
+    const told = await computeNotebook(notebook("Size: 2.4 cm after Rnd 1\nSize: 4.7 cm"))
+    const content = told.cells[1]?.content
+    const found = content?.kind === "finishing" ? content.found : null
+    expect(found?.lead).toMatch(/^In this hand one dc is \d\.\d ± 0\.\d mm wide/)
+    expect(found?.table?.rows.map(([, , of]) => of)).toEqual([
+      "width of one dc",
+      "height of one dc",
+      "across after round 1",
+      "across after round 2",
+    ])
+    const refused = await computeNotebook(notebook("Size: 2.4 cm after Rnd 1\nMood: good"))
+    expect(refused.problems).toMatchObject([
+      { code: "no-hand", message: expect.stringMatching(/Line 2/) },
+    ])
+  })
+})
+
 describe("lines changed by handles and fields", () => {
   const lines =
     "Picture: a.png\nCentre: 10 12 (found, 90 %)\nRing 1: to 9 mm; 6 repeats, 12 strands (found, 80 %; or 12 repeats); dc"
