@@ -26,8 +26,8 @@ export interface ShownPiece {
   readonly repeat: GreyPicture | null
 }
 
-/** Points of an edge: a degree or two apart no eye sees the corners. */
-const edgePoints = 120
+/** Points of an edge: a few degrees apart no eye sees the corners. */
+const edgePoints = 96
 /** The picture of one repeat, pixels. */
 const repeatSize = { width: 220, height: 320 } as const
 /** The strip is carried along with pages: half its samples are as clear to the eye. */

@@ -23,10 +23,10 @@ function neverDrawn(build: PluginBuild): void {
 
 /** Shapes of the earth, which the functions of expressions bring along. */
 const maps = /^d3-geo(?:-projection)?$|^vega-projection$/
-/** Numbers of any length: the calculator is set to plain ones, and makes none of these. */
+/** Numbers of any length: the calculator is set to plain ones, and makes none of these but a ten it never uses. */
 const longNumbers = `
-function Decimal() { throw new Error("This page reckons with plain numbers only.") }
-Decimal.clone = () => function BigNumber() { return Decimal() }
+function Decimal() {}
+Decimal.clone = () => function BigNumber() { throw new Error("This page reckons with plain numbers only.") }
 export { Decimal }
 export default Decimal
 `

@@ -29,8 +29,10 @@ export function pieceSvg(answer: PictureAnswer): string {
   const { widthPx, heightPx, rings, centrePx, images, name } = answer
   const size = Math.max(widthPx, heightPx) / 36
   const [x, y] = centrePx
+  // A large picture is not drawn to a tenth of its pixels.
+  const place = size > 15 ? Math.round : f
   const edges = rings.map(({ edge }, i) => {
-    const points = edge.map((p) => `${f(p.x)},${f(p.y)}`).join(" ")
+    const points = edge.map(({ x, y }) => `${place(x)},${place(y)}`).join(" ")
     const label = edge[Math.round((edge.length * (i + 1)) / (3 * rings.length + 3))] ?? edge[0]!
     return (
       `<polygon points="${points}" class="ring-under"/>` +
@@ -55,22 +57,13 @@ export function stripSvg({ rings, images }: PictureAnswer): string {
   const { left, width, height } = stripRoom
   const rows = rings.flatMap((ring, i) => {
     const [top, bottom] = [height * (1 - ring.to), height * (1 - ring.from)]
-    const every = numberEvery(ring.ticks.length)
     const ticks = ring.ticks.map((turns) => Math.round(1e4 * turns) / 1e4).join(" ")
     return [
       `<g class="ring-row" data-from="${share(ring.from)}" data-to="${share(ring.to)}" data-ticks="${ticks}">`,
       `<line x1="${left}" x2="${left + width}" y1="${f(top)}" y2="${f(top)}" class="ring-under"/>`,
       `<line x1="${left}" x2="${left + width}" y1="${f(top)}" y2="${f(top)}" class="ring-edge" stroke-dasharray="${dashOf(i)}"/>`,
       `<text x="${left - 5}" y="${f((top + bottom) / 2 + 4)}" class="ring-told" text-anchor="end">${told(ring, i)}</text>`,
-      ...ring.ticks.map((turns, k) => {
-        const x = left + width * turns
-        const foot = Math.min(bottom - 1, top + 15)
-        const number =
-          k === 0 || (k + 1) % every === 0
-            ? `<text x="${f(x + 2)}" y="${f(foot)}" class="tick-number">${k + 1}</text>`
-            : ""
-        return `<line x1="${f(x)}" x2="${f(x)}" y1="${f(top + 1)}" y2="${f(foot)}" class="ring-tick"/>${number}`
-      }),
+      ticksOf(ring.ticks, top, Math.min(bottom - 1, top + 15)),
       "</g>",
     ]
   })
@@ -82,6 +75,20 @@ export function stripSvg({ rings, images }: PictureAnswer): string {
       ...rows,
     ],
   )
+}
+
+/** Ticks of a row and their numbers, in as few letters as may be: a page holds hundreds. */
+function ticksOf(ticks: readonly number[], top: number, foot: number): string {
+  if (ticks.length === 0) return ""
+  const every = numberEvery(ticks.length)
+  const xs = ticks.map((turns) => stripRoom.left + stripRoom.width * turns)
+  const strokes = xs.map((x) => `M${f(x)} ${f(top + 1)}V${f(foot)}`).join("")
+  const numbers = xs.map((x, k) =>
+    k === 0 || (k + 1) % every === 0
+      ? `<text x="${Math.round(x + 2)}" y="${Math.round(foot)}">${k + 1}</text>`
+      : "",
+  )
+  return `<path d="${strokes}" class="ring-tick"/><g class="tick-number">${numbers.join("")}</g>`
 }
 
 /** One repeat of every ring, all repeats laid over one another; null where none was read. */
