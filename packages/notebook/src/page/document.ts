@@ -60,7 +60,7 @@ export function pageDocument(frame: PageFrame): string {
 }
 
 /**
- * @param hashes base64 of the SHA-256 of the style and, in a live page, of the script. A live page may
+ * @param hashes base64 of the SHA-256 of the style and, in a live page, of the script; whether pictures stand in it. A live page may
  * start a worker from its own text and run the solver's WebAssembly, and nothing else ('wasm-unsafe-eval' admits no
  * text as script).
  */
@@ -70,10 +70,10 @@ export function contentPolicy(hashes: {
   pictures?: boolean
 }): string {
   const parts = ["default-src 'none'", `style-src 'sha256-${hashes.style}'`]
-  if (hashes.script !== undefined)
-    parts.push(`script-src 'sha256-${hashes.script}' 'wasm-unsafe-eval'`, "worker-src blob:")
   // Pictures stand in the page itself.
   if (hashes.pictures === true) parts.push("img-src data:")
+  if (hashes.script !== undefined)
+    parts.push(`script-src 'sha256-${hashes.script}' 'wasm-unsafe-eval'`, "worker-src blob:")
   return [...parts, "base-uri 'none'", "form-action 'none'"].join("; ")
 }
 
