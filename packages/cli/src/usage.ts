@@ -69,7 +69,7 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       --known takes any one length: 'side 15.2 cm', 'across 9 cm', 'ruler
       120,400 820,410 = 10 cm', 'coin X,Y X,Y X,Y X,Y X,Y = 23.2 mm' with points
       round its edge, or 'stitch 4.5 mm in ring 3'. --into brings the lines into
-      the picture cell of a notebook; lines set by hand there (without a bracket)
+      the picture cell of a notebook; lines set by hand there (without bracket)
       go before what is found and are never overwritten. Exit status 1 where
       something is not sure and has to be looked at.
   roundwright rebuild NOTEBOOK [--gauge '16 sc = 10 cm'] [--yarn DK]
