@@ -2,12 +2,13 @@
 // and writes a report with charts to reports/out/, which git ignores.
 
 import { readFileSync } from "node:fs"
-import { basename, resolve } from "node:path"
+import { basename, dirname, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import {
   guardOutput,
   holdsPatterns,
   madeFrom,
+  picturesIn,
   plainly,
   printResult,
   readText,
@@ -59,7 +60,8 @@ async function report(
   options: ComputeOptions = {},
 ): Promise<number | null> {
   showProgress("Working the piece stitch by stitch and laying it out ...")
-  const computed = await computeNotebook(markdown, options)
+  const picture = picturesIn(dirname(from))
+  const computed = await computeNotebook(markdown, { picture, ...options })
   showProgress("")
   const first = computed.cells.find((cell) => cell.content?.kind === "pattern")?.content
   if (first?.kind !== "pattern") return null

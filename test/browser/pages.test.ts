@@ -98,7 +98,8 @@ describe("numbers", () => {
       const { cells, values } = await computeNotebook(markdown)
       const here = numbersIn(JSON.parse(JSON.stringify([cells, values])))
       const theirs = numbersIn(JSON.parse(there))
-      expect(here.length).toBeGreaterThan(200)
+      // A page about a picture alone has a few numbers of its own, one about a pattern hundreds.
+      expect(here.length).toBeGreaterThan(markdown.includes("```pattern") ? 200 : 40)
       expect(theirs.map(([path]) => path)).toEqual(here.map(([path]) => path))
       const apart = here.flatMap(([path, value], index) => {
         const other = theirs[index]![1]

@@ -11,6 +11,24 @@ const text = { type: "string" } as const
 const hand = { gauge: text, hook: text, yarn: text } as const
 
 export const finishingCommands: Readonly<Record<string, Command>> = {
+  async gauge(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: {
+        size: { type: "string", multiple: true },
+        swatch: { type: "string", multiple: true },
+        weighed: { type: "string", multiple: true },
+        skein: text,
+        pattern: text,
+        hook: text,
+        yarn: text,
+        json: flag,
+      },
+    })
+    const { runGauge } = await import("./gauge-command.ts")
+    return runGauge({ files: positionals, ...values }, around)
+  },
   async compare(args, around) {
     const { values, positionals } = parseArgs({
       args,
@@ -167,7 +185,17 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
   },
 }
 
-export const finishingUsage = `  roundwright match [FILE] --to '15.2 cm' [--now '14 cm'] [--pattern NAME]
+export const finishingUsage = `  roundwright gauge FILE [--size '9 cm after Rnd 3'] [--size 'side 12.2 cm']
+                     [--swatch '16 dc x 9 rows = 10 cm']
+                     [--weighed '4 pieces = 38 g' [--skein '50 g = 120 m']]
+                     [--pattern NAME] [--yarn DK] [--hook '4 mm'] [--json]
+      The hand of a real piece: how wide and how tall each of its stitches is,
+      with standard errors, from sizes after rounds, the finished side, swatches
+      and the weight of the yarn, all weighed by how sure they are and against
+      what is published; the size after every round; and which further
+      measurement would narrow heights and widths most. --size may be given
+      several times, and the pattern's own Size: lines count too.
+  roundwright match [FILE] --to '15.2 cm' [--now '14 cm'] [--pattern NAME]
                      [--rounds 5 --shape square|hexagon|circle|granny]
                      [--changed yarn|pattern|hook|nothing]
                      [--fabric tight|loose] [--tried '3.5 mm = 6.1 in']

@@ -1,4 +1,5 @@
 export { holdsPatterns } from "./notebook-patterns.ts"
+export { picturesIn } from "./picture-file.ts"
 export { guardOutput, plainly } from "./plain-output.ts"
 export * from "./print-result.ts"
 export * from "./progress.ts"

@@ -1,190 +1,129 @@
-// `roundwright measure PICTURE`: a photograph's rings and counts as plain lines, and a drawing to check them by.
+// `roundwright measure PICTURE`: a photograph's rings and counts as plain lines, and a drawing to check them by; or the
+// same brought into a notebook, where lines set by hand stay as they are.
 
-import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs"
-import { basename, extname, resolve } from "node:path"
-import { pictureSvg } from "@roundwright/notebook"
-import { RoundwrightError } from "@roundwright/numerics"
+import { existsSync, readFileSync, writeFileSync } from "node:fs"
+import { basename, dirname, extname, relative, resolve, sep } from "node:path"
+import { pictureFile, ringsToShow } from "@roundwright/notebook"
 import {
-  type KnownLength,
-  measurePicture,
+  type DecodedPicture,
+  isMeasurementLine,
+  linesAsked,
+  measureAsked,
+  mergeLines,
   openQuestions,
-  type Point,
-  publishMeasurement,
-  stripOf,
-  writeLines,
+  type PictureAsked,
+  type PublishedMeasurement,
+  publishAsked,
+  readLines,
+  showPiece,
 } from "@roundwright/picture"
-import { decodePicture, encodePng } from "@roundwright/picture/decode"
-import { quoted, readLengthMm, wholeNumber } from "./option-values.ts"
+import { askedFor, type MeasureOptionsGiven } from "./measure-asked.ts"
+import { linesInNotebook } from "./measured-notebook.ts"
+import { noPicture, readPicture, withImages } from "./picture-file.ts"
+import { readText } from "./read-file.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { wrap } from "./wrap.ts"
 
-export interface MeasureRequest {
+export interface MeasureRequest extends MeasureOptionsGiven {
   readonly files: readonly string[]
-  readonly box?: string | undefined
-  readonly centre?: string | undefined
-  readonly corners?: string | undefined
-  readonly side?: string | undefined
-  readonly across?: string | undefined
-  readonly ring?: readonly string[] | undefined
-  readonly "as-it-is"?: boolean | undefined
   readonly out?: string | undefined
+  /** Notebook whose lines of this picture are brought up to date. */
+  readonly into?: string | undefined
   readonly json?: boolean | undefined
 }
 
 /** @throws RoundwrightError for a picture or options that cannot be used; the caller prints it */
 export async function runMeasure(request: MeasureRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
-  if (file === undefined) throw refusal("name the picture that is to be measured.")
-  if (others.length > 0) throw refusal("one picture at a time, please: several are named.")
-  const decoded = await decodePicture(readPicture(around.cwd, file))
-  const { scale } = decoded
-  const inside = (p: Point): Point => ({
-    x: (p.x + 0.5) * scale - 0.5,
-    y: (p.y + 0.5) * scale - 0.5,
-  })
-  const box = request.box === undefined ? null : numbers(request.box, 4, "--box", "0,0,600,600")
-  const centre =
-    request.centre === undefined ? null : numbers(request.centre, 2, "--centre", "312,308")
-  const corners =
-    request.corners === undefined
-      ? null
-      : numbers(request.corners, 8, "--corners", "10,12 590,8 596,603 4,598")
-  const measured = measurePicture(decoded.picture, {
-    ...(box
-      ? {
-          box: {
-            x: box[0]! * scale,
-            y: box[1]! * scale,
-            width: box[2]! * scale,
-            height: box[3]! * scale,
-          },
-        }
-      : {}),
-    ...(centre ? { centre: inside({ x: centre[0]!, y: centre[1]! }) } : {}),
-    ...(corners
-      ? {
-          corners: [0, 2, 4, 6].map((i) => inside({ x: corners[i]!, y: corners[i + 1]! })),
-        }
-      : {}),
-    asItIs: request["as-it-is"] === true,
-  })
-  const known = knownLength(request)
-  const published = publishMeasurement(measured, {
-    widthPx: decoded.widthPx,
-    heightPx: decoded.heightPx,
-    scale,
-    known: known?.length,
-    counts: new Map((request.ring ?? []).map(ringCount)),
-  })
+  if (file === undefined) throw noPicture("name the picture that is to be measured.")
+  if (others.length > 0) throw noPicture("one picture at a time, please: several are named.")
+  const notebook = request.into === undefined ? null : openNotebook(request.into, file, around)
+  const decoded = await readPicture(around.cwd, file)
+  const asked = askedFor(request, notebook && readLines(notebook.place.lines))
+  const measured = measureAsked(decoded, asked)
+  const published = publishAsked(measured, decoded, asked)
   const questions = openQuestions(published)
   const status = questions.length === 0 ? 0 : 1
   if (request.json) {
     around.out(`${JSON.stringify({ ...published, questions }, null, 2)}\n`)
     return status
   }
-  const lines = writeLines(published, {
-    picture: basename(file),
-    known: known?.words,
-    box: box?.join(" "),
-    corners: corners?.join(" "),
-  })
+  const fresh = linesAsked(published, asked, notebook?.name ?? basename(file))
+  const lines = notebook ? mergeLines(notebook.place.lines, fresh) : fresh.join("\n")
   const drawing = request.out ?? `${basename(file, extname(file))}.svg`
-  const svg = pictureSvg(measured, published, {
-    picture: await address(measured.view.picture),
-    strip: await address(stripOf(measured)),
-    title: `${basename(file)}: rings and their counts`,
-  })
-  const fault = writeDrawing(around.cwd, drawing, svg)
+  const shown = showPiece(measured, published, decoded.scale)
+  const svg = await drawingOf(basename(file), decoded, asked, published, shown, questions)
+  const fault =
+    writeDrawing(around.cwd, drawing, svg) ??
+    (notebook ? writeNotebook(notebook.path, notebook.place.withLines(lines)) : null)
   const notes = [
     ...questions.map((question) => wrap(question, 80)),
+    ...(fault === null && notebook
+      ? [`Written into ${request.into}; what was set by hand there is as it was.`]
+      : []),
     fault ?? `The drawing to check the counts by: ${drawing}`,
   ]
-  around.out(`${lines.join("\n")}\n\n${notes.join("\n")}\n`)
+  const told = lines.split("\n").filter(isMeasurementLine)
+  around.out(`${told.join("\n")}\n\n${notes.join("\n")}\n`)
   return fault === null ? status : 2
 }
 
-async function address(picture: Parameters<typeof encodePng>[0]): Promise<string> {
-  const bytes = await encodePng(picture)
-  return `data:image/png;base64,${Buffer.from(bytes).toString("base64")}`
+async function drawingOf(
+  name: string,
+  decoded: DecodedPicture,
+  { corners, box }: PictureAsked,
+  published: PublishedMeasurement,
+  { rings, strip, repeat }: ReturnType<typeof showPiece>,
+  questions: readonly string[],
+): Promise<string> {
+  const { widthPx, heightPx, centrePx } = published
+  const figures = {
+    lines: "",
+    name,
+    widthPx,
+    heightPx,
+    centrePx,
+    cornersPx: corners,
+    boxPx: box,
+    rings: ringsToShow(published, { rings }),
+    questions,
+  }
+  const answer = await withImages({ ...figures, strip, repeat }, decoded)
+  return pictureFile(answer, `${name}${ownMark}`)
 }
 
-/** Larger files are no photograph of a motif. */
-const largestFileBytes = 64 * 1024 * 1024
-
-function readPicture(cwd: string, file: string): Uint8Array {
+/** The notebook, where in it the lines of this picture stand, and how it names the picture. */
+function openNotebook(file: string, picture: string, { cwd }: Surroundings) {
+  const read = readText(cwd, file)
+  if ("fault" in read) throw noPicture(read.fault)
   const path = resolve(cwd, file)
+  const name = relative(dirname(path), resolve(cwd, picture)).split(sep).join("/")
+  return { path, name, place: linesInNotebook(read.text, name) }
+}
+
+function writeNotebook(path: string, text: string): string | null {
   try {
-    const stats = statSync(path)
-    if (!stats.isFile()) throw refusal(`${file} is not a file.`)
-    if (stats.size > largestFileBytes)
-      throw refusal(`${file} is ${Math.round(stats.size / 1e6)} MB long: shrink the picture.`)
-    return readFileSync(path)
+    writeFileSync(path, text)
+    return null
   } catch (error) {
-    if (error instanceof RoundwrightError) throw error
-    const code = (error as NodeJS.ErrnoException).code
-    throw refusal(
-      code === "ENOENT"
-        ? `${file}: there is no such file.`
-        : `${file} cannot be read (${code ?? "unknown reason"}).`,
-    )
+    return `${basename(path)} cannot be written (${(error as NodeJS.ErrnoException).code ?? "unknown reason"}).`
   }
 }
 
 /** Marks a drawing of ours, so that it may be written anew. */
-const ownMark = ": rings and their counts</title>"
+const ownMark = ": rings and their counts"
 
 function writeDrawing(cwd: string, file: string, svg: string): string | null {
   const path = resolve(cwd, file)
   try {
-    if (existsSync(path) && !readFileSync(path, "utf8").slice(0, 2048).includes(ownMark))
+    if (
+      existsSync(path) &&
+      !readFileSync(path, "utf8").slice(0, 2048).includes(`${ownMark}</title>`)
+    )
       return `${file} exists and is not a drawing of ours: it is left alone. Name another with --out.`
     writeFileSync(path, svg)
     return null
   } catch (error) {
     return `${file} cannot be written (${(error as NodeJS.ErrnoException).code ?? "unknown reason"}).`
   }
-}
-
-function numbers(text: string, count: number, option: string, example: string): number[] {
-  const parts = text.trim().split(/[\s,;]+/)
-  const values = parts.map((part) =>
-    /^-?\d{1,6}(\.\d{1,6})?$/.test(part) ? Number(part) : Number.NaN,
-  )
-  if (values.length !== count || values.some(Number.isNaN))
-    throw new RoundwrightError(
-      "no-numbers",
-      `${option} takes ${count} numbers, not ${quoted(text)}.`,
-      {
-        hint: `Such as: ${option} '${example}'.`,
-      },
-    )
-  return values
-}
-
-function knownLength(request: MeasureRequest): { length: KnownLength; words: string } | null {
-  const { side, across } = request
-  if (side !== undefined && across !== undefined)
-    throw refusal("one known length is enough: --side or --across.")
-  if (side !== undefined)
-    return { length: { of: "side", mm: readLengthMm(side) }, words: `side ${side.trim()}` }
-  if (across !== undefined)
-    return { length: { of: "across", mm: readLengthMm(across) }, words: `across ${across.trim()}` }
-  return null
-}
-
-function ringCount(text: string): [number, number] {
-  const match = /^\s*(\d{1,3})\s*=\s*(\d{1,4})\s*$/.exec(text)
-  if (!match)
-    throw new RoundwrightError(
-      "no-ring",
-      `--ring takes a ring and its count, not ${quoted(text)}.`,
-      {
-        hint: "Such as: --ring 3=12.",
-      },
-    )
-  return [wholeNumber(match[1]!, "--ring"), wholeNumber(match[2]!, "--ring")]
-}
-
-function refusal(message: string): RoundwrightError {
-  return new RoundwrightError("no-picture", message)
 }

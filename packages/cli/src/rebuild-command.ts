@@ -87,7 +87,7 @@ function headingsOf(text: string, { gauge, hook, yarn }: RebuildRequest): string
     .split(/\r?\n/)
     .filter((line) => /^\s*(?:gauge|yarn|hook|terms)\s*:/i.test(line))
     .map((line) => line.trim())
-  const kept = own.filter(
+  const kept = [...new Set(own)].filter(
     (line) =>
       !Object.entries(given).some(
         ([name, value]) => value !== undefined && line.toLowerCase().startsWith(name.toLowerCase()),

@@ -1,6 +1,6 @@
 // `roundwright report NOTEBOOK...` and `roundwright new`: notebooks to HTML files, and an index of several.
 
-import { basename, join } from "node:path"
+import { basename, dirname, join, resolve } from "node:path"
 import type { NotebookResult } from "@roundwright/notebook"
 import { type NotebookFile, notebooksOf, pageName } from "./notebook-files.ts"
 import { readText } from "./read-file.ts"
@@ -16,6 +16,7 @@ export interface ReportRequest {
 
 export async function runReport(request: ReportRequest, around: Surroundings): Promise<number> {
   const { files, out, plain } = request
+  const folderOf = (file: string) => dirname(resolve(around.cwd, file))
   const [first, ...more] = files
   if (first === undefined) {
     around.err("roundwright report: name a notebook (a Markdown file) or a folder of them.\n")
@@ -35,7 +36,8 @@ export async function runReport(request: ReportRequest, around: Surroundings): P
     return 2
   }
   const source = madeFrom(around.cwd, first, target)
-  return (await writeNotebook("report", read.text, target, source, !plain, around)).status
+  return (await writeNotebook("report", read.text, target, source, !plain, around, folderOf(first)))
+    .status
 }
 
 /** A page for a motif of one's own: a pattern to write over, everything else following. */
@@ -49,6 +51,7 @@ export async function runNew(out: string | undefined, around: Surroundings): Pro
     "new",
     true,
     around,
+    around.cwd,
     "no searches",
   )
   return made.status
@@ -69,13 +72,22 @@ async function reportAll(
     const at = order.indexOf(basename(file))
     return at < 0 ? order.length : at
   }
+  const folderOf = (file: string) => dirname(resolve(around.cwd, file))
   const sorted = [...notebooks].sort((a, b) => place(a.file) - place(b.file))
   const entries: { file: string; notebook: NotebookResult }[] = []
   let status = 0
   for (const { file, text } of sorted) {
     const page = join(folder, pageName(file))
     const source = madeFrom(around.cwd, file, page)
-    const written = await writeNotebook("report", text, page, source, !plain, around)
+    const written = await writeNotebook(
+      "report",
+      text,
+      page,
+      source,
+      !plain,
+      around,
+      folderOf(file),
+    )
     status = Math.max(status, written.status)
     if (written.notebook) entries.push({ file: basename(written.file), notebook: written.notebook })
   }
@@ -102,6 +114,7 @@ async function writeNotebook(
   source: string,
   live: boolean,
   around: Surroundings,
+  folder: string,
   mode?: "no searches",
 ): Promise<{
   readonly status: number
@@ -117,7 +130,11 @@ async function writeNotebook(
   if ("fault" in place) return refuse(place.fault)
   // Loaded only here: pages need the chart and Markdown libraries, `check` does not.
   const { computeNotebook, renderLivePage, renderPage } = await import("@roundwright/notebook")
-  const notebook = await computeNotebook(markdown, mode ? { square: () => null } : {})
+  const { picturesIn } = await import("./picture-file.ts")
+  const notebook = await computeNotebook(markdown, {
+    ...(mode ? { square: () => null } : {}),
+    picture: picturesIn(folder),
+  })
   const html = live ? await renderLivePage(notebook, markdown) : await renderPage(notebook)
   const placed = writePage(around.cwd, target, html, source)
   if ("fault" in placed) return refuse(placed.fault)

@@ -60,14 +60,20 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       one stitch after the other; a stitch of your own needs its swatch, such
       as: --stitch petal --gauge '10 petal x 6 rows = 10 cm'.
   roundwright measure PICTURE [--box x,y,width,height] [--centre x,y]
-                     [--corners 'x,y x,y x,y x,y'] [--ring 3=12] [--as-it-is]
-                     [--side 15.2cm | --across 9cm] [--out FILE.svg] [--json]
+                     [--corners 'x,y x,y x,y x,y' | --round-edge | --as-it-is]
+                     [--side 15.2cm | --across 9cm | --known 'ruler ...']
+                     [--ring 3=12] [--into NOTEBOOK] [--out FILE.svg] [--json]
       Measures a photograph of a motif: centre, outline, rings and how often
       each repeats, as plain lines for a notebook, and a drawing of the picture
       with every counted strand ticked, by default PICTURE.svg in the folder
       you are in. A tilted view is made straight by the piece's own regularity,
-      or by the four corners of something square. Exit status 1 where something
-      is not sure and has to be looked at.
+      by the four corners of something square, or by the edge of a round piece.
+      --known takes any one length: 'side 15.2 cm', 'across 9 cm', 'ruler
+      120,400 820,410 = 10 cm', 'coin X,Y X,Y X,Y X,Y X,Y = 23.2 mm' with points
+      round its edge, or 'stitch 4.5 mm in ring 3'. --into brings the lines into
+      the picture cell of a notebook; lines set by hand there (without bracket)
+      go before what is found and are never overwritten. Exit status 1 where
+      something is not sure and has to be looked at.
   roundwright rebuild NOTEBOOK [--gauge '16 sc = 10 cm'] [--yarn DK]
                      [--hook '4 mm'] [--json]
       Proposes rounds that fit the rings of a measured picture, whose lines (in

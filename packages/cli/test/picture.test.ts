@@ -23,12 +23,12 @@ describe("measure", () => {
     const { status, out } = await call("measure", "piece.png", "--across", "18cm")
     expect([0, 1]).toContain(status)
     expect(out).toMatch(
-      /^Picture: piece\.png\nPiece: round, (light on dark|dark on light); reach 90 mm\n/,
+      /^Picture: piece\.png\nPiece: round, (light on dark|dark on light); reach 90 mm \(found\)\n/,
     )
     expect(out).toMatch(/^Ring \d: to \d+ mm; 24 repeats \(found, \d+ %/m)
     const svg = readFileSync(join(folder, "piece.svg"), "utf8")
     expect(svg).toMatch(/^<svg [^>]*role="img"/)
-    expect(svg).toContain("data:image/png;base64,")
+    expect(svg).toContain("data:image/jpeg;base64,")
     expect(svg).not.toContain("NaN")
   })
 
@@ -85,6 +85,87 @@ describe("measure", () => {
       expect(err).toMatch(message)
     }
     expect(existsSync(join(folder, "text.svg"))).toBe(false)
+  })
+})
+
+describe("measure --into a notebook", () => {
+  it("brings its lines into the picture cell, names the picture from there, and leaves lines set by hand alone", async () => {
+    const fence = "```"
+    writeFileSync(
+      join(folder, "note.md"),
+      `# Old mat\n\n${fence}picture\nView: as it is\nRing 3: to 24 mm; 23 repeats\n${fence}\n\nEnd.\n`,
+    )
+    const again = async () => {
+      const { status, out } = await call(
+        "measure",
+        "piece.png",
+        "--into",
+        "note.md",
+        "--known",
+        "across 18 cm",
+      )
+      expect([0, 1]).toContain(status)
+      expect(out).toContain("Written into note.md")
+      return readFileSync(join(folder, "note.md"), "utf8")
+    }
+    const first = await again()
+    expect(first).toMatch(/^# Old mat\n\n```picture\nPicture: piece\.png\nPiece: round/)
+    expect(first).toContain("\nRing 3: to 24 mm; 23 repeats\nRing 4: ")
+    expect(first).toContain("\nKnown length: across 18 cm\n")
+    expect(first.endsWith(`${fence}\n\nEnd.\n`)).toBe(true)
+    expect(await again()).toBe(first)
+  })
+
+  it("adds a cell to a notebook that has none", async () => {
+    writeFileSync(join(folder, "bare.md"), "# Bare")
+    await call("measure", "piece.png", "--into", "bare.md", "--as-it-is")
+    expect(readFileSync(join(folder, "bare.md"), "utf8")).toMatch(
+      /^# Bare\n\n```picture\nPicture: piece\.png\n[\s\S]*\nView: as it is\n[\s\S]*\n```\n$/,
+    )
+  })
+})
+
+describe("gauge", () => {
+  it("tells heights and widths of a real piece, its sizes, and what to measure next", async () => {
+    writeFileSync(
+      join(folder, "disc.txt"),
+      "Yarn: DK\nHook: 4 mm\n\nRnd 1: 12 dc in magic ring. (12 dc)\nRnd 2: 2 dc in each st around. (24 dc)\n",
+    )
+    const { status, out } = await call(
+      "gauge",
+      "disc.txt",
+      "--size",
+      "2.4 cm after Rnd 1",
+      "--size",
+      "4.7 cm",
+      "--weighed",
+      "2 g",
+      "--skein",
+      "50 g = 120 m",
+      "--json",
+    )
+    expect(status).toBe(0)
+    const { stitches, sizes, residuals, next, notes } = JSON.parse(out)
+    expect(stitches).toHaveLength(1)
+    expect(stitches[0].stitch).toBe("dc")
+    expect(stitches[0].heightErrorMm).toBeGreaterThan(0)
+    expect(Math.abs(sizes[1].mm - 47)).toBeLessThan(2 * sizes[1].errorMm)
+    expect(residuals).toHaveLength(2)
+    expect(next === null || next.narrowsTo < 0.9).toBe(true)
+    expect(notes.join(" ")).toMatch(/weight counts for the width/)
+    const words = await call("gauge", "disc.txt", "--swatch", "18 dc x 9 rows = 10 cm")
+    expect(words.out).toMatch(/^In this hand one dc is \d\.\d ± 0\.\d mm wide and/)
+    for (const [args, message] of [
+      [["gauge", "disc.txt"], /Nothing of the piece was measured/],
+      [["gauge", "disc.txt", "--size", "side 9 cm"], /round: it has no side/],
+      [["gauge", "disc.txt", "--size", "9 cm after Rnd 7"], /no round 7/],
+      [["gauge", "disc.txt", "--weighed", "much"], /no weight/],
+      [["gauge"], /Name the one pattern/],
+    ] as const) {
+      const refused = await call(...args)
+      expect(refused.status).toBe(2)
+      expect(refused.err.replace(/\s+/g, " ")).toMatch(message)
+    }
   })
 })
 

@@ -35,6 +35,7 @@ export function computeResult(
     return { ...before, charts: chartsOf(before, cell, report) }
   if (before?.kind === "finishing")
     return before.pattern ? { ...before, pattern: patterns.get(before.pattern.name)! } : before
+  if (before?.kind === "picture") return before
   if (before?.kind === "pattern" || before?.kind === "circle")
     return { ...before, pattern: patterns.get(before.pattern.name)! }
   if (

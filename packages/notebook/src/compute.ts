@@ -19,6 +19,7 @@ import { type LaidOutPattern, layOutPattern, withShape } from "./laid-out-patter
 import { brokenLimit, mostCells } from "./limits.ts"
 import { cleanText, type MarkdownTree, parseMarkdown, plainText, startOf } from "./markdown.ts"
 import { checkPatterns } from "./patterns.ts"
+import { type PictureOf, runPictures } from "./picture/run-pictures.ts"
 import { problemAt, type Report } from "./problems.ts"
 import type { Cell, CellContent, CheckedPattern, InlineValue, NotebookResult } from "./result.ts"
 import { runSearches, type SearchOptions } from "./searches.ts"
@@ -31,6 +32,8 @@ export interface ComputeOptions extends SearchOptions {
   readonly layOut?: (text: string) => LaidOutPattern | null
   /** Answers a finishing cell; `finish` when absent. Null: it is not worked out now. */
   readonly finish?: Finish
+  /** Measures the picture of a picture cell. Null, or absent: it is not at hand. */
+  readonly picture?: PictureOf
   /** Plans of circle cells made before, and where new ones are kept. */
   readonly plans?: PlanMemory
 }
@@ -70,6 +73,7 @@ export async function computeNotebook(
     checkPatterns(written, plans, contents, report, options.check ?? checkQuickly),
   )
   const searched = runSearches(written, patterns, contents, options, report)
+  await runPictures(written, contents, options.picture, report)
   runFinishing(written, patterns, contents, options.finish, report)
   const planned = new Map(
     written.flatMap(({ index, options: own }) => {

@@ -11,6 +11,14 @@ export {
   renderPage,
 } from "./page/render.ts"
 export * from "./pattern-notebook.ts"
-export { type PictureSvgOptions, pictureSvg } from "./picture/picture-svg.ts"
+export { measureCell, ringsToShow } from "./picture/measure-cell.ts"
+export type {
+  PictureAnswer,
+  PictureFault,
+  PictureFigures,
+  PictureFound,
+} from "./picture/picture-answer.ts"
+export { pictureFile } from "./picture/picture-svg.ts"
+export type { PictureOf } from "./picture/run-pictures.ts"
 export * from "./result.ts"
 export * from "./written-cell.ts"

@@ -44,9 +44,11 @@ const schemas = {
   transitions: v.strictObject({ name: patternName }),
   match: v.strictObject({ of }),
   compare: v.strictObject({ of }),
+  hand: v.strictObject({ of }),
   yarn: v.strictObject({ of }),
   border: v.strictObject({ of }),
   blanket: v.strictObject({ of }),
+  picture: v.strictObject({}),
   chart: v.strictObject({
     of,
     name: v.picklist(allCharts, `must be one of ${allCharts.join(", ")}`),
@@ -102,8 +104,10 @@ export const fenceForms: Readonly<Record<CellKind, string>> = {
   transitions: "transitions name=NAME",
   match: "match of=NAME",
   compare: "compare of=NAME",
+  hand: "hand of=NAME",
   yarn: "yarn of=NAME",
   border: "border of=NAME",
   blanket: "blanket of=NAME",
+  picture: "picture",
   chart: `chart of=NAME name=CHART, where CHART is ${allCharts.join(", ")}`,
 }

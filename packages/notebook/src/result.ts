@@ -8,6 +8,7 @@ import type { Wanted } from "./calculation/names.ts"
 import type { CirclePlan } from "./circle.ts"
 import type { FinishingAnswer, FinishingKind } from "./finishing/types.ts"
 import type { MarkdownTree } from "./markdown.ts"
+import type { PictureAnswer } from "./picture/picture-answer.ts"
 import type { SquaringRequest, SquaringResult } from "./squaring.ts"
 import type { TransitionsRequest, TransitionsResult } from "./transitions.ts"
 import type { CellKind, NotebookProblem } from "./written-cell.ts"
@@ -88,6 +89,13 @@ export type CellContent =
       readonly lines: string
       /** Null when it was not worked out. */
       readonly found: FinishingAnswer | null
+    }
+  | {
+      readonly kind: "picture"
+      /** As written. */
+      readonly lines: string
+      /** Null when the picture is not at hand. */
+      readonly found: PictureAnswer | null
     }
   | {
       readonly kind: "chart"

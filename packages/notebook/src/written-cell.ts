@@ -17,9 +17,11 @@ export const cellKinds = [
   "transitions",
   "match",
   "compare",
+  "hand",
   "yarn",
   "border",
   "blanket",
+  "picture",
   "chart",
 ] as const
 

@@ -16,6 +16,11 @@ export interface Point {
   readonly y: number
 }
 
+/** A place of a picture in the same picture shrunk to `scale`. */
+export function rescaled({ x, y }: Point, scale: number): Point {
+  return { x: (x + 0.5) * scale - 0.5, y: (y + 0.5) * scale - 0.5 }
+}
+
 /** A part of a picture: left upper corner and size in pixels. */
 export interface Box {
   readonly x: number

@@ -4,12 +4,14 @@ import { RoundwrightError } from "@roundwright/numerics"
 import { type CentreFound, findCentre } from "./centre.ts"
 import { countRing } from "./count-ring.ts"
 import { evenLight, median } from "./even.ts"
+import { toGiven } from "./given.ts"
 import { type Box, cutOut, type GreyPicture, type Point, shrink } from "./grey.ts"
 import { type Homography, invert, project } from "./homography.ts"
 import { findOutline, type Outline, reachRound } from "./outline.ts"
 import { straightenByRegularity } from "./regularity.ts"
 import { ringCentre } from "./ring-centre.ts"
 import { findRings, type RingFound } from "./rings.ts"
+import { roundView } from "./round-view.ts"
 import { type Row, unrollPiece } from "./rows.ts"
 import { findSilhouette, type Silhouette } from "./silhouette.ts"
 import { straighten } from "./straighten.ts"
@@ -24,11 +26,20 @@ export interface MeasureOptions {
   readonly corners?: readonly Point[]
   /** Take the view as it is: it was taken from right above. */
   readonly asItIs?: boolean
+  /** The piece is round: the view is made straight by its edge. */
+  readonly roundEdge?: boolean
+  /** Told what is being done, before it is done. */
+  readonly tell?: (doing: MeasuringStage) => void
 }
+
+/** What takes time, in order; the view may have the other two done twice. */
+export type MeasuringStage = "piece" | "view" | "rings"
 
 export interface PictureMeasurement {
   /** Pixels of the working picture a pixel of the picture given. */
   readonly scale: number
+  /** Where the box begins in the picture given. */
+  readonly offset: Point
   readonly view: View
   /** Evened, thread positive. */
   readonly evened: GreyPicture
@@ -57,17 +68,17 @@ export function measurePicture(
     x: (p.x - offset.x + 0.5) * scale - 0.5,
     y: (p.y - offset.y + 0.5) * scale - 0.5,
   })
-  const fromWorking = (p: Point): Point => ({
-    x: (p.x + 0.5) / scale - 0.5 + offset.x,
-    y: (p.y + 0.5) / scale - 0.5 + offset.y,
-  })
-  const place = { scale, toWorking, fromWorking }
+  const place = { scale, offset, toWorking }
+  const { tell = () => {} } = options
+  tell("piece")
+  if (options.roundEdge === true) return measureStraight(roundView(working), place, options)
   if (options.corners)
     return measureStraight(cornersView(working, options.corners.map(toWorking)), place, options)
   const raw = measureStraight(asItIs(working), place, options)
   if (options.asItIs === true) return raw
   const { centre, outline, evened } = raw
   const reach = Math.min(outline.cornerPx, 1.05 * outline.sidePx)
+  tell("view")
   const found = straightenByRegularity(evened, raw.silhouette, centre, reach)
   if (found.foreshortening > noTilt || found.regularity < leastGain * found.before)
     return { ...raw, view: { ...raw.view, regular: found } }
@@ -100,8 +111,8 @@ const wellWithin = 0.8
 
 interface Placing {
   readonly scale: number
+  readonly offset: Point
   readonly toWorking: (p: Point) => Point
-  readonly fromWorking: (p: Point) => Point
 }
 
 const level: Homography = [1, 0, 0, 0, 1, 0, 0, 0, 1]
@@ -129,6 +140,7 @@ function measureStraight(view: View, place: Placing, options: MeasureOptions): P
     : findCentre(evened, silhouette)
   const reach = reachRound(silhouette, working.width, working.height, centre)
   const outline = findOutline(reach)
+  options.tell?.("rings")
   const rows = unrollPiece({ evened, centre, outline })
   const rings = findRings(rows, outline.corners, ringCentre(evened, centre))
   const texture = median(
@@ -143,8 +155,9 @@ function measureStraight(view: View, place: Placing, options: MeasureOptions): P
     throw new RoundwrightError("no-rings", "No ring in the picture repeats round a centre.", {
       hint: "Is a motif worked in rounds in it, whole, and the only one? Give a box round one, or its centre.",
     })
-  const centreGiven = place.fromWorking(project(view.toWorking, centre))
-  return { scale: place.scale, view, silhouette, evened, centre, centreGiven, outline, rows, rings }
+  const given = { scale: place.scale, offset: place.offset, view }
+  const centreGiven = toGiven(given, centre)
+  return { ...given, silhouette, evened, centre, centreGiven, outline, rows, rings }
 }
 
 const leastShare = 0.01

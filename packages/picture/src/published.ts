@@ -2,7 +2,10 @@
 // inside first, counts set by hand in place of those found.
 
 import { RoundwrightError } from "@roundwright/numerics"
+import { rescaled } from "./grey.ts"
+import { type KnownLength, millimetresPerPixel } from "./known-length.ts"
 import type { PictureMeasurement } from "./measure.ts"
+import type { RingFound } from "./rings.ts"
 
 export interface PublishedRing {
   /** Radii to the middle of a side, pixels of the straight view. */
@@ -36,7 +39,7 @@ export interface PublishedMeasurement {
   readonly lightOnDark: boolean
   readonly outline: PublishedOutline
   readonly view: {
-    readonly by: "as it is" | "corners" | "regularity"
+    readonly by: "as it is" | "corners" | "regularity" | "round edge"
     /** Shorter over longer side of a square as the picture shows it; null where it was not asked. */
     readonly foreshortening: number | null
     /** The view may be wrong: look at it, and give the four corners. */
@@ -47,11 +50,10 @@ export interface PublishedMeasurement {
   readonly rings: readonly PublishedRing[]
 }
 
-/** One length that is known, in millimetres. */
-export interface KnownLength {
-  /** The whole side of a polygon, or the distance across the piece through its centre. */
-  readonly of: "side" | "across"
-  readonly mm: number
+/** A count set by hand; without strands they are the repeats, or what was found where that fits. */
+export interface CountByHand {
+  readonly repeats: number
+  readonly strands?: number | undefined
 }
 
 export interface PublishOptions {
@@ -61,7 +63,7 @@ export interface PublishOptions {
   readonly scale: number
   readonly known?: KnownLength | undefined
   /** Counts set by hand, by the number of the ring from 1. */
-  readonly counts?: ReadonlyMap<number, number> | undefined
+  readonly counts?: ReadonlyMap<number, CountByHand> | undefined
 }
 
 /** A view is doubted when its rings are less clear than this though the piece was seen at a tilt. */
@@ -78,6 +80,7 @@ export function publishMeasurement(
 ): PublishedMeasurement {
   const { rows, rings, outline, centre, centreGiven, view } = measured
   const px = measured.scale * options.scale
+  const shown = rescaled(centreGiven, 1 / options.scale)
   const radius = (row: number) =>
     row < rows.length ? rows[row]!.radius / px : (rows.at(-1)!.radius + 1) / px
   for (const number of options.counts?.keys() ?? [])
@@ -86,14 +89,16 @@ export function publishMeasurement(
         hint: `The picture shows ${rings.length} rings.`,
       })
   const regular = view.regular
-  const foreshortening = view.by === "regularity" ? regular!.foreshortening : regular ? 1 : null
+  const foreshortening =
+    view.by === "regularity"
+      ? regular!.foreshortening
+      : (view.flattened ?? (regular === undefined ? null : 1))
+  const counted = rings.map((ring, i) => countOf(ring, options.counts?.get(i + 1)))
+  const strandsOf = counted.map(({ strands, repeats }) => strands ?? repeats)
   return {
     widthPx: options.widthPx,
     heightPx: options.heightPx,
-    centrePx: [
-      (centreGiven.x + 0.5) / options.scale - 0.5,
-      (centreGiven.y + 0.5) / options.scale - 0.5,
-    ],
+    centrePx: [shown.x, shown.y],
     centreSureness: centre.by === "hand" ? 1 : centreSureness(centre.score, centre.clarity),
     lightOnDark: measured.silhouette.light,
     outline: {
@@ -112,48 +117,37 @@ export function publishMeasurement(
           regular.foreshortening < tilted &&
           centre.clarity < doubtfulClarity),
     },
-    mmPerPx: options.known ? millimetresPerPixel(measured, options.known) * px : null,
-    rings: rings.map((ring, i) => {
-      const given = options.counts?.get(i + 1)
-      const { repeats, strands, sureness, nextBest, halfOrTwice } = ring
-      const counted =
-        given === undefined
-          ? { repeats, strands, sureness, nextBest, halfOrTwice, by: "found" as const }
-          : {
-              repeats: given,
-              strands: strands !== null && strands % given === 0 ? strands : given,
-              sureness: 1,
-              nextBest: null,
-              halfOrTwice: false,
-              by: "hand" as const,
-            }
-      return {
-        innerPx: radius(ring.fromRow),
-        outerPx: radius(ring.toRow + 1),
-        ...counted,
-        closed: ring.closedOutside,
-      }
-    }),
+    mmPerPx: options.known
+      ? millimetresPerPixel(measured, options.known, options.scale, strandsOf) * px
+      : null,
+    rings: rings.map((ring, i) => ({
+      innerPx: radius(ring.fromRow),
+      outerPx: radius(ring.toRow + 1),
+      ...counted[i]!,
+      closed: ring.closedOutside,
+    })),
+  }
+}
+
+function countOf(
+  { repeats, strands, sureness, nextBest, halfOrTwice }: RingFound,
+  given: CountByHand | undefined,
+): Omit<PublishedRing, "innerPx" | "outerPx" | "closed"> {
+  if (given === undefined) return { repeats, strands, sureness, nextBest, halfOrTwice, by: "found" }
+  const fits = strands !== null && strands % given.repeats === 0
+  return {
+    repeats: given.repeats,
+    strands: given.strands ?? (fits ? strands : given.repeats),
+    sureness: 1,
+    nextBest: null,
+    halfOrTwice: false,
+    by: "hand",
   }
 }
 
 /** Turned pictures that match by half and rings clear by a fifth place the centre in all but a few drawings of ours. */
 function centreSureness(score: number, clarity: number): number {
   return 1 / (1 + Math.exp(-(8 * (score - 0.4) + 10 * (clarity - 0.12))))
-}
-
-/** Millimetres a pixel of the working picture. */
-function millimetresPerPixel({ outline }: PictureMeasurement, { of, mm }: KnownLength): number {
-  if (of === "across") {
-    // From side to opposite side; of an odd number of corners from a side to the corner opposite.
-    const odd = outline.kind === "polygon" && outline.corners % 2 === 1
-    return mm / (outline.sidePx + (odd ? outline.cornerPx : outline.sidePx))
-  }
-  if (outline.kind === "round")
-    throw new RoundwrightError("no-sides", "The piece in the picture is round: it has no side.", {
-      hint: "Give the distance across it.",
-    })
-  return mm / (2 * outline.sidePx * Math.tan(Math.PI / outline.corners))
 }
 
 /** What is not sure and has to be looked at, in the order of the rings; empty when all is sure. */

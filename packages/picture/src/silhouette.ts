@@ -4,8 +4,8 @@
 // Source: N. Otsu, "A threshold selection method from gray-level histograms", IEEE Trans. SMC 9 (1979).
 
 import { blur } from "./blur.ts"
-import { median } from "./even.ts"
 import type { GreyPicture, Point } from "./grey.ts"
+import { groundPlane } from "./ground.ts"
 import { closeGaps, fillHoles, largestPart } from "./mask.ts"
 
 export interface Silhouette {
@@ -22,8 +22,6 @@ export interface Silhouette {
   readonly contrast: number
 }
 
-/** Width of the border taken for ground, of the longer side. */
-const borderShare = 0.02
 /** Blur before thresholding and gap closing, of the longer side. */
 const [blurShare, closeShare] = [0.004, 0.03]
 /** Otsu parts thread from ground half-way; blurred thread is fainter than that. */
@@ -32,7 +30,7 @@ const otsuShare = 0.8
 export function findSilhouette(picture: GreyPicture): Silhouette {
   const { width, height, values } = picture
   const longer = Math.max(width, height)
-  const ground = groundPlane(picture, Math.max(2, Math.round(borderShare * longer)))
+  const ground = groundPlane(picture)
   const signed = Float32Array.from(values, (value, i) => {
     const y = Math.floor(i / width)
     return value - ground.at(i - y * width, y)
@@ -65,53 +63,6 @@ export function findSilhouette(picture: GreyPicture): Silhouette {
     light: bright >= 0,
     contrast: Math.abs(bright / Math.max(1, threads)) / (ground.scatter + 0.01),
   }
-}
-
-/** Plane through border pixels by repeated least squares, far pixels left out by their median distance. */
-function groundPlane(picture: GreyPicture, border: number) {
-  const { width, height, values } = picture
-  const points: [number, number, number][] = []
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
-      const inside = x >= border && y >= border && x < width - border && y < height - border
-      if (!inside) points.push([x / width - 0.5, y / height - 0.5, values[y * width + x]!])
-    }
-  let plane: [number, number, number] = [0, 0, median(points.map(([, , v]) => v))]
-  let scatter = 0
-  for (let turn = 0; turn < 6; turn++) {
-    const off = points.map(([x, y, v]) => Math.abs(v - plane[0] * x - plane[1] * y - plane[2]))
-    scatter = 1.4826 * median(off)
-    const limit = Math.max(2.5 * scatter, 0.02)
-    const kept = points.filter((_, i) => off[i]! <= limit)
-    if (kept.length < 12) break
-    plane = leastSquaresPlane(kept)
-  }
-  return {
-    scatter,
-    at: (x: number, y: number) =>
-      plane[0] * (x / width - 0.5) + plane[1] * (y / height - 0.5) + plane[2],
-  }
-}
-
-function leastSquaresPlane(points: readonly [number, number, number][]): [number, number, number] {
-  const n = points.length
-  const [mx, my, mv] = [0, 1, 2].map((k) => points.reduce((s, p) => s + p[k]!, 0) / n) as [
-    number,
-    number,
-    number,
-  ]
-  let [xx, xy, yy, xv, yv] = [1e-9, 0, 1e-9, 0, 0]
-  for (const [x, y, v] of points) {
-    xx += (x - mx) ** 2
-    xy += (x - mx) * (y - my)
-    yy += (y - my) ** 2
-    xv += (x - mx) * (v - mv)
-    yv += (y - my) * (v - mv)
-  }
-  const det = xx * yy - xy * xy
-  const a = (xv * yy - yv * xy) / det
-  const b = (yv * xx - xv * xy) / det
-  return [a, b, mv - a * mx - b * my]
 }
 
 const bins = 256

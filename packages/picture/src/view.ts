@@ -1,4 +1,5 @@
-// How the straight picture was got: as it is, by four corners, or by the piece's own regularity.
+// How the straight picture was got: as it is, by four corners, by the piece's
+// own regularity, or by the edge of a round piece.
 
 import type { GreyPicture, Point } from "./grey.ts"
 import { fitHomography, type Homography } from "./homography.ts"
@@ -6,13 +7,15 @@ import type { RegularView } from "./regularity.ts"
 import { straighten } from "./straighten.ts"
 
 export interface View {
-  readonly by: "as it is" | "corners" | "regularity"
+  readonly by: "as it is" | "corners" | "regularity" | "round edge"
   /** The straight picture, on which everything is measured. */
   readonly picture: GreyPicture
   /** From the straight picture to the working picture. */
   readonly toWorking: Homography
   /** What the piece's own regularity said, where it was asked. */
   readonly regular?: RegularView
+  /** Shorter over longer axis of the round edge, where the view was made straight by it. */
+  readonly flattened?: number
 }
 
 /** Room left round the square of the corners, of its side: the piece may stand out beyond it. */

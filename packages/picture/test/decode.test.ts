@@ -1,5 +1,5 @@
-import { brightnessAt } from "@roundwright/picture"
-import { decodePicture, encodePng } from "@roundwright/picture/decode"
+import { brightnessAt, greyPicture, sizeInHeader } from "@roundwright/picture"
+import { decodePicture, encodeJpeg, encodePng } from "@roundwright/picture/decode"
 import sharp from "sharp"
 import { describe, expect, it } from "vitest"
 import { expectClose } from "../../../test/support/close.ts"
@@ -71,6 +71,16 @@ describe("decoding", () => {
     again.picture.values.forEach((value, i) => {
       expectClose(value, picture.values[i]!, 1e-6, "bytes are kept")
     })
+  })
+
+  it("knows a picture's size from its header alone, and that a header is cut off", async () => {
+    const picture = greyPicture(48, 30, new Float32Array(48 * 30).fill(0.5))
+    for (const bytes of [await encodePng(picture), await encodeJpeg(picture, 1e6)]) {
+      expect(sizeInHeader(bytes)).toEqual({ width: 48, height: 30 })
+      expect(sizeInHeader(bytes.subarray(0, 20))).toBeNull()
+    }
+    const small = await encodeJpeg(picture, 1)
+    expect((await decodePicture(small)).widthPx).toBe(48)
   })
 
   it("refuses what is no picture, cut off, tiny or beyond reason", async () => {

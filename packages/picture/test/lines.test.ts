@@ -1,4 +1,5 @@
 import {
+  countsByHand,
   mergeLines,
   openQuestions,
   type PublishedMeasurement,
@@ -41,7 +42,7 @@ describe("lines of a measurement", () => {
   it("say what was found and how sure", () => {
     expect(lines).toEqual([
       "Picture: old-square.jpg",
-      "Piece: square, light on dark; side 76 mm, corner 103 mm from the centre",
+      "Piece: square, light on dark; side 76 mm, corner 103 mm from the centre (found)",
       "Known length: side 15.2 cm",
       "Centre: 301 299 (found, 97 %)",
       "Ring 1: to 14.1 mm; 12 repeats (found, 98 %)",
@@ -91,6 +92,23 @@ describe("lines of a measurement", () => {
     expect(merged.startsWith("# My square\n\n")).toBe(true)
     expect(merged.endsWith("\nGood.")).toBe(true)
     expect(mergeLines(merged, lines)).toBe(merged)
+  })
+
+  it("come in their own order, and go where nothing is found any more", () => {
+    const own = "Ring 2: to 25 mm; 9 repeats\nRing 7: to 90 mm; 6 repeats (found, 50 %)"
+    expect(mergeLines(own, lines).split("\n")).toEqual([
+      ...lines.slice(0, 5),
+      "Ring 2: to 25 mm; 9 repeats",
+      ...lines.slice(6),
+    ])
+  })
+
+  it("are counts by hand where they stand without a bracket, strands being the posts", () => {
+    const read = readLines(
+      "Ring 1: to 9 mm; 12 repeats, 24 strands\nRing 2: to 19 mm; 8 repeats (found, 90 %)",
+    )
+    expect([...countsByHand(read)]).toEqual([[1, { repeats: 12, strands: 24 }]])
+    expect(seenOfLines(read).rings[0]!.counts).toEqual([{ count: 24, chance: 1 }])
   })
 
   it("tell what they do not understand by line", () => {

@@ -66,7 +66,7 @@ describe("a drawn motif", () => {
       widthPx: 360,
       heightPx: 360,
       scale: 1,
-      counts: new Map([[2, 7]]),
+      counts: new Map([[2, { repeats: 7 }]]),
     })
     expect(counted.rings[1]).toMatchObject({ repeats: 7, sureness: 1, by: "hand", nextBest: null })
     expect(() =>
@@ -74,7 +74,7 @@ describe("a drawn motif", () => {
         widthPx: 360,
         heightPx: 360,
         scale: 1,
-        counts: new Map([[99, 7]]),
+        counts: new Map([[99, { repeats: 7 }]]),
       }),
     ).toThrow(/no ring 99/)
   })

@@ -73,15 +73,36 @@ export interface BasisOptions {
   readonly solid?: boolean
 }
 
+/** How well the yarn of a piece tells the width of a stitch: use of yarn and kinds against one another. */
+export const weightSpread = Math.hypot(scYarnSpread, kindSpread)
+
+/** Metres of yarn a gram has, from its label, else as is usual for its weight class; null where neither is told. */
+export function yarnPerGram(
+  gauge: Gauge,
+  skein: Skein | null,
+): { readonly perGram: number; readonly spread: number } | null {
+  const { label, usual } = metresPerGram(gauge, skein)
+  const perGram = label ?? usual
+  return perGram === null
+    ? null
+    : { perGram, spread: label === null ? usualMetresSpread : labelSpread }
+}
+
+function metresPerGram(gauge: Gauge, skein: Skein | null) {
+  const weight = gauge.input.yarnWeight
+  return {
+    label: skein?.metres ? skein.metres / skein.grams : null,
+    usual: weight === undefined ? null : usualMetresPer100g[weight] / 100,
+  }
+}
+
 /** @param pieceSc yarn of one whole piece, in sc @throws RoundwrightError `bad-weight` */
 export function yarnBasis(pieceSc: number, gauge: Gauge, options: BasisOptions): YarnBasis {
   requirePositive(pieceSc, "The yarn of a piece")
-  const { skein } = options
-  const weight = gauge.input.yarnWeight
-  const label = skein?.metres ? skein.metres / skein.grams : null
-  const usual = weight === undefined ? null : usualMetresPer100g[weight] / 100
-  const perGram = label ?? usual
-  const perGramSpread = label === null ? usualMetresSpread : labelSpread
+  const { label, usual } = metresPerGram(gauge, options.skein ?? null)
+  const told = yarnPerGram(gauge, options.skein ?? null)
+  const perGram = told?.perGram ?? null
+  const perGramSpread = told?.spread ?? usualMetresSpread
   const scale = fromScale(options.weighed ?? [], pieceSc)
   if (scale) {
     return {

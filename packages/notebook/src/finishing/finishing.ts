@@ -5,6 +5,7 @@ import { unlessRefused } from "@roundwright/numerics"
 import { blanketAnswer } from "./blanket-answer.ts"
 import { borderAnswer } from "./border-answer.ts"
 import { figuresAnswer } from "./figures-answer.ts"
+import { handAnswer } from "./hand-answer.ts"
 import { compareAnswer, matchAnswer } from "./match-answer.ts"
 import type { Asked, FinishingAnswer, FinishingKind, FinishingResult } from "./types.ts"
 import { yarnAnswer } from "./yarn-answer.ts"
@@ -12,6 +13,7 @@ import { yarnAnswer } from "./yarn-answer.ts"
 const answers: Readonly<Record<FinishingKind, (asked: Asked) => FinishingAnswer>> = {
   match: matchAnswer,
   compare: compareAnswer,
+  hand: handAnswer,
   yarn: yarnAnswer,
   border: borderAnswer,
   blanket: blanketAnswer,
@@ -24,7 +26,10 @@ export function finishingKey(kind: FinishingKind, pattern: string | null, lines:
 /** @param pattern as it is read; null where the lines stand alone @param text the lines of the cell. Never throws on anything a text can hold. */
 export function finish(kind: FinishingKind, pattern: string | null, text: string): FinishingResult {
   return unlessRefused<FinishingResult, FinishingResult>(
-    () => (pattern === null ? figuresAnswer(kind, text) : answers[kind]({ pattern, text })),
+    () =>
+      pattern === null && kind !== "hand"
+        ? figuresAnswer(kind, text)
+        : answers[kind]({ pattern: pattern ?? "", text }),
     ({ message, hint }) => ({ fault: message, hint }),
   )
 }

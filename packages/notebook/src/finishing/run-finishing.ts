@@ -42,13 +42,16 @@ export function runFinishing(
     const kind = finishingKinds.find((one) => one === cell.kind)
     if (kind === undefined || !cell.options) continue
     // Without a pattern to its name a cell may stand by its lines alone.
+    const figures = kind === "hand" ? null : kind
     const alone =
-      cell.options.of === undefined && (patterns.size === 0 || asksFigures(kind, cell.text))
+      figures !== null &&
+      cell.options.of === undefined &&
+      (patterns.size === 0 || asksFigures(figures, cell.text))
     const pattern = alone ? null : patternOf(cell, patterns, report)
     if (!pattern && !alone) continue
-    if (kind !== "compare" || alone) {
-      const { names, example } = kind === "compare" ? comparedLines : finishingLines[kind]
-      const known = alone ? [...names, ...figureNames[kind].map(spaced), ...standInLines] : names
+    if (figures !== null && (figures !== "compare" || alone)) {
+      const { names, example } = figures === "compare" ? comparedLines : finishingLines[figures]
+      const known = alone ? [...names, ...figureNames[figures].map(spaced), ...standInLines] : names
       if (!readRequestLines(cell, known, example, report).sound) continue
     }
     asked += 1

@@ -1,6 +1,6 @@
 // Answers one question at a time and gives up on it when a newer one comes.
 
-import { makeAnswerer, type Rest } from "./answer.ts"
+import type { Answerer, Rest } from "./answer.ts"
 import type { Answer, Question } from "./messages.ts"
 
 /**
@@ -10,11 +10,11 @@ import type { Answer, Question } from "./messages.ts"
 export function answerLatest(
   tell: (answer: Answer) => void,
   heavyRestMs: number,
+  answerer: Answerer,
 ): {
   ask(question: Question): void
   stop(): void
 } {
-  const answerer = makeAnswerer()
   let wanted: Question | null = null
   let busy = false
   const work = async () => {

@@ -27,7 +27,9 @@ export async function pageAnswer(result: NotebookResult, id: number): Promise<Pa
         ? await below(cell, page)
         : await insideOf(cell, page)
     const differs = editableKinds.has(kind) || kind === "squaring"
-    const still = differs && cell.content?.kind !== "later" ? await insideOf(cell, page) : null
+    // The page measures its pictures itself.
+    const elsewhere = cell.content?.kind === "later" || cell.content?.kind === "picture"
+    const still = differs && !elsewhere ? await insideOf(cell, page) : null
     cells.push({ index, kind, html, still, marks: marksOf(cell), waitsFor: waitsFor(cell, result) })
   }
   return {
@@ -51,6 +53,7 @@ function comesLater({ content }: Cell): boolean {
     case "sheet":
     case "later":
     case "squaring":
+    case "picture":
       return true
     case "heights":
     case "transitions":

@@ -96,6 +96,7 @@ export function makeAnswerer(): Answerer {
   return {
     answer: async (question, tell, rest) => {
       const { id } = question
+      if ("measure" in question) throw new Error("This page measures no pictures.")
       if ("request" in question) {
         const { own, gauge, request } = question
         const result = squarePattern(own, gauge, request)

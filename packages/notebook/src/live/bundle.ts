@@ -1,23 +1,29 @@
 // The script of live pages: everything a page needs, as one classic script. esbuild puts it together
-// when the first live page is made; the same sources give the same bytes.
+// when the first live page that needs it is made; the same sources give the same bytes.
 
 import { readFile } from "node:fs/promises"
 import { resolve } from "node:path"
 import { fileURLToPath } from "node:url"
 import type { PluginBuild } from "esbuild"
+import { leaveOutPlugins } from "./leave-out.ts"
 
-let made: Promise<string> | undefined
+const made: { plain?: Promise<string>; pictures?: Promise<string> } = {}
 
-const main = new URL(`./main.${import.meta.url.endsWith(".ts") ? "ts" : "js"}`, import.meta.url)
-
-/** The script, made once. It is safe to stand between script tags. */
-export function pageScript(): Promise<string> {
-  made ??= makeScript()
-  return made
+const ending = import.meta.url.endsWith(".ts") ? "ts" : "js"
+const entries = {
+  plain: new URL(`./main.${ending}`, import.meta.url),
+  pictures: new URL(`./main-with-pictures.${ending}`, import.meta.url),
 }
 
-async function makeScript(): Promise<string> {
-  const script = await bundleScript(main)
+/** The script, made once. It is safe to stand between script tags. @param pictures true: it measures pictures as well */
+export function pageScript(pictures = false): Promise<string> {
+  const kind = pictures ? "pictures" : "plain"
+  made[kind] ??= makeScript(entries[kind])
+  return made[kind]
+}
+
+async function makeScript(entry: URL): Promise<string> {
+  const script = await bundleScript(entry)
   if (/<\/?script/i.test(script))
     throw new Error("The script of live pages holds a script tag and cannot stand in a page.")
   return script
@@ -30,7 +36,7 @@ export async function bundleScript(entry: URL, globalName?: string): Promise<str
 
 /** Paths of the files whose code is in the script of live pages. */
 export async function bundledFiles(): Promise<string[]> {
-  return (await bundle(main)).files
+  return (await bundle(entries.pictures)).files
 }
 
 async function bundle(
@@ -52,10 +58,7 @@ async function bundle(
     // The notices stand at the end of the page (licences.txt): most packages say them in a file and not in their code.
     legalComments: "none",
     metafile: true,
-    plugins: [
-      { name: "load at once", setup: loadAtOnce },
-      { name: "leave out", setup: leaveOut },
-    ],
+    plugins: [{ name: "load at once", setup: loadAtOnce }, ...leaveOutPlugins],
     // The same script serves a worker, which has no document: libraries offer a part that needs none.
     conditions: ["worker", ...(entry.pathname.endsWith(".ts") ? ["source"] : [])],
     write: false,
@@ -85,32 +88,4 @@ function loadAtOnce(build: PluginBuild): void {
       return { contents: [...imports, text].join("\n"), loader }
     },
   )
-}
-
-/**
- * Kinds of drawing that no chart here asks for: maps, trees, word clouds, nets pulled by forces, cells around points, brushes
- * over several charts, labels that find their own place, fitted lines. The drawing library takes them in as a whole; an empty
- * module in their place is a tenth of a page less.
- */
-const neverDrawn =
-  /^vega-(?:geo|projection|hierarchy|wordcloud|force|voronoi|crossfilter|label|regression)$/
-
-/** Maps on the globe, and Markdown written back from its tree: named by modules that are in use, and never called. */
-const neverCalled = /^(?:d3-geo|mdast-util-to-markdown)$/
-
-/** Sets of colours: looked up by name when the drawing library is loaded, and no chart here has a colour. */
-const neverSeen = /^d3-scale-chromatic$/
-const noColours = ["Accent", "Category10", "Dark2", "Observable10", "Paired"]
-  .concat(["Pastel1", "Pastel2", "Set1", "Set2", "Set3"])
-  .map((name) => `export const scheme${name} = []`)
-  .join("\n")
-
-function leaveOut(build: PluginBuild): void {
-  const leave = (filter: RegExp, namespace: string, contents: string) => {
-    build.onResolve({ filter }, ({ path }) => ({ path, namespace }))
-    build.onLoad({ filter: /.*/, namespace }, () => ({ contents }))
-  }
-  leave(neverDrawn, "never-drawn", "module.exports = {}")
-  leave(neverCalled, "never-called", "module.exports = {}")
-  leave(neverSeen, "never-seen", noColours)
 }

@@ -9,6 +9,7 @@ import { make } from "./dom.ts"
 import { Editor } from "./editor.ts"
 import { GaugeForm } from "./gauge-form.ts"
 import type { Known } from "./known.ts"
+import type { OpenPicturePanel, PicturePanelKind } from "./picture/panel-kind.ts"
 import { editableKinds } from "./source.ts"
 import { SquaringPanel } from "./squaring-panel.ts"
 
@@ -22,6 +23,8 @@ export interface CellActions {
   gaveWay(what: readonly string[]): void
   /** A search has found something: other cells may show it. */
   found(): void
+  /** What a cell holds now on a page without its script, where the engine does not know. */
+  shown(cell: number, markup: string): void
 }
 
 /** What a fold over an editor says, for cells whose values are read more often than changed. */
@@ -30,14 +33,17 @@ const foldWords: ReadonlyMap<string, string> = new Map([
   ["circle", "Change this plan"],
   ["match", "Change what is to match"],
   ["compare", "Change the other piece"],
+  ["hand", "Change what was measured"],
   ["yarn", "Change what the yarn is for"],
   ["border", "Change this border"],
   ["blanket", "Change this blanket"],
+  ["picture", "Change these lines"],
 ])
 
 export class CellEditors {
   readonly editors = new Map<number, Editor>()
   readonly panels = new Map<number, SquaringPanel>()
+  readonly #pictures = new Map<number, PicturePanelKind>()
   readonly #forms = new Map<number, GaugeForm>()
 
   constructor(
@@ -46,11 +52,13 @@ export class CellEditors {
     private readonly sections: ReadonlyMap<number, HTMLElement>,
     private readonly known: Known,
     private readonly actions: CellActions,
+    private readonly openPicture: OpenPicturePanel | null,
   ) {
     for (const { kind, index } of book.cells) {
       const section = sections.get(index)
       if (section && editableKinds.has(kind)) this.#addEditor(index, section)
       if (section && kind === "squaring") this.#addPanel(index, section)
+      if (section && kind === "picture") this.#addPicture(index, section)
     }
   }
 
@@ -61,6 +69,7 @@ export class CellEditors {
       if (!byKey) this.editors.get(cell)?.show(text)
       this.panels.get(cell)?.show()
       this.#forms.get(cell)?.show(text)
+      this.#pictures.get(cell)?.show()
     }
   }
 
@@ -147,6 +156,16 @@ export class CellEditors {
       found: () => this.actions.found(),
     })
     this.panels.set(index, panel)
+  }
+
+  #addPicture(index: number, section: HTMLElement): void {
+    const panel = this.openPicture?.(section, this.script, {
+      text: () => this.book.text(index),
+      set: (text) => this.#change(index, text),
+      speak: (text) => this.actions.speak(text),
+      shown: (markup) => this.actions.shown(index, markup),
+    })
+    if (panel) this.#pictures.set(index, panel)
   }
 
   #change(cell: number, text: string): void {

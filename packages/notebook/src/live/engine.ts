@@ -3,11 +3,13 @@
 
 /// <reference lib="dom" />
 
+import { type Answerer, makeAnswerer } from "./answer.ts"
 import { answerLatest } from "./answer-latest.ts"
 import type {
   Answer,
   FigureQuestion,
   NotebookQuestion,
+  PictureQuestion,
   Question,
   SquaringQuestion,
 } from "./messages.ts"
@@ -28,6 +30,7 @@ type Asked =
   | Omit<NotebookQuestion, "id">
   | Omit<SquaringQuestion, "id">
   | Omit<FigureQuestion, "id">
+  | Omit<PictureQuestion, "id">
 
 interface Runner {
   ask(question: Question): void
@@ -37,8 +40,15 @@ interface Runner {
 /** On the page's own thread heavy work waits until the reader has paused this long. */
 const readerPauseMs = 800
 
-/** @param script text of the page's script, which knows what to do in a worker */
-export function startEngine(script: string, tell: (answer: Answer) => void): Engine {
+/**
+ * @param script text of the page's script, which knows what to do in a worker
+ * @param answerer who answers where no worker can be had
+ */
+export function startEngine(
+  script: string,
+  tell: (answer: Answer) => void,
+  answerer: () => Answerer = makeAnswerer,
+): Engine {
   let latest = 0
   let unanswered: Question | null = null
   /** The question a worker has ended over: it is asked once more, and then given up. */
@@ -49,7 +59,7 @@ export function startEngine(script: string, tell: (answer: Answer) => void): Eng
     tell(answer)
   }
   const takeOver = () => {
-    runner = answerLatest(hear, readerPauseMs)
+    runner = answerLatest(hear, readerPauseMs, answerer())
     where = "page"
     if (unanswered) runner.ask(unanswered)
   }
@@ -144,8 +154,8 @@ interface Held {
 }
 
 /** What the script does in a worker: it answers the latest question. */
-export function serveWorker(): void {
-  const runner = answerLatest((answer) => self.postMessage(answer), 0)
+export function serveWorker(answerer: Answerer): void {
+  const runner = answerLatest((answer) => self.postMessage(answer), 0, answerer)
   self.onmessage = ({ data }: MessageEvent<Question | { readonly hold: string }>) => {
     if ("hold" in data) holdForLife(data.hold)
     else runner.ask(data)

@@ -2,8 +2,9 @@
 
 /// <reference lib="dom" />
 
+import { makeAnswerer } from "./answer.ts"
 import { serveWorker } from "./engine.ts"
 import { startPage } from "./page.ts"
 
-if (typeof document === "undefined") serveWorker()
+if (typeof document === "undefined") serveWorker(makeAnswerer())
 else startPage(document.currentScript?.textContent ?? "")

@@ -2,16 +2,18 @@
 // page's own thread.
 
 import type { Verdict } from "@roundwright/flatness"
+import type { DecodedPicture } from "@roundwright/picture"
 import type { Terms } from "@roundwright/stitches"
 import type { CirclePlan } from "../circle.ts"
 import type { FinishingAnswer } from "../finishing/types.ts"
 import type { ShapeFound } from "../laid-out-pattern.ts"
+import type { PictureFault, PictureFound } from "../picture/picture-answer.ts"
 import type { SquaringRequest, SquaringResult } from "../squaring.ts"
 import type { TransitionsResult } from "../transitions.ts"
 import type { CellKind } from "../written-cell.ts"
 import type { TriedRemedy } from "./trials.ts"
 
-export type Question = NotebookQuestion | SquaringQuestion | FigureQuestion
+export type Question = NotebookQuestion | SquaringQuestion | FigureQuestion | PictureQuestion
 
 export interface NotebookQuestion {
   readonly id: number
@@ -45,6 +47,17 @@ export interface FigureQuestion {
   readonly known: KnownAnswers
   /** Index of its cell. */
   readonly figure: number
+}
+
+/** A picture to be measured as the lines of its cell say. */
+export interface PictureQuestion {
+  readonly id: number
+  readonly measure: {
+    /** Tells one picture from another. */
+    readonly picture: number
+    readonly decoded: DecodedPicture
+    readonly text: string
+  }
 }
 
 /** A problem inside a cell's text: line and column from 1, `length` in UTF-16 units. */
@@ -114,6 +127,11 @@ export interface PageAnswer {
 
 /** Answers come in this order: working and shape ..., page, cell ..., end. `failed` may take the place of any. */
 export type Answer =
+  | {
+      readonly part: "picture"
+      readonly id: number
+      readonly found: PictureFound | PictureFault
+    }
   | { readonly part: "working"; readonly id: number; readonly doing: string }
   | PageAnswer
   | {

@@ -16,6 +16,7 @@ import { textsEditedInFile } from "./edited-in-file.ts"
 import { Known } from "./known.ts"
 import type { Answer, PageAnswer } from "./messages.ts"
 import { pageWords } from "./page-words.ts"
+import type { OpenPicturePanel } from "./picture/panel-kind.ts"
 import { Saving } from "./saving.ts"
 import { Showing } from "./showing.ts"
 import { editableKinds } from "./source.ts"
@@ -23,8 +24,11 @@ import { StillPage, type Unanswered } from "./still-page.ts"
 import { offerTrials } from "./trial-buttons.ts"
 import { VerdictTeller } from "./verdict-teller.ts"
 
-/** @param script the text of the page's own script */
-export function startPage(script: string): void {
+/**
+ * @param script the text of the page's own script
+ * @param openPicture makes the panel of a picture cell; null where a page has none
+ */
+export function startPage(script: string, openPicture: OpenPicturePanel | null = null): void {
   const { source, told } = carriedSource()
   const main = document.querySelector("main")
   if (!main) return
@@ -42,7 +46,10 @@ export function startPage(script: string): void {
   const still = new StillPage(main, source.prose ?? [])
   const drafts = new Drafts(browserStores(), pageKey(book.original), crypto.randomUUID())
   const edited = textsEditedInFile(book, sections)
-  new LivePage(script, book, sections, new Known(source), still, drafts, main).open(told, edited)
+  new LivePage(script, book, sections, new Known(source), still, drafts, main, openPicture).open(
+    told,
+    edited,
+  )
 }
 
 /** Tells this page from others that the browser keeps drafts of: where it is, and what it was. */
@@ -76,6 +83,7 @@ class LivePage {
     private readonly still: StillPage,
     private readonly drafts: Drafts,
     main: HTMLElement,
+    openPicture: OpenPicturePanel | null,
   ) {
     this.#askedTexts = this.#texts()
     this.#answeredTexts = this.#askedTexts
@@ -110,14 +118,22 @@ class LivePage {
         this.#showEdits()
       },
     })
-    this.#cells = new CellEditors(script, book, sections, known, {
-      changed: (cells, byKey) => this.#changed(cells, byKey !== undefined),
-      undo: () => this.#undo(),
-      takeInHand: (cell) => this.#takeInHand(cell),
-      speak: (text) => this.#bar.speak(text),
-      gaveWay: (what) => this.#bar.notice(pageWords.gaveWay(what), []),
-      found: () => this.#asking.ask(),
-    })
+    this.#cells = new CellEditors(
+      script,
+      book,
+      sections,
+      known,
+      {
+        changed: (cells, byKey) => this.#changed(cells, byKey !== undefined),
+        undo: () => this.#undo(),
+        takeInHand: (cell) => this.#takeInHand(cell),
+        speak: (text) => this.#bar.speak(text),
+        gaveWay: (what) => this.#bar.notice(pageWords.gaveWay(what), []),
+        found: () => this.#asking.ask(),
+        shown: (cell, markup) => still.put(`cell-${cell + 1}`, markup),
+      },
+      openPicture,
+    )
   }
 
   /**

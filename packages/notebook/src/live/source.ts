@@ -30,9 +30,11 @@ export const editableKinds: ReadonlySet<CellKind> = new Set<CellKind>([
   "circle",
   "match",
   "compare",
+  "hand",
   "yarn",
   "border",
   "blanket",
+  "picture",
 ])
 
 /** @param markdown cleaned text. A text that breaks the limits of a notebook has no cells. */

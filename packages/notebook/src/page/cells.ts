@@ -9,6 +9,7 @@ import { heightsHtml } from "./heights-html.ts"
 import { type Child, element, type Html, together } from "./html.ts"
 import { ledgerHtml } from "./ledger-html.ts"
 import type { PageSoFar } from "./page-so-far.ts"
+import { pictureHtml } from "./picture-html.ts"
 import { problemsHtml } from "./problems-html.ts"
 import { publishedHtml } from "./published-html.ts"
 import { remediesHtml } from "./remedies-html.ts"
@@ -27,7 +28,8 @@ export async function cellHtml(
   const attributes = {
     class: `cell ${cell.kind}${place === null ? "" : ` ${place}`}`,
     id: `cell-${cell.index + 1}`,
-    "data-of": cell.content && "pattern" in cell.content ? cell.content.pattern.name : null,
+    "data-of":
+      cell.content && "pattern" in cell.content ? (cell.content.pattern?.name ?? null) : null,
   }
   return element("section", attributes, await cellContents(cell, page))
 }
@@ -71,6 +73,8 @@ async function contentHtml(
       return [await chartHtml(content.charts), transitionsHtml(content.request, content.found)]
     case "finishing":
       return finishingHtml(content.found)
+    case "picture":
+      return pictureHtml(content.lines, content.found)
     case "chart":
       return content.charts
         ? chartHtml(content.charts)

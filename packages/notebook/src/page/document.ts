@@ -60,12 +60,18 @@ export function pageDocument(frame: PageFrame): string {
 }
 
 /**
- * @param hashes base64 of the SHA-256 of the style and, in a live page, of the script. A live page may
+ * @param hashes base64 of the SHA-256 of the style and, in a live page, of the script; whether pictures stand in it. A live page may
  * start a worker from its own text and run the solver's WebAssembly, and nothing else ('wasm-unsafe-eval' admits no
  * text as script).
  */
-export function contentPolicy(hashes: { style: string; script?: string }): string {
+export function contentPolicy(hashes: {
+  style: string
+  script?: string
+  pictures?: boolean
+}): string {
   const parts = ["default-src 'none'", `style-src 'sha256-${hashes.style}'`]
+  // Pictures stand in the page itself.
+  if (hashes.pictures === true) parts.push("img-src data:")
   if (hashes.script !== undefined)
     parts.push(
       // A figure becomes a PNG by way of an image made of its own drawing.

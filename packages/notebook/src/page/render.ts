@@ -7,12 +7,14 @@ import { readFile } from "node:fs/promises"
 import { carriedAnswers } from "../carried.ts"
 import { type ComputeOptions, computeNotebook } from "../compute.ts"
 import { pageScript } from "../live/bundle.ts"
+import { livePictureStyle } from "../live/picture/style.ts"
 import { liveStyle } from "../live/style.ts"
 import { cleanText } from "../markdown.ts"
 import type { NotebookResult } from "../result.ts"
 import type { NotebookProblem } from "../written-cell.ts"
 import { contentPolicy, jsonForPage, pageDocument } from "./document.ts"
 import { bodyHtml } from "./parts.ts"
+import { pictureStyle } from "./picture-style.ts"
 import { proseRuns } from "./prose.ts"
 import { textDigest } from "./text-digest.ts"
 import { wholeStyle } from "./whole-style.ts"
@@ -53,12 +55,14 @@ export async function renderPage(
   result: NotebookResult,
   options: RenderOptions = {},
 ): Promise<string> {
+  const pictures = holdsPictures(result)
+  const style = styleOf(pictures)
   return pageDocument({
     title: result.title,
     body: await bodyHtml(result, false),
     language: options.language ?? "en",
-    style: wholeStyle,
-    policy: contentPolicy({ style: sha256(wholeStyle) }),
+    style,
+    policy: contentPolicy({ style: sha256(style), pictures }),
   })
 }
 
@@ -68,9 +72,10 @@ export async function renderLivePage(
   markdown: string,
   options: RenderOptions = {},
 ): Promise<string> {
-  const script = await pageScript()
+  const pictures = holdsPictures(result)
+  const script = await pageScript(pictures)
   const licences = await readFile(licencesFile, "utf8")
-  const style = `${wholeStyle}\n${liveStyle}`
+  const style = [styleOf(pictures), liveStyle, ...(pictures ? [livePictureStyle] : [])].join("\n")
   // A notebook too long to be read is too long to be edited in a page, too.
   const unread = result.cells.length === 0 && result.problems[0]?.code === "too-much-text"
   const notebook = unread ? "" : cleanText(markdown)
@@ -81,9 +86,17 @@ export async function renderLivePage(
     body: await bodyHtml(result, true),
     language: options.language ?? "en",
     style,
-    policy: contentPolicy({ style: sha256(style), script: sha256(script) }),
+    policy: contentPolicy({ style: sha256(style), script: sha256(script), pictures }),
     live: { script, source: jsonForPage({ notebook, prose, ...carriedAnswers(result) }), licences },
   })
+}
+
+function holdsPictures({ cells }: NotebookResult): boolean {
+  return cells.some(({ kind }) => kind === "picture")
+}
+
+function styleOf(pictures: boolean): string {
+  return pictures ? `${wholeStyle}\n${pictureStyle}` : wholeStyle
 }
 
 function sha256(text: string): string {

@@ -4,26 +4,19 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import sharp from "sharp"
+import {
+  type DecodedPicture,
+  decodedSidePx,
+  kindOfPicture,
+  longestSide,
+  mostPixels,
+  sizeInHeader,
+} from "../decoded.ts"
 import { type GreyPicture, greyPicture } from "../grey.ts"
-
-export interface DecodedPicture {
-  readonly picture: GreyPicture
-  /** Size of the picture as it is looked at, in its own pixels. */
-  readonly widthPx: number
-  readonly heightPx: number
-  /** Pixels of `picture` a pixel of the file. */
-  readonly scale: number
-}
-
-/** Larger than any camera's picture; such a header is a mistake or a trap. */
-const mostPixels = 120e6
-const longestSide = 16_000
-/** Pictures are brought to this longer side: a box of a third still has the detail that measuring uses. */
-export const decodedSidePx = 1920
 
 /** @throws RoundwrightError `no-picture`, `picture-cut-off`, `picture-too-large`, `picture-too-small` */
 export async function decodePicture(bytes: Uint8Array): Promise<DecodedPicture> {
-  const kind = kindOf(bytes)
+  const kind = kindOfPicture(bytes)
   if (kind === null)
     throw new RoundwrightError(
       "no-picture",
@@ -72,25 +65,15 @@ function cutOff(kind: string): RoundwrightError {
 }
 
 async function sizeOf(bytes: Uint8Array, kind: string): Promise<{ width: number; height: number }> {
-  // A PNG says its size in its first bytes: a trap is known before anything else of it is read.
-  if (kind === "PNG" && bytes.length >= 24) {
-    const head = new DataView(bytes.buffer, bytes.byteOffset)
-    const [width, height] = [head.getUint32(16), head.getUint32(20)]
-    if (width * height > mostPixels) return { width, height }
-  }
+  // The header says the size: a trap is known before anything else of it is read.
+  const said = sizeInHeader(bytes)
+  if (said !== null && said.width * said.height > mostPixels) return said
   try {
     const { autoOrient } = await sharp(bytes, { limitInputPixels: false }).metadata()
     return { width: autoOrient.width, height: autoOrient.height }
   } catch {
     throw cutOff(kind)
   }
-}
-
-/** By the first bytes: the signature of PNG (ISO/IEC 15948) and the start marker of JPEG (ITU-T T.81). */
-function kindOf(bytes: Uint8Array): "PNG" | "JPEG" | null {
-  const starts = (...signature: number[]) => signature.every((byte, i) => bytes[i] === byte)
-  if (starts(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a)) return "PNG"
-  return starts(0xff, 0xd8, 0xff) ? "JPEG" : null
 }
 
 /** A grey picture as the bytes of a PNG. */
@@ -103,4 +86,22 @@ export async function encodePng(picture: GreyPicture): Promise<Uint8Array> {
   })
     .png()
     .toBuffer()
+}
+
+/** Tried from the best; the last is taken whatever its size. */
+const qualities = [78, 66, 54, 42, 30] as const
+
+/** A grey picture as the bytes of a JPEG, as good as `mostBytes` allow. */
+export async function encodeJpeg(picture: GreyPicture, mostBytes: number): Promise<Uint8Array> {
+  const { width, height } = picture
+  const bytes = Uint8Array.from(picture.values, (value) =>
+    Math.max(0, Math.min(255, Math.round(255 * value))),
+  )
+  const raw = sharp(bytes, { raw: { width, height, channels: 1 } })
+  let made: Uint8Array = new Uint8Array()
+  for (const quality of qualities) {
+    made = await raw.clone().jpeg({ quality, mozjpeg: true }).toBuffer()
+    if (made.length <= mostBytes) break
+  }
+  return made
 }

@@ -6,7 +6,12 @@
 
 import type { Motif } from "@roundwright/motif"
 import { findCorners } from "@roundwright/motif"
-import { RoundwrightError, requirePositive } from "@roundwright/numerics"
+import {
+  invertPositiveDefinite,
+  RoundwrightError,
+  requirePositive,
+  timesColumn,
+} from "@roundwright/numerics"
 import { layOut, measureOutline } from "@roundwright/relaxation"
 import {
   type Gauge,
@@ -18,7 +23,6 @@ import {
   sameKind,
   sizeOf,
 } from "@roundwright/stitches"
-import { inverse, Matrix } from "ml-matrix"
 
 export interface FittedStitch {
   readonly kind: StitchKind
@@ -49,11 +53,19 @@ export interface FittedGauge {
   readonly next: { readonly what: string; readonly narrowsTo: number } | null
 }
 
+export interface MeasuredWidth {
+  readonly scWidthMm: number
+  /** Relative standard deviation. */
+  readonly spread: number
+}
+
 export interface FitOptions {
   /** Sizes of the piece, side to side or corner to corner. */
   readonly sizes: readonly PieceSize[]
   /** Swatches of the same hand, beside those the gauge holds. */
   readonly swatches?: readonly Swatch[]
+  /** Width of one sc that something else tells, such as the weight of the yarn in the piece. */
+  readonly widths?: readonly MeasuredWidth[]
 }
 
 /** A piece patted flat is measured to this share, and read off a tape to half a centimetre (5 mm / root 12). */
@@ -78,7 +90,8 @@ const worthwhile = 0.9
 /** @throws RoundwrightError `nothing-measured`, `not-positive`, what `layOut` throws */
 export function fitGauge(motif: Motif, gauge: Gauge, options: FitOptions): FittedGauge {
   const { sizes } = options
-  if (sizes.length === 0 && (options.swatches ?? []).length === 0)
+  const { widths = [], swatches = [] } = options
+  if (sizes.length === 0 && swatches.length === 0 && widths.length === 0)
     throw new RoundwrightError("nothing-measured", "Nothing of the piece was measured.", {
       hint: "Give its size after a round, such as: Size: 9 cm after Rnd 3.",
     })
@@ -99,15 +112,12 @@ export function fitGauge(motif: Motif, gauge: Gauge, options: FitOptions): Fitte
   let linear = model.linear(at)
   for (let turn = 0; turn < iterations; turn++) {
     const { normal, right } = equations(linear, at, priors, options, kinds, start)
-    at = inverse(normal).mmul(Matrix.columnVector(right)).to1DArray()
+    at = timesColumn(invertPositiveDefinite(normal), right)
     linear = model.linear(at)
   }
   const { normal } = equations(linear, at, priors, options, kinds, start)
-  const covariance = inverse(normal)
-  const variance = (row: readonly number[]) => {
-    const r = new Matrix([[...row]])
-    return r.mmul(covariance).mmul(r.transpose()).get(0, 0)
-  }
+  const covariance = invertPositiveDefinite(normal)
+  const variance = (row: readonly number[]) => dot(row, timesColumn(covariance, row))
   const fitted = model.gaugeAt(at)
   const stitches = kinds.map((kind, k): FittedStitch => {
     const { widthMm, heightMm } = sizeOf(kind, fitted, { turned: false })
@@ -208,15 +218,15 @@ function equations(
   options: FitOptions,
   kinds: readonly StitchKind[],
   start: Gauge,
-): { normal: Matrix; right: number[] } {
+): { normal: number[][]; right: number[] } {
   const size = at.length
-  const normal = Matrix.zeros(size, size)
+  const normal = Array.from({ length: size }, () => new Array<number>(size).fill(0))
   const right = new Array<number>(size).fill(0)
   const add = (row: readonly number[], value: number, spread: number) => {
     const weight = 1 / (spread * spread)
     for (let i = 0; i < size; i++) {
       right[i]! += weight * row[i]! * value
-      for (let k = 0; k < size; k++) normal.set(i, k, normal.get(i, k) + weight * row[i]! * row[k]!)
+      for (let k = 0; k < size; k++) normal[i]![k]! += weight * row[i]! * row[k]!
     }
   }
   priors.forEach((spread, i) => {
@@ -228,6 +238,8 @@ function equations(
     const spread = Math.hypot(measuredShare, measuredMm / piece.mm)
     add(slopes, Math.log(piece.mm / mm) + predicted, spread)
   }
+  for (const { scWidthMm, spread } of options.widths ?? [])
+    add(unit(size, 0), Math.log(scWidthMm / start.scWidthMm), spread)
   for (const swatch of options.swatches ?? []) {
     const k = kinds.findIndex((kind) => sameKind(kind, swatch.kind))
     const usual = sizeOf(swatch.kind, start, { turned: swatch.worked === "rows" })
@@ -246,12 +258,12 @@ function equations(
 function nextMeasurement(
   motif: Motif,
   kinds: readonly StitchKind[],
-  covariance: Matrix,
+  covariance: readonly (readonly number[])[],
   linear: Linear,
   sizes: readonly PieceSize[],
 ): FittedGauge["next"] {
   const size = kinds.length + 1
-  const before = covariance.trace()
+  const before = covariance.reduce((sum, row, i) => sum + row[i]!, 0)
   const candidates = [
     ...motif.rounds.flatMap(({ number }, i) =>
       sizes.some(({ round }) => round === number)
@@ -277,8 +289,8 @@ function nextMeasurement(
       },
     ]),
   ].map(({ what, row, spread }) => {
-    const c = covariance.mmul(Matrix.columnVector([...row])).to1DArray()
-    const seen = row.reduce((sum, value, i) => sum + value * c[i]!, 0)
+    const c = timesColumn(covariance, row)
+    const seen = dot(row, c)
     const gain = c.reduce((sum, value) => sum + value * value, 0) / (seen + spread * spread)
     return { what, narrowsTo: Math.sqrt(Math.max(0, before - gain) / before) }
   })
@@ -298,6 +310,10 @@ function kindsOf(motif: Motif): StitchKind[] {
         if (!kinds.some((kind) => sameKind(kind, plain))) kinds.push(plain)
       }
   return kinds
+}
+
+function dot(a: readonly number[], b: readonly number[]): number {
+  return a.reduce((sum, value, i) => sum + value * b[i]!, 0)
 }
 
 function unit(size: number, at: number): number[] {

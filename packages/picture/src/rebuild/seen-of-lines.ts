@@ -1,7 +1,7 @@
 // Rings as lines tell them, ready for rebuilding: counts with their chances, and the hole in the middle.
 
 import { RoundwrightError } from "@roundwright/numerics"
-import type { MeasurementLines, RingLine } from "../lines.ts"
+import type { MeasurementLines, RingLine } from "../read-lines.ts"
 import { type RebuildKind, rebuildKinds, type SeenCount, type SeenRing } from "./seen-ring.ts"
 
 export interface SeenPiece {
@@ -45,6 +45,8 @@ function countsOf(ring: RingLine): SeenCount[] {
   const { repeats, strands, between, sureness, nextBest } = ring
   if (repeats === null) return []
   if (between !== null) return [{ count: repeats * (between + 1), chance: 1 }]
+  // Strands that the reader counted are the posts.
+  if (sureness === null && strands !== null) return [{ count: strands, chance: 1 }]
   const chance = sureness ?? 1
   const counts: SeenCount[] =
     strands === null || strands === repeats

@@ -1,0 +1,69 @@
+// What the script of live pages leaves out of the libraries in it: code that stands there and that nothing here ever calls.
+// Each leaves something harmless in its place, which says so where it is called all the same.
+
+import { dirname, join } from "node:path"
+import type { Plugin, PluginBuild } from "esbuild"
+
+export const leaveOutPlugins: readonly Plugin[] = [
+  { name: "never drawn", setup: neverDrawn },
+  { name: "never called", setup: neverCalled },
+  { name: "by its parts", setup: byItsParts },
+]
+
+/**
+ * Kinds of drawing that no chart here asks for: maps, trees, word clouds, nets pulled by forces, cells around points, brushes
+ * over several charts, labels that find their own place, fitted lines. The drawing library takes them in as a whole; an empty module in their place is a tenth of a page less.
+ */
+const drawings = /^vega-(?:geo|hierarchy|wordcloud|force|voronoi|crossfilter|label|regression)$/
+
+function neverDrawn(build: PluginBuild): void {
+  build.onResolve({ filter: drawings }, ({ path }) => ({ path, namespace: "never-drawn" }))
+  build.onLoad({ filter: /.*/, namespace: "never-drawn" }, () => ({
+    contents: "module.exports = {}",
+  }))
+}
+
+/** Shapes of the earth, which the functions of expressions bring along, and Markdown written back from its tree. */
+const maps = /^d3-geo(?:-projection)?$|^vega-projection$|^mdast-util-to-markdown$/
+/** Sets of colours: looked up by name when the drawing library is loaded, and no chart here has a colour. */
+const noColours = ["Accent", "Category10", "Dark2", "Observable10", "Paired"]
+  .concat(["Pastel1", "Pastel2", "Set1", "Set2", "Set3"])
+  .map((name) => `export const scheme${name} = []`)
+  .join("\n")
+/** Numbers of any length: the calculator is set to plain ones, and makes none of these but a ten it never uses. */
+const longNumbers = `
+function Decimal() {}
+Decimal.clone = () => function BigNumber() { throw new Error("This page reckons with plain numbers only.") }
+export { Decimal }
+export default Decimal
+`
+/** How expressions are written in TeX, which no page does. */
+const tex = /[\\/]mathjs[\\/]lib[\\/]esm[\\/]utils[\\/]latex\.js$/
+const noTex = `
+export const latexSymbols = {}, latexOperators = {}, latexFunctions = {}, defaultTemplate = ""
+export const escapeLatex = String, toSymbol = String
+`
+
+function neverCalled(build: PluginBuild): void {
+  build.onResolve({ filter: maps }, ({ path }) => ({ path, namespace: "never-called" }))
+  build.onResolve({ filter: /^d3-scale-chromatic$/ }, ({ path }) => ({
+    path,
+    namespace: "never-seen",
+  }))
+  build.onLoad({ filter: /.*/, namespace: "never-seen" }, () => ({ contents: noColours }))
+  build.onResolve({ filter: /^decimal\.js$/ }, ({ path }) => ({ path, namespace: "long-numbers" }))
+  build.onLoad({ filter: /.*/, namespace: "never-called" }, () => ({
+    contents: "module.exports = {}",
+  }))
+  build.onLoad({ filter: /.*/, namespace: "long-numbers" }, () => ({ contents: longNumbers }))
+  build.onLoad({ filter: tex }, () => ({ contents: noTex }))
+}
+
+/** ml-matrix comes as one lump and as the modules it is made of: of those only what is used is taken. */
+function byItsParts(build: PluginBuild): void {
+  build.onResolve({ filter: /^ml-matrix$/ }, async ({ path, ...from }) => {
+    if (from.pluginData === "found") return
+    const found = await build.resolve(path, { ...from, pluginData: "found" })
+    return { path: join(dirname(found.path), "src", "index.js"), sideEffects: false }
+  })
+}
