@@ -116,6 +116,7 @@ function readChains(cursor: Cursor): number | null {
     if (cursor.isNumber()) {
       chains = cursor.takeCount(1)
       cursor.accept("-")
+      cursor.take("more")
       if (cursor.is("start") && cursor.is("chain", 1)) cursor.at += 1
       if (chains === null || !cursor.take("chain")) return null
     } else {

@@ -142,11 +142,25 @@ export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
   return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.15, { remarks })]
 }
 
-/** "beginning in same st as ch 1", "starting in the joining st": where the first of what follows goes, as it would anyway. */
+/**
+ * "beginning in same st as ch 1", "starting in the joining st": where the first of what follows goes, as it would
+ * anyway; "starting in any corner, ch 3": where the round begins.
+ */
 export function beginsWhere(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
+  const start = cursor.start()
   cursor.at += 1
   const place = readPlace(cursor)
+  if (place?.at === "next" && place.count === 1 && (cursor.is("chain") || cursor.text() === ",")) {
+    const span = cursor.since(start)
+    return [
+      clause(
+        cursor,
+        (before) => (before.length > 0 ? null : [{ ...span, do: "attach", place }]),
+        clauseCost,
+      ),
+    ]
+  }
   if (place?.at !== "same") return []
   return [
     clause(

@@ -55,7 +55,7 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
     ) {
       if (cursor.is("round")) cursor.at += 1
     } else if (
-      (cursor.isOrdinal() || cursor.is("and")) &&
+      (cursor.isOrdinal() || cursor.is("and") || cursor.is("next") || cursor.is("any")) &&
       (cursor.is("colour", 1) || cursor.is("yarn", 1))
     )
       cursor.at += 1
@@ -254,7 +254,10 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
       while (cursor.take("start", "first", "that"));
       if (cursor.text() === "of" || cursor.is("round")) return true
       if (/^[,;.()]?$/.test(cursor.text())) return true
-      if (readCountedChain(cursor)) return true
+      if (readCountedChain(cursor)) {
+        acceptWithWhich(cursor)
+        return true
+      }
       const counted = cursor.isNumber() && cursor.text(1) !== "-"
       if (counted) cursor.at += 1
       const noun = readNoun(cursor)
@@ -332,6 +335,14 @@ function acceptFromStart(cursor: Cursor): void {
 
 /** "third stitch of chain with which the round commenced". */
 function acceptWithWhich(cursor: Cursor): void {
+  cursor.attempt(() => {
+    // "the 3 ch you started with", "that we began with".
+    cursor.take("that")
+    if (!cursor.accept("you", "we", "i")) return null
+    if (!cursor.take("start") && !cursor.accept("began", "started", "made")) return null
+    cursor.accept("with")
+    return true
+  })
   cursor.attempt(() => {
     if (!cursor.take("with") || !cursor.accept("which")) return null
     cursor.take("that")

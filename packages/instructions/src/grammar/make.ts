@@ -30,6 +30,9 @@ const afterRoundCost = 0.3
 /** "Around" is said of the last stitch sooner than of the list before it. */
 const listAroundCost = 0.2
 
+/** "x 6" is said of the stitch before it sooner than of the list. */
+const timesOfListCost = 0.3
+
 /** "dc, ch 1, dc all in same st": one stitch alone is hardly meant. */
 const allCost = 0.3
 
@@ -48,9 +51,38 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   if (begins && counted.stitch.kind.gathered && /^[([]$/.test(cursor.text()))
     return [clause(cursor, [], 0.02)]
   const led = chart.lexemes[at - 1]?.classes
+  const crossed = timesOfList(chart, cursor, counted, start)
   const goesOn =
     chart.lexemes[at]!.classes.has("work") || led?.has("and") === true || led?.has("with") === true
-  return afterName(cursor, counted, start, sentence, goesOn)
+  const named = afterName(cursor, counted, start, sentence, goesOn)
+  return crossed === null ? named : [...named, crossed]
+}
+
+/** "1 sc, inc x 6": the figure may be said of the whole list, and is then read on its own. */
+function timesOfList(
+  chart: Chart,
+  cursor: Cursor,
+  { count, stitch, counted }: CountedStitch,
+  start: number,
+): Clause | null {
+  const figure = chart.lexemes[cursor.at - 1]!
+  if (!counted || figure.type !== "number" || chart.lexemes[cursor.at - 2]?.text !== "x")
+    return null
+  if (count < 2 || chart.lexemes[cursor.at - 3]?.type === "mark") return null
+  const end = cursor.at - 2
+  const step: Step = {
+    start,
+    end: chart.lexemes[end - 1]!.end,
+    do: "work",
+    stitch,
+    count: 1,
+    place: null,
+  }
+  return {
+    end,
+    cost: timesOfListCost,
+    steps: (before) => (isUnplaced(before[before.length - 1]) ? [...before, step] : null),
+  }
 }
 
 /** Everything that may follow the name of a stitch. */

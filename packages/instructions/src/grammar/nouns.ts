@@ -142,9 +142,12 @@ function ownsSpace(cursor: Cursor): boolean {
 
 function afterCorner(cursor: Cursor): Noun {
   cursor.accept("-")
-  const inner = cursor.attempt(() => readPlainNoun(cursor))
-  if (inner && (inner.what === "space" || inner.what === "stitch" || inner.what === "group"))
-    return { ...inner, corner: true }
+  const inner = cursor.attempt(() => {
+    const noun = readPlainNoun(cursor)
+    const names = noun?.what === "space" || noun?.what === "stitch" || noun?.what === "group"
+    return names ? noun : null
+  })
+  if (inner) return { ...inner, corner: true }
   return { what: "corner", corner: true }
 }
 

@@ -7,11 +7,11 @@ import { clause, hasWork, isUnplaced } from "./clauses.ts"
 import { type Cursor, isStitchWord } from "./cursor.ts"
 import { isOneOrEach } from "./gathered-lists.ts"
 import { acceptWork } from "./handling.ts"
+import { inTurnPlace } from "./in-turn.ts"
 import { asPasses } from "./passes.ts"
-import { atPlace, readPlace } from "./places.ts"
+import { atPlace, readPlace, readTarget } from "./places.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { skippedIn } from "./repeats.ts"
-import { inTurnPlace } from "./repeats-unmarked.ts"
 import { readUntil } from "./until.ts"
 
 /** Every clause less of a list than there could be is a little dearer: the list usually goes on. */
@@ -38,11 +38,13 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
     !(before.classes.has("start") && at === 1)
   )
     return []
-  const place = readPlace(cursor)
+  const fills = cursor.accept("fill", "filling")
+  const place = fills ? readTarget(cursor, start, "in") : readPlace(cursor)
   if (!place || place.at === "made" || !isPlaceOfWork(place)) return []
-  const begins = attached(chart, at, place, start)
+  const begins = fills ? [] : attached(chart, at, place, start)
   cursor.accept(",", ":")
   const verb = cursor.at
+  if (fills && !cursor.take("with")) return []
   acceptWork(cursor)
   cursor.accept(":", ",")
   if (cursor.at > verb) cursor.accept(";", "-")
@@ -50,8 +52,8 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const from = cursor.at
   if (cursor.done()) return begins
   const opening = cursor.text()
-  if (isRepeatMark(opening) && worked && place.at === "next")
-    return [...begins, ...starred(chart, from, place, start)]
+  if (isRepeatMark(opening) && place.at === "next")
+    return [...begins, ...starred(chart, from, place, start, worked ? 0 : noVerbCost)]
   if (opening === "(" || opening === "[") {
     const bracket = chart.clausesAt(from).filter(
       (inner) =>
@@ -96,7 +98,7 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
 }
 
 /** "In next loop work * sc, 3 dc, sc; sl st in next st; rep from *": the mark stands a little late. */
-function starred(chart: Chart, at: number, place: Place, start: number): Clause[] {
+function starred(chart: Chart, at: number, place: Place, start: number, cost: number): Clause[] {
   const found: Clause[] = []
   for (const inner of chart.clausesAt(at)) {
     const repeat = typeof inner.steps === "function" ? undefined : inner.steps[0]
@@ -113,7 +115,11 @@ function starred(chart: Chart, at: number, place: Place, start: number): Clause[
       place: inTurnPlace(place),
     }
     const whole: Step = { ...repeat, start, body: [group, ...repeat.body.slice(to)] }
-    found.push({ ...inner, steps: [whole, ...(inner.steps as readonly Step[]).slice(1)] })
+    found.push({
+      ...inner,
+      cost: inner.cost + cost,
+      steps: [whole, ...(inner.steps as readonly Step[]).slice(1)],
+    })
   }
   return found
 }
@@ -167,7 +173,10 @@ function isPlaceOfWork(place: Place): boolean {
 
 /** The list from here on, ended after each of its clauses: the longest first. */
 function ends(chart: Chart, from: number, place: Place, start: number, cost: number): Clause[] {
-  const stop = stopOf(chart, from)
+  const whole = stopOf(chart, from)
+  // "into every sp put 2 dc and 1 ch all the way round".
+  const around = place.at === "each" && chart.lexemes[whole - 1]?.classes.has("around")
+  const stop = around ? whole - 1 : whole
   const cuts: number[] = [stop]
   for (let k = stop - 1; k > from && cuts.length < mostEnds; k--) {
     const word = chart.lexemes[k]!
@@ -202,7 +211,7 @@ function ends(chart: Chart, from: number, place: Place, start: number, cost: num
     const extra = elsewhere ? 1.2 : 0
     const group: Step = { start, end: chart.lexemes[to - 1]!.end, do: "group", steps, place }
     found.push({
-      end: to,
+      end: to === stop ? whole : to,
       cost: cost + reading.cost + i * shorterListCost + extra,
       steps: [group, ...rest],
       totals: reading.totals,

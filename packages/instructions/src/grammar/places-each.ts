@@ -14,14 +14,23 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
   if (others) return others
   if (cursor.is("each") || (cursor.is("rest") && !cursor.is("alternate"))) {
     rest = cursor.is("rest")
+    const several = / of$|^all$/.test(cursor.text())
     cursor.at += 1
-    if (cursor.is("alternate")) {
+    if ((cursor.accept("of") || several) && cursor.text() === "other") {
+      // "in each of the other spaces", "in all other loops": those that are left.
+      rest = true
+      cursor.at += 1
+    } else if (cursor.is("alternate")) {
       every = 2
       cursor.at += 1
     } else if (cursor.isOrdinal()) {
       every = cursor.value()
       cursor.at += 1
     }
+  } else if (cursor.text() === "other" && cursor.isNumber(1)) {
+    // "in the other 11 stitches".
+    rest = true
+    cursor.at += 1
   } else if (/^alt/.test(cursor.text())) {
     every = 2
     cursor.at += 1
@@ -114,7 +123,7 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
   )
   const across = cursor.text() === "across"
   const until =
-    acrossSide(readUntil(cursor), across) ??
+    acrossSide(readUntilAfterComma(cursor) ?? readUntil(cursor), across) ??
     (rest ? { kind: "around" as const, rest: true } : { kind: "around" as const, implied: true })
   return {
     ...cursor.since(start),
@@ -244,4 +253,14 @@ function readStartingAt(cursor: Cursor): number | null {
   cursor.take("each")
   readNoun(cursor)
   return token.value
+}
+
+/** "in each sc around, until 1 sc remains": where it stops, set off by a comma. */
+function readUntilAfterComma(cursor: Cursor): Until | null {
+  return cursor.attempt(() => {
+    readUntil(cursor)
+    if (!cursor.accept(",") || !/^(?:until|till|til)$/.test(cursor.text())) return null
+    const until = readUntil(cursor)
+    return until?.kind === "leaving" ? until : null
+  })
 }

@@ -82,6 +82,12 @@ export function readNext(
 }
 
 export function countedNext(cursor: Cursor, start: number, between: boolean): Place | null {
+  if (cursor.value() === 1 && cursor.isNumber() && /^(?:after|following)$/.test(cursor.text(1))) {
+    // "in the one after that".
+    cursor.at += 2
+    cursor.accept("that", "it")
+    return { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count: 1 }
+  }
   if (cursor.value() === 1 && cursor.isNumber() && /^[,;.)*]?$/.test(cursor.text(1))) {
     // "in the next one".
     cursor.at += 1

@@ -25,7 +25,8 @@ export function atPlace(cursor: Cursor): boolean {
     cursor.is("behind") ||
     cursor.is("front") ||
     (cursor.text() === "all" && cursor.is("in", 1)) ||
-    (cursor.text() === "together" && cursor.is("in", 1))
+    (cursor.text() === "together" && cursor.is("in", 1)) ||
+    (cursor.text() === "where" && /^(?:you|yarn|it|join|joined)$/.test(cursor.text(1)))
   )
 }
 
@@ -34,6 +35,7 @@ export function readPlace(cursor: Cursor): Place | null {
   // "along side to next ch-2 sp" tells how far, not where.
   if (/^(?:along|across)$/.test(cursor.text()) && cursor.is("side", 1)) return null
   if (!atPlace(cursor)) return null
+  if (cursor.text() === "where") return cursor.attempt(() => readWhereBegun(cursor))
   if (cursor.text() === "over" && cursor.text(1) === "all" && isBoundary(cursor.text(2))) {
     // "30 sc over all": over the ring and what was wound round it.
     const start = cursor.start()
@@ -63,6 +65,20 @@ export function readPlace(cursor: Cursor): Place | null {
       cursor.at += 1
     const place = readTarget(cursor, start, between ? "between" : preposition)
     if (!place) return null
+    if (
+      /^(?:under|over)$/.test(preposition) &&
+      place.at === "next" &&
+      place.each &&
+      place.noun.what === "chain" &&
+      place.count < 20
+    )
+      // "3 dc under each 2 ch": the figure is the size of the loop.
+      return {
+        ...cursor.since(start),
+        at: "each",
+        nouns: [{ what: "space", size: place.count }],
+        until: readUntil(cursor) ?? { kind: "around", implied: true },
+      }
     const over = preposition === "over" || preposition === "across" ? { over: true } : {}
     const passes = behind
       ? { passes: "behind" as const }
@@ -283,4 +299,15 @@ function readEarlierRound(cursor: Cursor, place: Place): Place | null {
     return { ...place, below: 2 }
   }
   return null
+}
+
+/** "where you joined", "where yarn was joined", with no preposition. */
+function readWhereBegun(cursor: Cursor): Place | null {
+  const start = cursor.start()
+  cursor.at += 1
+  while (cursor.accept("you", "it", "was", "is", "have", "just") || cursor.take("yarn"));
+  if (!cursor.take("joining") && !cursor.accept("started", "began", "slip stitched", "attached"))
+    return null
+  cursor.take("to", "in")
+  return { ...cursor.since(start), at: "same", noun: { what: "any" }, begins: true }
 }

@@ -15,6 +15,7 @@ import { atPlace } from "./places.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { readPassage, readStarred } from "./repeats.ts"
 import { goesOn, listTimes, repeatAll, repeatedFirst } from "./repeats-unmarked.ts"
+import { stitchAgain } from "./stitch-again.ts"
 import { totalWithoutBracket } from "./totals.ts"
 
 export const productionsOfWork: readonly Production[] = [
@@ -219,9 +220,19 @@ export const productionsOfWork: readonly Production[] = [
   },
   {
     name: "place first",
-    starts: (_, cursor) => atPlace(cursor),
+    starts: (word, cursor) => atPlace(cursor) || /^fill(?:ing)?$/.test(word.text),
     rule: placeFirst,
-    examples: ["in next ch-2 sp work 2 dc, ch 2, 2 dc", "into the ring work 12 dc"],
+    examples: [
+      "in next ch-2 sp work 2 dc, ch 2, 2 dc",
+      "into the ring work 12 dc",
+      "fill each loop with sc, 3 dc, sc",
+    ],
+  },
+  {
+    name: "stitch again",
+    starts: (word, cursor) => word.type === "number" && cursor.is("in", 1),
+    rule: stitchAgain,
+    examples: ["1 sc in first st, 2 in next"],
   },
   {
     name: "all in one place",

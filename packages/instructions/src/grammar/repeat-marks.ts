@@ -152,6 +152,11 @@ export function referenceAt(cursor: Cursor, mark: string): number | null {
         const link = lexemes[after]
         const again = lexemes[after + 1]
         if (link?.text === mark && lexemes[after - 2]?.classes.has("between")) after += 1
+        else if (
+          link?.text === mark &&
+          !lexemes.slice(first, after - 1).some((word) => word.classes.has("of"))
+        )
+          after += 1
         else if (link?.text === "'" && again?.text === "s") after += 2
         else if (link?.text === "s") after += 1
         else if (

@@ -6,6 +6,7 @@ import { namesNext } from "./bracket-repeats.ts"
 import type { Chart, Clause, Reading, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
+import { inTurn } from "./in-turn.ts"
 import { asPasses, mirroredInSpace } from "./passes.ts"
 import { readPlace } from "./places.ts"
 import { type Ending, readEnding } from "./repeat-endings.ts"
@@ -18,7 +19,6 @@ import {
   otherStart,
   referenceAt,
 } from "./repeat-marks.ts"
-import { inTurn } from "./repeats-unmarked.ts"
 import { readTimes } from "./until.ts"
 
 /** A repeat whose end nothing tells is a guess. */
@@ -226,7 +226,7 @@ function withEnding(
   start: number,
 ): Step[] {
   const last = ending?.last ?? null
-  const closing = last ? last[last.length - 1] : undefined
+  const closing = last ? asJoin(last[last.length - 1]) : undefined
   const base = { ...cursor.since(start), do: "repeat" as const, body, times }
   if (
     ending?.how === "follows" &&
@@ -273,6 +273,14 @@ function readRepeatTimes(
   closedByMark: boolean,
   by: "mark" | "word" | "reference" | "end",
 ): Times | null {
+  // "repeat this 5 more times".
+  cursor.attempt(() => {
+    if (!cursor.accept("this", "these", "that", "it", "process")) return null
+    cursor.accept("step", "steps", "sequence", "pattern", "process", "section", "part")
+    return cursor.isNumber() || cursor.is("once") || cursor.is("around") || cursor.is("until")
+      ? true
+      : null
+  })
   if (!closedByMark) return readTimes(cursor, true)
   if (by === "reference") {
     const times = readTimes(cursor, true)
@@ -382,4 +390,18 @@ export function readPassage(chart: Chart, at: number): readonly Clause[] {
       { ...span, do: "repeat", body: steps, last: null, ending: null, times: again },
     ]),
   ]
+}
+
+/** "ending sl st in 3rd ch of ch 4": a slip stitch into a chain of the start, told last, joins the round. */
+function asJoin(step: Step | undefined): Step | undefined {
+  if (step?.do !== "slip" || step.place?.at !== "next" || step.place.pickNoun?.what !== "chain")
+    return step
+  const { start, end, place } = step
+  return {
+    start,
+    end,
+    do: "join",
+    place: null,
+    ...(typeof place.pick === "number" ? { chain: place.pick } : {}),
+  }
 }

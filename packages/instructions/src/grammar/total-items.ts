@@ -125,6 +125,10 @@ export function readItem(cursor: Cursor, end: number): StatedItem | null {
   const kind = readKind(cursor)
   if (kind && !isPartOfNoun(cursor)) {
     cursor.accept("stated", "total")
+    // "(12 dc in ring)", told after they are made.
+    cursor.attempt(() =>
+      cursor.take("in") && cursor.take("ring") ? cursor.at >= end || null : null,
+    )
     return { ...span(), count, unit: "kind", kind, word: word() }
   }
   cursor.at = at

@@ -192,10 +192,15 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
       cursor.is("group", 2) ||
       cursor.is("corner", 2) ||
       /^clusters?$/.test(cursor.text(2))
+    // "...; join. (12 dc in ring)": told again after the round is closed.
+    const ofRing =
+      cursor.is("ring", 1) &&
+      k + 2 === to &&
+      closesRound(chart, /^[.;]$/.test(chart.lexemes[from - 2]?.text ?? "") ? from - 2 : from - 1)
     const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.text(2) !== "-" && !names
     found =
       chains ||
-      (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2)) ||
+      (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2) && !ofRing) ||
       (cursor.is("skip") && !cursor.is("unworked")) ||
       (cursor.is("joining") && cursor.text() === "join")
   }
@@ -222,13 +227,17 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
     cursor.text() === "for" &&
     cursor.isNumber(1) &&
     /^(?:in total|in all|total|altogether)$/.test(cursor.text(2))
+  const forGroups =
+    cursor.text() === "for" &&
+    cursor.isNumber(1) &&
+    (cursor.is("group", 2) || cursor.is("size", 2) || cursor.is("space", 2))
   const toMake =
     cursor.text() === "to" &&
     /^(?:make|form|give|total)$/.test(cursor.text(1)) &&
     cursor.isNumber(2)
-  if (forAll) cursor.at += 1
+  if (forAll || forGroups) cursor.at += 1
   if (toMake) cursor.at += 2
-  const told = cursor.is("says-total") || forAll || toMake
+  const told = cursor.is("says-total") || forAll || forGroups || toMake
   // "... creating 12 spokes in total, 3 ch": said of what stands before it.
   if (
     told &&
@@ -299,7 +308,11 @@ const mostWords = 14
 function closesRound(chart: Chart, at: number): boolean {
   for (let k = at - 1; k >= Math.max(0, at - 10); k--) {
     const word = chart.lexemes[k]!
-    if (word.classes.has("join")) return true
+    if (
+      word.classes.has("join") ||
+      (word.text === "close" && chart.lexemes[k + 1]?.classes.has("with"))
+    )
+      return true
     if (/^[.;]$/.test(word.text)) return false
   }
   return false

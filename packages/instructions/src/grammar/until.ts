@@ -179,7 +179,10 @@ function readEverywhere(cursor: Cursor): Times | null {
   for (;;) {
     if (cursor.take("each", "rest")) every = true
     else if (cursor.take("next")) next = true
-    else if (!cursor.accept("other", "of") && !cursor.take("that")) break
+    else if (cursor.text() === "other" && cursor.isNumber(1)) {
+      cursor.at += 1
+      every = true
+    } else if (!cursor.accept("other", "of") && !cursor.take("that")) break
   }
   if (!every && !next) return null
   const sized =

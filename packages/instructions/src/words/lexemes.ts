@@ -198,6 +198,9 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
     } else if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
       kept.push({ ...b, start: a.start, end: c.end })
       i += 2
+    } else if (isSplitWord(a, b, isName)) {
+      kept.push({ ...a, text: a.text + b!.text, end: b!.end })
+      i += 1
     } else if (a.text === "(" && namesSize(tokens, i)) {
       // "next (ch-7) loop": the bracket only sets the size off.
       const close = closeOf(tokens, i)
@@ -240,6 +243,17 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
     else kept.push(...(gluedWords(a, isName) ?? [a]))
   }
   return kept
+}
+
+/** "fi rst", "fl ower": a word parted behind a ligature, as pages set in print are copied. */
+function isSplitWord(
+  first: Token,
+  second: Token | undefined,
+  isName: (text: string) => boolean,
+): boolean {
+  if (first.type !== "word" || second?.type !== "word" || !/f[filt]$/.test(first.text)) return false
+  if (classesOf.has(first.text) || isName(first.text)) return false
+  return classesOf.has(first.text + second.text) && !isName(second.text)
 }
 
 /** "(ch 7)", "(ch-7)" in front of a loop. */
