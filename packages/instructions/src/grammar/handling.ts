@@ -2,7 +2,7 @@
 
 import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
-import type { Cursor } from "./cursor.ts"
+import { type Cursor, isBoundary } from "./cursor.ts"
 import { readPlace } from "./places.ts"
 
 /** Words passed over in one clause, at most. */
@@ -82,12 +82,17 @@ const purposes =
 export function purposeClause(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   cursor.at += 1
+  if (cursor.is("group") && isBoundary(cursor.text(1)) && chart.lexemes[at]!.text === "for") {
+    // "5 dc for a shell": what it is called.
+    cursor.at += 1
+    return [clause(cursor, (before) => (before.length > 0 ? before : null), clauseCost)]
+  }
   if (cursor.is("increase") || cursor.is("decrease")) {
     // "to inc 1 sc, make 2 sc in 1 cluster": how an increase told before is made.
     while (!cursor.done() && !/^[.;()[\]*]/.test(cursor.text())) cursor.at += 1
     return [clause(cursor, (before) => (before.length > 0 ? before : null), 0.1)]
   }
-  if (!purposes.test(cursor.text())) return []
+  if (chart.lexemes[at]!.text === "for" || !purposes.test(cursor.text())) return []
   cursor.at += 1
   for (let k = 0; k < 5; k++) {
     if (cursor.done() || /^[,;.!()[\]{}*]$/.test(cursor.text())) break

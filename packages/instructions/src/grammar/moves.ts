@@ -76,8 +76,14 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
     return target.chain === undefined || cursor.text() === "from" ? null : target
   })
   if (nth && nth.chain === undefined) {
+    const steps = intoFirstChains(chart, at, start)
     acceptJoining(cursor)
-    return [told(joinClause(cursor, start, nth))]
+    const joined = told(joinClause(cursor, start, nth))
+    if (!steps) return [joined]
+    const joins = joined.steps as readonly Step[]
+    return [
+      { ...joined, steps: (before) => [...before, ...(hasWork(before) ? joins : [steps])] },
+    ]
   }
   if (nth) {
     const joins = acceptJoining(cursor)
@@ -143,6 +149,22 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
       slipListCost,
     ),
   ]
+}
+
+/** "Sl st in first 2 ch" where nothing is worked yet: along the first loop, and no join. */
+function intoFirstChains(chart: Chart, at: number, start: number): Step | null {
+  const { cursor } = chart
+  const end = cursor.at
+  cursor.at = at
+  while (!cursor.is("first") && cursor.at < end) cursor.at += 1
+  const first = cursor.take("first") && cursor.isNumber() && cursor.text(1) !== "-"
+  const count = first ? cursor.takeCount(1) : null
+  const chains = count !== null && cursor.take("chain") && cursor.at === end
+  cursor.at = end
+  if (!chains) return null
+  const span = cursor.since(start)
+  const place: Place = { ...span, at: "next", noun: { what: "chain" }, count: count! }
+  return { ...span, do: "slip", count: 1, place, to: false }
 }
 
 /** A list that begins and ends with a slip stitch is a petal. */

@@ -189,7 +189,7 @@ function ends(chart: Chart, from: number, place: Place, start: number, cost: num
     if (!reading || reading.steps.length === 0 || reading.cost > 1.5) continue
     let steps = asPasses(reading.steps)
     let inside = steps.length
-    while (inside > 0 && closesRound(steps[inside - 1]!)) inside -= 1
+    while (inside > 0 && closesRound(steps[inside - 1]!, place)) inside -= 1
     if (
       inside === 0 ||
       !steps
@@ -256,10 +256,11 @@ function stopOf(chart: Chart, from: number): number {
 }
 
 /** The join after what goes into the ring is no part of it. */
-function closesRound(step: Step): boolean {
+function closesRound(step: Step, of: Place): boolean {
   if (step.do === "join" || step.do === "turn") return true
   if (step.do !== "slip") return false
   const { place } = step
+  if (of.at === "ring" && place === null) return true
   return place?.at === "made" || (place?.at === "next" && place.order === "first")
 }
 

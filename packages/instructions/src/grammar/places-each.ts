@@ -209,6 +209,14 @@ function readCountOfPlaces(cursor: Cursor, start: number, between: boolean): Pla
   const first = cursor.take("next")
   const noun = readNoun(cursor)
   if (!noun) return null
+  if (between && total === 2 && !first)
+    // "between each 2 dc": in every gap.
+    return {
+      ...cursor.since(start),
+      at: "each",
+      nouns: [gapIf(noun, true)],
+      until: readUntil(cursor) ?? { kind: "around", implied: true },
+    }
   if (!first && cursor.accept("of", "in", "on")) {
     while (cursor.take("that", "same", "next", "each", "first"));
     readNoun(cursor)

@@ -5,6 +5,7 @@
 // apart by their words alone, what stays open in them is decided when they are looked for on the edge.
 
 import type { Place } from "../base/tree.ts"
+import { gapIf } from "../edge/gap-sides.ts"
 import { type Cursor, isBoundary } from "./cursor.ts"
 import { loopNamed } from "./loop-words.ts"
 import { readNoun } from "./nouns.ts"
@@ -232,8 +233,17 @@ function readRing(cursor: Cursor, start: number): Place | null {
 
 /** "sp before each dc", "space after every st": the gap beside each of them. */
 function readBesideEach(cursor: Cursor, start: number): Place | null {
-  if (!cursor.take("space") || !cursor.accept("before", "after", "behind")) return null
-  if (!cursor.take("each") || !readNoun(cursor)) return null
+  if (!cursor.take("space")) return null
+  const between = cursor.take("between")
+  if (!between && !cursor.accept("before", "after", "behind")) return null
+  if (!cursor.take("each")) return null
+  if (between && cursor.isNumber() && cursor.value() === 2 && cursor.text(1) !== "-") cursor.at += 1
+  const noun = readNoun(cursor)
+  if (!noun || (between && noun.what !== "stitch" && noun.what !== "group")) return null
+  if (between) {
+    const until = readUntil(cursor) ?? { kind: "around" as const, implied: true as const }
+    return { ...cursor.since(start), at: "each", nouns: [gapIf(noun, true)], until }
+  }
   const until = readUntil(cursor) ?? { kind: "around" as const, implied: true as const }
   return { ...cursor.since(start), at: "each", nouns: [{ what: "gap" }], until }
 }
@@ -265,6 +275,10 @@ export function withEarlierRound(cursor: Cursor, place: Place, start: number): P
 function readEarlierRound(cursor: Cursor, place: Place): Place | null {
   cursor.accept("made", "worked", "left")
   const joined = cursor.take("of", "in")
+  if (joined && cursor.is("round") && cursor.text(1) === "before") {
+    cursor.at += 2
+    return { ...place }
+  }
   if (joined && (cursor.take("previous", "last") || cursor.take("that"))) {
     cursor.accept("two", "2")
     return cursor.take("round") ? { ...place } : null

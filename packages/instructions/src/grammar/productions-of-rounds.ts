@@ -291,7 +291,7 @@ export const productionsOfRounds: readonly Production[] = [
   {
     name: "purpose",
     readsOver: "talk",
-    starts: (word) => word.text === "to" || word.text === "and",
+    starts: (word) => word.text === "to" || word.text === "and" || word.text === "for",
     rule: purposeClause,
     examples: ["sc in next st, ch 3 to complete the round"],
   },

@@ -75,7 +75,7 @@ export function repeatsOfAll(
         if (from === 0 || !body.some(namesNext)) return null
         return [...before.slice(0, from), repeatOf(body)]
       },
-      unmarked ? 0.14 : 0.16 + cost,
+      0.14 + cost,
       { remarks },
     ),
     // With the chains it begins with: "ch 6, sc in next loop, ch 6, sc in next loop, repeat all around".

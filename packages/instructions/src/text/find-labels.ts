@@ -175,7 +175,8 @@ function bareLabels(text: string): BareLabel[] {
       if (match[0] === "") mark.lastIndex += 1
       const label = bareLabelAt(text, at, lines)
       const last = kept[kept.length - 1]
-      if (!label || !(last ? label.from === last.to + 1 : label.from === 1)) continue
+      const begins = label?.from === 1 || (lines && label?.from === 2 && opensBefore(text, at))
+      if (!label || !(last ? label.from === last.to + 1 : begins)) continue
       kept.push(label)
     }
     if (
@@ -189,6 +190,14 @@ function bareLabels(text: string): BareLabel[] {
   }
   return best
 }
+
+/** Before a line numbered 2 stands a first round without its number. */
+function opensBefore(text: string, at: number): boolean {
+  const lead = text.slice(Math.max(0, at - firstRoundWithin), at)
+  return /\b\d+ ?(?:sc|dc|hdc|htr|tr|single|double|treble)/i.test(lead) && /\b(?:ring|circle|loop|mr|ch)\b/i.test(lead)
+}
+
+const firstRoundWithin = 300
 
 /** Most of them have work behind them: a list of materials may be numbered too. */
 function worksAfter(text: string, labels: readonly BareLabel[]): boolean {

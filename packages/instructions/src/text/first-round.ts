@@ -37,7 +37,11 @@ export function takeFirstRound(clean: string, rounds: FirstRound[], prose: Line[
   const opening = prose[from]!
   const lead = clean.slice(opening.start, first.end).search(/\S|$/)
   const start = opening.start + lead
-  const number = second.label.from - 1
+  // Rounds numbered by their order alone are counted from this one.
+  if (second.label.unlabelled && second.label.from === 1)
+    for (const round of rounds)
+      round.label = { ...round.label, from: round.label.from + 1, to: round.label.to + 1 }
+  const number = rounds[0]!.label.from - 1
   const end = prose[until]!.end
   prose.splice(from, until - from + 1)
   rounds.unshift({
@@ -86,9 +90,11 @@ function opensBefore(clean: string, prose: readonly Line[], at: number): number 
   const before = prose[at - 1]
   if (!before || before.line + 1 < prose[at]!.line) return at
   const text = clean.slice(before.start, before.end).trim()
-  return text.length < 60 && ring.test(text) && /\b(?:make|work|crochet|:)$/i.test(text)
-    ? at - 1
-    : at
+  if (!ring.test(text)) return at
+  // "Make a magic loop and ch 2 (counts as hdc).": the chain is the first stitch of what follows.
+  const starts = text.length < 140 && /\b(?:ch(?:ain)?[ -]?\d|\d ?ch)\b[^.]{0,60}\.?$/i.test(text)
+  const opens = text.length < 60 && /\b(?:make|work|crochet|:)$/i.test(text)
+  return starts || opens ? at - 1 : at
 }
 
 const ring = /\b(?:ring|circle|magic loop|loop)\b/i

@@ -212,7 +212,8 @@ function usualMeaning(
   if (work.inPlace && step.chains < needed) return "edge"
   if (needed <= 1) return next?.do === "work" || work.inPlace ? "edge" : "does-not-count"
   if (join === "stitch" && step.chains <= needed) return "does-not-count"
-  if (step.chains < needed) return "does-not-count"
+  // Three chains before a treble stand for it as they do for the UK treble, which it may well be.
+  if (step.chains < (needed > 3 ? needed - 1 : needed)) return "does-not-count"
   return step.chains === 2 ? "does-not-count" : "counts"
 }
 
