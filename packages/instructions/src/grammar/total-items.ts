@@ -24,6 +24,9 @@ export const separators = new Set([
 
 /** "per side", "on each side", "between corners", "along each edge": a part of the round. */
 export function isPart(cursor: Cursor): boolean {
+  // "11 sts on a side", "11 sts a side".
+  if (cursor.is("side") && /^[)\].,;]?$/.test(cursor.text(1))) return true
+  if (cursor.text() === "on" && cursor.is("side", 1)) return true
   if (cursor.text() === "per" || cursor.text() === "along each side") return true
   return (
     ((cursor.is("each") || cursor.text() === "a") &&

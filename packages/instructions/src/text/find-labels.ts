@@ -168,7 +168,7 @@ function bareLabels(text: string): BareLabel[] {
   for (const lines of [true, false]) {
     const kept: BareLabel[] = []
     const mark = lines
-      ? /(?:^|\n)[ \t>•*-]*(?=\(?\d{1,2}[ \t]?[.):-]|[\u2460-\u2473])/g
+      ? /(?:^|\n)[ \t>•*-]*(?=\(?\d{1,2}[ \t]?[.):-]|\d{1,2}[ \t]{1,4}[a-z*]|[\u2460-\u2473])/gi
       : /(?:^|[\s.;)=])(?=\d{1,2}[-.):] ?\S)/g
     for (let match = mark.exec(text); match; match = mark.exec(text)) {
       const at = match.index + match[0].length
