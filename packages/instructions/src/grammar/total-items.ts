@@ -30,7 +30,7 @@ export function isPart(cursor: Cursor): boolean {
   if (cursor.text() === "per" || cursor.text() === "along each side") return true
   return (
     ((cursor.is("each") || cursor.text() === "a") &&
-      (cursor.is("side", 1) || cursor.is("corner", 1))) ||
+      (cursor.is("side", 1) || cursor.is("corner", 1) || cursor.is("group", 1))) ||
     (cursor.is("between") && (cursor.is("corner", 1) || cursor.is("corner", 2)))
   )
 }
@@ -72,6 +72,7 @@ export function belongs(cursor: Cursor): boolean {
     cursor.is("between") ||
     (cursor.is("in") &&
       (cursor.is("end", 1) ||
+        cursor.is("side", 1) ||
         cursor.is("round", 1) ||
         cursor.is("each", 1) ||
         cursor.text(1) === "total" ||
