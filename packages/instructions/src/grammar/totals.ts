@@ -271,10 +271,7 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   // "18 sts (+6)": what it grew by stands behind it.
   const grown = cursor.text() === "(" && cursor.text(1) === "+"
   const last =
-    grown ||
-    cursor.done() ||
-    /^[.;!]$/.test(cursor.text()) ||
-    cursor.peek()!.newLine === true
+    grown || cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
   if (!last && !told && !marked) return []
   const bare = read.total.items.every(({ word }) => word === "")
   if (bare && !told && !marked && !sentence && before?.text !== ",") return []

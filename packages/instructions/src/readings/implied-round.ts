@@ -3,8 +3,8 @@
 
 import type { Step } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
-import { grown } from "./grow-round.ts"
 import type { State } from "./ground.ts"
+import { grown } from "./grow-round.ts"
 import type { OneRound } from "./list-rounds.ts"
 
 /** "white", "second colour", "next colour". */

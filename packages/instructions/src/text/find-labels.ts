@@ -194,7 +194,10 @@ function bareLabels(text: string): BareLabel[] {
 /** Before a line numbered 2 stands a first round without its number. */
 function opensBefore(text: string, at: number): boolean {
   const lead = text.slice(Math.max(0, at - firstRoundWithin), at)
-  return /\b\d+ ?(?:sc|dc|hdc|htr|tr|single|double|treble)/i.test(lead) && /\b(?:ring|circle|loop|mr|ch)\b/i.test(lead)
+  return (
+    /\b\d+ ?(?:sc|dc|hdc|htr|tr|single|double|treble)/i.test(lead) &&
+    /\b(?:ring|circle|loop|mr|ch)\b/i.test(lead)
+  )
 }
 
 const firstRoundWithin = 300

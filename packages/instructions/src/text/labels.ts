@@ -104,9 +104,10 @@ export function bareLabelAt(text: string, at: number, line: boolean): BareLabel 
 
 /** "3 Change colour, *sc in next sp, ch 2*": a line that begins with its number, and no mark behind it. */
 function plainNumberAt(text: string, at: number): BareLabel | null {
-  const found = /^(\d{1,2})[ \t]{1,4}(?=\*|ch[ \t]?\d|chain|change|join|with|using|in |into |sl |ss |work|make|turn|attach)/i.exec(
-    text.slice(at, at + 18),
-  )
+  const found =
+    /^(\d{1,2})[ \t]{1,4}(?=\*|ch[ \t]?\d|chain|change|join|with|using|in |into |sl |ss |work|make|turn|attach)/i.exec(
+      text.slice(at, at + 18),
+    )
   if (!found) return null
   const from = Number(found[1])
   const markAt = at + found[1]!.length
