@@ -10,7 +10,9 @@ import { readUntil } from "./until.ts"
 export function readEach(cursor: Cursor, start: number, between: boolean): Place | null {
   let every: number | undefined
   let rest = false
-  const others = cursor.attempt(() => readOthers(cursor, start))
+  const others =
+    cursor.attempt(() => readOthers(cursor, start)) ??
+    cursor.attempt(() => readNextAndOthers(cursor, start))
   if (others) return others
   if (cursor.is("each") || (cursor.is("rest") && !cursor.is("alternate"))) {
     rest = cursor.is("rest")
@@ -170,6 +172,20 @@ function readOthers(cursor: Cursor, start: number): Place | null {
     until: { kind: "around", implied: true },
     others: true,
   }
+}
+
+/** "in next and all other sps", "in next (and each following) sp": those that are left. */
+function readNextAndOthers(cursor: Cursor, start: number): Place | null {
+  if (!cursor.take("next")) return null
+  const named = readNoun(cursor)
+  const bracket = cursor.accept("(")
+  if (!cursor.take("and") || !cursor.take("each")) return null
+  cursor.accept("of")
+  while (cursor.accept("other") || cursor.take("next", "rest", "that"));
+  const noun = readNoun(cursor) ?? named
+  if (!noun || (bracket && !cursor.accept(")"))) return null
+  readUntil(cursor)
+  return { ...cursor.since(start), at: "each", nouns: [noun], until: { kind: "around", rest: true } }
 }
 
 /** "in each ch-1 sp across": as far as what is worked next, which is the end of a side or of the round. */

@@ -108,9 +108,11 @@ export const productionsOfWork: readonly Production[] = [
   },
   {
     name: "repeat told first",
-    starts: (word) => word.classes.has("repeat"),
+    starts: (word, cursor) =>
+      word.classes.has("repeat") || (word.type === "number" && cursor.is("times", 1)),
     rule: repeatedFirst,
-    examples: ["repeat 6 times *sc in next st, 2 sc in next st*", "repeat (sc 1, inc) 6 times"],
+    examples: [
+      "in the ring work 6 times *2 dc, ch 1*","repeat 6 times *sc in next st, 2 sc in next st*", "repeat (sc 1, inc) 6 times"],
   },
   {
     name: "goes on",
