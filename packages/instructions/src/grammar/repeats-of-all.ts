@@ -44,7 +44,7 @@ export function repeatsOfAll(
       cursor,
       (before) => {
         const body = repeated(before)
-        if (!body) return null
+        if (!body || (unmarked && beginsWithLoop(before))) return null
         const first = before.length - body.length
         if (times.kind === "until" && goesRound(body)) return before
         return [...before.slice(0, first), repeatOf(eachInTurn(body))]
@@ -185,6 +185,12 @@ function repeated(before: readonly Step[]): readonly Step[] | null {
   )
   if (first < 0) return null
   return before.slice(first)
+}
+
+/** "ch 3, 2 sc in next sp, ...": as high as no single crochet is, so the chains are a loop and repeated too. */
+function beginsWithLoop([loop, first]: readonly Step[]): boolean {
+  if (loop?.do !== "chain" || loop.chains < 2 || loop.countsAs || first?.do !== "work") return false
+  return first.stitch.kind.basic === "sc" && first.place?.at === "next"
 }
 
 /** How many steps the start of the round takes: the way to it, its chain, and what goes into the same place. */
