@@ -29,7 +29,13 @@ import { loopMode, notDone, otherSide, passesMode } from "./modes.ts"
 import { definedName, groupOf, namedList, roundName } from "./placed-lists.ts"
 import { localGroup, namesLocal } from "./shells.ts"
 import { yarnStarts } from "./yarn-starts.ts"
-import { endsWithoutRepeat, firstReplaced, groupsOfSome } from "./said-in-passing.ts"
+import {
+  endsWithoutRepeat,
+  firstReplaced,
+  groupsOfSome,
+  orStitch,
+  untilSoMany,
+} from "./said-in-passing.ts"
 import {
   adviceClause,
   afterFastening,
@@ -267,6 +273,18 @@ export const productionsOfRounds: readonly Production[] = [
     starts: (word, cursor) => word.type === "number" && /^[([]$/.test(cursor.text(1)),
     rule: groupsOfSome,
     examples: ["2 dc in next sp. 5 (2 dc) groups"],
+  },
+  {
+    name: "chain or stitch",
+    starts: (word, cursor) => word.text === "or" || (word.text === "(" && cursor.text(1) === "or"),
+    rule: orStitch,
+    examples: ["ch 3 or 1 dc and 15 dc in ring"],
+  },
+  {
+    name: "until so many",
+    starts: (word) => word.classes.has("until"),
+    rule: untilSoMany,
+    examples: ["*sc in next st, ch 3* continue around until 12 petals have been formed"],
   },
   {
     name: "handling",

@@ -7,6 +7,7 @@ import { clause } from "./clauses.ts"
 import { isBoundary } from "./cursor.ts"
 import { readChainCount } from "./make-extras.ts"
 import { readCounted, readKind } from "./stitch-names.ts"
+import { readTimes } from "./until.ts"
 
 /** "ending with" is first of all the end of a repeat. */
 const noRepeatCost = 0.3
@@ -73,4 +74,44 @@ export function groupsOfSome(chart: Chart, at: number): readonly Clause[] {
     firm: true,
   }
   return [clause(cursor, [], 0, { totals: [total] })]
+}
+
+/** "ch 3 or 1 treble": whichever is made, it is the first stitch. */
+export function orStitch(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const start = cursor.start()
+  const bracket = cursor.accept("(")
+  if (!cursor.accept("or")) return []
+  const counted = readCounted(cursor)
+  if (!counted || counted.count !== 1 || counted.stitch.kind.gathered) return []
+  if (bracket && !cursor.accept(")")) return []
+  if (!isBoundary(cursor.text()) && !cursor.is("and")) return []
+  const span = cursor.since(start)
+  return [
+    clause(cursor, (before) =>
+      before[before.length - 1]?.do === "chain"
+        ? [
+            ...before,
+            { ...span, do: "note-counts", countsAs: { counts: true, kind: counted.stitch.kind } },
+          ]
+        : null,
+    ),
+  ]
+}
+
+/** "continue around until 12 petals have been formed": how often is said by the round below as well. */
+export function untilSoMany(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const times = readTimes(cursor, true)
+  if (times?.kind !== "more" || !times.untilMade) return []
+  return [
+    clause(
+      cursor,
+      (before) => {
+        const last = before[before.length - 1]
+        return last?.do === "repeat" && last.times.kind === "until" ? [...before] : null
+      },
+      0.05,
+    ),
+  ]
 }
