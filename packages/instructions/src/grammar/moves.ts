@@ -84,9 +84,7 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
     const joined = told(joinClause(cursor, start, nth))
     if (!steps) return [joined]
     const joins = joined.steps as readonly Step[]
-    return [
-      { ...joined, steps: (before) => [...before, ...(hasWork(before) ? joins : [steps])] },
-    ]
+    return [{ ...joined, steps: (before) => [...before, ...(hasWork(before) ? joins : [steps])] }]
   }
   if (nth) {
     const joins = acceptJoining(cursor)

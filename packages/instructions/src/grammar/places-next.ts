@@ -104,6 +104,14 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
     count = value
   }
   cursor.take("more")
+  if (cursor.is("stitch") && cursor.text(1) === "of" && cursor.is("chain", 2) && count === 1) {
+    // "in next st of ch".
+    const named = !cursor.isNumber(3) && cursor.text(3) !== "-" && !cursor.is("space", 3)
+    if (named) {
+      cursor.at += 3
+      return { ...cursor.since(start), at: "next", noun: { what: "chain" }, count: 1 }
+    }
+  }
   if (cursor.is("adjective") && cursor.is("stitch", 1)) cursor.at += 1
   // "in next (corner) sc": an aside that says which it is.
   if (

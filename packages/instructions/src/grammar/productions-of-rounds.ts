@@ -43,7 +43,7 @@ import {
   statement,
   talkSentence,
 } from "./talk-sentences.ts"
-import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vague.ts"
+import { cornerIncrease, leftToMaker, sidesGrow, startsVague, unlabelledRound } from "./vague.ts"
 import { saysWhatComes, saysWhichRound } from "./which-round.ts"
 
 export const productionsOfRounds: readonly Production[] = [
@@ -337,6 +337,13 @@ export const productionsOfRounds: readonly Production[] = [
     starts: (word) => word.classes.has("work") || word.text === "for",
     rule: namedList,
     examples: ["work a petal in each loop: sc, 3 dc, sc", "make petals as follows: sc, 3 dc, sc"],
+  },
+  {
+    name: "how sides grow",
+    readsOver: "talk",
+    starts: (word, cursor) => word.classes.has("each") && cursor.is("side", 1),
+    rule: sidesGrow,
+    examples: ["dc in each st, each side will increase by 4 sts"],
   },
   {
     name: "purpose",

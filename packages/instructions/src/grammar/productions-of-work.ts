@@ -120,7 +120,7 @@ export const productionsOfWork: readonly Production[] = [
     starts: (word, cursor) =>
       word.classes.has("around") ||
       (word.text === "do" && /^(?:it|this|that|so|these)$/.test(cursor.text(1))) ||
-      /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|proceed|do it|do this|alternating|alternate)$/.test(
+      /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|proceed|do it|do this|alternating|alternate|etc|etcetera)$/.test(
         word.text,
       ),
     rule: goesOn,

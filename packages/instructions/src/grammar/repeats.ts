@@ -394,9 +394,10 @@ export function readPassage(chart: Chart, at: number): readonly Clause[] {
 
 /** "ending sl st in 3rd ch of ch 4": a slip stitch into a chain of the start, told last, joins the round. */
 function asJoin(step: Step | undefined): Step | undefined {
-  if (step?.do !== "slip" || step.place?.at !== "next" || step.place.pickNoun?.what !== "chain")
-    return step
+  if (step?.do !== "slip" || !step.place) return step
   const { start, end, place } = step
+  if (place.at === "same" && place.begins) return { start, end, do: "join", place: null }
+  if (place.at !== "next" || place.pickNoun?.what !== "chain") return step
   return {
     start,
     end,

@@ -105,6 +105,8 @@ export function statement(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   const round =
     (cursor.isOrdinal() || cursor.is("first") || cursor.is("last")) && cursor.is("round", 1)
+  // "Each round should end up with a multiple of ten."
+  const ofAll = cursor.is("each") && cursor.is("round", 1)
   let said = statesAlone.test(cursor.text())
   if (said) cursor.at += 1
   else if (
@@ -128,10 +130,11 @@ export function statement(chart: Chart, at: number): readonly Clause[] {
     cursor.at += 1
   for (let k = 0; k < longestClause && !cursor.done(); k++) {
     if (/^[.!?]$/.test(cursor.text()) || /^[([{)\]}*]+$/.test(cursor.text())) break
-    if (makesOrPlaces(cursor)) return []
+    if (!ofAll && makesOrPlaces(cursor)) return []
     cursor.at += 1
   }
-  if (!cursor.done() && !/^[.!?)\]}]$/.test(cursor.text())) return []
+  const ends = /^[.!?)\]}]$/.test(cursor.text()) || (ofAll && cursor.text() === "(")
+  if (!cursor.done() && !ends) return []
   const remarks: Remark[] = [{ code: "not-of-the-work", start, end: cursor.lastEnd() }]
   return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.3, { remarks })]
 }

@@ -193,6 +193,8 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
   let found = false
   for (let k = from; k < to && !found; k++) {
     cursor.at = k
+    // "(23 sc in each group on last rnd)": what a part of the round has.
+    const ofPart = cursor.is("each", 1) && (cursor.is("group", 2) || cursor.is("side", 2))
     const names =
       cursor.is("space", 2) ||
       cursor.is("group", 2) ||
@@ -206,11 +208,15 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
     const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.text(2) !== "-" && !names
     found =
       chains ||
+<<<<<<< HEAD
       (cursor.is("in") &&
         opensPlace(cursor) &&
         !cursor.is("side", 2) &&
         !cursor.is("round", 2) &&
         !ofRing) ||
+=======
+      (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2) && !ofRing && !ofPart) ||
+>>>>>>> reader
       (cursor.is("skip") && !cursor.is("unworked")) ||
       (cursor.is("joining") && cursor.text() === "join")
   }
@@ -277,7 +283,10 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   )
     return []
   const sentence = !before || /^[.;!)\]]$/.test(before.text)
-  const last = cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
+  // "18 sts (+6)": what it grew by stands behind it.
+  const grown = cursor.text() === "(" && cursor.text(1) === "+"
+  const last =
+    grown || cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
   if (!last && !told && !marked) return []
   const bare = read.total.items.every(({ word }) => word === "")
   if (bare && !told && !marked && !sentence && before?.text !== ",") return []
@@ -305,7 +314,8 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   return [
     {
       ...totalClause(cursor, read, cost),
-      steps: (steps) => (steps.length === 0 ? null : steps),
+      // A round may be told by nothing but its total.
+      steps: (steps) => (steps.length === 0 && (at > 0 || !last) ? null : steps),
     },
   ]
 }

@@ -23,7 +23,7 @@ import { toldChoices } from "./told-choices.ts"
 const noComparison: Comparison = { stated: null, agrees: null, differing: [], findings: [] }
 
 /** Weights of what may be wrong with a reading: it cannot be worked, a total differs, stitches are left. */
-const weights = { cannot: 1000, total: 100, left: 10, warning: 3 } as const
+const weights = { cannot: 1000, total: 100, left: 10, warning: 3, gap: 2 } as const
 
 export function workRound(request: RoundRequest): RoundResult {
   const usual = tryReading(request, new Map())
@@ -152,7 +152,8 @@ function tryReading(
   const score =
     (comparison.agrees === false ? weights.total : 0) +
     left.length * weights.left +
-    warnings * weights.warning
+    warnings * weights.warning +
+    (work.gapsForSpaces ? weights.gap : 0)
   return {
     round,
     spans: work.spans,

@@ -168,7 +168,7 @@ function bareLabels(text: string): BareLabel[] {
   for (const lines of [true, false]) {
     const kept: BareLabel[] = []
     const mark = lines
-      ? /(?:^|\n)[ \t>•*-]*(?=\(?\d{1,2}[ \t]?[.):-]|[\u2460-\u2473])/g
+      ? /(?:^|\n)[ \t>•*-]*(?=\(?\d{1,2}[ \t]?[.):-]|\d{1,2}[ \t]{1,4}[a-z*]|[\u2460-\u2473])/gi
       : /(?:^|[\s.;)=])(?=\d{1,2}[-.):] ?\S)/g
     for (let match = mark.exec(text); match; match = mark.exec(text)) {
       const at = match.index + match[0].length
@@ -203,7 +203,10 @@ const longestBracket = 120
 /** Before a line numbered 2 stands a first round without its number. */
 function opensBefore(text: string, at: number): boolean {
   const lead = text.slice(Math.max(0, at - firstRoundWithin), at)
-  return /\b\d+ ?(?:sc|dc|hdc|htr|tr|single|double|treble)/i.test(lead) && /\b(?:ring|circle|loop|mr|ch)\b/i.test(lead)
+  return (
+    /\b\d+ ?(?:sc|dc|hdc|htr|tr|single|double|treble)/i.test(lead) &&
+    /\b(?:ring|circle|loop|mr|ch)\b/i.test(lead)
+  )
 }
 
 const firstRoundWithin = 300

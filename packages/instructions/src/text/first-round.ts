@@ -62,7 +62,7 @@ const longestRound = 700
 
 /** How a stitch is made, a measure or an abbreviation: no round. */
 const explains =
-  /^\W{0,4}[a-z][a-z0-9 .-]{0,28}:\s{0,4}(?:work|make|yo|yarn|insert)\b|\byo\b|yarn over|insert (?:the |your )?hook|=\s*[a-z]|\b(?:gauge|tension)\b/i
+  /^\W{0,4}[a-z][a-z0-9 .-]{0,28}:\s{0,4}(?:work|make|yo|yarn|insert)\b|\byo\b|yarn over|insert (?:the |your )?hook|=\s*[a-z]|\b(?:gauge|tension)\b|^\W{0,4}[a-z]{0,5}(?:sc|dc|tr|st|ch|mr|sp|ss|rs|ws|yo|lp|rep|beg|cl|tog)\w{0,4}(?:\(s\))?\s?[-–]\s+[a-z]{3,}/i
 
 /** The last line before `last` that makes stitches, and nothing of another round behind it. */
 function firstWork(clean: string, prose: readonly Line[], last: number): number {
@@ -101,7 +101,7 @@ const ring = /\b(?:ring|circle|magic loop|loop)\b/i
 /** "sc in first ch to form circle": the ring is closed, and nothing worked into it. */
 const forms = /\b(?:form|make|to)\b[ \w]{0,12}\b(?:ring|circle|loop)\b/gi
 const worksIntoRing =
-  /\b(?:in|into|inside|over|through|cent(?:er|re) of)\b[^.,;]{0,14}\b(?:ring|circle|loop|hole)\b|\b(?:magic|adjustable|sliding) (?:ring|circle|loop)\b|\bform a? ?(?:ring|circle|loop)\b|^\W*ch(?:ain)? ?-?\d+,? (?:join|sl|ss|slip)\b/i
+  /\b(?:in|into|inside|over|through|cent(?:er|re) of)\b[^.,;]{0,14}\b(?:ring|circle|loop|hole|mr)\b|\b(?:magic|adjustable|sliding) (?:ring|circle|loop)\b|\bform a? ?(?:ring|circle|loop)\b|^\W*ch(?:ain)? ?-?\d+,? (?:join|sl|ss|slip)\b/i
 
 function intoRing(text: string, clean: string, before: Span | undefined): boolean {
   if (!makesStitches.test(text) || text.length > 400) return false

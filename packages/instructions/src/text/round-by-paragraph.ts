@@ -26,9 +26,9 @@ const opens =
   /^(?:[\s•>.\-–]|\*(?=\s))*(?:(?:now|then|next|start(?:ing)?(?: by| with)?|begin(?:ning)?(?: by)?|with|using|add|[\w ]{1,24}:)[\w ,]{0,24}?\b)?(?:ch\b|ch-?\d|chain\b|\d+ ?ch(?:ain)?s?\b|join\b|attach\b|(?:ss|sl ?st|slip st(?:itch)?) (?:in|into|to)\b|in(?:to)? (?:any|each|the)\b)/i
 /** "Next round:", "Final row,", "Start the second round": said of a round that begins. */
 const namesRound =
-  /^[\s•*>.\-–]*(?:(?:(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th))) (?:colou?r )?(?:round|rnd|row)\b|(?:start|begin) the (?:next|last|final|second|third|fourth|fifth|sixth) (?:round|rnd|row)\b)/i
+  /^[\s•*>.\-–]*(?:(?:for )?(?:(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th))) (?:colou?r )?(?:round|rnd|row)\b|(?:start|begin) the (?:next|last|final|second|third|fourth|fifth|sixth) (?:round|rnd|row)\b)/i
 const nameOfRound =
-  /^[\s•*>.\-–]*(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th)) (?:colou?r )?(?:round|rnd|row)[ \t]?[:,.\-–][ \t]*/i
+  /^[\s•*>.\-–]*(?:(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th)) (?:colou?r )?(?:round|rnd|row)[ \t]?[:,.\-–]|for (?:the )?(?:next|final|last|second|third) (?:round|rnd|row),?)[ \t]*/i
 /** The round is closed, or goes all the way. */
 const closes =
   /\b(?:join|joined|slip st(?:itch)?|sl ?st|ss|close|closed)\b[^.;,]{0,60}\b(?:first|1st|top|beg\w*|start\w*|initial|ring|round|join|ch|chain)\b|\b(?:finish|complete|close|end)\b[^.;]{0,24}\b(?:round|rnd|row|circle)\b|\b(?:fasten|finish|break|cut|tie|bind|cast) off\b|\bchange colou?rs?\b|\b(?:around|all the way round|to (?:the )?end|rep(?:eat)?)\b[^.]{0,30}[.!]?\s{0,9}(?:\([^()]{1,40}\)\.?)?\s{0,9}$|\(\d{1,3}(?: [a-z]{1,12}){0,2}\)\.?\s{0,9}$/i
@@ -44,7 +44,7 @@ const fewestItems = 3
 const bullet = /^[ \t]*(?:[-•*][ \t]+(?=[\p{L}\d(*[])|[-•~](?=[\p{L}\d([]))/u
 /** "... join. Next round sc twice in each": a round told inside a paragraph. */
 const nextRound =
-  /(?<=[.!)][ \t])(?:the[ \t])?(?:next|final|last)[ \t](?:round|rnd|row)(?=[ \t]?[:,-]?[ \t](?:\(|\*|\d|ch|sc|dc|hdc|tr|htr|single|double|half|treble|work|make|in|into|inc|do|join|sl|ss|with|you))/gi
+  /(?<=[.!)][ \t])(?:for[ \t])?(?:the[ \t])?(?:next|final|last)[ \t](?:round|rnd|row)(?=[ \t]?[:,-]?[ \t](?:\(|\*|\d|ch|sc|dc|hdc|tr|htr|single|double|half|treble|work|make|in|into|inc|do|join|sl|ss|with|you))/gi
 
 /** The items of a list, as far as the next one; the lines of any other text. */
 function paragraphs(source: SourceText): Span[] {

@@ -1,6 +1,7 @@
 // The words of a round as the grammar meets them: each token with its classes, phrases joined to one,
 // fillers left out. Places are those of the text, so that everything can still be pointed at.
 
+import { withHyphenLists } from "./hyphen-lists.ts"
 import {
   type LexicalClass,
   lexicon,
@@ -76,7 +77,7 @@ const singleWords = [...classesOf.keys()].filter(
 
 /** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
 export function lexemesOf(scanned: readonly Token[], isName: (text: string) => boolean): Lexeme[] {
-  const tokens = withoutSlips(scanned, isName).map((token) => {
+  const tokens = withoutSlips(withHyphenLists(scanned, isName), isName).map((token) => {
     const meant =
       token.type === "word" && !isName(token.text)
         ? (misscanned[token.text] ?? postFirst(token.text))
