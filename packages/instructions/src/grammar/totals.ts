@@ -208,15 +208,12 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
     const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.text(2) !== "-" && !names
     found =
       chains ||
-<<<<<<< HEAD
       (cursor.is("in") &&
         opensPlace(cursor) &&
         !cursor.is("side", 2) &&
         !cursor.is("round", 2) &&
-        !ofRing) ||
-=======
-      (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2) && !ofRing && !ofPart) ||
->>>>>>> reader
+        !ofRing &&
+        !ofPart) ||
       (cursor.is("skip") && !cursor.is("unworked")) ||
       (cursor.is("joining") && cursor.text() === "join")
   }
