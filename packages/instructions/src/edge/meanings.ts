@@ -59,6 +59,8 @@ function nearestMeaning(edge: Edge, noun: Noun): Meaning {
     const { sides: _sides, ...anyGap } = noun
     return meaningOf(edge, anyGap)
   }
+  if (noun.what === "gap" && noun.betweenGroups && fits(edge, { what: "space" }))
+    return { noun: { what: "space" }, stretched: null, exists: true }
   if (noun.what === "gap" && noun.betweenGroups && fits(edge, { what: "gap" }))
     return { noun: { what: "gap" }, stretched: null, exists: true }
   if (noun.what === "gap" && fits(edge, { what: "space" }))

@@ -29,8 +29,10 @@ export interface JoinTarget {
 export function joinRound(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   const start = cursor.start()
+  const inserted = /^insert/.test(cursor.text())
   cursor.at += 1
-  let yarn = false
+  let yarn = inserted
+  if (inserted && cursor.isNumber() && cursor.is("in", 1)) cursor.at += 1
   // "joining last ch-3 with sl st in 3rd ch": the last chain of the repeat is the one joined.
   const closing = cursor.attempt(() => {
     if (!cursor.take("last") || !cursor.take("chain", "space")) return null
@@ -322,7 +324,7 @@ function acceptFromStart(cursor: Cursor): void {
   cursor.attempt(() => {
     cursor.take("made")
     cursor.accept("done", "which", "that", "you")
-    if (!cursor.take("of", "in")) return null
+    if (!cursor.take("of", "in") && !cursor.accept("from", "at")) return null
     cursor.take("that")
     if (cursor.take("start")) {
       cursor.attempt(() => (cursor.take("of") && cursor.take("round") ? true : null))

@@ -56,6 +56,9 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
           ],
         }
       : joined
+  // "sl st with first st".
+  if (cursor.is("with") && (cursor.is("first", 1) || cursor.isOrdinal(1) || cursor.is("top", 1)))
+    return withStart(cursor, start)
   const to = cursor.is("to") || cursor.text() === "into" || cursor.text() === "across"
   if (acceptJoining(cursor)) {
     // "sl st to join to first dc".
@@ -234,6 +237,11 @@ function joinClause(cursor: Cursor, start: number, target: JoinTarget): Clause {
       ...(target.chain === undefined ? {} : { chain: target.chain }),
     },
   ])
+}
+
+function withStart(cursor: Cursor, start: number): readonly Clause[] {
+  cursor.at += 1
+  return [joinClause(cursor, start, joinTarget(cursor, start))]
 }
 
 function readJoinPlace(cursor: Cursor, start: number): JoinTarget {

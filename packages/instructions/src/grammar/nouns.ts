@@ -183,7 +183,8 @@ function readChainNoun(cursor: Cursor): Noun | null {
   if (cursor.take("space")) {
     const noun = afterSpace(cursor)
     if (noun.what === "gap") return noun
-    const several = sizeFirst && /s$/.test(cursor.lexemes[cursor.at - 1]!.text)
+    const parted = cursor.lexemes[cursor.at - 2]?.text === "-"
+    const several = sizeFirst && (parted || /s$/.test(cursor.lexemes[cursor.at - 1]!.text))
     return withSize(
       {
         ...noun,

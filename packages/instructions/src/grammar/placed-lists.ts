@@ -35,6 +35,7 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
     !before.classes.has("and") &&
     !before.classes.has("work") &&
     !before.classes.has("group") &&
+    chart.lexemes[at + 1]?.text !== "which" &&
     !(before.classes.has("start") && at === 1)
   )
     return []
@@ -52,6 +53,8 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const from = cursor.at
   if (cursor.done()) return begins
   const opening = cursor.text()
+  if (cursor.isNumber() && cursor.is("times", 1))
+    return [...begins, ...timesFirst(chart, from, place, start)]
   if (isRepeatMark(opening) && place.at === "next")
     return [...begins, ...starred(chart, from, place, start, worked ? 0 : noVerbCost)]
   if (opening === "(" || opening === "[") {
@@ -95,6 +98,15 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
       ofBracket + (worked ? 0 : noVerbCost) + (begins.length > 0 ? 0.15 : 0),
     ),
   ]
+}
+
+/** "In the ring work 6 times (2 dc, ch 1)". */
+function timesFirst(chart: Chart, at: number, place: Place, start: number): Clause[] {
+  return chart.clausesAt(at).flatMap((inner): Clause[] => {
+    const [repeat] = typeof inner.steps === "function" ? [] : inner.steps
+    if (repeat?.do !== "repeat") return []
+    return [{ ...inner, steps: [{ start, end: repeat.end, do: "group", steps: [repeat], place }] }]
+  })
 }
 
 /** "In next loop work * sc, 3 dc, sc; sl st in next st; rep from *": the mark stands a little late. */

@@ -2,7 +2,7 @@
 
 import type { Noun, Place, Until } from "../base/tree.ts"
 import { gapIf } from "../edge/gap-sides.ts"
-import type { Cursor } from "./cursor.ts"
+import { type Cursor, isBoundary } from "./cursor.ts"
 import { chainOfSize, readNoun } from "./nouns.ts"
 import { countedNext } from "./places-next.ts"
 import { readUntil } from "./until.ts"
@@ -10,7 +10,9 @@ import { readUntil } from "./until.ts"
 export function readEach(cursor: Cursor, start: number, between: boolean): Place | null {
   let every: number | undefined
   let rest = false
-  const others = cursor.attempt(() => readOthers(cursor, start))
+  const others =
+    cursor.attempt(() => readOthers(cursor, start)) ??
+    cursor.attempt(() => readNextAndOthers(cursor, start))
   if (others) return others
   if (cursor.is("each") || (cursor.is("rest") && !cursor.is("alternate"))) {
     rest = cursor.is("rest")
@@ -121,6 +123,7 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
       ? true
       : null,
   )
+  if (nouns.length === 1 && nouns[0]!.what === "chain") cursor.attempt(() => acceptBackDown(cursor))
   const across = cursor.text() === "across"
   const until =
     acrossSide(readUntilAfterComma(cursor) ?? readUntil(cursor), across) ??
@@ -138,6 +141,21 @@ function isPlural(cursor: Cursor): boolean {
   const word = cursor.lexemes[cursor.at - 1]!.text
   return word.endsWith("s") && !word.endsWith("ss")
 }
+
+/** "each ch back down [to the dc you chained from]": along the chain, as far as it goes. */
+function acceptBackDown(cursor: Cursor): true | null {
+  if (!cursor.accept("back down", "back up", "back", "down", "back along")) return null
+  cursor.accept("ch")
+  cursor.attempt(() => {
+    if (!cursor.take("to", "in", "until")) return null
+    for (let k = 0; k < longestOrigin && !isBoundary(cursor.text()); k++) cursor.at += 1
+    return isBoundary(cursor.text()) ? true : null
+  })
+  return isBoundary(cursor.text()) ? true : null
+}
+
+/** Words that tell where a chain began, at most. */
+const longestOrigin = 9
 
 /** "each st of ch 5": so many chains. */
 function readChainsOf(cursor: Cursor): number | null {
@@ -170,6 +188,20 @@ function readOthers(cursor: Cursor, start: number): Place | null {
     until: { kind: "around", implied: true },
     others: true,
   }
+}
+
+/** "in next and all other sps", "in next (and each following) sp": those that are left. */
+function readNextAndOthers(cursor: Cursor, start: number): Place | null {
+  if (!cursor.take("next")) return null
+  const named = readNoun(cursor)
+  const bracket = cursor.accept("(")
+  if (!cursor.take("and") || !cursor.take("each")) return null
+  cursor.accept("of")
+  while (cursor.accept("other") || cursor.take("next", "rest", "that"));
+  const noun = readNoun(cursor) ?? named
+  if (!noun || (bracket && !cursor.accept(")"))) return null
+  readUntil(cursor)
+  return { ...cursor.since(start), at: "each", nouns: [noun], until: { kind: "around", rest: true } }
 }
 
 /** "in each ch-1 sp across": as far as what is worked next, which is the end of a side or of the round. */

@@ -21,10 +21,11 @@ export function readNext(
     else cursor.take("next")
     const picked = cursor.attempt(() => readPicked(cursor, start))
     if (picked) return picked
-  } else if (cursor.is("any") && !cursor.isNumber()) {
+  } else if (isAnyOf(cursor)) {
     order = "any"
     cursor.at += 1
     cursor.accept("of")
+    cursor.take("that")
   } else if (cursor.is("first")) {
     order = "first"
     cursor.at += 1
@@ -226,4 +227,9 @@ function acceptOwner(cursor: Cursor): void {
     const owner = readNoun(cursor)
     return owner && owner.what !== "stitch" ? true : null
   })
+}
+
+/** "any", "any of", "one of". */
+function isAnyOf(cursor: Cursor): boolean {
+  return cursor.isNumber() ? cursor.value() === 1 && cursor.text(1) === "of" : cursor.is("any")
 }

@@ -223,6 +223,11 @@ function readBare(cursor: Cursor, start: number, preposition: string): Place | n
 
 function readRing(cursor: Cursor, start: number): Place | null {
   while (cursor.take("centre", "start") || cursor.accept("of", "foundation", "this"));
+  if (cursor.accept("which")) {
+    // "a magic ring, in which you work 12 dc".
+    cursor.accept("you", "we", "one")
+    return cursor.is("work") ? { ...cursor.since(start), at: "ring" } : null
+  }
   const solid = cursor.take("bought-ring")
   const drawn = cursor.is("drawn-ring")
   if (!cursor.take("ring")) return null

@@ -12,6 +12,7 @@ import {
   startsHolding,
   startsWrap,
 } from "./gathered.ts"
+import { namedGathered } from "./gathered-names.ts"
 import {
   beginsWhere,
   furtherRounds,
@@ -27,6 +28,14 @@ import { asRound, growthRule } from "./like-rounds.ts"
 import { loopMode, notDone, otherSide, passesMode } from "./modes.ts"
 import { definedName, groupOf, namedList, roundName } from "./placed-lists.ts"
 import { localGroup, namesLocal } from "./shells.ts"
+import { yarnStarts } from "./yarn-starts.ts"
+import {
+  endsWithoutRepeat,
+  firstReplaced,
+  groupsOfSome,
+  orStitch,
+  untilSoMany,
+} from "./said-in-passing.ts"
 import {
   adviceClause,
   afterFastening,
@@ -196,6 +205,17 @@ export const productionsOfRounds: readonly Production[] = [
     examples: ["5 dc in next st, complete as popcorn"],
   },
   {
+    name: "gathered stitch named",
+    starts: (word) =>
+      /^[-=:([]$/.test(word.text) ||
+      word.classes.has("counts") ||
+      word.classes.has("forms") ||
+      word.classes.has("first") ||
+      word.classes.has("start"),
+    rule: namedGathered,
+    examples: ["5 dc in next st (popcorn made)", "ch 3, 4 dc in same st - first popcorn"],
+  },
+  {
     name: "loops held back",
     readsOver: "names",
     starts: (word) =>
@@ -235,6 +255,36 @@ export const productionsOfRounds: readonly Production[] = [
     starts: (word) => word.classes.has("forms") || word.text === "giving",
     rule: saysWhatComes,
     examples: ["3 dc in next sp, creating 4 corners"],
+  },
+  {
+    name: "first stitch replaced",
+    starts: (word) => word.classes.has("first") || word.text === "again",
+    rule: firstReplaced,
+    examples: ["2 dc in each sp. The first dc of the round is replaced by 3 chains"],
+  },
+  {
+    name: "end of no repeat",
+    starts: (word) => word.classes.has("end"),
+    rule: endsWithoutRepeat,
+    examples: ["dc in each dc around, ending with 1 dc in first sp"],
+  },
+  {
+    name: "groups of some",
+    starts: (word, cursor) => word.type === "number" && /^[([]$/.test(cursor.text(1)),
+    rule: groupsOfSome,
+    examples: ["2 dc in next sp. 5 (2 dc) groups"],
+  },
+  {
+    name: "chain or stitch",
+    starts: (word, cursor) => word.text === "or" || (word.text === "(" && cursor.text(1) === "or"),
+    rule: orStitch,
+    examples: ["ch 3 or 1 dc and 15 dc in ring"],
+  },
+  {
+    name: "until so many",
+    starts: (word) => word.classes.has("until"),
+    rule: untilSoMany,
+    examples: ["*sc in next st, ch 3* continue around until 12 petals have been formed"],
   },
   {
     name: "handling",
@@ -308,6 +358,12 @@ export const productionsOfRounds: readonly Production[] = [
     starts: (word) => word.classes.has("with") || word.text === "in",
     rule: yarnClause,
     examples: ["with B", "in white"],
+  },
+  {
+    name: "yarn begun in a place",
+    starts: (word) => word.classes.has("with") || word.text === "use",
+    rule: yarnStarts,
+    examples: ["use white yarn in any of the ch-2 sps"],
   },
   {
     name: "tool",

@@ -14,6 +14,7 @@ import { allInOne, listPlace, placeFirst } from "./placed-lists.ts"
 import { atPlace } from "./places.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { readPassage, readStarred } from "./repeats.ts"
+import { ringOfChains } from "./ring-of-chains.ts"
 import { goesOn, listTimes, repeatAll, repeatedFirst } from "./repeats-unmarked.ts"
 import { stitchAgain } from "./stitch-again.ts"
 import { totalWithoutBracket } from "./totals.ts"
@@ -108,9 +109,11 @@ export const productionsOfWork: readonly Production[] = [
   },
   {
     name: "repeat told first",
-    starts: (word) => word.classes.has("repeat"),
+    starts: (word, cursor) =>
+      word.classes.has("repeat") || (word.type === "number" && cursor.is("times", 1)),
     rule: repeatedFirst,
-    examples: ["repeat 6 times *sc in next st, 2 sc in next st*", "repeat (sc 1, inc) 6 times"],
+    examples: [
+      "in the ring work 6 times *2 dc, ch 1*","repeat 6 times *sc in next st, 2 sc in next st*", "repeat (sc 1, inc) 6 times"],
   },
   {
     name: "goes on",
@@ -189,6 +192,17 @@ export const productionsOfWork: readonly Production[] = [
       word.classes.has("bought-ring"),
     rule: ringStart,
     examples: ["make a magic ring", "into an adjustable loop"],
+  },
+  {
+    name: "ring of chains",
+    starts: (word) =>
+      word.classes.has("ring") ||
+      word.classes.has("work") ||
+      word.classes.has("start") ||
+      word.classes.has("forms") ||
+      word.type === "number",
+    rule: ringOfChains,
+    examples: ["start with an eight stitch ring", "make a ring of 6 chains"],
   },
   {
     name: "how a chain counts",

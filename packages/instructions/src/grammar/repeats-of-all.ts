@@ -44,7 +44,7 @@ export function repeatsOfAll(
       cursor,
       (before) => {
         const body = repeated(before)
-        if (!body) return null
+        if (!body || (unmarked && beginsWithLoop(before))) return null
         const first = before.length - body.length
         if (times.kind === "until" && goesRound(body)) return before
         return [...before.slice(0, first), repeatOf(eachInTurn(body))]
@@ -76,6 +76,16 @@ export function repeatsOfAll(
         return [...before.slice(0, from), repeatOf(body)]
       },
       0.14 + cost,
+      { remarks },
+    ),
+    // "In any loop: sl st, ch 3, 2 dc, ch 3, sl st, ch 1. Repeat this around": the petal goes into every loop.
+    clause(
+      cursor,
+      (before) => {
+        const body = petalInLoop(before)
+        return body && [before[0]!, repeatOf(body)]
+      },
+      0.1 + cost,
       { remarks },
     ),
     // With the chains it begins with: "ch 6, sc in next loop, ch 6, sc in next loop, repeat all around".
@@ -185,6 +195,28 @@ function repeated(before: readonly Step[]): readonly Step[] | null {
   )
   if (first < 0) return null
   return before.slice(first)
+}
+
+/** New yarn in a loop, then a list from slip stitch to slip stitch: a petal, and the chains that lead to the next. */
+function petalInLoop([start, ...list]: readonly Step[]): readonly Step[] | null {
+  if (start?.do !== "attach" || start.place?.at !== "next" || start.place.noun.what !== "space")
+    return null
+  const chains = list[list.length - 1]?.do === "chain" ? list.slice(-1) : []
+  const petal = chains.length > 0 ? list.slice(0, -1) : list
+  const [first, last] = [petal[0], petal[petal.length - 1]]
+  if (first?.do !== "slip" || last?.do !== "slip" || petal.length < 3) return null
+  if (first.place || last.place || !petal.slice(1, -1).every(isUnplaced)) return null
+  const { order: _order, ...place } = start.place
+  return [
+    { start: first.start, end: last.end, do: "group", steps: petal, place: { ...place, count: 1 } },
+    ...chains,
+  ]
+}
+
+/** "ch 3, 2 sc in next sp, ...": as high as no single crochet is, so the chains are a loop and repeated too. */
+function beginsWithLoop([loop, first]: readonly Step[]): boolean {
+  if (loop?.do !== "chain" || loop.chains < 2 || loop.countsAs || first?.do !== "work") return false
+  return first.stitch.kind.basic === "sc" && first.place?.at === "next"
 }
 
 /** How many steps the start of the round takes: the way to it, its chain, and what goes into the same place. */

@@ -42,7 +42,10 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
 export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   const start = cursor.start()
-  cursor.at += 1
+  // "in the ring work 6 times *2 dc, ch 1*".
+  const figure = cursor.isNumber()
+  if (figure && !chart.lexemes[at - 1]?.classes.has("work")) return []
+  if (!figure) cursor.at += 1
   const following = cursor.accept("next") || cursor.take("next") || cursor.accept("this", "these")
   if (following) cursor.accept("steps", "sequence", "pattern", "instructions")
   if (/^[([{]$/.test(cursor.text())) return [clause(cursor, [], 0.05)]

@@ -4,7 +4,7 @@
 import type { StatedItem, StatedTotal } from "../base/tree.ts"
 import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
-import type { Cursor } from "./cursor.ts"
+import { type Cursor, isStitchWord } from "./cursor.ts"
 import { readKind } from "./stitch-names.ts"
 import { belongs, isPart, leads, readItem, separators } from "./total-items.ts"
 
@@ -172,7 +172,13 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
     cursor.is("not") ||
     cursor.is("with") ||
     /^[([*]/.test(cursor.text())
-  return totalClause(cursor, read, ends ? 0.02 : 0.5)
+  // "3 sc in each ch (33 sc), sc in next 2 sts, ...": of what stands before it, and the round goes on.
+  const goesOn =
+    cursor.text() === "," &&
+    (cursor.isNumber(1) || isStitchWord(cursor.text(1), cursor.terms)) &&
+    !/^(?:sl|ss|slst|slip)/.test(cursor.text(1))
+  const part = goesOn ? { ...read, total: { ...read.total, firm: false } } : read
+  return totalClause(cursor, part, ends ? 0.02 : 0.5)
 }
 
 function saysTotal(chart: Chart, at: number, end: number): boolean {
@@ -202,7 +208,12 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
     const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.text(2) !== "-" && !names
     found =
       chains ||
-      (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2) && !ofRing && !ofPart) ||
+      (cursor.is("in") &&
+        opensPlace(cursor) &&
+        !cursor.is("side", 2) &&
+        !cursor.is("round", 2) &&
+        !ofRing &&
+        !ofPart) ||
       (cursor.is("skip") && !cursor.is("unworked")) ||
       (cursor.is("joining") && cursor.text() === "join")
   }
@@ -233,12 +244,13 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
     cursor.text() === "for" &&
     cursor.isNumber(1) &&
     (cursor.is("group", 2) || cursor.is("size", 2) || cursor.is("space", 2))
+  const ofTotal = /^total(?: of)?$/.test(cursor.text(2)) ? (cursor.text(3) === "of" ? 2 : 1) : 0
   const toMake =
     cursor.text() === "to" &&
     /^(?:make|form|give|total)$/.test(cursor.text(1)) &&
-    cursor.isNumber(2)
+    cursor.isNumber(2 + ofTotal)
   if (forAll || forGroups) cursor.at += 1
-  if (toMake) cursor.at += 2
+  if (toMake) cursor.at += 2 + ofTotal
   const told = cursor.is("says-total") || forAll || forGroups || toMake
   // "... creating 12 spokes in total, 3 ch": said of what stands before it.
   if (

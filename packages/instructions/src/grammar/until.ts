@@ -129,7 +129,8 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     const everywhere = afterOnce ? cursor.attempt(() => readEverywhere(cursor)) : null
     if (everywhere) return everywhere
     cursor.accept("for", "total", "of")
-    if (cursor.isNumber(1)) cursor.accept("until")
+    if (cursor.isNumber(1) && (cursor.is("times", 2) || cursor.is("more", 2)))
+      cursor.accept("until")
     cursor.attempt(() => (cursor.accept("total") && cursor.accept("of") ? true : null))
     const inAll = cursor.accept("for total of", "total of")
     if (cursor.is("once")) return readOnce(cursor, afterOnce)
@@ -210,7 +211,10 @@ function readUntilMade(cursor: Cursor): Times | null {
   while (cursor.take("size", "colour") || cursor.accept("more"));
   const noun = readNoun(cursor)
   if (!noun) return null
-  while (cursor.take("chat", "made", "says-total", "more") || cursor.accept("in", "all", "total"));
+  while (
+    cursor.take("chat", "made", "says-total", "more") ||
+    cursor.accept("in", "all", "total", "in all", "altogether", "are", "is", "have", "has", "been", "complete")
+  );
   cursor.attempt(() => {
     // "six spaces and six shells".
     if (!cursor.take("and") || cursor.takeCount(2) === null) return null

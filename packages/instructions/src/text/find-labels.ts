@@ -173,7 +173,7 @@ function bareLabels(text: string): BareLabel[] {
     for (let match = mark.exec(text); match; match = mark.exec(text)) {
       const at = match.index + match[0].length
       if (match[0] === "") mark.lastIndex += 1
-      const label = bareLabelAt(text, at, lines)
+      const label = lines || !closesBracket(text, at) ? bareLabelAt(text, at, lines) : null
       const last = kept[kept.length - 1]
       const begins = label?.from === 1 || (lines && label?.from === 2 && opensBefore(text, at))
       if (!label || !(last ? label.from === last.to + 1 : begins)) continue
@@ -190,6 +190,15 @@ function bareLabels(text: string): BareLabel[] {
   }
   return best
 }
+
+/** "*(3 dc, ch 2) rep from *": a figure at the end of a bracket. */
+function closesBracket(text: string, at: number): boolean {
+  if (!/^\d{1,2}\)/.test(text.slice(at, at + 3))) return false
+  const lead = text.slice(Math.max(0, at - longestBracket), at)
+  return lead.lastIndexOf("(") > lead.lastIndexOf(")")
+}
+
+const longestBracket = 120
 
 /** Before a line numbered 2 stands a first round without its number. */
 function opensBefore(text: string, at: number): boolean {

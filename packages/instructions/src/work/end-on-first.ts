@@ -25,11 +25,15 @@ export function endOnFirst(
     for (const anchor of element.anchors) places.add(anchorKey(anchor))
   }
   if (places.size !== before) return false
+  const passed = passedBeforeLast(work, before)
   const mark = work.mark()
   const failed = tryOnce(work, [...step.body.slice(0, -1), ...shorter])
   // Of a round that goes from space to space the stitch before the first space is left, as are those between the others.
   const fromSpace = work.startSite?.anchor.at === "space"
-  if (failed || !nothingLeft(work, fromSpace ? ["chain"] : ["stitch", "chain"])) {
+  const gone =
+    nothingLeft(work, fromSpace ? ["chain"] : ["stitch", "chain"]) ||
+    (passed > 0 && work.end - work.main.at === passed)
+  if (failed || !gone) {
     work.backTo(mark)
     return false
   }
@@ -46,6 +50,14 @@ export function endOnFirst(
     hint: `Say so: omit ${one ? "it" : "them"} in the last repeat.`,
   })
   return true
+}
+
+/** Cells that the last whole repeat went past right before the `count` stitches it ended on. */
+function passedBeforeLast({ used, main }: RoundWork, count: number): number {
+  const worked = used.filter(({ edge, use }) => edge === main.edge && use === "worked")
+  const before = worked[worked.length - count - 1]
+  const first = worked[worked.length - count]
+  return before && first ? first.from - before.to : 0
 }
 
 /** What the repeat ends on is worked into places such as the first of the round: a stitch, or a space. */

@@ -89,9 +89,10 @@ function onTheEdge(work: RoundWork, step: ChainStep): void {
 }
 
 /** "sc in loop, ch 4 (counts as tr)": the first sc and the chains on it are the first tr together. */
-export function raisesFirst(work: RoundWork, step: ChainStep): boolean {
+export function raisesFirst(work: RoundWork, step: ChainStep, following: Step | undefined): boolean {
   const [first] = work.elements
-  const kind = step.countsAs?.counts ? step.countsAs.kind : undefined
+  const joined = step.countsAs ? null : joinedOnFirst(work, step, following)
+  const kind = joined ?? (step.countsAs?.counts ? step.countsAs.kind : undefined)
   if (!kind || step.countsAs?.tog || work.elements.length !== 1 || work.repeatDepth > 0)
     return false
   if (first?.type !== "stitch" || first.madeOfChains !== undefined || work.inPlace) return false
@@ -106,6 +107,18 @@ export function raisesFirst(work: RoundWork, step: ChainStep): boolean {
   work.startChain = { chains: step.chains, counts: true }
   if (step.countsAs?.chains) work.addChains(step.countsAs.chains, step)
   return true
+}
+
+/** "Sc in sp, ch 4, 2 tr in same sp, ..., sl st in 4th st of ch-4": nothing says so, and yet it is the first tr. */
+function joinedOnFirst(
+  work: RoundWork,
+  step: ChainStep,
+  following: Step | undefined,
+): StitchKind | null {
+  if (following?.do !== "work" || following.place?.at !== "same" || following.count < 2) return null
+  const { basic, gathered } = following.stitch.kind
+  if (gathered || turningChains(basic) < 2 || turningChains(basic) !== step.chains) return null
+  return joinIn(work.allSteps) === "chain" ? { basic } : null
 }
 
 /** "3 dc in each sp around", "(2 dc, ch 1, 2 dc) in next sp": the space the round begins in is the first of them. */

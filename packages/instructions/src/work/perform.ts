@@ -46,7 +46,7 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
         workStartChain(work, step, steps, i)
         return
       }
-      if (!raisesFirst(work, step)) makeChains(work, step, steps[i + 1])
+      if (!raisesFirst(work, step, steps[i + 1])) makeChains(work, step, steps[i + 1])
       return
     case "skip":
       performSkip(work, step)
