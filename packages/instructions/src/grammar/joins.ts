@@ -42,6 +42,8 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
     return count
   })
   for (;;) {
+    // "join to with sl st": a word too many.
+    if (cursor.text() === "to" && cursor.text(1) === "with") cursor.at += 1
     if (
       cursor.is("yarn") ||
       cursor.is("colour") ||

@@ -55,6 +55,18 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const opening = cursor.text()
   if (cursor.isNumber() && cursor.is("times", 1))
     return [...begins, ...timesFirst(chart, from, place, start)]
+  if (isRepeatMark(opening) && place.at === "each" && worked) {
+    // "in each sp work *hdc, dc, hdc*": the marks set off what goes there.
+    const close = chart.lexemes.findIndex(({ text }, k) => k > from && text === opening)
+    const inner = close > 0 ? chart.readInner(from + 1, close)[0] : undefined
+    const again = chart.lexemes[close + 1]?.classes.has("repeat")
+    if (inner && inner.steps.length > 0 && inner.steps.every(isUnplaced) && !again) {
+      cursor.at = close + 1
+      const steps = asPasses(inner.steps)
+      const group: Step = { start, end: cursor.lastEnd(), do: "group", steps, place }
+      return [...begins, clause(cursor, [group], inner.cost)]
+    }
+  }
   if (isRepeatMark(opening) && place.at === "next")
     return [...begins, ...starred(chart, from, place, start, worked ? 0 : noVerbCost)]
   if (opening === "(" || opening === "[") {

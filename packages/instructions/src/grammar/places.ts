@@ -222,6 +222,15 @@ function readBare(cursor: Cursor, start: number, preposition: string): Place | n
 }
 
 function readRing(cursor: Cursor, start: number): Place | null {
+  const bare =
+    /^[,;.*)]?$/.test(cursor.text(1)) ||
+    (cursor.is("chain", 1) && cursor.isNumber(2)) ||
+    cursor.is("and", 1)
+  if (cursor.is("centre") && bare && cursor.text() !== "mid") {
+    // "3 dc into the centre".
+    cursor.at += 1
+    return { ...cursor.since(start), at: "ring" }
+  }
   while (cursor.take("centre", "start") || cursor.accept("of", "foundation", "this"));
   if (cursor.accept("which")) {
     // "a magic ring, in which you work 12 dc".

@@ -27,8 +27,6 @@ import { beginsBackAlong, eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { loopMode, notDone, otherSide, passesMode } from "./modes.ts"
 import { definedName, groupOf, namedList, roundName } from "./placed-lists.ts"
-import { localGroup, namesLocal } from "./shells.ts"
-import { yarnStarts } from "./yarn-starts.ts"
 import {
   endsWithoutRepeat,
   firstReplaced,
@@ -36,15 +34,18 @@ import {
   orStitch,
   untilSoMany,
 } from "./said-in-passing.ts"
+import { localGroup, namesLocal } from "./shells.ts"
 import {
   adviceClause,
   afterFastening,
+  asFollows,
   startsAdvice,
   statement,
   talkSentence,
 } from "./talk-sentences.ts"
 import { cornerIncrease, leftToMaker, sidesGrow, startsVague, unlabelledRound } from "./vague.ts"
 import { saysWhatComes, saysWhichRound } from "./which-round.ts"
+import { yarnStarts } from "./yarn-starts.ts"
 
 export const productionsOfRounds: readonly Production[] = [
   {
@@ -337,6 +338,13 @@ export const productionsOfRounds: readonly Production[] = [
     starts: (word) => word.classes.has("work") || word.text === "for",
     rule: namedList,
     examples: ["work a petal in each loop: sc, 3 dc, sc", "make petals as follows: sc, 3 dc, sc"],
+  },
+  {
+    name: "as follows",
+    readsOver: "talk",
+    starts: (word) => word.type === "word",
+    rule: asFollows,
+    examples: ["You now need to increase as follows: 2 dc in each dc around"],
   },
   {
     name: "how sides grow",

@@ -80,6 +80,16 @@ export function closesOf(chart: Chart, at: number, mark: string): Close[] {
       closes.push({ bodyEnd: k, after: k + 1, by: "mark" })
       break
     }
+    // "...; from * once more": the word "repeat" is left out.
+    const bare =
+      cursor.is("of") && cursor.text(1) === mark && /^[,;.]$/.test(lexemes[k - 1]!.text)
+        ? cursor.is("once", 2) ||
+          (cursor.isNumber(2) && cursor.is("times", cursor.is("more", 3) ? 4 : 3))
+        : false
+    if (bare) {
+      closes.push({ bodyEnd: k, after: k + 2, by: "reference" })
+      break
+    }
     if (!cursor.is("repeat") && !goesOn) continue
     const reference = referenceAt(cursor, mark)
     if (goesOn) {

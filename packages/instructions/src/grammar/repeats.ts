@@ -82,6 +82,20 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
     const said = cursor.attempt(() => {
       cursor.take("and")
       if (!cursor.is("repeat")) return null
+      if (cursor.text(1) === mark) {
+        // "*2 dc, ch 3* Repeat the *2 dc, ch 3* four more times": told out once more.
+        let end = cursor.at + 2
+        while (end < chart.lexemes.length && chart.lexemes[end]!.text !== mark) end += 1
+        const after = chart.lexemes[end + 1]
+        if (
+          after?.type === "number" ||
+          after?.classes.has("once") ||
+          after?.classes.has("around")
+        ) {
+          cursor.at = end + 1
+          return "reference" as const
+        }
+      }
       const reference = referenceAt(cursor, mark)
       if (reference === null && !namesNoOther(cursor)) return null
       cursor.at = reference ?? cursor.at + 1
@@ -200,7 +214,10 @@ export function skippedIn(chart: Chart, body: Reading): Remark[] {
 /** "*...* (Note: ...). Repeat from *": a remark between a stretch and what is said of it. */
 function skipNote(chart: Chart, cursor: Cursor): void {
   cursor.attempt(() => {
-    if (cursor.text() !== "(" || !/^(?:note|see|this|you|counts|made|there)$/.test(cursor.text(1)))
+    if (
+      cursor.text() !== "(" ||
+      !/^(?:note|see|this|you|counts|made|there|above|photo|picture)$/.test(cursor.text(1))
+    )
       return null
     while (!cursor.done() && cursor.text() !== ")") cursor.at += 1
     cursor.at += 1

@@ -92,6 +92,30 @@ const states =
 /** A statement that leaves its subject out: "Creates a round petal". */
 const statesAlone =
   /^(?:creates|prepares|gives|makes|forms|helps|keeps|adds|establishes|introduces|prevents|ensures|allows|looks)$/
+/** Most words before "as follows". */
+const longestLead = 60
+
+/** "You now need to increase to 24, spaced evenly, as follows: ch 3, ...": what comes is told, and then how. */
+export function asFollows(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  if (at > 0 && !/^[.!?]$/.test(chart.lexemes[at - 1]!.text)) return []
+  if (isStitchWord(cursor.text(), cursor.terms) || cursor.is("chain") || cursor.isNumber())
+    return []
+  let k = at
+  while (
+    k < chart.lexemes.length &&
+    k < at + longestLead &&
+    !/^(?:as follows|follows)$/.test(chart.lexemes[k]!.text)
+  )
+    k += 1
+  const colon = chart.lexemes[k + 1]?.text
+  if (!/follows$/.test(chart.lexemes[k]?.text ?? "") || (colon !== ":" && colon !== "-")) return []
+  cursor.at = k + 2
+  const start = chart.lexemes[at]!.start
+  const remarks: Remark[] = [{ code: "not-of-the-work", start, end: chart.lexemes[k]!.end }]
+  return [clause(cursor, (before) => (before.length === 0 ? before : null), 0.5, { remarks })]
+}
+
 /** Words between a subject and what is said of it. */
 const subjectWords = 4
 

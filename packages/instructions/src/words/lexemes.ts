@@ -199,6 +199,9 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
     } else if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
       kept.push({ ...b, start: a.start, end: c.end })
       i += 2
+    } else if (a.text === "pop" && /^corns?$/.test(b?.text ?? "")) {
+      kept.push({ ...a, text: a.text + b!.text, end: b!.end })
+      i += 1
     } else if (isSplitWord(a, b, isName)) {
       kept.push({ ...a, text: a.text + b!.text, end: b!.end })
       i += 1

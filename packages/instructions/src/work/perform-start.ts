@@ -89,7 +89,11 @@ function onTheEdge(work: RoundWork, step: ChainStep): void {
 }
 
 /** "sc in loop, ch 4 (counts as tr)": the first sc and the chains on it are the first tr together. */
-export function raisesFirst(work: RoundWork, step: ChainStep, following: Step | undefined): boolean {
+export function raisesFirst(
+  work: RoundWork,
+  step: ChainStep,
+  following: Step | undefined,
+): boolean {
   const [first] = work.elements
   const joined = step.countsAs ? null : joinedOnFirst(work, step, following)
   const kind = joined ?? (step.countsAs?.counts ? step.countsAs.kind : undefined)

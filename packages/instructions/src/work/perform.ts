@@ -98,7 +98,8 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
 
 /** "..., sl st, ch 1.": the chain begins the next round. */
 function isNextStart(step: Step, slip: Extract<Step, { do: "slip" }>): boolean {
-  return step.do === "chain" && step.place === null && slip.place === null && slip.count === 1
+  const joins = slip.place === null || leadsToFirst(slip.place)
+  return step.do === "chain" && step.place === null && joins && slip.count === 1
 }
 
 /** "sl st to first dc", "to top of ch 3": what joins a round. */
