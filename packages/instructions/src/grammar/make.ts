@@ -19,6 +19,7 @@ import { placed, readWorkPlace } from "./make-places.ts"
 import { readNoun } from "./nouns.ts"
 import { atPlace, readPlace } from "./places.ts"
 import { type CountedStitch, readCounted } from "./stitch-names.ts"
+import { timesOfList } from "./times-of-list.ts"
 import { readUntil } from "./until.ts"
 
 /** Gathering the stitches before it into a place no bracket says is dearer than leaving them where they are. */
@@ -29,9 +30,6 @@ const afterRoundCost = 0.3
 
 /** "Around" is said of the last stitch sooner than of the list before it. */
 const listAroundCost = 0.2
-
-/** "x 6" is said of the stitch before it sooner than of the list. */
-const timesOfListCost = 0.3
 
 /** "dc, ch 1, dc all in same st": one stitch alone is hardly meant. */
 const allCost = 0.3
@@ -56,33 +54,6 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
     chart.lexemes[at]!.classes.has("work") || led?.has("and") === true || led?.has("with") === true
   const named = afterName(cursor, counted, start, sentence, goesOn)
   return crossed === null ? named : [...named, crossed]
-}
-
-/** "1 sc, inc x 6": the figure may be said of the whole list, and is then read on its own. */
-function timesOfList(
-  chart: Chart,
-  cursor: Cursor,
-  { count, stitch, counted }: CountedStitch,
-  start: number,
-): Clause | null {
-  const figure = chart.lexemes[cursor.at - 1]!
-  if (!counted || figure.type !== "number" || chart.lexemes[cursor.at - 2]?.text !== "x")
-    return null
-  if (count < 2 || chart.lexemes[cursor.at - 3]?.type === "mark") return null
-  const end = cursor.at - 2
-  const step: Step = {
-    start,
-    end: chart.lexemes[end - 1]!.end,
-    do: "work",
-    stitch,
-    count: 1,
-    place: null,
-  }
-  return {
-    end,
-    cost: timesOfListCost,
-    steps: (before) => (isUnplaced(before[before.length - 1]) ? [...before, step] : null),
-  }
 }
 
 /** Everything that may follow the name of a stitch. */

@@ -10,6 +10,7 @@ import {
   skipCosts,
   unknownWordCost,
 } from "./lexicon.ts"
+import { gluedWords, isSplitWord } from "./parted-words.ts"
 import {
   closeOf,
   halfDouble,
@@ -74,6 +75,8 @@ for (const entry of lexicon)
 const singleWords = [...classesOf.keys()].filter(
   (text) => !text.includes(" ") && text.length >= 4 && !fillers.has(text),
 )
+
+const isKnown = (text: string) => classesOf.has(text)
 
 /** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
 export function lexemesOf(scanned: readonly Token[], isName: (text: string) => boolean): Lexeme[] {
@@ -202,7 +205,7 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
     } else if (a.text === "pop" && /^corns?$/.test(b?.text ?? "")) {
       kept.push({ ...a, text: a.text + b!.text, end: b!.end })
       i += 1
-    } else if (isSplitWord(a, b, isName)) {
+    } else if (isSplitWord(a, b, isName, isKnown)) {
       kept.push({ ...a, text: a.text + b!.text, end: b!.end })
       i += 1
     } else if (a.text === "(" && namesSize(tokens, i)) {
@@ -244,20 +247,9 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       (b?.text === "into" || (kept[kept.length - 1]?.type === "number" && b?.text === "in"))
     )
       kept.push({ ...a, text: "tr" })
-    else kept.push(...(gluedWords(a, isName) ?? [a]))
+    else kept.push(...(gluedWords(a, isName, isKnown) ?? [a]))
   }
   return kept
-}
-
-/** "fi rst", "fl ower": a word parted behind a ligature, as pages set in print are copied. */
-function isSplitWord(
-  first: Token,
-  second: Token | undefined,
-  isName: (text: string) => boolean,
-): boolean {
-  if (first.type !== "word" || second?.type !== "word" || !/f[filt]$/.test(first.text)) return false
-  if (classesOf.has(first.text) || isName(first.text)) return false
-  return classesOf.has(first.text + second.text) && !isName(second.text)
 }
 
 /** "(ch 7)", "(ch-7)" in front of a loop. */
@@ -269,22 +261,6 @@ function namesSize(tokens: readonly Token[], at: number): boolean {
     tokens[close - 1]!.type === "number" &&
     classesOf.get(tokens[close + 1]?.text ?? "")?.has("space") === true
   )
-}
-
-/** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
-function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
-  if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
-  const front =
-    /^(?:next|each|same|first|last|into|skip|miss|every|in(?=each|next|same|any|first)|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(
-      token.text,
-    )?.[0]
-  const back = front === undefined ? "" : token.text.slice(front.length)
-  if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
-  const middle = token.start + front.length
-  return [
-    { ...token, text: front, end: middle },
-    { ...token, text: back, start: middle, spaced: false },
-  ]
 }
 
 /** "16 single crochet (sc) in ring", "3rd stitch (st) of ch": the abbreviation of the word before, in a bracket. */
