@@ -300,6 +300,9 @@ function joinedAt(steps: readonly Step[], chains: number): number | null {
       return step.chain <= chains ? step.chain : null
     if (step.place?.at !== "made" || step.place.which !== "first") continue
     const { noun } = step.place
+    // "4 ch, ..., sl st to 2 ch at beg": as high as that, and the others are a space.
+    if (noun.what === "chain" && noun.size !== undefined && noun.size > 1 && noun.size < chains)
+      return noun.size
     if (noun.what === "chain" || (noun.what === "space" && noun.size === chains)) return chains
   }
   return null
