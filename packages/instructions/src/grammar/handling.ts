@@ -132,12 +132,15 @@ export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
   const before = chart.lexemes[at - 1]
   if (!before || !/^[.;!)\]]$/.test(before.text)) return []
   const start = cursor.start()
+  // "Repeat the 4th row having 1 more dc in each section until there are 8": rounds to come.
+  const again = cursor.is("repeat") && (cursor.is("round", 2) || cursor.is("round", 1))
   let tells = false
   for (let k = 0; k < longestClause && !cursor.done(); k++) {
     if (cursor.text() === "." && !cursor.isNumber(1)) break
     if (
       /^(?:measures?|desired|required|diameter|large|wide)$/.test(cursor.text()) ||
-      (cursor.is("each") && cursor.is("round", 1))
+      (cursor.is("each") && cursor.is("round", 1)) ||
+      (again && /^(?:until|till)$/.test(cursor.text()))
     )
       tells = true
     cursor.at += 1

@@ -212,6 +212,7 @@ function readBare(cursor: Cursor, start: number, preposition: string): Place | n
     cursor.attempt(() => readDip(cursor, start)) ??
     cursor.attempt(() => readMiddleRun(cursor, start)) ??
     cursor.attempt(() => readBesideEach(cursor, start)) ??
+    (between ? cursor.attempt(() => readThisAndNext(cursor, start)) : null) ??
     (between ? null : cursor.attempt(() => readSame(cursor, start))) ??
     (between ? null : cursor.attempt(() => readMade(cursor, start))) ??
     cursor.attempt(() => readPicked(cursor, start)) ??
@@ -234,6 +235,15 @@ function readRing(cursor: Cursor, start: number): Place | null {
     cursor.at += 1
   const made = solid ? "solid" : drawn ? "adjustable" : undefined
   return { ...cursor.since(start), at: "ring", ...(made === undefined ? {} : { made }) }
+}
+
+/** "between this dc and the next". */
+function readThisAndNext(cursor: Cursor, start: number): Place | null {
+  if (!cursor.take("that", "same")) return null
+  const noun = readNoun(cursor)
+  if (!noun || !cursor.take("and") || !cursor.take("next")) return null
+  readNoun(cursor)
+  return { ...cursor.since(start), at: "next", noun: gapIf(noun, true), count: 1 }
 }
 
 /** "sp before each dc", "space after every st": the gap beside each of them. */

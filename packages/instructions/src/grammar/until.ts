@@ -113,7 +113,7 @@ function readUpTo(cursor: Cursor): Until | null {
       const count = cursor.takeCount(1) ?? 1
       readNoun(cursor)
       cursor.accept("are", "is")
-      return cursor.take("rest") || cursor.accept("remain", "remains", "left", "before")
+      return cursor.take("rest") || cursor.accept("remain", "remains", "left", "before") || acceptAway(cursor)
         ? { kind: "leaving", count, ofGroup: false }
         : null
     }
@@ -282,4 +282,15 @@ function readCountOfTimes(cursor: Cursor, afterOnce: boolean): Times | null {
 
 function endsHere(cursor: Cursor): boolean {
   return /^[,;.)\]]?$/.test(cursor.text()) || cursor.is("around")
+}
+
+/** "1 dc away from first st", "2 sts short of the end". */
+function acceptAway(cursor: Cursor): boolean {
+  if (!cursor.accept("away", "short")) return false
+  cursor.attempt(() => {
+    if (!cursor.take("of")) return null
+    while (cursor.take("first", "start", "that"));
+    return readNoun(cursor) || cursor.take("end") ? true : null
+  })
+  return true
 }
