@@ -52,7 +52,8 @@ function asOne(before: readonly Step[], how: How, end: number): readonly Step[] 
   if (last?.do === "group") {
     const steps = asOne(last.steps, how, last.end)
     // Several things in the one place are no single stitch.
-    const few = last.steps.length === 1 || (last.steps.length === 2 && last.steps[0]!.do === "chain")
+    const few =
+      last.steps.length === 1 || (last.steps.length === 2 && last.steps[0]!.do === "chain")
     return steps && few ? [...before.slice(0, -1), { ...last, end, steps }] : null
   }
   if (last?.do !== "work" || last.count < 2 || last.stitch.kind.gathered) return null

@@ -201,7 +201,12 @@ function readNextAndOthers(cursor: Cursor, start: number): Place | null {
   const noun = readNoun(cursor) ?? named
   if (!noun || (bracket && !cursor.accept(")"))) return null
   readUntil(cursor)
-  return { ...cursor.since(start), at: "each", nouns: [noun], until: { kind: "around", rest: true } }
+  return {
+    ...cursor.since(start),
+    at: "each",
+    nouns: [noun],
+    until: { kind: "around", rest: true },
+  }
 }
 
 /** "in each ch-1 sp across": as far as what is worked next, which is the end of a side or of the round. */

@@ -14,9 +14,10 @@ import { leftUnworked, skipStitches, slipStitch, turnWork } from "./moves.ts"
 import { allInOne, listPlace, placeFirst } from "./placed-lists.ts"
 import { atPlace } from "./places.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
-import { readPassage, readStarred } from "./repeats.ts"
-import { ringOfChains } from "./ring-of-chains.ts"
+import { readPassage } from "./repeat-passages.ts"
+import { readStarred } from "./repeats.ts"
 import { goesOn, listTimes, repeatAll, repeatedFirst } from "./repeats-unmarked.ts"
+import { ringOfChains } from "./ring-of-chains.ts"
 import { stitchAgain } from "./stitch-again.ts"
 import { totalWithoutBracket } from "./totals.ts"
 
@@ -114,7 +115,10 @@ export const productionsOfWork: readonly Production[] = [
       word.classes.has("repeat") || (word.type === "number" && cursor.is("times", 1)),
     rule: repeatedFirst,
     examples: [
-      "in the ring work 6 times *2 dc, ch 1*","repeat 6 times *sc in next st, 2 sc in next st*", "repeat (sc 1, inc) 6 times"],
+      "in the ring work 6 times *2 dc, ch 1*",
+      "repeat 6 times *sc in next st, 2 sc in next st*",
+      "repeat (sc 1, inc) 6 times",
+    ],
   },
   {
     name: "goes on",

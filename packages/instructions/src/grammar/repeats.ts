@@ -361,37 +361,6 @@ function namedAgain(chart: Chart, from: number, mark: string): boolean {
   return false
 }
 
-/** "rep from \u2020 to \u2020 once": the stretch between these marks again; its steps stand earlier in the round. */
-export function readPassage(chart: Chart, at: number): readonly Clause[] {
-  const cursor = chart.from(at)
-  if (!isRepeatMark(cursor.text())) {
-    cursor.at += 1
-    cursor.accept("from", "between")
-  }
-  const mark = cursor.text()
-  if (!isRepeatMark(mark)) return []
-  cursor.at += 1
-  if (!cursor.take("to", "and") || cursor.text() !== mark) return []
-  cursor.at += 1
-  const after = cursor.at
-  const first = chart.lexemes.findIndex(({ text }) => text === mark)
-  const second = chart.lexemes.findIndex(({ text }, k) => k > first && text === mark)
-  if (first < 0 || second < 0 || second >= at) return []
-  const body = chart.readInner(first + 1, second)[0]
-  if (!body || body.steps.length === 0) return []
-  cursor.at = after
-  const times = readTimes(cursor, false)
-  const span = cursor.since(chart.lexemes[at]!.start)
-  const steps = asPasses(body.steps)
-  if (!times || times.kind === "until") return [clause(cursor, steps)]
-  const again: Times = { kind: "total", count: times.count }
-  return [
-    clause(cursor, [
-      { ...span, do: "repeat", body: steps, last: null, ending: null, times: again },
-    ]),
-  ]
-}
-
 /** "ending sl st in 3rd ch of ch 4": a slip stitch into a chain of the start, told last, joins the round. */
 function asJoin(step: Step | undefined): Step | undefined {
   if (step?.do !== "slip" || !step.place) return step

@@ -113,7 +113,9 @@ function readUpTo(cursor: Cursor): Until | null {
       const count = cursor.takeCount(1) ?? 1
       readNoun(cursor)
       cursor.accept("are", "is")
-      return cursor.take("rest") || cursor.accept("remain", "remains", "left", "before") || acceptAway(cursor)
+      return cursor.take("rest") ||
+        cursor.accept("remain", "remains", "left", "before") ||
+        acceptAway(cursor)
         ? { kind: "leaving", count, ofGroup: false }
         : null
     }
@@ -178,7 +180,8 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
 function readFilling(cursor: Cursor): Times | null {
   if (!cursor.take("to") || !cursor.take("work")) return null
   cursor.take("any")
-  if (!readNoun(cursor) || !cursor.take("in") || !cursor.take("each") || !readNoun(cursor)) return null
+  if (!readNoun(cursor) || !cursor.take("in") || !cursor.take("each") || !readNoun(cursor))
+    return null
   cursor.take("around")
   return /^[,;.()[\]*]?$/.test(cursor.text())
     ? { kind: "until", until: { kind: "around", rest: true } }
@@ -226,7 +229,19 @@ function readUntilMade(cursor: Cursor): Times | null {
   if (!noun) return null
   while (
     cursor.take("chat", "made", "says-total", "more") ||
-    cursor.accept("in", "all", "total", "in all", "altogether", "are", "is", "have", "has", "been", "complete")
+    cursor.accept(
+      "in",
+      "all",
+      "total",
+      "in all",
+      "altogether",
+      "are",
+      "is",
+      "have",
+      "has",
+      "been",
+      "complete",
+    )
   );
   cursor.attempt(() => {
     // "six spaces and six shells".

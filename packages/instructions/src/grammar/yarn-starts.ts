@@ -1,9 +1,9 @@
 // "Use white yarn in any of the ch-4 loops", "with B in any corner": new yarn and the place it begins in, with no
 // word for joining it.
 
-import { isBoundary } from "./cursor.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork } from "./clauses.ts"
+import { isBoundary } from "./cursor.ts"
 import { readPlace } from "./places.ts"
 
 export function yarnStarts(chart: Chart, at: number): readonly Clause[] {
@@ -24,6 +24,8 @@ export function yarnStarts(chart: Chart, at: number): readonly Clause[] {
   if (place?.at !== "next" || place.order !== "any" || !isBoundary(cursor.text())) return []
   const span = cursor.since(start)
   return [
-    clause(cursor, (steps) => (hasWork(steps) ? null : [...steps, { ...span, do: "attach", place }])),
+    clause(cursor, (steps) =>
+      hasWork(steps) ? null : [...steps, { ...span, do: "attach", place }],
+    ),
   ]
 }

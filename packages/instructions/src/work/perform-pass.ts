@@ -102,7 +102,8 @@ function startsInFirst(work: RoundWork, step: Filling, sites: readonly Site[]): 
     code: "begins-in-space",
     start: step.start,
     end: step.end,
-    message: "Nothing leads to the first space; the starting chain is taken for the first stitch in it.",
+    message:
+      "Nothing leads to the first space; the starting chain is taken for the first stitch in it.",
     hint: 'Write "sl st to next sp" first.',
   })
   return true

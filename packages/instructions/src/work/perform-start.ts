@@ -89,7 +89,11 @@ function onTheEdge(work: RoundWork, step: ChainStep): void {
 }
 
 /** "sc in loop, ch 4 (counts as tr)": the first sc and the chains on it are the first tr together. */
-export function raisesFirst(work: RoundWork, step: ChainStep, following: Step | undefined): boolean {
+export function raisesFirst(
+  work: RoundWork,
+  step: ChainStep,
+  following: Step | undefined,
+): boolean {
   const [first] = work.elements
   const joined = step.countsAs ? null : joinedOnFirst(work, step, following)
   const kind = joined ?? (step.countsAs?.counts ? step.countsAs.kind : undefined)
@@ -301,8 +305,8 @@ function joinedAt(steps: readonly Step[], chains: number): number | null {
     if (step.place?.at !== "made" || step.place.which !== "first") continue
     const { noun } = step.place
     // "4 ch, ..., sl st to 2 ch at beg": as high as that, and the others are a space.
-    if (noun.what === "chain" && noun.size !== undefined && noun.size > 1 && noun.size < chains)
-      return noun.size
+    const size = noun.what === "chain" ? (noun.size ?? 0) : 0
+    if (size > 1 && size < chains && makesChains(steps, chains - size)) return size
     if (noun.what === "chain" || (noun.what === "space" && noun.size === chains)) return chains
   }
   return null
