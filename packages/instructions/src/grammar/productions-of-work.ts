@@ -219,7 +219,7 @@ export const productionsOfWork: readonly Production[] = [
       word.classes.has("forms") ||
       word.type === "number",
     rule: ringOfChains,
-    examples: ["start with an eight stitch ring", "make a ring of 6 chains"],
+    examples: ["an eight stitch ring", "make a ring of 6 chains"],
   },
   {
     name: "how a chain counts",
