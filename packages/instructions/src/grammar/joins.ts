@@ -1,6 +1,6 @@
 // Joins: those that close a round, start one in a new place or close a ring, and what they go to.
 
-import type { Place, Step, StitchName } from "../base/tree.ts"
+import type { Noun, Place, Step, StitchName } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
@@ -291,14 +291,17 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
     // "to ch-3", "to 3 ch", "to beg ch 3": the chain it began with.
     const firstOne = cursor.is("first") && (cursor.is("chain", 1) || cursor.isNumber(1))
     const begins = cursor.take("start", ...(firstOne ? (["first"] as const) : []))
+    let size = cursor.isNumber() ? cursor.value() : null
     const counted = readCountedChain(cursor)
     if (!counted) {
       if (!cursor.take("chain")) return null
       cursor.accept("-")
-      if (cursor.takeCount(1) === null && (!begins || firstOne)) return null
+      size = cursor.takeCount(1)
+      if (size === null && (!begins || firstOne)) return null
     }
     if (cursor.is("space")) return null
-    return { ...cursor.since(start), at: "made", which: "first", noun: { what: "chain" } }
+    const noun: Noun = { what: "chain", ...(size === null ? {} : { size }) }
+    return { ...cursor.since(start), at: "made", which: "first", noun }
   })
   const place = bare ?? readTarget(cursor, start, "in")
   // "last ch of starting ch": the chain named is not made here.

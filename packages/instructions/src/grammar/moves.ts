@@ -276,6 +276,8 @@ export function skipStitches(chart: Chart, at: number): readonly Clause[] {
     ]
   }
   cursor.accept("over", "in")
+  const onGroup = cursor.attempt(() => skippedOnGroup(cursor, start))
+  if (onGroup) return [skipClause(cursor, start, onGroup)]
   if (cursor.isNumber() && (skipStops.test(cursor.text(1)) || cursor.is("and", 1))) {
     const count = cursor.takeCount(0) ?? 1
     if (count === 0) return [clause(cursor, [])]
@@ -306,6 +308,18 @@ export function skipStitches(chart: Chart, at: number): readonly Clause[] {
   const place: Place =
     places.length === 1 ? places[0]! : { ...cursor.since(start), at: "list", places }
   return [skipClause(cursor, start, place)]
+}
+
+/** "skip 2 sts on next petal": from where that petal begins. */
+function skippedOnGroup(cursor: Cursor, start: number): Place | null {
+  cursor.take("first")
+  const count = cursor.takeCount(1)
+  if (count === null || readNoun(cursor)?.what !== "stitch") return null
+  if (!cursor.take("of", "in") || !cursor.take("next") || !cursor.is("group")) return null
+  if (cursor.is("side")) return null
+  const noun = readNoun(cursor)
+  if (noun?.what !== "group") return null
+  return { ...cursor.since(start), at: "next", noun: { what: "group" }, count: 1, pick: count }
 }
 
 function skipClause(cursor: Cursor, start: number, place: Place): Clause {

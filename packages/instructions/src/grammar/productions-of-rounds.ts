@@ -249,13 +249,13 @@ export const productionsOfRounds: readonly Production[] = [
     name: "groups of some",
     starts: (word, cursor) => word.type === "number" && /^[([]$/.test(cursor.text(1)),
     rule: groupsOfSome,
-    examples: ["2 dc in next sp. 5 (2 dc) groups"],
+    examples: ["2 dc in next st; 5 (2 dc) groups"],
   },
   {
     name: "chain or stitch",
     starts: (word, cursor) => word.text === "or" || (word.text === "(" && cursor.text(1) === "or"),
     rule: orStitch,
-    examples: ["ch 3 or 1 dc and 15 dc in ring"],
+    examples: ["ch 3 or 1 dc, 15 dc in ring"],
   },
   {
     name: "until so many",

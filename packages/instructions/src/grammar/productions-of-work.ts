@@ -1,5 +1,6 @@
 // The productions that make something: stitches, chains, brackets, repeats, joins, lists in one place.
 
+import { anotherCorner, skipsThere } from "./another-corner.ts"
 import { readBracket } from "./brackets.ts"
 import { makeChains, makePicot, picotAfterEvery } from "./chains.ts"
 import type { Production } from "./chart.ts"
@@ -153,6 +154,18 @@ export const productionsOfWork: readonly Production[] = [
     examples: ["skip 2 sc", "miss next ch-3 sp", "sk 1"],
   },
   {
+    name: "skip to a place",
+    starts: (word) => word.classes.has("skip") || /^(?:move|go|hop)$/.test(word.text),
+    rule: skipsThere,
+    examples: ["skip to the next gap and work (3 dc, ch 2, 3 dc) into this space"],
+  },
+  {
+    name: "another corner",
+    starts: (word) => word.classes.has("work"),
+    rule: anotherCorner,
+    examples: ["2 dc, ch 2, 3 dc in corner, ch 1, work another corner as before"],
+  },
+  {
     name: "left unworked",
     starts: (word) => /^(?:leave|leaving|left)$/.test(word.text),
     rule: reads(leftUnworked),
@@ -206,7 +219,7 @@ export const productionsOfWork: readonly Production[] = [
       word.classes.has("forms") ||
       word.type === "number",
     rule: ringOfChains,
-    examples: ["start with an eight stitch ring", "make a ring of 6 chains"],
+    examples: ["an eight stitch ring", "make a ring of 6 chains"],
   },
   {
     name: "how a chain counts",

@@ -83,7 +83,7 @@ export function orStitch(chart: Chart, at: number): readonly Clause[] {
   const bracket = cursor.accept("(")
   if (!cursor.accept("or")) return []
   const counted = readCounted(cursor)
-  if (!counted || counted.count !== 1 || counted.stitch.kind.gathered) return []
+  if (counted?.count !== 1 || counted.stitch.kind.gathered) return []
   if (bracket && !cursor.accept(")")) return []
   if (!isBoundary(cursor.text()) && !cursor.is("and")) return []
   const span = cursor.since(start)

@@ -130,6 +130,8 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     cursor.accept(",")
     const everywhere = afterOnce ? cursor.attempt(() => readEverywhere(cursor)) : null
     if (everywhere) return everywhere
+    const filling = afterOnce ? cursor.attempt(() => readFilling(cursor)) : null
+    if (filling) return filling
     cursor.accept("for", "total", "of")
     if (cursor.isNumber(1) && (cursor.is("times", 2) || cursor.is("more", 2)))
       cursor.accept("until")
@@ -172,6 +174,18 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     const counted = until.kind === "around" ? cursor.attempt(() => readCountedTimes(cursor)) : null
     return counted ?? { kind: "until", until }
   })
+}
+
+/** "repeat from * to make a V-st in each sp": once in each. */
+function readFilling(cursor: Cursor): Times | null {
+  if (!cursor.take("to") || !cursor.take("work")) return null
+  cursor.take("any")
+  if (!readNoun(cursor) || !cursor.take("in") || !cursor.take("each") || !readNoun(cursor))
+    return null
+  cursor.take("around")
+  return /^[,;.()[\]*]?$/.test(cursor.text())
+    ? { kind: "until", until: { kind: "around", rest: true } }
+    : null
 }
 
 /** "repeat in every ch-3 sp", "for each of the remaining 5 loops", "in next st": once in each, or in so many. */

@@ -26,7 +26,7 @@ const looksLikeWork = /\b(?:\d+\s*(?:sc|dc|hdc|tr|ch|htr|sts?)|ch\s*-?\d+|(?:sc|
 const countSentence =
   /\b(?:chs?|chains?)\b[^.;\n]{0,60}\bcounts?\b|\bcounts?\b[^.;\n]{0,40}\b(?:as|not)\b/i
 const ringSentence =
-  /\b(?:form|make)\s+(?:a\s+|the\s+)?(?:ring|circle|loop)\b|\bmagic\s+(?:ring|circle|loop)\b|\badjustable\s+(?:ring|loop)\b|\bjoin\b[^.\n]{0,30}\bring\b/i
+  /\b(?:start|begin|commence)\s+with\s+an?\s+\w+[ -](?:ch(?:ain)?|st(?:itch)?)[ -]ring\b|\b(?:form|make)\s+(?:a\s+|the\s+)?(?:ring|circle|loop)\b|\bmagic\s+(?:ring|circle|loop)\b|\badjustable\s+(?:ring|loop)\b|\bjoin\b[^.\n]{0,30}\bring\b/i
 /** A line that begins with chains and closes them. */
 const closedChains =
   /^\s*(?:make\s+|work\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)\b\.?[^.\n]{0,60}\b(?:join|unite|sl\s*st|s\.?\s?s|slip)\b/i

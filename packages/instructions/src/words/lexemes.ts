@@ -10,15 +10,14 @@ import {
   skipCosts,
   unknownWordCost,
 } from "./lexicon.ts"
+import { nearestWord } from "./nearest-word.ts"
 import { gluedWords, isSplitWord } from "./parted-words.ts"
 import {
   closeOf,
   halfDouble,
   isBasicName,
-  isOneSlip,
   isOtherTerm,
   isParted,
-  isSwap,
   markCosts,
   misscanned,
   numberCost,
@@ -318,7 +317,7 @@ function single(token: Token, isName: (text: string) => boolean): Lexeme {
   if (classesOf.has(token.text)) return known(token, token.text)
   if (isName(token.text) || token.text.length === 1)
     return { ...token, classes: none, skipCost: token.text.length === 1 ? 0.4 : meaningfulWordCost }
-  const slip = nearestWord(token.text)
+  const slip = nearestWord(token.text, singleWords)
   if (slip) return { ...known(token, slip), slipOf: slip }
   const stranger = phraseWords.has(token.text) ? {} : { unknown: true as const }
   return { ...token, classes: none, skipCost: unknownWordCost, ...stranger }
@@ -357,28 +356,4 @@ function phraseAt(tokens: readonly Token[], from: number): (Phrase & { last: num
     if (matched === phrase.words.length) return { ...phrase, last: at }
   }
   return null
-}
-
-const nearest = new Map<string, string | null>()
-
-/** Slips remembered: the same misspelling comes again in round after round. */
-const mostRemembered = 2000
-
-/** The one word of the lexicon that a longer word is a slip of: one letter wrong, missing, too many or two swapped. */
-export function nearestWord(text: string): string | null {
-  if (text.length < 4 || text.length > 14) return null
-  const before = nearest.get(text)
-  if (before !== undefined) return before
-  let found: string | null = null
-  for (const word of singleWords) {
-    if (Math.abs(word.length - text.length) > 1 || word.charCodeAt(0) !== text.charCodeAt(0))
-      continue
-    if (text.length > 4 ? isOneSlip(text, word) : isSwap(text, word)) {
-      found = word
-      break
-    }
-  }
-  if (nearest.size > mostRemembered) nearest.clear()
-  nearest.set(text, found)
-  return found
 }

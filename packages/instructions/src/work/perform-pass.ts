@@ -49,6 +49,7 @@ export function passEach(work: RoundWork, step: Filling): void {
   const every = place.every ?? 1
   const started = needed && every === 1 && startsInFirst(work, step, sites)
   if (needed && every === 1 && !started) fillFirst(work, step, sites.length)
+  const widens = every > 2 || (every === 2 && alternates(work, step))
   sites.forEach((site, k) => {
     work.countStep(step)
     if (k === 0 && started && step.do === "work") {
@@ -56,7 +57,7 @@ export function passEach(work: RoundWork, step: Filling): void {
       fill(work, { ...one, count: step.count - 1 } as Filling, site, position)
       return
     }
-    if ((k + 1) % every !== 0 && every > 2 && step.do === "work" && step.count > 1) {
+    if ((k + 1) % every !== 0 && widens && step.do === "work" && step.count > 1) {
       // "2 sc in every 5th st": an increase round; the others get one each.
       position.at = site.to
       fill(work, { ...one, count: 1 } as Filling, site, position)
@@ -72,6 +73,14 @@ export function passEach(work: RoundWork, step: Filling): void {
   })
   if (place.until.kind === "around") position.at = Math.max(position.at, boundary)
   else position.at = Math.max(position.at, Math.min(boundary, position.at))
+}
+
+/** "2 sc in every other st" and nothing else: with one in each of the others the round grows; a total may say else. */
+function alternates(work: RoundWork, step: Filling): boolean {
+  if (step.do !== "work" || step.count !== 2 || step.stitch.kind.gathered) return false
+  const others = work.allSteps.filter(({ do: what }) => !/^(?:join|slip|turn|mode)$/.test(what))
+  if (others.length > 1 || work.repeatDepth > 0) return false
+  return work.choices.take("every-second", ["increase", "skip"]) === "increase"
 }
 
 function isImplied(place: Each): boolean {

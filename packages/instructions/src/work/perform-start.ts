@@ -304,6 +304,9 @@ function joinedAt(steps: readonly Step[], chains: number): number | null {
       return step.chain <= chains ? step.chain : null
     if (step.place?.at !== "made" || step.place.which !== "first") continue
     const { noun } = step.place
+    // "4 ch, ..., sl st to 2 ch at beg": as high as that, and the others are a space.
+    const size = noun.what === "chain" ? (noun.size ?? 0) : 0
+    if (size > 1 && size < chains && makesChains(steps, chains - size)) return size
     if (noun.what === "chain" || (noun.what === "space" && noun.size === chains)) return chains
   }
   return null
