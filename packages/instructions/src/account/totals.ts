@@ -231,8 +231,12 @@ function ourCount(
       if (found === stated) return { agrees: true, count: found }
       if (item.size === undefined && /small/.test(item.word) && counts.picots === stated)
         return { agrees: true, count: stated }
-      if (item.size === undefined && gapCount(round) === stated && counts.spaces === 0)
-        return { agrees: true, count: stated }
+      if (item.size === undefined && counts.spaces === 0) {
+        // "3 sc in each loop (8 loops)": the loops are those filled.
+        const filled = /^(?:loops?|lps?|arch(?:es)?)$/.test(item.word)
+        const there = filled ? filledPlaces(round) : gapCount(round)
+        if (there === stated) return { agrees: true, count: stated }
+      }
       if (item.size !== undefined && loops(round.elements, item.size) === stated)
         return { agrees: true, count: stated }
       return plain(found)
@@ -278,6 +282,15 @@ function loops(elements: readonly Element[], size: number): number {
 
 function gapCount(round: Round): number {
   return roundEdge(round, 0, false).cells.filter((cell) => cell.type === "gap").length
+}
+
+/** Spaces of the round below that stitches stand in. */
+function filledPlaces({ elements }: Round): number {
+  const places = new Set<number>()
+  for (const element of elements)
+    if (element.type === "stitch")
+      for (const anchor of element.anchors) if (anchor.at === "space") places.add(anchor.element)
+  return places.size
 }
 
 /** Petals, shells, scallops, points: as many as some natural grouping of the round. */

@@ -37,7 +37,8 @@ export function aside(chart: Chart, at: number, end: number, isTotal: boolean): 
       namesOnly(inner) ||
       defines(inner) ||
       tellsWhere(inner) ||
-      tellsChange(inner))
+      tellsChange(inner) ||
+      tellsLastRound(inner))
   if (told) cost = 0.05
   const name = told ? nameOf(inner) : null
   const opening = chart.lexemes[at]!
@@ -152,6 +153,17 @@ function tellsOther(inner: readonly { text: string }[]): boolean {
       inner.some(({ text }) => /^(?:corner|side|point|petal|shell|group)s?$/.test(text))) ||
     /^(?:note|see|photo|pic|picture)$/.test(inner[0]?.text ?? "") ||
     (inner[0]?.text === "not" && !inner.some(({ text }) => /^count/.test(text)))
+  )
+}
+
+/** "(23 sc in each group on last rnd)": what comes of it later. */
+export function tellsLastRound(inner: readonly Lexeme[]): boolean {
+  const [before, last] = inner.slice(-2)
+  return (
+    inner.length > 3 &&
+    inner[0]!.type === "number" &&
+    last?.classes.has("round") === true &&
+    before?.classes.has("last") === true
   )
 }
 

@@ -107,6 +107,8 @@ export function placedBracket(
     // "in each st *6 times": the asterisk says no more than "times" does.
     if (cursor.text() === "*" && cursor.isNumber(1) && cursor.is("times", 2)) cursor.at += 1
     const times = readTimes(cursor, false)
+    // "(...) in each loop to make 6 petals": what it comes to, and no further repeat.
+    if (times?.kind === "more" && times.untilMade && place.at === "each") return null
     return times?.kind === "until" && place.at !== "next" ? null : times
   })
   if (place.at === "each" && !later && body.some(namesNext)) {

@@ -3,7 +3,7 @@
 
 import { table } from "../base/table.ts"
 import type { Place, Step } from "../base/tree.ts"
-import { aside, defines, namesMade, namesOnly, readNote } from "./asides.ts"
+import { aside, defines, namesMade, namesOnly, readNote, tellsLastRound } from "./asides.ts"
 import {
   isCorner,
   namesNext,
@@ -49,6 +49,8 @@ export function readBracket(chart: Chart, at: number): readonly Clause[] {
     defines(chart.lexemes.slice(at + 1, end)) &&
     namesMade(chart, at)
   )
+    return [aside(chart, at, end, false)]
+  if (end < chart.lexemes.length && tellsLastRound(chart.lexemes.slice(at + 1, end)))
     return [aside(chart, at, end, false)]
   const found: Clause[] = note ? [note] : []
   const each = eachTells(chart, at, end)

@@ -116,8 +116,11 @@ function readChains(cursor: Cursor): number | null {
     if (cursor.isNumber()) {
       chains = cursor.takeCount(1)
       cursor.accept("-")
+      cursor.take("more")
       if (cursor.is("start") && cursor.is("chain", 1)) cursor.at += 1
       if (chains === null || !cursor.take("chain")) return null
+      // "4ch foundation ch".
+      if (cursor.text() === "foundation" && cursor.is("chain", 1)) cursor.at += 2
     } else {
       if (!cursor.take("chain")) return null
       cursor.accept("-")

@@ -177,7 +177,7 @@ function readShortCount(cursor: Cursor): { countsAs: CountsAs } | null {
   cursor.take("made")
   const chains = readPlusChains(cursor)
   acceptTalk(cursor)
-  if (!/^[)\],;.-]?$/.test(cursor.text()) && !cursor.is("and")) return null
+  if (!/^[)\],;.-]?$/.test(cursor.text()) && !cursor.is("and") && !cursor.is("work")) return null
   return {
     countsAs: { counts: true, kind, ...(chains === null || chains === 0 ? {} : { chains }) },
   }

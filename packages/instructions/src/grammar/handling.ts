@@ -2,7 +2,7 @@
 
 import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
-import type { Cursor } from "./cursor.ts"
+import { type Cursor, isBoundary } from "./cursor.ts"
 import { readPlace } from "./places.ts"
 
 /** Words passed over in one clause, at most. */
@@ -82,12 +82,17 @@ const purposes =
 export function purposeClause(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   cursor.at += 1
+  if (cursor.is("group") && isBoundary(cursor.text(1)) && chart.lexemes[at]!.text === "for") {
+    // "5 dc for a shell": what it is called.
+    cursor.at += 1
+    return [clause(cursor, (before) => (before.length > 0 ? before : null), clauseCost)]
+  }
   if (cursor.is("increase") || cursor.is("decrease")) {
     // "to inc 1 sc, make 2 sc in 1 cluster": how an increase told before is made.
     while (!cursor.done() && !/^[.;()[\]*]/.test(cursor.text())) cursor.at += 1
     return [clause(cursor, (before) => (before.length > 0 ? before : null), 0.1)]
   }
-  if (!purposes.test(cursor.text())) return []
+  if (chart.lexemes[at]!.text === "for" || !purposes.test(cursor.text())) return []
   cursor.at += 1
   for (let k = 0; k < 5; k++) {
     if (cursor.done() || /^[,;.!()[\]{}*]$/.test(cursor.text())) break
@@ -127,12 +132,15 @@ export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
   const before = chart.lexemes[at - 1]
   if (!before || !/^[.;!)\]]$/.test(before.text)) return []
   const start = cursor.start()
+  // "Repeat the 4th row having 1 more dc in each section until there are 8": rounds to come.
+  const again = cursor.is("repeat") && (cursor.is("round", 2) || cursor.is("round", 1))
   let tells = false
   for (let k = 0; k < longestClause && !cursor.done(); k++) {
     if (cursor.text() === "." && !cursor.isNumber(1)) break
     if (
       /^(?:measures?|desired|required|diameter|large|wide)$/.test(cursor.text()) ||
-      (cursor.is("each") && cursor.is("round", 1))
+      (cursor.is("each") && cursor.is("round", 1)) ||
+      (again && /^(?:until|till)$/.test(cursor.text()))
     )
       tells = true
     cursor.at += 1
@@ -142,11 +150,25 @@ export function furtherRounds(chart: Chart, at: number): readonly Clause[] {
   return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.15, { remarks })]
 }
 
-/** "beginning in same st as ch 1", "starting in the joining st": where the first of what follows goes, as it would anyway. */
+/**
+ * "beginning in same st as ch 1", "starting in the joining st": where the first of what follows goes, as it would
+ * anyway; "starting in any corner, ch 3": where the round begins.
+ */
 export function beginsWhere(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
+  const start = cursor.start()
   cursor.at += 1
   const place = readPlace(cursor)
+  if (place?.at === "next" && place.count === 1 && (cursor.is("chain") || cursor.text() === ",")) {
+    const span = cursor.since(start)
+    return [
+      clause(
+        cursor,
+        (before) => (before.length > 0 ? null : [{ ...span, do: "attach", place }]),
+        clauseCost,
+      ),
+    ]
+  }
   if (place?.at !== "same") return []
   return [
     clause(

@@ -1,6 +1,6 @@
 // Joins: those that close a round, start one in a new place or close a ring, and what they go to.
 
-import type { Place, Step, StitchName } from "../base/tree.ts"
+import type { Noun, Place, Step, StitchName } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
@@ -29,8 +29,10 @@ export interface JoinTarget {
 export function joinRound(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   const start = cursor.start()
+  const inserted = /^insert/.test(cursor.text())
   cursor.at += 1
-  let yarn = false
+  let yarn = inserted
+  if (inserted && cursor.isNumber() && cursor.is("in", 1)) cursor.at += 1
   // "joining last ch-3 with sl st in 3rd ch": the last chain of the repeat is the one joined.
   const closing = cursor.attempt(() => {
     if (!cursor.take("last") || !cursor.take("chain", "space")) return null
@@ -40,6 +42,8 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
     return count
   })
   for (;;) {
+    // "join to with sl st": a word too many.
+    if (cursor.text() === "to" && cursor.text(1) === "with") cursor.at += 1
     if (
       cursor.is("yarn") ||
       cursor.is("colour") ||
@@ -55,7 +59,7 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
     ) {
       if (cursor.is("round")) cursor.at += 1
     } else if (
-      (cursor.isOrdinal() || cursor.is("and")) &&
+      (cursor.isOrdinal() || cursor.is("and") || cursor.is("next") || cursor.is("any")) &&
       (cursor.is("colour", 1) || cursor.is("yarn", 1))
     )
       cursor.at += 1
@@ -254,7 +258,10 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
       while (cursor.take("start", "first", "that"));
       if (cursor.text() === "of" || cursor.is("round")) return true
       if (/^[,;.()]?$/.test(cursor.text())) return true
-      if (readCountedChain(cursor)) return true
+      if (readCountedChain(cursor)) {
+        acceptWithWhich(cursor)
+        return true
+      }
       const counted = cursor.isNumber() && cursor.text(1) !== "-"
       if (counted) cursor.at += 1
       const noun = readNoun(cursor)
@@ -284,14 +291,17 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
     // "to ch-3", "to 3 ch", "to beg ch 3": the chain it began with.
     const firstOne = cursor.is("first") && (cursor.is("chain", 1) || cursor.isNumber(1))
     const begins = cursor.take("start", ...(firstOne ? (["first"] as const) : []))
+    let size = cursor.isNumber() ? cursor.value() : null
     const counted = readCountedChain(cursor)
     if (!counted) {
       if (!cursor.take("chain")) return null
       cursor.accept("-")
-      if (cursor.takeCount(1) === null && (!begins || firstOne)) return null
+      size = cursor.takeCount(1)
+      if (size === null && (!begins || firstOne)) return null
     }
     if (cursor.is("space")) return null
-    return { ...cursor.since(start), at: "made", which: "first", noun: { what: "chain" } }
+    const noun: Noun = { what: "chain", ...(size === null ? {} : { size }) }
+    return { ...cursor.since(start), at: "made", which: "first", noun }
   })
   const place = bare ?? readTarget(cursor, start, "in")
   // "last ch of starting ch": the chain named is not made here.
@@ -319,7 +329,7 @@ function acceptFromStart(cursor: Cursor): void {
   cursor.attempt(() => {
     cursor.take("made")
     cursor.accept("done", "which", "that", "you")
-    if (!cursor.take("of", "in")) return null
+    if (!cursor.take("of", "in") && !cursor.accept("from", "at")) return null
     cursor.take("that")
     if (cursor.take("start")) {
       cursor.attempt(() => (cursor.take("of") && cursor.take("round") ? true : null))
@@ -332,6 +342,14 @@ function acceptFromStart(cursor: Cursor): void {
 
 /** "third stitch of chain with which the round commenced". */
 function acceptWithWhich(cursor: Cursor): void {
+  cursor.attempt(() => {
+    // "the 3 ch you started with", "that we began with".
+    cursor.take("that")
+    if (!cursor.accept("you", "we", "i")) return null
+    if (!cursor.take("start") && !cursor.accept("began", "started", "made")) return null
+    cursor.accept("with")
+    return true
+  })
   cursor.attempt(() => {
     if (!cursor.take("with") || !cursor.accept("which")) return null
     cursor.take("that")

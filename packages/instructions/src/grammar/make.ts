@@ -9,16 +9,17 @@ import { readEven, readGrowth } from "./evenly.ts"
 import { gathered, isOneOrEach } from "./gathered-lists.ts"
 import {
   readBetweenChains,
-  readChainCount,
   readDoubled,
   readFirstAndLast,
   readLegs,
   readSpread,
 } from "./make-extras.ts"
 import { placed, readWorkPlace } from "./make-places.ts"
+import { readShared } from "./make-shared.ts"
 import { readNoun } from "./nouns.ts"
-import { atPlace, readPlace } from "./places.ts"
+import { readPlace } from "./places.ts"
 import { type CountedStitch, readCounted } from "./stitch-names.ts"
+import { timesOfList } from "./times-of-list.ts"
 import { readUntil } from "./until.ts"
 
 /** Gathering the stitches before it into a place no bracket says is dearer than leaving them where they are. */
@@ -48,9 +49,11 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   if (begins && counted.stitch.kind.gathered && /^[([]$/.test(cursor.text()))
     return [clause(cursor, [], 0.02)]
   const led = chart.lexemes[at - 1]?.classes
+  const crossed = timesOfList(chart, cursor, counted, start)
   const goesOn =
     chart.lexemes[at]!.classes.has("work") || led?.has("and") === true || led?.has("with") === true
-  return afterName(cursor, counted, start, sentence, goesOn)
+  const named = afterName(cursor, counted, start, sentence, goesOn)
+  return crossed === null ? named : [...named, crossed]
 }
 
 /** Everything that may follow the name of a stitch. */
@@ -350,33 +353,4 @@ function aroundThing(cursor: Cursor): boolean {
   const noun = readNoun(cursor)
   cursor.at = at
   return noun !== null
-}
-
-/** "1 dark sc and 1 light sc in next sc", "3 dc and 1 ch in next sp": stitches of one place. */
-function readShared(cursor: Cursor, start: number): Step[] | null {
-  return cursor.attempt((): Step[] | null => {
-    const parts: Step[] = []
-    for (;;) {
-      const from = cursor.start()
-      const chains = parts.length > 0 ? readChainCount(cursor) : null
-      const part = chains === null ? readCounted(cursor) : null
-      if (chains !== null) parts.push({ ...cursor.since(from), do: "chain", chains, place: null })
-      else if (part)
-        parts.push({
-          ...cursor.since(from),
-          do: "work",
-          stitch: part.stitch,
-          count: part.count,
-          place: null,
-        })
-      else return null
-      if (!cursor.is("and")) break
-      cursor.at += 1
-      if (!cursor.isNumber()) return null
-    }
-    if (parts.length < 2 || !atPlace(cursor)) return null
-    const place = readPlace(cursor)
-    if (!place || place.at === "list") return null
-    return [{ ...cursor.since(start), do: "group", steps: parts, place }]
-  })
 }

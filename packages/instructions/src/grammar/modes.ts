@@ -203,6 +203,8 @@ export function notDone(cursor: Cursor): Step[] | null {
     )
       break
     if (cursor.is("and") && k > 0) break
+    // "do not turn - 32 dc": a total.
+    if (cursor.text() === "-" && cursor.isNumber(1)) break
     cursor.at += 1
   }
   return []

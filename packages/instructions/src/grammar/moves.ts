@@ -56,6 +56,9 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
           ],
         }
       : joined
+  // "sl st with first st".
+  if (cursor.is("with") && (cursor.is("first", 1) || cursor.isOrdinal(1) || cursor.is("top", 1)))
+    return withStart(cursor, start)
   const to = cursor.is("to") || cursor.text() === "into" || cursor.text() === "across"
   if (acceptJoining(cursor)) {
     // "sl st to join to first dc".
@@ -76,8 +79,12 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
     return target.chain === undefined || cursor.text() === "from" ? null : target
   })
   if (nth && nth.chain === undefined) {
+    const steps = intoFirstChains(chart, at, start)
     acceptJoining(cursor)
-    return [told(joinClause(cursor, start, nth))]
+    const joined = told(joinClause(cursor, start, nth))
+    if (!steps) return [joined]
+    const joins = joined.steps as readonly Step[]
+    return [{ ...joined, steps: (before) => [...before, ...(hasWork(before) ? joins : [steps])] }]
   }
   if (nth) {
     const joins = acceptJoining(cursor)
@@ -143,6 +150,22 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
       slipListCost,
     ),
   ]
+}
+
+/** "Sl st in first 2 ch" where nothing is worked yet: along the first loop, and no join. */
+function intoFirstChains(chart: Chart, at: number, start: number): Step | null {
+  const { cursor } = chart
+  const end = cursor.at
+  cursor.at = at
+  while (!cursor.is("first") && cursor.at < end) cursor.at += 1
+  const first = cursor.take("first") && cursor.isNumber() && cursor.text(1) !== "-"
+  const count = first ? cursor.takeCount(1) : null
+  const chains = count !== null && cursor.take("chain") && cursor.at === end
+  cursor.at = end
+  if (!chains) return null
+  const span = cursor.since(start)
+  const place: Place = { ...span, at: "next", noun: { what: "chain" }, count: count! }
+  return { ...span, do: "slip", count: 1, place, to: false }
 }
 
 /** A list that begins and ends with a slip stitch is a petal. */
@@ -216,6 +239,11 @@ function joinClause(cursor: Cursor, start: number, target: JoinTarget): Clause {
   ])
 }
 
+function withStart(cursor: Cursor, start: number): readonly Clause[] {
+  cursor.at += 1
+  return [joinClause(cursor, start, joinTarget(cursor, start))]
+}
+
 function readJoinPlace(cursor: Cursor, start: number): JoinTarget {
   return (
     cursor.attempt(() => {
@@ -248,6 +276,8 @@ export function skipStitches(chart: Chart, at: number): readonly Clause[] {
     ]
   }
   cursor.accept("over", "in")
+  const onGroup = cursor.attempt(() => skippedOnGroup(cursor, start))
+  if (onGroup) return [skipClause(cursor, start, onGroup)]
   if (cursor.isNumber() && (skipStops.test(cursor.text(1)) || cursor.is("and", 1))) {
     const count = cursor.takeCount(0) ?? 1
     if (count === 0) return [clause(cursor, [])]
@@ -278,6 +308,18 @@ export function skipStitches(chart: Chart, at: number): readonly Clause[] {
   const place: Place =
     places.length === 1 ? places[0]! : { ...cursor.since(start), at: "list", places }
   return [skipClause(cursor, start, place)]
+}
+
+/** "skip 2 sts on next petal": from where that petal begins. */
+function skippedOnGroup(cursor: Cursor, start: number): Place | null {
+  cursor.take("first")
+  const count = cursor.takeCount(1)
+  if (count === null || readNoun(cursor)?.what !== "stitch") return null
+  if (!cursor.take("of", "in") || !cursor.take("next") || !cursor.is("group")) return null
+  if (cursor.is("side")) return null
+  const noun = readNoun(cursor)
+  if (noun?.what !== "group") return null
+  return { ...cursor.since(start), at: "next", noun: { what: "group" }, count: 1, pick: count }
 }
 
 function skipClause(cursor: Cursor, start: number, place: Place): Clause {

@@ -142,9 +142,12 @@ function ownsSpace(cursor: Cursor): boolean {
 
 function afterCorner(cursor: Cursor): Noun {
   cursor.accept("-")
-  const inner = cursor.attempt(() => readPlainNoun(cursor))
-  if (inner && (inner.what === "space" || inner.what === "stitch" || inner.what === "group"))
-    return { ...inner, corner: true }
+  const inner = cursor.attempt(() => {
+    const noun = readPlainNoun(cursor)
+    const names = noun?.what === "space" || noun?.what === "stitch" || noun?.what === "group"
+    return names ? noun : null
+  })
+  if (inner) return { ...inner, corner: true }
   return { what: "corner", corner: true }
 }
 
@@ -180,7 +183,8 @@ function readChainNoun(cursor: Cursor): Noun | null {
   if (cursor.take("space")) {
     const noun = afterSpace(cursor)
     if (noun.what === "gap") return noun
-    const several = sizeFirst && /s$/.test(cursor.lexemes[cursor.at - 1]!.text)
+    const parted = cursor.lexemes[cursor.at - 2]?.text === "-"
+    const several = sizeFirst && (parted || /s$/.test(cursor.lexemes[cursor.at - 1]!.text))
     return withSize(
       {
         ...noun,

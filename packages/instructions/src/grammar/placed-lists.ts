@@ -4,14 +4,13 @@
 import type { Place, Step } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork, isUnplaced } from "./clauses.ts"
-import { type Cursor, isStitchWord } from "./cursor.ts"
 import { isOneOrEach } from "./gathered-lists.ts"
 import { acceptWork } from "./handling.ts"
+import { inTurnPlace } from "./in-turn.ts"
 import { asPasses } from "./passes.ts"
-import { atPlace, readPlace } from "./places.ts"
+import { readPlace, readTarget } from "./places.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { skippedIn } from "./repeats.ts"
-import { inTurnPlace } from "./repeats-unmarked.ts"
 import { readUntil } from "./until.ts"
 
 /** Every clause less of a list than there could be is a little dearer: the list usually goes on. */
@@ -35,14 +34,17 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
     !before.classes.has("and") &&
     !before.classes.has("work") &&
     !before.classes.has("group") &&
+    chart.lexemes[at + 1]?.text !== "which" &&
     !(before.classes.has("start") && at === 1)
   )
     return []
-  const place = readPlace(cursor)
+  const fills = cursor.accept("fill", "filling")
+  const place = fills ? readTarget(cursor, start, "in") : readPlace(cursor)
   if (!place || place.at === "made" || !isPlaceOfWork(place)) return []
-  const begins = attached(chart, at, place, start)
+  const begins = fills ? [] : attached(chart, at, place, start)
   cursor.accept(",", ":")
   const verb = cursor.at
+  if (fills && !cursor.take("with")) return []
   acceptWork(cursor)
   cursor.accept(":", ",")
   if (cursor.at > verb) cursor.accept(";", "-")
@@ -50,8 +52,22 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   const from = cursor.at
   if (cursor.done()) return begins
   const opening = cursor.text()
-  if (isRepeatMark(opening) && worked && place.at === "next")
-    return [...begins, ...starred(chart, from, place, start)]
+  if (cursor.isNumber() && cursor.is("times", 1))
+    return [...begins, ...timesFirst(chart, from, place, start)]
+  if (isRepeatMark(opening) && place.at === "each" && worked) {
+    // "in each sp work *hdc, dc, hdc*": the marks set off what goes there.
+    const close = chart.lexemes.findIndex(({ text }, k) => k > from && text === opening)
+    const inner = close > 0 ? chart.readInner(from + 1, close)[0] : undefined
+    const again = chart.lexemes[close + 1]?.classes.has("repeat")
+    if (inner && inner.steps.length > 0 && inner.steps.every(isUnplaced) && !again) {
+      cursor.at = close + 1
+      const steps = asPasses(inner.steps)
+      const group: Step = { start, end: cursor.lastEnd(), do: "group", steps, place }
+      return [...begins, clause(cursor, [group], inner.cost)]
+    }
+  }
+  if (isRepeatMark(opening) && place.at === "next")
+    return [...begins, ...starred(chart, from, place, start, worked ? 0 : noVerbCost)]
   if (opening === "(" || opening === "[") {
     const bracket = chart.clausesAt(from).filter(
       (inner) =>
@@ -95,8 +111,17 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   ]
 }
 
+/** "In the ring work 6 times (2 dc, ch 1)". */
+function timesFirst(chart: Chart, at: number, place: Place, start: number): Clause[] {
+  return chart.clausesAt(at).flatMap((inner): Clause[] => {
+    const [repeat] = typeof inner.steps === "function" ? [] : inner.steps
+    if (repeat?.do !== "repeat") return []
+    return [{ ...inner, steps: [{ start, end: repeat.end, do: "group", steps: [repeat], place }] }]
+  })
+}
+
 /** "In next loop work * sc, 3 dc, sc; sl st in next st; rep from *": the mark stands a little late. */
-function starred(chart: Chart, at: number, place: Place, start: number): Clause[] {
+function starred(chart: Chart, at: number, place: Place, start: number, cost: number): Clause[] {
   const found: Clause[] = []
   for (const inner of chart.clausesAt(at)) {
     const repeat = typeof inner.steps === "function" ? undefined : inner.steps[0]
@@ -113,7 +138,11 @@ function starred(chart: Chart, at: number, place: Place, start: number): Clause[
       place: inTurnPlace(place),
     }
     const whole: Step = { ...repeat, start, body: [group, ...repeat.body.slice(to)] }
-    found.push({ ...inner, steps: [whole, ...(inner.steps as readonly Step[]).slice(1)] })
+    found.push({
+      ...inner,
+      cost: inner.cost + cost,
+      steps: [whole, ...(inner.steps as readonly Step[]).slice(1)],
+    })
   }
   return found
 }
@@ -167,7 +196,10 @@ function isPlaceOfWork(place: Place): boolean {
 
 /** The list from here on, ended after each of its clauses: the longest first. */
 function ends(chart: Chart, from: number, place: Place, start: number, cost: number): Clause[] {
-  const stop = stopOf(chart, from)
+  const whole = stopOf(chart, from)
+  // "into every sp put 2 dc and 1 ch all the way round".
+  const around = place.at === "each" && chart.lexemes[whole - 1]?.classes.has("around")
+  const stop = around ? whole - 1 : whole
   const cuts: number[] = [stop]
   for (let k = stop - 1; k > from && cuts.length < mostEnds; k--) {
     const word = chart.lexemes[k]!
@@ -180,7 +212,7 @@ function ends(chart: Chart, from: number, place: Place, start: number, cost: num
     if (!reading || reading.steps.length === 0 || reading.cost > 1.5) continue
     let steps = asPasses(reading.steps)
     let inside = steps.length
-    while (inside > 0 && closesRound(steps[inside - 1]!)) inside -= 1
+    while (inside > 0 && closesRound(steps[inside - 1]!, place)) inside -= 1
     if (
       inside === 0 ||
       !steps
@@ -202,7 +234,7 @@ function ends(chart: Chart, from: number, place: Place, start: number, cost: num
     const extra = elsewhere ? 1.2 : 0
     const group: Step = { start, end: chart.lexemes[to - 1]!.end, do: "group", steps, place }
     found.push({
-      end: to,
+      end: to === stop ? whole : to,
       cost: cost + reading.cost + i * shorterListCost + extra,
       steps: [group, ...rest],
       totals: reading.totals,
@@ -247,10 +279,11 @@ function stopOf(chart: Chart, from: number): number {
 }
 
 /** The join after what goes into the ring is no part of it. */
-function closesRound(step: Step): boolean {
+function closesRound(step: Step, of: Place): boolean {
   if (step.do === "join" || step.do === "turn") return true
   if (step.do !== "slip") return false
   const { place } = step
+  if (of.at === "ring" && place === null) return true
   return place?.at === "made" || (place?.at === "next" && place.order === "first")
 }
 
@@ -280,84 +313,6 @@ export function allInOne(chart: Chart, at: number): readonly Clause[] {
 function opensRing(before: readonly Step[], from: number): boolean {
   const step = before[from - 1]
   return step?.do === "ring" || step?.do === "join" || (step?.do === "slip" && from <= 2)
-}
-
-/** "work a petal in each loop: sc, 3 dc, sc", "make petals as follows:", "for each petal:": what it is called, then how. */
-export function namedList(chart: Chart, at: number): readonly Clause[] {
-  const cursor = chart.from(at)
-  const opens = cursor.accept("for") || cursor.is("work")
-  acceptWork(cursor)
-  if (cursor.is("any") || cursor.isNumber()) cursor.at += 1
-  cursor.take("each")
-  while (cursor.is("size") || cursor.is("colour") || cursor.is("next") || cursor.is("first"))
-    cursor.at += 1
-  if (!opens || (!cursor.is("group") && !cursor.is("corner"))) return []
-  cursor.at += 1
-  if (atPlace(cursor)) {
-    // The place leads: what it is called says nothing new.
-    const place = cursor.at
-    if (readPlace(cursor) && readsAsList(cursor))
-      return [{ ...clause(cursor, [], 0.02), end: place }]
-    return []
-  }
-  return readsAsList(cursor) ? [clause(cursor, [], 0.02)] : []
-}
-
-/** "V-stitch = dc, ch 1, dc.": how something named is made, told before. */
-export function definedName(chart: Chart, at: number): readonly Clause[] {
-  const cursor = chart.from(at)
-  const before = chart.lexemes[at - 1]
-  if (before && !/^[.;!]$/.test(before.text)) return []
-  while (!cursor.done() && cursor.text() !== "=" && cursor.at < at + 4) cursor.at += 1
-  if (cursor.text() !== "=" || cursor.at === at) return []
-  while (!cursor.done() && !/^[.;]$/.test(cursor.text())) cursor.at += 1
-  return [clause(cursor, [], 0.1)]
-}
-
-/** "Border:", "Picot round:": a name for the round. */
-export function roundName(chart: Chart, at: number): readonly Clause[] {
-  if (at > 0) return []
-  const cursor = chart.from(at)
-  for (let k = 0; k < 4 && cursor.text() !== ":"; k++) {
-    const word = cursor.peek()
-    const works = [
-      "in",
-      "repeat",
-      "each",
-      "next",
-      "skip",
-      "join",
-      "work",
-      "stitch",
-      "start",
-    ] as const
-    if (
-      word?.type !== "word" ||
-      works.some((name) => cursor.is(name)) ||
-      isStitchWord(word.text, cursor.terms)
-    )
-      return []
-    cursor.at += 1
-  }
-  return cursor.accept(":") ? [clause(cursor, [], 0.05)] : []
-}
-
-/** "as follows:", ":", " - ". */
-function readsAsList(cursor: Cursor): boolean {
-  const follows = cursor.accept("as follows", "thus", "follows", "like this") || cursor.accept("as")
-  if (follows) cursor.accept("follows")
-  const mark = cursor.accept(":", "-", "=") || (cursor.text() === "," && cursor.is("work", 1))
-  return mark || follows
-}
-
-/** "work a petal of (...)", "a shell of (2 dc, ch 1, 2 dc)": the bracket tells what it is. */
-export function groupOf(chart: Chart, at: number): readonly Clause[] {
-  const cursor = chart.from(at)
-  acceptWork(cursor)
-  if (!cursor.is("group") && !cursor.is("corner")) return []
-  cursor.at += 1
-  if (!cursor.accept("of", ":", "=", "-") && !cursor.is("with")) return []
-  return /^[([]$/.test(cursor.text()) ? [clause(cursor, [], 0.02)] : []
 }
 
 /** ", in next st", alone after a list, or "to next sp": where the list just told goes. */

@@ -2,7 +2,7 @@
 
 import type { Noun, Place, Until } from "../base/tree.ts"
 import { gapIf } from "../edge/gap-sides.ts"
-import type { Cursor } from "./cursor.ts"
+import { type Cursor, isBoundary } from "./cursor.ts"
 import { chainOfSize, readNoun } from "./nouns.ts"
 import { countedNext } from "./places-next.ts"
 import { readUntil } from "./until.ts"
@@ -10,18 +10,29 @@ import { readUntil } from "./until.ts"
 export function readEach(cursor: Cursor, start: number, between: boolean): Place | null {
   let every: number | undefined
   let rest = false
-  const others = cursor.attempt(() => readOthers(cursor, start))
+  const others =
+    cursor.attempt(() => readOthers(cursor, start)) ??
+    cursor.attempt(() => readNextAndOthers(cursor, start))
   if (others) return others
   if (cursor.is("each") || (cursor.is("rest") && !cursor.is("alternate"))) {
     rest = cursor.is("rest")
+    const several = / of$|^all$/.test(cursor.text())
     cursor.at += 1
-    if (cursor.is("alternate")) {
+    if ((cursor.accept("of") || several) && cursor.text() === "other") {
+      // "in each of the other spaces", "in all other loops": those that are left.
+      rest = true
+      cursor.at += 1
+    } else if (cursor.is("alternate")) {
       every = 2
       cursor.at += 1
     } else if (cursor.isOrdinal()) {
       every = cursor.value()
       cursor.at += 1
     }
+  } else if (cursor.text() === "other" && cursor.isNumber(1)) {
+    // "in the other 11 stitches".
+    rest = true
+    cursor.at += 1
   } else if (/^alt/.test(cursor.text())) {
     every = 2
     cursor.at += 1
@@ -112,9 +123,10 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
       ? true
       : null,
   )
+  if (nouns.length === 1 && nouns[0]!.what === "chain") cursor.attempt(() => acceptBackDown(cursor))
   const across = cursor.text() === "across"
   const until =
-    acrossSide(readUntil(cursor), across) ??
+    acrossSide(readUntilAfterComma(cursor) ?? readUntil(cursor), across) ??
     (rest ? { kind: "around" as const, rest: true } : { kind: "around" as const, implied: true })
   return {
     ...cursor.since(start),
@@ -129,6 +141,21 @@ function isPlural(cursor: Cursor): boolean {
   const word = cursor.lexemes[cursor.at - 1]!.text
   return word.endsWith("s") && !word.endsWith("ss")
 }
+
+/** "each ch back down [to the dc you chained from]": along the chain, as far as it goes. */
+function acceptBackDown(cursor: Cursor): true | null {
+  if (!cursor.accept("back down", "back up", "back", "down", "back along")) return null
+  cursor.accept("ch")
+  cursor.attempt(() => {
+    if (!cursor.take("to", "in", "until")) return null
+    for (let k = 0; k < longestOrigin && !isBoundary(cursor.text()); k++) cursor.at += 1
+    return isBoundary(cursor.text()) ? true : null
+  })
+  return isBoundary(cursor.text()) ? true : null
+}
+
+/** Words that tell where a chain began, at most. */
+const longestOrigin = 9
 
 /** "each st of ch 5": so many chains. */
 function readChainsOf(cursor: Cursor): number | null {
@@ -160,6 +187,25 @@ function readOthers(cursor: Cursor, start: number): Place | null {
     nouns: [{ what: "stitch" }],
     until: { kind: "around", implied: true },
     others: true,
+  }
+}
+
+/** "in next and all other sps", "in next (and each following) sp": those that are left. */
+function readNextAndOthers(cursor: Cursor, start: number): Place | null {
+  if (!cursor.take("next")) return null
+  const named = readNoun(cursor)
+  const bracket = cursor.accept("(")
+  if (!cursor.take("and") || !cursor.take("each")) return null
+  cursor.accept("of")
+  while (cursor.accept("other") || cursor.take("next", "rest", "that"));
+  const noun = readNoun(cursor) ?? named
+  if (!noun || (bracket && !cursor.accept(")"))) return null
+  readUntil(cursor)
+  return {
+    ...cursor.since(start),
+    at: "each",
+    nouns: [noun],
+    until: { kind: "around", rest: true },
   }
 }
 
@@ -200,6 +246,14 @@ function readCountOfPlaces(cursor: Cursor, start: number, between: boolean): Pla
   const first = cursor.take("next")
   const noun = readNoun(cursor)
   if (!noun) return null
+  if (between && total === 2 && !first)
+    // "between each 2 dc": in every gap.
+    return {
+      ...cursor.since(start),
+      at: "each",
+      nouns: [gapIf(noun, true)],
+      until: readUntil(cursor) ?? { kind: "around", implied: true },
+    }
   if (!first && cursor.accept("of", "in", "on")) {
     while (cursor.take("that", "same", "next", "each", "first"));
     readNoun(cursor)
@@ -244,4 +298,14 @@ function readStartingAt(cursor: Cursor): number | null {
   cursor.take("each")
   readNoun(cursor)
   return token.value
+}
+
+/** "in each sc around, until 1 sc remains": where it stops, set off by a comma. */
+function readUntilAfterComma(cursor: Cursor): Until | null {
+  return cursor.attempt(() => {
+    readUntil(cursor)
+    if (!cursor.accept(",") || !/^(?:until|till|til)$/.test(cursor.text())) return null
+    const until = readUntil(cursor)
+    return until?.kind === "leaving" ? until : null
+  })
 }

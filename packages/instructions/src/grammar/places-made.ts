@@ -32,7 +32,9 @@ function readBaseOf(cursor: Cursor, start: number): Place | null {
   if (cursor.take("same")) cursor.take("stitch", "place", "space")
   else cursor.attempt(() => (cursor.take("stitch", "space") && cursor.is("in") ? true : null))
   cursor.take("in")
-  if (!cursor.take("base") || !cursor.accept("of")) return null
+  if (!cursor.take("base")) return null
+  if (/^[,;.)]?$/.test(cursor.text())) return { ...cursor.since(start), at: "same", noun: anyPlace }
+  if (!cursor.accept("of")) return null
   while (cursor.take("first", "start", "that", "same"));
   const counted = readCountedChain(cursor)
   if (!counted && !readNoun(cursor)) return null

@@ -21,10 +21,11 @@ export function readNext(
     else cursor.take("next")
     const picked = cursor.attempt(() => readPicked(cursor, start))
     if (picked) return picked
-  } else if (cursor.is("any") && !cursor.isNumber()) {
+  } else if (isAnyOf(cursor)) {
     order = "any"
     cursor.at += 1
     cursor.accept("of")
+    cursor.take("that")
   } else if (cursor.is("first")) {
     order = "first"
     cursor.at += 1
@@ -82,6 +83,12 @@ export function readNext(
 }
 
 export function countedNext(cursor: Cursor, start: number, between: boolean): Place | null {
+  if (cursor.value() === 1 && cursor.isNumber() && /^(?:after|following)$/.test(cursor.text(1))) {
+    // "in the one after that".
+    cursor.at += 2
+    cursor.accept("that", "it")
+    return { ...cursor.since(start), at: "next", noun: { what: "stitch" }, count: 1 }
+  }
   if (cursor.value() === 1 && cursor.isNumber() && /^[,;.)*]?$/.test(cursor.text(1))) {
     // "in the next one".
     cursor.at += 1
@@ -97,6 +104,14 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
     count = value
   }
   cursor.take("more")
+  if (cursor.is("stitch") && cursor.text(1) === "of" && cursor.is("chain", 2) && count === 1) {
+    // "in next st of ch".
+    const named = !cursor.isNumber(3) && cursor.text(3) !== "-" && !cursor.is("space", 3)
+    if (named) {
+      cursor.at += 3
+      return { ...cursor.since(start), at: "next", noun: { what: "chain" }, count: 1 }
+    }
+  }
   if (cursor.is("adjective") && cursor.is("stitch", 1)) cursor.at += 1
   // "in next (corner) sc": an aside that says which it is.
   if (
@@ -212,4 +227,9 @@ function acceptOwner(cursor: Cursor): void {
     const owner = readNoun(cursor)
     return owner && owner.what !== "stitch" ? true : null
   })
+}
+
+/** "any", "any of", "one of". */
+function isAnyOf(cursor: Cursor): boolean {
+  return cursor.isNumber() ? cursor.value() === 1 && cursor.text(1) === "of" : cursor.is("any")
 }

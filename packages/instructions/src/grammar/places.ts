@@ -5,6 +5,7 @@
 // apart by their words alone, what stays open in them is decided when they are looked for on the edge.
 
 import type { Place } from "../base/tree.ts"
+import { gapIf } from "../edge/gap-sides.ts"
 import { type Cursor, isBoundary } from "./cursor.ts"
 import { loopNamed } from "./loop-words.ts"
 import { readNoun } from "./nouns.ts"
@@ -25,7 +26,8 @@ export function atPlace(cursor: Cursor): boolean {
     cursor.is("behind") ||
     cursor.is("front") ||
     (cursor.text() === "all" && cursor.is("in", 1)) ||
-    (cursor.text() === "together" && cursor.is("in", 1))
+    (cursor.text() === "together" && cursor.is("in", 1)) ||
+    (cursor.text() === "where" && /^(?:you|yarn|it|join|joined)$/.test(cursor.text(1)))
   )
 }
 
@@ -34,6 +36,7 @@ export function readPlace(cursor: Cursor): Place | null {
   // "along side to next ch-2 sp" tells how far, not where.
   if (/^(?:along|across)$/.test(cursor.text()) && cursor.is("side", 1)) return null
   if (!atPlace(cursor)) return null
+  if (cursor.text() === "where") return cursor.attempt(() => readWhereBegun(cursor))
   if (cursor.text() === "over" && cursor.text(1) === "all" && isBoundary(cursor.text(2))) {
     // "30 sc over all": over the ring and what was wound round it.
     const start = cursor.start()
@@ -63,6 +66,20 @@ export function readPlace(cursor: Cursor): Place | null {
       cursor.at += 1
     const place = readTarget(cursor, start, between ? "between" : preposition)
     if (!place) return null
+    if (
+      /^(?:under|over)$/.test(preposition) &&
+      place.at === "next" &&
+      place.each &&
+      place.noun.what === "chain" &&
+      place.count < 20
+    )
+      // "3 dc under each 2 ch": the figure is the size of the loop.
+      return {
+        ...cursor.since(start),
+        at: "each",
+        nouns: [{ what: "space", size: place.count }],
+        until: readUntil(cursor) ?? { kind: "around", implied: true },
+      }
     const over = preposition === "over" || preposition === "across" ? { over: true } : {}
     const passes = behind
       ? { passes: "behind" as const }
@@ -195,6 +212,7 @@ function readBare(cursor: Cursor, start: number, preposition: string): Place | n
     cursor.attempt(() => readDip(cursor, start)) ??
     cursor.attempt(() => readMiddleRun(cursor, start)) ??
     cursor.attempt(() => readBesideEach(cursor, start)) ??
+    (between ? cursor.attempt(() => readThisAndNext(cursor, start)) : null) ??
     (between ? null : cursor.attempt(() => readSame(cursor, start))) ??
     (between ? null : cursor.attempt(() => readMade(cursor, start))) ??
     cursor.attempt(() => readPicked(cursor, start)) ??
@@ -204,7 +222,21 @@ function readBare(cursor: Cursor, start: number, preposition: string): Place | n
 }
 
 function readRing(cursor: Cursor, start: number): Place | null {
+  const bare =
+    /^[,;.*)]?$/.test(cursor.text(1)) ||
+    (cursor.is("chain", 1) && cursor.isNumber(2)) ||
+    cursor.is("and", 1)
+  if (cursor.is("centre") && bare && cursor.text() !== "mid") {
+    // "3 dc into the centre".
+    cursor.at += 1
+    return { ...cursor.since(start), at: "ring" }
+  }
   while (cursor.take("centre", "start") || cursor.accept("of", "foundation", "this"));
+  if (cursor.accept("which")) {
+    // "a magic ring, in which you work 12 dc".
+    cursor.accept("you", "we", "one")
+    return cursor.is("work") ? { ...cursor.since(start), at: "ring" } : null
+  }
   const solid = cursor.take("bought-ring")
   const drawn = cursor.is("drawn-ring")
   if (!cursor.take("ring")) return null
@@ -214,10 +246,28 @@ function readRing(cursor: Cursor, start: number): Place | null {
   return { ...cursor.since(start), at: "ring", ...(made === undefined ? {} : { made }) }
 }
 
+/** "between this dc and the next". */
+function readThisAndNext(cursor: Cursor, start: number): Place | null {
+  if (!cursor.take("that", "same")) return null
+  const noun = readNoun(cursor)
+  if (!noun || !cursor.take("and") || !cursor.take("next")) return null
+  readNoun(cursor)
+  return { ...cursor.since(start), at: "next", noun: gapIf(noun, true), count: 1 }
+}
+
 /** "sp before each dc", "space after every st": the gap beside each of them. */
 function readBesideEach(cursor: Cursor, start: number): Place | null {
-  if (!cursor.take("space") || !cursor.accept("before", "after", "behind")) return null
-  if (!cursor.take("each") || !readNoun(cursor)) return null
+  if (!cursor.take("space")) return null
+  const between = cursor.take("between")
+  if (!between && !cursor.accept("before", "after", "behind")) return null
+  if (!cursor.take("each")) return null
+  if (between && cursor.isNumber() && cursor.value() === 2 && cursor.text(1) !== "-") cursor.at += 1
+  const noun = readNoun(cursor)
+  if (!noun || (between && noun.what !== "stitch" && noun.what !== "group")) return null
+  if (between) {
+    const until = readUntil(cursor) ?? { kind: "around" as const, implied: true as const }
+    return { ...cursor.since(start), at: "each", nouns: [gapIf(noun, true)], until }
+  }
   const until = readUntil(cursor) ?? { kind: "around" as const, implied: true as const }
   return { ...cursor.since(start), at: "each", nouns: [{ what: "gap" }], until }
 }
@@ -249,6 +299,10 @@ export function withEarlierRound(cursor: Cursor, place: Place, start: number): P
 function readEarlierRound(cursor: Cursor, place: Place): Place | null {
   cursor.accept("made", "worked", "left")
   const joined = cursor.take("of", "in")
+  if (joined && cursor.is("round") && cursor.text(1) === "before") {
+    cursor.at += 2
+    return { ...place }
+  }
   if (joined && (cursor.take("previous", "last") || cursor.take("that"))) {
     cursor.accept("two", "2")
     return cursor.take("round") ? { ...place } : null
@@ -283,4 +337,15 @@ function readEarlierRound(cursor: Cursor, place: Place): Place | null {
     return { ...place, below: 2 }
   }
   return null
+}
+
+/** "where you joined", "where yarn was joined", with no preposition. */
+function readWhereBegun(cursor: Cursor): Place | null {
+  const start = cursor.start()
+  cursor.at += 1
+  while (cursor.accept("you", "it", "was", "is", "have", "just") || cursor.take("yarn"));
+  if (!cursor.take("joining") && !cursor.accept("started", "began", "slip stitched", "attached"))
+    return null
+  cursor.take("to", "in")
+  return { ...cursor.since(start), at: "same", noun: { what: "any" }, begins: true }
 }

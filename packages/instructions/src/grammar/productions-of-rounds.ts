@@ -1,4 +1,4 @@
-// The productions that tell how a round is worked, or like which other, and those that only talk of it.
+// The productions that tell how a round is worked, or like which other.
 
 import type { Production } from "./chart.ts"
 import { reads } from "./clauses.ts"
@@ -12,30 +12,23 @@ import {
   startsHolding,
   startsWrap,
 } from "./gathered.ts"
-import {
-  beginsWhere,
-  furtherRounds,
-  handlingClause,
-  measureSentence,
-  otherWay,
-  purposeClause,
-  toolClause,
-  yarnClause,
-} from "./handling.ts"
+import { namedGathered } from "./gathered-names.ts"
+import { beginsWhere } from "./handling.ts"
 import { beginsBackAlong, eachOf, groupsEach, readPointOf } from "./leaves.ts"
 import { asRound, growthRule } from "./like-rounds.ts"
 import { loopMode, notDone, otherSide, passesMode } from "./modes.ts"
-import { definedName, groupOf, namedList, roundName } from "./placed-lists.ts"
-import { localGroup, namesLocal } from "./shells.ts"
+import { definedName, groupOf, namedList, roundName } from "./named-lists.ts"
 import {
-  adviceClause,
-  afterFastening,
-  startsAdvice,
-  statement,
-  talkSentence,
-} from "./talk-sentences.ts"
-import { cornerIncrease, leftToMaker, startsVague, unlabelledRound } from "./vague.ts"
+  endsWithoutRepeat,
+  firstReplaced,
+  groupsOfSome,
+  orStitch,
+  untilSoMany,
+} from "./said-in-passing.ts"
+import { localGroup, namesLocal } from "./shells.ts"
+import { cornerIncrease, unlabelledRound } from "./vague.ts"
 import { saysWhatComes, saysWhichRound } from "./which-round.ts"
+import { yarnStarts } from "./yarn-starts.ts"
 
 export const productionsOfRounds: readonly Production[] = [
   {
@@ -196,6 +189,17 @@ export const productionsOfRounds: readonly Production[] = [
     examples: ["5 dc in next st, complete as popcorn"],
   },
   {
+    name: "gathered stitch named",
+    starts: (word) =>
+      /^[-=:([]$/.test(word.text) ||
+      word.classes.has("counts") ||
+      word.classes.has("forms") ||
+      word.classes.has("first") ||
+      word.classes.has("start"),
+    rule: namedGathered,
+    examples: ["5 dc in next st (popcorn made)", "ch 3, 4 dc in same st - first popcorn"],
+  },
+  {
     name: "loops held back",
     readsOver: "names",
     starts: (word) =>
@@ -204,13 +208,6 @@ export const productionsOfRounds: readonly Production[] = [
     examples: [
       "holding back last loop of each on hook, 3 tr in next sp, yo and draw through all loops",
     ],
-  },
-  {
-    name: "left to the maker",
-    readsOver: "talk",
-    starts: (word) => startsVague(word.text),
-    rule: leftToMaker,
-    examples: ["increasing as needed to keep it flat"],
   },
   {
     name: "round in passing",
@@ -237,26 +234,34 @@ export const productionsOfRounds: readonly Production[] = [
     examples: ["3 dc in next sp, creating 4 corners"],
   },
   {
-    name: "handling",
-    readsOver: "talk",
-    starts: (word) => word.type === "word" && !word.classes.has("join"),
-    rule: handlingClause,
-    examples: ["fasten off and weave in ends", "change to white"],
+    name: "first stitch replaced",
+    starts: (word) => word.classes.has("first") || word.text === "again",
+    rule: firstReplaced,
+    examples: ["2 dc in each sp. The first dc of the round is replaced by 3 chains"],
   },
   {
-    name: "further rounds",
-    readsOver: "talk",
-    starts: (word) =>
-      word.classes.has("repeat") || /^(?:continue|cont|continuing|work)$/.test(word.text),
-    rule: furtherRounds,
-    examples: ["sc in each st. Continue in this manner until piece measures 6 inches"],
+    name: "end of no repeat",
+    starts: (word) => word.classes.has("end"),
+    rule: endsWithoutRepeat,
+    examples: ["dc in each dc around, ending with 1 dc in first sp"],
   },
   {
-    name: "another way",
-    readsOver: "talk",
-    starts: (word) => word.text === "or",
-    rule: otherWay,
-    examples: ["ch 4, join to form a ring. Or begin with a magic ring."],
+    name: "groups of some",
+    starts: (word, cursor) => word.type === "number" && /^[([]$/.test(cursor.text(1)),
+    rule: groupsOfSome,
+    examples: ["2 dc in next st; 5 (2 dc) groups"],
+  },
+  {
+    name: "chain or stitch",
+    starts: (word, cursor) => word.text === "or" || (word.text === "(" && cursor.text(1) === "or"),
+    rule: orStitch,
+    examples: ["ch 3 or 1 dc, 15 dc in ring"],
+  },
+  {
+    name: "until so many",
+    starts: (word) => word.classes.has("until"),
+    rule: untilSoMany,
+    examples: ["*sc in next st, ch 3* continue around until 12 petals have been formed"],
   },
   {
     name: "group of",
@@ -289,68 +294,15 @@ export const productionsOfRounds: readonly Production[] = [
     examples: ["work a petal in each loop: sc, 3 dc, sc", "make petals as follows: sc, 3 dc, sc"],
   },
   {
-    name: "purpose",
-    readsOver: "talk",
-    starts: (word) => word.text === "to" || word.text === "and",
-    rule: purposeClause,
-    examples: ["sc in next st, ch 3 to complete the round"],
-  },
-  {
-    name: "yarn",
-    readsOver: "talk",
-    starts: (word) => word.classes.has("with") || word.text === "in",
-    rule: yarnClause,
-    examples: ["with B", "in white"],
-  },
-  {
-    name: "tool",
-    readsOver: "talk",
+    name: "yarn begun in a place",
     starts: (word) => word.classes.has("with") || word.text === "use",
-    rule: toolClause,
-    examples: ["using a 4 mm hook"],
-  },
-  {
-    name: "measure",
-    readsOver: "talk",
-    starts: (word) => word.type === "word",
-    rule: measureSentence,
-    examples: ["piece should measure 8 cm"],
+    rule: yarnStarts,
+    examples: ["use white yarn in any of the ch-2 sps"],
   },
   {
     name: "where it begins",
     starts: (word, cursor) => word.classes.has("start") && cursor.is("in", 1),
     rule: beginsWhere,
     examples: ["beginning in same st as ch 1"],
-  },
-  {
-    name: "advice",
-    readsOver: "talk",
-    starts: (word) => startsAdvice(word.text),
-    rule: adviceClause,
-    examples: ["12 dc in ring, remember to include the first chain 3"],
-  },
-  {
-    name: "statement",
-    readsOver: "talk",
-    starts: (word) => word.type === "word" || word.type === "ordinal",
-    rule: statement,
-    examples: [
-      "12 dc in ring. You now have arches above the petals",
-      "12 dc in ring. This is half of the first petal",
-    ],
-  },
-  {
-    name: "after fastening off",
-    readsOver: "talk",
-    starts: (word) => word.type === "word",
-    rule: afterFastening,
-    examples: ["12 dc in ring. Fasten off. Attach the hook to the back of the medallion by hand"],
-  },
-  {
-    name: "talk",
-    readsOver: "talk",
-    starts: (word) => word.type === "word",
-    rule: talkSentence,
-    examples: ["this is going to look lovely"],
   },
 ]

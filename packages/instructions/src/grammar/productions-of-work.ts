@@ -1,5 +1,6 @@
 // The productions that make something: stitches, chains, brackets, repeats, joins, lists in one place.
 
+import { anotherCorner, skipsThere } from "./another-corner.ts"
 import { readBracket } from "./brackets.ts"
 import { makeChains, makePicot, picotAfterEvery } from "./chains.ts"
 import type { Production } from "./chart.ts"
@@ -10,11 +11,14 @@ import { joinRound, standingStitch } from "./joins.ts"
 import { makeStitches } from "./make.ts"
 import { ringStart } from "./modes.ts"
 import { leftUnworked, skipStitches, slipStitch, turnWork } from "./moves.ts"
+import { readPassage } from "./passages.ts"
 import { allInOne, listPlace, placeFirst } from "./placed-lists.ts"
 import { atPlace } from "./places.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
-import { readPassage, readStarred } from "./repeats.ts"
+import { readStarred } from "./repeats.ts"
 import { goesOn, listTimes, repeatAll, repeatedFirst } from "./repeats-unmarked.ts"
+import { ringOfChains } from "./ring-of-chains.ts"
+import { stitchAgain } from "./stitch-again.ts"
 import { totalWithoutBracket } from "./totals.ts"
 
 export const productionsOfWork: readonly Production[] = [
@@ -107,16 +111,21 @@ export const productionsOfWork: readonly Production[] = [
   },
   {
     name: "repeat told first",
-    starts: (word) => word.classes.has("repeat"),
+    starts: (word, cursor) =>
+      word.classes.has("repeat") || (word.type === "number" && cursor.is("times", 1)),
     rule: repeatedFirst,
-    examples: ["repeat 6 times *sc in next st, 2 sc in next st*", "repeat (sc 1, inc) 6 times"],
+    examples: [
+      "in the ring work 6 times *2 dc, ch 1*",
+      "repeat 6 times *sc in next st, 2 sc in next st*",
+      "repeat (sc 1, inc) 6 times",
+    ],
   },
   {
     name: "goes on",
     starts: (word, cursor) =>
       word.classes.has("around") ||
       (word.text === "do" && /^(?:it|this|that|so|these)$/.test(cursor.text(1))) ||
-      /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|proceed|do it|do this|alternating)$/.test(
+      /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|proceed|do it|do this|alternating|alternate|etc|etcetera)$/.test(
         word.text,
       ),
     rule: goesOn,
@@ -143,6 +152,18 @@ export const productionsOfWork: readonly Production[] = [
     starts: (word) => word.classes.has("skip"),
     rule: skipStitches,
     examples: ["skip 2 sc", "miss next ch-3 sp", "sk 1"],
+  },
+  {
+    name: "skip to a place",
+    starts: (word) => word.classes.has("skip") || /^(?:move|go|hop)$/.test(word.text),
+    rule: skipsThere,
+    examples: ["skip to the next gap and work (3 dc, ch 2, 3 dc) into this space"],
+  },
+  {
+    name: "another corner",
+    starts: (word) => word.classes.has("work"),
+    rule: anotherCorner,
+    examples: ["2 dc, ch 2, 3 dc in corner, ch 1, work another corner as before"],
   },
   {
     name: "left unworked",
@@ -190,6 +211,17 @@ export const productionsOfWork: readonly Production[] = [
     examples: ["make a magic ring", "into an adjustable loop"],
   },
   {
+    name: "ring of chains",
+    starts: (word) =>
+      word.classes.has("ring") ||
+      word.classes.has("work") ||
+      word.classes.has("start") ||
+      word.classes.has("forms") ||
+      word.type === "number",
+    rule: ringOfChains,
+    examples: ["an eight stitch ring", "make a ring of 6 chains"],
+  },
+  {
     name: "how a chain counts",
     starts: (word) =>
       word.classes.has("counts") ||
@@ -219,9 +251,19 @@ export const productionsOfWork: readonly Production[] = [
   },
   {
     name: "place first",
-    starts: (_, cursor) => atPlace(cursor),
+    starts: (word, cursor) => atPlace(cursor) || /^fill(?:ing)?$/.test(word.text),
     rule: placeFirst,
-    examples: ["in next ch-2 sp work 2 dc, ch 2, 2 dc", "into the ring work 12 dc"],
+    examples: [
+      "in next ch-2 sp work 2 dc, ch 2, 2 dc",
+      "into the ring work 12 dc",
+      "fill each loop with sc, 3 dc, sc",
+    ],
+  },
+  {
+    name: "stitch again",
+    starts: (word, cursor) => word.type === "number" && cursor.is("in", 1),
+    rule: stitchAgain,
+    examples: ["1 sc in first st, 2 in next"],
   },
   {
     name: "all in one place",

@@ -3,6 +3,11 @@
 
 import type { Production } from "./chart.ts"
 import { productionsOfRounds } from "./productions-of-rounds.ts"
+import { productionsOfTalk } from "./productions-of-talk.ts"
 import { productionsOfWork } from "./productions-of-work.ts"
 
-export const productions: readonly Production[] = [...productionsOfWork, ...productionsOfRounds]
+export const productions: readonly Production[] = [
+  ...productionsOfWork,
+  ...productionsOfRounds,
+  ...productionsOfTalk,
+]

@@ -109,6 +109,7 @@ function readListHere(chart: Chart, toComma: boolean): readonly Step[] | null {
   let to = from
   for (; to < chart.lexemes.length; to++) {
     const { text } = chart.lexemes[to]!
+    if (depth === 0 && isAside(chart, to)) break
     if (/^[([{]$/.test(text)) depth += 1
     else if (/^[)\]}]$/.test(text)) {
       depth -= 1
@@ -120,7 +121,9 @@ function readListHere(chart: Chart, toComma: boolean): readonly Step[] | null {
     }
     if (depth > 0) continue
     if (text === ";" || text === "." || (toComma && text === ",")) break
-    if (chart.lexemes[to]!.classes.has("join") && !chart.lexemes[to - 1]?.classes.has("to")) break
+    // "dc in joining" names a place.
+    const led = chart.lexemes[to - 1]?.classes
+    if (chart.lexemes[to]!.classes.has("join") && !led?.has("to") && !led?.has("in")) break
     cursor.at = to
     if (isAtLastRepeat(cursor)) break
     if (isTotalBracket(chart, to)) break
@@ -132,6 +135,15 @@ function readListHere(chart: Chart, toComma: boolean): readonly Step[] | null {
   cursor.at = to
   const best = inner[0]
   return best && best.cost < 1.5 ? asPasses(best.steps) : null
+}
+
+/** "(this brings thread into position)" behind the ending. */
+function isAside(chart: Chart, at: number): boolean {
+  const first = chart.lexemes[at + 1]
+  return (
+    chart.lexemes[at]!.text === "(" &&
+    (first?.classes.has("chat") || first?.classes.has("that")) === true
+  )
 }
 
 /** "(48 dc)" after the ending. */

@@ -80,6 +80,16 @@ export function closesOf(chart: Chart, at: number, mark: string): Close[] {
       closes.push({ bodyEnd: k, after: k + 1, by: "mark" })
       break
     }
+    // "...; from * once more": the word "repeat" is left out.
+    const bare =
+      cursor.is("of") && cursor.text(1) === mark && /^[,;.]$/.test(lexemes[k - 1]!.text)
+        ? cursor.is("once", 2) ||
+          (cursor.isNumber(2) && cursor.is("times", cursor.is("more", 3) ? 4 : 3))
+        : false
+    if (bare) {
+      closes.push({ bodyEnd: k, after: k + 2, by: "reference" })
+      break
+    }
     if (!cursor.is("repeat") && !goesOn) continue
     const reference = referenceAt(cursor, mark)
     if (goesOn) {
@@ -152,6 +162,11 @@ export function referenceAt(cursor: Cursor, mark: string): number | null {
         const link = lexemes[after]
         const again = lexemes[after + 1]
         if (link?.text === mark && lexemes[after - 2]?.classes.has("between")) after += 1
+        else if (
+          link?.text === mark &&
+          !lexemes.slice(first, after - 1).some((word) => word.classes.has("of"))
+        )
+          after += 1
         else if (link?.text === "'" && again?.text === "s") after += 2
         else if (link?.text === "s") after += 1
         else if (

@@ -1,59 +1,12 @@
 // Lists repeated without a mark: "sc 1, inc 1; repeat around", "1 sc, inc x6".
 
-import type { Place, Step, Times } from "../base/tree.ts"
-import type { Chart, Clause, Remark } from "./chart.ts"
+import type { Times } from "../base/tree.ts"
+import type { Chart, Clause } from "./chart.ts"
 import { clause, isUnplaced } from "./clauses.ts"
 import { asPasses } from "./passes.ts"
-import { readEnding } from "./repeat-endings.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
+import { repeatsOfAll } from "./repeats-of-all.ts"
 import { readTimes } from "./until.ts"
-
-/** "*1 dc in first st, 2 dc in second st; rep from *": inside a repeat the first, second, third are the next in turn. */
-export function inTurn(steps: readonly Step[]): readonly Step[] {
-  let turn = 0
-  const changed = steps.map((step): Step => {
-    if (step.do !== "work" || step.place?.at !== "next" || step.place.noun.what !== "stitch")
-      return step
-    const { place } = step
-    const plain: Place = {
-      start: place.start,
-      end: place.end,
-      at: "next",
-      noun: place.noun,
-      count: 1,
-    }
-    const first = place.order === "first" && place.count === 1 && place.pick === undefined
-    if (first ? turn !== 0 : turn === 0 || place.pick !== turn + 1 || place.count !== turn + 1)
-      return step
-    turn += 1
-    return { ...step, place: plain }
-  })
-  return turn >= 2 ? changed : steps
-}
-
-/** "in first loop", repeated: each time the next of them. */
-export function inTurnPlace(place: Place): Place {
-  if (place.at !== "next" || place.order !== "first" || place.pick !== undefined) return place
-  const { order: _order, ...next } = place
-  return next
-}
-
-function eachInTurn(steps: readonly Step[]): readonly Step[] {
-  const placed = steps.filter((step) => "place" in step && step.place)
-  if (placed.length !== 1) return steps
-  return steps.map((step) =>
-    (step.do === "work" || step.do === "group") && step.place
-      ? { ...step, place: inTurnPlace(step.place) }
-      : step,
-  )
-}
-
-/** "in each st: 2 dc; repeat around": it goes round by itself. */
-function goesRound(steps: readonly Step[]): boolean {
-  return steps.every(
-    (step) => (step.do === "work" || step.do === "group") && step.place?.at === "each",
-  )
-}
 
 /** "sc 1, inc 1; repeat around", "rep from *" without a mark: all that was said, the start of the round left out. */
 export function repeatAll(chart: Chart, at: number): readonly Clause[] {
@@ -89,7 +42,10 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
 export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   const start = cursor.start()
-  cursor.at += 1
+  // "in the ring work 6 times *2 dc, ch 1*".
+  const figure = cursor.isNumber()
+  if (figure && !chart.lexemes[at - 1]?.classes.has("work")) return []
+  if (!figure) cursor.at += 1
   const following = cursor.accept("next") || cursor.take("next") || cursor.accept("this", "these")
   if (following) cursor.accept("steps", "sequence", "pattern", "instructions")
   if (/^[([{]$/.test(cursor.text())) return [clause(cursor, [], 0.05)]
@@ -151,7 +107,7 @@ export function goesOn(chart: Chart, at: number): readonly Clause[] {
   const implied: Times = { kind: "until", until: { kind: "around" } }
   return repeatsOfAll(chart, at, times ?? implied, false, times && !around ? 0 : goesOnCost).slice(
     0,
-    2,
+    3,
   )
 }
 
@@ -160,152 +116,6 @@ const wayWords = /^(?:way|manner|fashion|pattern|patt|sequence|established|such|
 const longestGoesOn = 6
 /** "Continue in this way." may be said of the rounds to come. */
 const goesOnCost = 0.3
-
-function repeatsOfAll(
-  chart: Chart,
-  at: number,
-  times: Times,
-  unmarked: boolean,
-  cost: number,
-): readonly Clause[] {
-  const { cursor } = chart
-  const opening = chart.lexemes[at]!
-  const end = cursor.lastEnd()
-  const remarks: Remark[] = unmarked
-    ? [{ code: "repeat-start-missing", start: opening.start, end }]
-    : []
-  const ending = readEnding(chart, { steps: [], markAt: null })
-  const tail = ending?.last && ending.how === "follows" ? ending.last : null
-  const repeatOf = (body: readonly Step[]): Step => ({
-    start: body[0]!.start,
-    end,
-    do: "repeat",
-    body,
-    last: tail,
-    ending: tail ? "follows" : null,
-    times,
-  })
-  return [
-    clause(
-      cursor,
-      (before) => {
-        const body = repeated(before)
-        if (!body) return null
-        const first = before.length - body.length
-        if (times.kind === "until" && goesRound(body)) return before
-        return [...before.slice(0, first), repeatOf(eachInTurn(body))]
-      },
-      0.15 + cost,
-      { remarks },
-    ),
-    // "sc in first st, ch 4, skip 1, sc in next st; repeat around": the first of them is where the round begins.
-    clause(
-      cursor,
-      (before) => {
-        const work = before.findIndex((step) => step.do === "work" || step.do === "group")
-        const chain = work + 1
-        if (work < 0 || before[chain]?.do !== "chain" || before.length < chain + 2) return null
-        const body = before.slice(chain)
-        if (!body.some((step) => step.do === "work" || step.do === "group")) return null
-        return [...before.slice(0, chain), repeatOf(body)]
-      },
-      0.2 + cost,
-      { remarks },
-    ),
-    // With the chains it begins with: "ch 6, sc in next loop, ch 6, sc in next loop, repeat all around".
-    clause(
-      cursor,
-      (before) => {
-        const first = before.findIndex((step) => step.do === "chain")
-        const from = before.findIndex((step) => step.do === "work" || step.do === "group")
-        if (first < 0 || from < first || (before[first]?.do === "chain" && before[first].countsAs))
-          return null
-        const body = shortestPeriod(before.slice(first))
-        return [...before.slice(0, first), repeatOf(body)]
-      },
-      unmarked ? 0.16 : 0.3,
-      { remarks },
-    ),
-    // The mark is lost: the repeat may begin at any step after the first.
-    ...(unmarked ? [1, 2, 3, 4, 5, 6] : []).map((skip) =>
-      clause(
-        cursor,
-        (before) => {
-          const body = repeated(before)?.slice(skip)
-          if (!body || body.length === 0) return null
-          return [...before.slice(0, before.length - body.length), repeatOf(body)]
-        },
-        0.18 + 0.02 * skip,
-        { remarks },
-      ),
-    ),
-    // Loops and stitches in turn: the chains it begins with are the first of the loops.
-    clause(
-      cursor,
-      (before) => {
-        const first = before.findIndex((step) => step.do === "chain")
-        const list = before.slice(first)
-        if (first < 0 || list.length < 4 || list.length % 2 > 0) return null
-        const inTurn = list.every((step, i) => step.do === (i % 2 === 0 ? "chain" : "work"))
-        if (
-          !inTurn ||
-          list[0]?.do !== "chain" ||
-          list[0].countsAs ||
-          !list.every((step) => step.do !== "chain" || step.chains >= 3)
-        )
-          return null
-        const body = shortestPeriod(list)
-        return [...before.slice(0, first), repeatOf(body)]
-      },
-      0.1,
-      { remarks },
-    ),
-    // Only the last of them may be meant.
-    clause(
-      cursor,
-      (before) => {
-        const last = before[before.length - 1]
-        if (!last || before.length < 2 || (last.do !== "work" && last.do !== "group")) return null
-        return [
-          ...before.slice(0, -1),
-          { start: last.start, end, do: "repeat", body: [last], last: null, ending: null, times },
-        ]
-      },
-      0.7,
-      { remarks },
-    ),
-  ]
-}
-
-/** "A, A, repeat": A is what is repeated. */
-function shortestPeriod(steps: readonly Step[]): readonly Step[] {
-  const half = steps.length / 2
-  if (!Number.isInteger(half)) return steps
-  const alike = steps.slice(0, half).every((step, i) => isAlike(step, steps[half + i]!))
-  return alike ? steps.slice(0, half) : steps
-}
-
-function isAlike(a: Step, b: Step): boolean {
-  if (a.do === "chain") return b.do === "chain" && a.chains === b.chains
-  if (
-    a.do !== "work" ||
-    b.do !== "work" ||
-    a.count !== b.count ||
-    a.stitch.kind.basic !== b.stitch.kind.basic
-  )
-    return false
-  return a.place?.at !== "next" || b.place?.at !== "next" || a.place.noun.what === b.place.noun.what
-}
-
-/** The steps that a repeat without a mark is of: those after the start of the round. */
-function repeated(before: readonly Step[]): readonly Step[] | null {
-  const first = before.findIndex(
-    (step) =>
-      step.do === "work" || step.do === "group" || step.do === "repeat" || step.do === "skip",
-  )
-  if (first < 0) return null
-  return before.slice(first)
-}
 
 /** "2 sc, inc x 6", "dc, ch 1 six times": a list with no mark, and how often it is worked in all. */
 export function listTimes(chart: Chart, at: number): readonly Clause[] {

@@ -6,6 +6,8 @@ import { namesNext } from "./bracket-repeats.ts"
 import type { Chart, Clause, Reading, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
+import { inTurn } from "./in-turn.ts"
+import { namedAgain } from "./passages.ts"
 import { asPasses, mirroredInSpace } from "./passes.ts"
 import { readPlace } from "./places.ts"
 import { type Ending, readEnding } from "./repeat-endings.ts"
@@ -18,7 +20,6 @@ import {
   otherStart,
   referenceAt,
 } from "./repeat-marks.ts"
-import { inTurn } from "./repeats-unmarked.ts"
 import { readTimes } from "./until.ts"
 
 /** A repeat whose end nothing tells is a guess. */
@@ -82,6 +83,20 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
     const said = cursor.attempt(() => {
       cursor.take("and")
       if (!cursor.is("repeat")) return null
+      if (cursor.text(1) === mark) {
+        // "*2 dc, ch 3* Repeat the *2 dc, ch 3* four more times": told out once more.
+        let end = cursor.at + 2
+        while (end < chart.lexemes.length && chart.lexemes[end]!.text !== mark) end += 1
+        const after = chart.lexemes[end + 1]
+        if (
+          after?.type === "number" ||
+          after?.classes.has("once") ||
+          after?.classes.has("around")
+        ) {
+          cursor.at = end + 1
+          return "reference" as const
+        }
+      }
       const reference = referenceAt(cursor, mark)
       if (reference === null && !namesNoOther(cursor)) return null
       cursor.at = reference ?? cursor.at + 1
@@ -200,7 +215,10 @@ export function skippedIn(chart: Chart, body: Reading): Remark[] {
 /** "*...* (Note: ...). Repeat from *": a remark between a stretch and what is said of it. */
 function skipNote(chart: Chart, cursor: Cursor): void {
   cursor.attempt(() => {
-    if (cursor.text() !== "(" || !/^(?:note|see|this|you|counts|made|there)$/.test(cursor.text(1)))
+    if (
+      cursor.text() !== "(" ||
+      !/^(?:note|see|this|you|counts|made|there|above|photo|picture)$/.test(cursor.text(1))
+    )
       return null
     while (!cursor.done() && cursor.text() !== ")") cursor.at += 1
     cursor.at += 1
@@ -226,7 +244,7 @@ function withEnding(
   start: number,
 ): Step[] {
   const last = ending?.last ?? null
-  const closing = last ? last[last.length - 1] : undefined
+  const closing = last ? asJoin(last[last.length - 1]) : undefined
   const base = { ...cursor.since(start), do: "repeat" as const, body, times }
   if (
     ending?.how === "follows" &&
@@ -273,6 +291,14 @@ function readRepeatTimes(
   closedByMark: boolean,
   by: "mark" | "word" | "reference" | "end",
 ): Times | null {
+  // "repeat this 5 more times".
+  cursor.attempt(() => {
+    if (!cursor.accept("this", "these", "that", "it", "process")) return null
+    cursor.accept("step", "steps", "sequence", "pattern", "process", "section", "part")
+    return cursor.isNumber() || cursor.is("once") || cursor.is("around") || cursor.is("until")
+      ? true
+      : null
+  })
   if (!closedByMark) return readTimes(cursor, true)
   if (by === "reference") {
     const times = readTimes(cursor, true)
@@ -339,47 +365,17 @@ function readOnceMore(
   })
 }
 
-/** "from \u2020 to \u2020" comes later in the round: the stretch just closed is worked once here and named again there. */
-function namedAgain(chart: Chart, from: number, mark: string): boolean {
-  for (let k = from + 1; k < chart.lexemes.length - 2; k++) {
-    const link = chart.lexemes[k + 1]!
-    if (chart.lexemes[k]!.text !== mark || !(link.classes.has("to") || link.classes.has("and")))
-      continue
-    if (chart.lexemes[k + 2]!.text !== mark) continue
-    const lead = chart.lexemes[k - 1]!
-    if (lead.classes.has("of") || lead.classes.has("between") || /^[,;.)\]]$/.test(lead.text))
-      return true
+/** "ending sl st in 3rd ch of ch 4": a slip stitch into a chain of the start, told last, joins the round. */
+function asJoin(step: Step | undefined): Step | undefined {
+  if (step?.do !== "slip" || !step.place) return step
+  const { start, end, place } = step
+  if (place.at === "same" && place.begins) return { start, end, do: "join", place: null }
+  if (place.at !== "next" || place.pickNoun?.what !== "chain") return step
+  return {
+    start,
+    end,
+    do: "join",
+    place: null,
+    ...(typeof place.pick === "number" ? { chain: place.pick } : {}),
   }
-  return false
-}
-
-/** "rep from \u2020 to \u2020 once": the stretch between these marks again; its steps stand earlier in the round. */
-export function readPassage(chart: Chart, at: number): readonly Clause[] {
-  const cursor = chart.from(at)
-  if (!isRepeatMark(cursor.text())) {
-    cursor.at += 1
-    cursor.accept("from", "between")
-  }
-  const mark = cursor.text()
-  if (!isRepeatMark(mark)) return []
-  cursor.at += 1
-  if (!cursor.take("to", "and") || cursor.text() !== mark) return []
-  cursor.at += 1
-  const after = cursor.at
-  const first = chart.lexemes.findIndex(({ text }) => text === mark)
-  const second = chart.lexemes.findIndex(({ text }, k) => k > first && text === mark)
-  if (first < 0 || second < 0 || second >= at) return []
-  const body = chart.readInner(first + 1, second)[0]
-  if (!body || body.steps.length === 0) return []
-  cursor.at = after
-  const times = readTimes(cursor, false)
-  const span = cursor.since(chart.lexemes[at]!.start)
-  const steps = asPasses(body.steps)
-  if (!times || times.kind === "until") return [clause(cursor, steps)]
-  const again: Times = { kind: "total", count: times.count }
-  return [
-    clause(cursor, [
-      { ...span, do: "repeat", body: steps, last: null, ending: null, times: again },
-    ]),
-  ]
 }

@@ -92,6 +92,30 @@ const states =
 /** A statement that leaves its subject out: "Creates a round petal". */
 const statesAlone =
   /^(?:creates|prepares|gives|makes|forms|helps|keeps|adds|establishes|introduces|prevents|ensures|allows|looks)$/
+/** Most words before "as follows". */
+const longestLead = 60
+
+/** "You now need to increase to 24, spaced evenly, as follows: ch 3, ...": what comes is told, and then how. */
+export function asFollows(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  if (at > 0 && !/^[.!?]$/.test(chart.lexemes[at - 1]!.text)) return []
+  if (isStitchWord(cursor.text(), cursor.terms) || cursor.is("chain") || cursor.isNumber())
+    return []
+  let k = at
+  while (
+    k < chart.lexemes.length &&
+    k < at + longestLead &&
+    !/^(?:as follows|follows)$/.test(chart.lexemes[k]!.text)
+  )
+    k += 1
+  const colon = chart.lexemes[k + 1]?.text
+  if (!/follows$/.test(chart.lexemes[k]?.text ?? "") || (colon !== ":" && colon !== "-")) return []
+  cursor.at = k + 2
+  const start = chart.lexemes[at]!.start
+  const remarks: Remark[] = [{ code: "not-of-the-work", start, end: chart.lexemes[k]!.end }]
+  return [clause(cursor, (before) => (before.length === 0 ? before : null), 0.5, { remarks })]
+}
+
 /** Words between a subject and what is said of it. */
 const subjectWords = 4
 
@@ -105,6 +129,8 @@ export function statement(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   const round =
     (cursor.isOrdinal() || cursor.is("first") || cursor.is("last")) && cursor.is("round", 1)
+  // "Each round should end up with a multiple of ten."
+  const ofAll = cursor.is("each") && cursor.is("round", 1)
   let said = statesAlone.test(cursor.text())
   if (said) cursor.at += 1
   else if (
@@ -128,10 +154,11 @@ export function statement(chart: Chart, at: number): readonly Clause[] {
     cursor.at += 1
   for (let k = 0; k < longestClause && !cursor.done(); k++) {
     if (/^[.!?]$/.test(cursor.text()) || /^[([{)\]}*]+$/.test(cursor.text())) break
-    if (makesOrPlaces(cursor)) return []
+    if (!ofAll && makesOrPlaces(cursor)) return []
     cursor.at += 1
   }
-  if (!cursor.done() && !/^[.!?)\]}]$/.test(cursor.text())) return []
+  const ends = /^[.!?)\]}]$/.test(cursor.text()) || (ofAll && cursor.text() === "(")
+  if (!cursor.done() && !ends) return []
   const remarks: Remark[] = [{ code: "not-of-the-work", start, end: cursor.lastEnd() }]
   return [clause(cursor, (steps) => (steps.length > 0 ? steps : null), 0.3, { remarks })]
 }

@@ -24,10 +24,13 @@ export const separators = new Set([
 
 /** "per side", "on each side", "between corners", "along each edge": a part of the round. */
 export function isPart(cursor: Cursor): boolean {
+  // "11 sts on a side", "11 sts a side".
+  if (cursor.is("side") && /^[)\].,;]?$/.test(cursor.text(1))) return true
+  if (cursor.text() === "on" && cursor.is("side", 1)) return true
   if (cursor.text() === "per" || cursor.text() === "along each side") return true
   return (
     ((cursor.is("each") || cursor.text() === "a") &&
-      (cursor.is("side", 1) || cursor.is("corner", 1))) ||
+      (cursor.is("side", 1) || cursor.is("corner", 1) || cursor.is("group", 1))) ||
     (cursor.is("between") && (cursor.is("corner", 1) || cursor.is("corner", 2)))
   )
 }
@@ -69,6 +72,7 @@ export function belongs(cursor: Cursor): boolean {
     cursor.is("between") ||
     (cursor.is("in") &&
       (cursor.is("end", 1) ||
+        cursor.is("side", 1) ||
         cursor.is("round", 1) ||
         cursor.is("each", 1) ||
         cursor.text(1) === "total" ||
@@ -125,6 +129,10 @@ export function readItem(cursor: Cursor, end: number): StatedItem | null {
   const kind = readKind(cursor)
   if (kind && !isPartOfNoun(cursor)) {
     cursor.accept("stated", "total")
+    // "(12 dc in ring)", told after they are made.
+    cursor.attempt(() =>
+      cursor.take("in") && cursor.take("ring") ? cursor.at >= end || null : null,
+    )
     return { ...span(), count, unit: "kind", kind, word: word() }
   }
   cursor.at = at

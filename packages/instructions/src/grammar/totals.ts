@@ -4,7 +4,7 @@
 import type { StatedItem, StatedTotal } from "../base/tree.ts"
 import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
-import type { Cursor } from "./cursor.ts"
+import { type Cursor, isStitchWord } from "./cursor.ts"
 import { readKind } from "./stitch-names.ts"
 import { belongs, isPart, leads, readItem, separators } from "./total-items.ts"
 
@@ -172,7 +172,13 @@ export function readBracketTotal(chart: Chart, at: number, end: number): Clause 
     cursor.is("not") ||
     cursor.is("with") ||
     /^[([*]/.test(cursor.text())
-  return totalClause(cursor, read, ends ? 0.02 : 0.5)
+  // "3 sc in each ch (33 sc), sc in next 2 sts, ...": of what stands before it, and the round goes on.
+  const goesOn =
+    cursor.text() === "," &&
+    (cursor.isNumber(1) || isStitchWord(cursor.text(1), cursor.terms)) &&
+    !/^(?:sl|ss|slst|slip)/.test(cursor.text(1))
+  const part = goesOn ? { ...read, total: { ...read.total, firm: false } } : read
+  return totalClause(cursor, part, ends ? 0.02 : 0.5)
 }
 
 function saysTotal(chart: Chart, at: number, end: number): boolean {
@@ -187,15 +193,27 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
   let found = false
   for (let k = from; k < to && !found; k++) {
     cursor.at = k
+    // "(23 sc in each group on last rnd)": what a part of the round has.
+    const ofPart = cursor.is("each", 1) && (cursor.is("group", 2) || cursor.is("side", 2))
     const names =
       cursor.is("space", 2) ||
       cursor.is("group", 2) ||
       cursor.is("corner", 2) ||
       /^clusters?$/.test(cursor.text(2))
+    // "...; join. (12 dc in ring)": told again after the round is closed.
+    const ofRing =
+      cursor.is("ring", 1) &&
+      k + 2 === to &&
+      closesRound(chart, /^[.;]$/.test(chart.lexemes[from - 2]?.text ?? "") ? from - 2 : from - 1)
     const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.text(2) !== "-" && !names
     found =
       chains ||
-      (cursor.is("in") && opensPlace(cursor) && !cursor.is("side", 2)) ||
+      (cursor.is("in") &&
+        opensPlace(cursor) &&
+        !cursor.is("side", 2) &&
+        !cursor.is("round", 2) &&
+        !ofRing &&
+        !ofPart) ||
       (cursor.is("skip") && !cursor.is("unworked")) ||
       (cursor.is("joining") && cursor.text() === "join")
   }
@@ -222,13 +240,18 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
     cursor.text() === "for" &&
     cursor.isNumber(1) &&
     /^(?:in total|in all|total|altogether)$/.test(cursor.text(2))
+  const forGroups =
+    cursor.text() === "for" &&
+    cursor.isNumber(1) &&
+    (cursor.is("group", 2) || cursor.is("size", 2) || cursor.is("space", 2))
+  const ofTotal = /^total(?: of)?$/.test(cursor.text(2)) ? (cursor.text(3) === "of" ? 2 : 1) : 0
   const toMake =
     cursor.text() === "to" &&
     /^(?:make|form|give|total)$/.test(cursor.text(1)) &&
-    cursor.isNumber(2)
-  if (forAll) cursor.at += 1
-  if (toMake) cursor.at += 2
-  const told = cursor.is("says-total") || forAll || toMake
+    cursor.isNumber(2 + ofTotal)
+  if (forAll || forGroups) cursor.at += 1
+  if (toMake) cursor.at += 2 + ofTotal
+  const told = cursor.is("says-total") || forAll || forGroups || toMake
   // "... creating 12 spokes in total, 3 ch": said of what stands before it.
   if (
     told &&
@@ -257,7 +280,10 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   )
     return []
   const sentence = !before || /^[.;!)\]]$/.test(before.text)
-  const last = cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
+  // "18 sts (+6)": what it grew by stands behind it.
+  const grown = cursor.text() === "(" && cursor.text(1) === "+"
+  const last =
+    grown || cursor.done() || /^[.;!]$/.test(cursor.text()) || cursor.peek()!.newLine === true
   if (!last && !told && !marked) return []
   const bare = read.total.items.every(({ word }) => word === "")
   if (bare && !told && !marked && !sentence && before?.text !== ",") return []
@@ -285,7 +311,8 @@ export function totalWithoutBracket(chart: Chart, at: number): readonly Clause[]
   return [
     {
       ...totalClause(cursor, read, cost),
-      steps: (steps) => (steps.length === 0 ? null : steps),
+      // A round may be told by nothing but its total.
+      steps: (steps) => (steps.length === 0 && (at > 0 || !last) ? null : steps),
     },
   ]
 }
@@ -299,7 +326,11 @@ const mostWords = 14
 function closesRound(chart: Chart, at: number): boolean {
   for (let k = at - 1; k >= Math.max(0, at - 10); k--) {
     const word = chart.lexemes[k]!
-    if (word.classes.has("join")) return true
+    if (
+      word.classes.has("join") ||
+      (word.text === "close" && chart.lexemes[k + 1]?.classes.has("with"))
+    )
+      return true
     if (/^[.;]$/.test(word.text)) return false
   }
   return false

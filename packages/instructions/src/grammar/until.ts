@@ -113,7 +113,9 @@ function readUpTo(cursor: Cursor): Until | null {
       const count = cursor.takeCount(1) ?? 1
       readNoun(cursor)
       cursor.accept("are", "is")
-      return cursor.take("rest") || cursor.accept("remain", "remains", "left", "before")
+      return cursor.take("rest") ||
+        cursor.accept("remain", "remains", "left", "before") ||
+        acceptAway(cursor)
         ? { kind: "leaving", count, ofGroup: false }
         : null
     }
@@ -128,8 +130,11 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
     cursor.accept(",")
     const everywhere = afterOnce ? cursor.attempt(() => readEverywhere(cursor)) : null
     if (everywhere) return everywhere
+    const filling = afterOnce ? cursor.attempt(() => readFilling(cursor)) : null
+    if (filling) return filling
     cursor.accept("for", "total", "of")
-    if (cursor.isNumber(1)) cursor.accept("until")
+    if (cursor.isNumber(1) && (cursor.is("times", 2) || cursor.is("more", 2)))
+      cursor.accept("until")
     cursor.attempt(() => (cursor.accept("total") && cursor.accept("of") ? true : null))
     const inAll = cursor.accept("for total of", "total of")
     if (cursor.is("once")) return readOnce(cursor, afterOnce)
@@ -171,6 +176,18 @@ export function readTimes(cursor: Cursor, afterOnce: boolean): Times | null {
   })
 }
 
+/** "repeat from * to make a V-st in each sp": once in each. */
+function readFilling(cursor: Cursor): Times | null {
+  if (!cursor.take("to") || !cursor.take("work")) return null
+  cursor.take("any")
+  if (!readNoun(cursor) || !cursor.take("in") || !cursor.take("each") || !readNoun(cursor))
+    return null
+  cursor.take("around")
+  return /^[,;.()[\]*]?$/.test(cursor.text())
+    ? { kind: "until", until: { kind: "around", rest: true } }
+    : null
+}
+
 /** "repeat in every ch-3 sp", "for each of the remaining 5 loops", "in next st": once in each, or in so many. */
 function readEverywhere(cursor: Cursor): Times | null {
   if (!cursor.take("in") && !cursor.accept("for") && !cursor.is("each")) return null
@@ -179,7 +196,10 @@ function readEverywhere(cursor: Cursor): Times | null {
   for (;;) {
     if (cursor.take("each", "rest")) every = true
     else if (cursor.take("next")) next = true
-    else if (!cursor.accept("other", "of") && !cursor.take("that")) break
+    else if (cursor.text() === "other" && cursor.isNumber(1)) {
+      cursor.at += 1
+      every = true
+    } else if (!cursor.accept("other", "of") && !cursor.take("that")) break
   }
   if (!every && !next) return null
   const sized =
@@ -207,7 +227,22 @@ function readUntilMade(cursor: Cursor): Times | null {
   while (cursor.take("size", "colour") || cursor.accept("more"));
   const noun = readNoun(cursor)
   if (!noun) return null
-  while (cursor.take("chat", "made", "says-total", "more") || cursor.accept("in", "all", "total"));
+  while (
+    cursor.take("chat", "made", "says-total", "more") ||
+    cursor.accept(
+      "in",
+      "all",
+      "total",
+      "in all",
+      "altogether",
+      "are",
+      "is",
+      "have",
+      "has",
+      "been",
+      "complete",
+    )
+  );
   cursor.attempt(() => {
     // "six spaces and six shells".
     if (!cursor.take("and") || cursor.takeCount(2) === null) return null
@@ -262,4 +297,15 @@ function readCountOfTimes(cursor: Cursor, afterOnce: boolean): Times | null {
 
 function endsHere(cursor: Cursor): boolean {
   return /^[,;.)\]]?$/.test(cursor.text()) || cursor.is("around")
+}
+
+/** "1 dc away from first st", "2 sts short of the end". */
+function acceptAway(cursor: Cursor): boolean {
+  if (!cursor.accept("away", "short")) return false
+  cursor.attempt(() => {
+    if (!cursor.take("of")) return null
+    while (cursor.take("first", "start", "that"));
+    return readNoun(cursor) || cursor.take("end") ? true : null
+  })
+  return true
 }

@@ -64,6 +64,18 @@ function isWayToKeep(text: string): boolean {
 /** Stitches an increase at a corner is taken for where their number is not said: common practice, no source. */
 const usualCorner = 3
 
+/** "Each side will increase by 4 sts": what the words before it come to. */
+export function sidesGrow(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  if (!cursor.take("each") || !cursor.take("side")) return []
+  cursor.accept("will", "should", "is", "now")
+  if (!cursor.take("increase") && !cursor.accept("grow", "grows", "gain", "gains", "growing"))
+    return []
+  cursor.accept("by")
+  if (cursor.takeCount(1) === null || !cursor.take("stitch")) return []
+  return [clause(cursor, [], 0.1)]
+}
+
 /** "increasing in each corner", "inc at every corner": how many is not said, so it is told until a total bears it out. */
 export function cornerIncrease(cursor: Cursor): Step[] | null {
   const start = cursor.start()

@@ -15,6 +15,7 @@ import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
+import { impliedRound } from "./implied-round.ts"
 import { type Located, type OneRound, resolved } from "./list-rounds.ts"
 import { emptyRound, goOnLost, unread } from "./lost.ts"
 import { placeOfRound, type Reader } from "./reader.ts"
@@ -34,6 +35,11 @@ export function advance(
   if (fault) return [unread(reader, state, one, [fault])]
   if (state.lost) return goOnLost(reader, state, one, words, resolve)
   const first = state.rounds.length === 0
+  if (isShort(one)) {
+    const implied = impliedRound(words, state, one)
+    if (implied) return advance(reader, state, one, implied, fault)
+    if (statesTotal(words, one)) return goOnLost(reader, state, one, words, resolve)
+  }
   const solid =
     first &&
     /\b(?:plastic|bone|metal|curtain|cabone|wooden)\s+ring|\bcord\b/i.test(
@@ -63,6 +69,21 @@ export function advance(
     return [unread(reader, state, one, [emptyRound(one, span), ...remarks, ...missing])]
   }
   return candidates.map((candidate) => after(reader, state, one, words, candidate))
+}
+
+/** Longest text of a round that may say nothing of its work. */
+const longestBare = 60
+
+function isShort({ text }: OneRound): boolean {
+  return text.end - text.bodyStart < longestBare
+}
+
+/** It says nothing but its total. */
+function statesTotal(words: WordsOfRound, one: OneRound): boolean {
+  const first = words.trees().next().value as TreeReading | undefined
+  if (first === undefined || first.steps.length > 0) return false
+  if (first.gaps.some(({ words }) => words.some(({ type }) => type === "word"))) return false
+  return first.totals.filter(({ firm }) => firm).length === 1 && clearTotal(first, one.text)
 }
 
 function resolver(state: State, one: OneRound): Resolver {
@@ -100,7 +121,9 @@ function after(
   // How a round grows is borne out by its total.
   for (const finding of candidate.findings)
     own.push(
-      settled && finding.code === "growth-implied" ? { ...finding, severity: "note" } : finding,
+      finding.code === "growth-implied" && (settled || goesOnEvenly(state.rounds, candidate.round))
+        ? { ...finding, severity: "note" }
+        : finding,
     )
   const common = {
     ...state,
@@ -198,6 +221,13 @@ function after(
     findings: [...state.findings, ...located(own)],
     readings: [...state.readings, reading],
   }
+}
+
+/** The round grows by as many stitches as the two before it did. */
+function goesOnEvenly(rounds: readonly Round[], round: Round | null): boolean {
+  if (!round || rounds.length < 3) return false
+  const [a, b, c, d] = [...rounds.slice(-3), round].map((one) => countsOf(one).stitches)
+  return b! - a! === c! - b! && c! - b! === d! - c!
 }
 
 /** The chains before the join change no count of stitches: told, and no doubt once the reading is chosen. */

@@ -95,6 +95,7 @@ export function candidatesOf(
       overlooked +
       tree.cost * wordWeight +
       (missing || unknown ? cannotBeWorked / 2 : 0) +
+      (result.comparison.agrees === true || !passesFigure(tree) ? 0 : figurePassed) +
       withoutMeaning(tree, result, found[0])
     found.push({
       tree,
@@ -129,6 +130,13 @@ export function candidatesOf(
   const assumed = assume(best.result.round ? best : (found.find(statesFirm) ?? best))
   if (assumed) list.push(assumed)
   return list.sort((a, b) => a.score - b.score)
+}
+
+/** A figure left out of the words changes what is made; unless a total bears it out, it was meant. */
+const figurePassed = 40
+
+function passesFigure({ gaps }: TreeReading): boolean {
+  return gaps.some(({ words }) => words.some(({ type }) => type === "number"))
 }
 
 function likeAnother({ steps }: RoundTree): boolean {

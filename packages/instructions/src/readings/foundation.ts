@@ -97,7 +97,22 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
       steps: rest,
       skipped: { chains: nth - 1, countsAs: null },
     }
-  return { centre: { kind: "adjustable-ring" }, stated: false, steps: rest, skipped: null }
+  return {
+    centre: { kind: "adjustable-ring" },
+    stated: false,
+    steps: rest.map(intoRing),
+    skipped: null,
+  }
+}
+
+/** "8 dc in the first loop", where nothing has been made: the loop is the one it begins with. */
+function intoRing(step: Step): Step {
+  if (step.do !== "work" && step.do !== "group") return step
+  const { place } = step
+  if (place?.at !== "next" || (place.noun.what !== "space" && place.noun.what !== "gap"))
+    return step
+  if (place.noun.size !== undefined || place.count > 1) return step
+  return { ...step, place: { start: place.start, end: place.end, at: "ring" } }
 }
 
 /** "6 sc in 2nd st of chain": counted from the hook, the chain being all there is. */

@@ -16,9 +16,12 @@ export function grown(steps: readonly Step[], growth: Growth): readonly Step[] |
     const body = plain
       ? repeat.body.map((step, i) => (i === first ? withLength(plain, length) : step))
       : withPlain(repeat.body, length)
-    return steps.map((step, i) => {
-      if (i === at) return { ...repeat, body }
-      return plain && isPlain(step) && lengthOf(step) === old ? withLength(step, length) : step
+    const started = plain ? withLongerStart(steps, at, plain, old, length) : null
+    return (started ?? steps).map((step) => {
+      if (step === repeat) return { ...repeat, body }
+      return !started && plain && isPlain(step) && lengthOf(step) === old
+        ? withLength(step, length)
+        : step
     })
   }
   const each = steps.findIndex((step) => isIncrease(step) && step.place?.at === "each")
@@ -36,6 +39,27 @@ export function grown(steps: readonly Step[], growth: Growth): readonly Step[] |
     times: { kind: "until", until: { kind: "around" } },
   }
   return steps.map((step, i) => (i === each ? repeated : step))
+}
+
+/** "Ch 3, 2 dc in next st, *dc in next st, 2 dc in next st": the chain is the first of the plain stitches. */
+function withLongerStart(
+  steps: readonly Step[],
+  repeat: number,
+  plain: Work,
+  old: number,
+  length: number,
+): readonly Step[] | null {
+  const chain = steps.findIndex((step) => step.do === "chain" && step.chains > 1)
+  if (chain < 0 || chain > repeat) return null
+  let next = chain + 1
+  while (steps[next]?.do === "note-counts") next += 1
+  const after = steps[next]
+  if (after === undefined || next >= repeat) return null
+  if (old === 1 && isIncrease(after) && after.place?.at === "next")
+    return [...steps.slice(0, next), withLength(plain, length - 1), ...steps.slice(next)]
+  if (old > 1 && isPlain(after) && lengthOf(after) === old - 1)
+    return steps.map((step) => (step === after ? withLength(after, length - 1) : step))
+  return null
 }
 
 function isIncrease(step: Step): step is Work {

@@ -77,8 +77,8 @@ export function goOnLost(
   if (
     first &&
     round &&
-    tree.totals.length === 1 &&
-    first.totals.length === 1 &&
+    onlyOneFirm(tree) &&
+    onlyOneFirm(first) &&
     firm.items.some(({ unit }) => unit === "kind" || unit === "stitches") &&
     clearTotal(first, one.text)
   )
@@ -102,6 +102,10 @@ export function goOnLost(
       readings: [...state.readings, notWorked(reader, one, firm?.items[0]?.count ?? null)],
     },
   ]
+}
+
+function onlyOneFirm({ totals }: RoundTree): boolean {
+  return totals.filter(({ firm }) => firm).length === 1
 }
 
 /** A round whose own words tell what it stands on and how often: reading goes on from it, though the motif has ended. */

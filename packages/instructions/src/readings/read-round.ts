@@ -23,7 +23,7 @@ import { toldChoices } from "./told-choices.ts"
 const noComparison: Comparison = { stated: null, agrees: null, differing: [], findings: [] }
 
 /** Weights of what may be wrong with a reading: it cannot be worked, a total differs, stitches are left. */
-const weights = { cannot: 1000, total: 100, left: 10, warning: 3 } as const
+const weights = { cannot: 1000, total: 100, left: 10, warning: 3, gap: 2 } as const
 
 export function workRound(request: RoundRequest): RoundResult {
   const usual = tryReading(request, new Map())
@@ -152,7 +152,8 @@ function tryReading(
   const score =
     (comparison.agrees === false ? weights.total : 0) +
     left.length * weights.left +
-    warnings * weights.warning
+    warnings * weights.warning +
+    (work.gapsForSpaces ? weights.gap : 0)
   return {
     round,
     spans: work.spans,
@@ -196,7 +197,8 @@ function startWithSkipped(work: RoundWork, foundation: Foundation, steps: readon
   if (counts === undefined) {
     const first = steps.find((step) => step.do === "work")
     const gathered = first?.do === "work" && first.stitch.kind.gathered !== undefined
-    const usual = !gathered && needed >= 3 && skipped.chains >= needed
+    const low = skipped.chains === needed - 1 && first?.do === "work" && oneShort(first.count)
+    const usual = !gathered && needed >= 3 && (skipped.chains >= needed || low)
     counts =
       work.choices.take(
         "skipped-chains",
@@ -255,4 +257,10 @@ export function workRoundAs(
 /** Other readings of a round at the points its words leave open. */
 export function otherReadingsOf(request: RoundRequest): ReadonlyMap<ChoiceName, ChoiceValue>[] {
   return otherReadings(tryReading(request, new Map()).choices, mostReadingsTried)
+}
+
+/** "Ch 3, 11 dc in 3rd ch from hook": with the chains left out it comes to a number rings are made of. */
+function oneShort(count: number): boolean {
+  const even = (total: number) => [6, 8, 10].some((ring) => total % ring === 0)
+  return even(count + 1) && !even(count)
 }

@@ -106,7 +106,9 @@ export function scan(
         hint: "Give each round a label of its own.",
       },
     }
-  const huge = read.tokens.find((token) => token.value > largestNumber)
+  const huge = read.tokens.find(
+    (token) => token.value > largestNumber && !isFileName(layout.clean, token),
+  )
   if (!huge) return { read, fault: null }
   return {
     read: nothing,
@@ -119,4 +121,9 @@ export function scan(
       hint: `Look at the number; up to ${largestNumber.toLocaleString("en")} are read.`,
     },
   }
+}
+
+/** "2009_06040081": the name of a picture, copied along with the page. */
+function isFileName(text: string, { start, end }: { start: number; end: number }): boolean {
+  return text.charAt(start) === "0" || text.charAt(start - 1) === "_" || text.charAt(end) === "_"
 }

@@ -29,6 +29,9 @@ const wordsOf: Readonly<Record<string, string>> = {
   "several-unplaced:in-one": "several stitches told without a place go into one",
   "same-space:place": '"same space" means the place of the join',
   "same-space:space": '"same space" means the next space',
+  "first-place:short": "the starting chain is alone in its stitch",
+  "every-second:increase": "the stitches between get one each",
+  "every-second:skip": "the stitches between are passed over",
   "skipped-chains:count": "the chains skipped at the start count as a stitch",
   "skipped-chains:do-not-count": "the chains skipped at the start do not count as a stitch",
 }

@@ -168,14 +168,15 @@ function bareLabels(text: string): BareLabel[] {
   for (const lines of [true, false]) {
     const kept: BareLabel[] = []
     const mark = lines
-      ? /(?:^|\n)[ \t>•*-]*(?=\(?\d{1,2}[ \t]?[.):-]|[\u2460-\u2473])/g
+      ? /(?:^|\n)[ \t>•*-]*(?=\(?\d{1,2}[ \t]?[.):-]|\d{1,2}[ \t]{1,4}[a-z*]|[\u2460-\u2473])/gi
       : /(?:^|[\s.;)=])(?=\d{1,2}[-.):] ?\S)/g
     for (let match = mark.exec(text); match; match = mark.exec(text)) {
       const at = match.index + match[0].length
       if (match[0] === "") mark.lastIndex += 1
-      const label = bareLabelAt(text, at, lines)
+      const label = lines || !closesBracket(text, at) ? bareLabelAt(text, at, lines) : null
       const last = kept[kept.length - 1]
-      if (!label || !(last ? label.from === last.to + 1 : label.from === 1)) continue
+      const begins = label?.from === 1 || (lines && label?.from === 2 && opensBefore(text, at))
+      if (!label || !(last ? label.from === last.to + 1 : begins)) continue
       kept.push(label)
     }
     if (
@@ -189,6 +190,26 @@ function bareLabels(text: string): BareLabel[] {
   }
   return best
 }
+
+/** "*(3 dc, ch 2) rep from *": a figure at the end of a bracket. */
+function closesBracket(text: string, at: number): boolean {
+  if (!/^\d{1,2}\)/.test(text.slice(at, at + 3))) return false
+  const lead = text.slice(Math.max(0, at - longestBracket), at)
+  return lead.lastIndexOf("(") > lead.lastIndexOf(")")
+}
+
+const longestBracket = 120
+
+/** Before a line numbered 2 stands a first round without its number. */
+function opensBefore(text: string, at: number): boolean {
+  const lead = text.slice(Math.max(0, at - firstRoundWithin), at)
+  return (
+    /\b\d+ ?(?:sc|dc|hdc|htr|tr|single|double|treble)/i.test(lead) &&
+    /\b(?:ring|circle|loop|mr|ch)\b/i.test(lead)
+  )
+}
+
+const firstRoundWithin = 300
 
 /** Most of them have work behind them: a list of materials may be numbered too. */
 function worksAfter(text: string, labels: readonly BareLabel[]): boolean {

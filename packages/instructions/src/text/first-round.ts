@@ -37,7 +37,11 @@ export function takeFirstRound(clean: string, rounds: FirstRound[], prose: Line[
   const opening = prose[from]!
   const lead = clean.slice(opening.start, first.end).search(/\S|$/)
   const start = opening.start + lead
-  const number = second.label.from - 1
+  // Rounds numbered by their order alone are counted from this one.
+  if (second.label.unlabelled && second.label.from === 1)
+    for (const round of rounds)
+      round.label = { ...round.label, from: round.label.from + 1, to: round.label.to + 1 }
+  const number = rounds[0]!.label.from - 1
   const end = prose[until]!.end
   prose.splice(from, until - from + 1)
   rounds.unshift({
@@ -58,7 +62,7 @@ const longestRound = 700
 
 /** How a stitch is made, a measure or an abbreviation: no round. */
 const explains =
-  /^\W{0,4}[a-z][a-z0-9 .-]{0,28}:\s{0,4}(?:work|make|yo|yarn|insert)\b|\byo\b|yarn over|insert (?:the |your )?hook|=\s*[a-z]|\b(?:gauge|tension)\b/i
+  /^\W{0,4}[a-z][a-z0-9 .-]{0,28}:\s{0,4}(?:work|make|yo|yarn|insert)\b|\byo\b|yarn over|insert (?:the |your )?hook|=\s*[a-z]|\b(?:gauge|tension)\b|^\W{0,4}[a-z]{0,5}(?:sc|dc|tr|st|ch|mr|sp|ss|rs|ws|yo|lp|rep|beg|cl|tog)\w{0,4}(?:\(s\))?\s?[-–]\s+[a-z]{3,}/i
 
 /** The last line before `last` that makes stitches, and nothing of another round behind it. */
 function firstWork(clean: string, prose: readonly Line[], last: number): number {
@@ -86,16 +90,18 @@ function opensBefore(clean: string, prose: readonly Line[], at: number): number 
   const before = prose[at - 1]
   if (!before || before.line + 1 < prose[at]!.line) return at
   const text = clean.slice(before.start, before.end).trim()
-  return text.length < 60 && ring.test(text) && /\b(?:make|work|crochet|:)$/i.test(text)
-    ? at - 1
-    : at
+  if (!ring.test(text)) return at
+  // "Make a magic loop and ch 2 (counts as hdc).": the chain is the first stitch of what follows.
+  const starts = text.length < 140 && /\b(?:ch(?:ain)?[ -]?\d|\d ?ch)\b[^.]{0,60}\.?$/i.test(text)
+  const opens = text.length < 60 && /\b(?:make|work|crochet|:)$/i.test(text)
+  return starts || opens ? at - 1 : at
 }
 
 const ring = /\b(?:ring|circle|magic loop|loop)\b/i
 /** "sc in first ch to form circle": the ring is closed, and nothing worked into it. */
 const forms = /\b(?:form|make|to)\b[ \w]{0,12}\b(?:ring|circle|loop)\b/gi
 const worksIntoRing =
-  /\b(?:in|into|inside|over|through|cent(?:er|re) of)\b[^.,;]{0,14}\b(?:ring|circle|loop|hole)\b|\b(?:magic|adjustable|sliding) (?:ring|circle|loop)\b|\bform a? ?(?:ring|circle|loop)\b|^\W*ch(?:ain)? ?-?\d+,? (?:join|sl|ss|slip)\b/i
+  /\b(?:in|into|inside|over|through|cent(?:er|re) of)\b[^.,;]{0,14}\b(?:ring|circle|loop|hole|mr)\b|\b(?:magic|adjustable|sliding) (?:ring|circle|loop)\b|\bform a? ?(?:ring|circle|loop)\b|^\W*ch(?:ain)? ?-?\d+,? (?:join|sl|ss|slip)\b/i
 
 function intoRing(text: string, clean: string, before: Span | undefined): boolean {
   if (!makesStitches.test(text) || text.length > 400) return false

@@ -83,6 +83,8 @@ export function bareLabelAt(text: string, at: number, line: boolean): BareLabel 
     const circled = unit - firstCircled + 1
     return { from: circled, to: circled, row: false, start: at, end: at + 1, markAt: at + 1 }
   }
+  const plain = line ? plainNumberAt(text, at) : null
+  if (plain) return plain
   const found = (
     line ? /^\(?(\d{1,3})[ \t]?[.):-][ \t]{0,4}(?=\S)/ : /^(\d{1,3})[.):-][ \t]{0,4}(?=[A-Za-z([*])/
   ).exec(text.slice(at, at + 14))
@@ -98,6 +100,18 @@ export function bareLabelAt(text: string, at: number, line: boolean): BareLabel 
     end: at + found[0].length,
     markAt: at + found[1]!.length,
   }
+}
+
+/** "3 Change colour, *sc in next sp, ch 2*": a line that begins with its number, and no mark behind it. */
+function plainNumberAt(text: string, at: number): BareLabel | null {
+  const found =
+    /^(\d{1,2})[ \t]{1,4}(?=\*|ch[ \t]?\d|chain|change|join|with|using|in |into |sl |ss |work|make|turn|attach)/i.exec(
+      text.slice(at, at + 18),
+    )
+  if (!found) return null
+  const from = Number(found[1])
+  const markAt = at + found[1]!.length
+  return { from, to: from, row: false, start: at, end: at + found[0].length, markAt }
 }
 
 /** The label that starts at `at`, or null. `lineStart` tells that nothing stands before it on its line. */

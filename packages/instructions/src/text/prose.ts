@@ -26,7 +26,7 @@ const looksLikeWork = /\b(?:\d+\s*(?:sc|dc|hdc|tr|ch|htr|sts?)|ch\s*-?\d+|(?:sc|
 const countSentence =
   /\b(?:chs?|chains?)\b[^.;\n]{0,60}\bcounts?\b|\bcounts?\b[^.;\n]{0,40}\b(?:as|not)\b/i
 const ringSentence =
-  /\b(?:form|make)\s+(?:a\s+|the\s+)?(?:ring|circle|loop)\b|\bmagic\s+(?:ring|circle|loop)\b|\badjustable\s+(?:ring|loop)\b|\bjoin\b[^.\n]{0,30}\bring\b/i
+  /\b(?:start|begin|commence)\s+with\s+an?\s+\w+[ -](?:ch(?:ain)?|st(?:itch)?)[ -]ring\b|\b(?:form|make)\s+(?:a\s+|the\s+)?(?:ring|circle|loop)\b|\bmagic\s+(?:ring|circle|loop)\b|\badjustable\s+(?:ring|loop)\b|\bjoin\b[^.\n]{0,30}\bring\b/i
 /** A line that begins with chains and closes them. */
 const closedChains =
   /^\s*(?:make\s+|work\s+)?(?:ch(?:ain)?\s*-?\d+|\d+\s*ch(?:ain)?s?)\b\.?[^.\n]{0,60}\b(?:join|unite|sl\s*st|s\.?\s?s|slip)\b/i
@@ -80,12 +80,33 @@ export function readProse(layout: PatternText, terms: Terms): ProseFound {
       }
     }
     if (readDefinition(text, line.start, layout.clean, terms, locals)) continue
+    readInParagraph(text, line.start, layout.clean, terms, locals)
     if (looksLikeWork.test(text) && !/[=@]/.test(text)) stray.push(line)
   }
   for (const round of layout.rounds)
     readInRound(layout.clean, round.bodyStart, round.end, terms, locals)
   return { startCounts, locals, foundation, stray }
 }
+
+/** "Pattern notes: weave in ends. Shell: 2 dc, ch 2, 2 dc in indicated sp. ...": definitions one after the other. */
+function readInParagraph(
+  text: string,
+  start: number,
+  clean: string,
+  terms: Terms,
+  locals: Map<string, LocalStitch>,
+): void {
+  for (const match of text.matchAll(definedInside)) {
+    const name = match[1]!
+    if (locals.has(name.toLowerCase().replace(/[^a-z]/g, ""))) continue
+    const from = match.index + match[0].indexOf(name)
+    const part = text.slice(from, match.index + match[0].length)
+    readDefinition(part, start + from, clean, terms, locals)
+  }
+}
+
+const definedInside =
+  /[.;,] (shell|v[- ]?st|v[- ]?stitch|fan|petal|picot|cluster|popcorn|puff|bobble)(?: st(?:itch)?)?(?: \([a-z -]{1,16}\))?[:=] ?[^.;:]{5,160}/gi
 
 /** "(shell = 5 dc)", "V-stitch = dc, ch 1, dc.": what a round says of a name it uses itself. */
 function readInRound(

@@ -26,14 +26,14 @@ const opens =
   /^(?:[\s•>.\-–]|\*(?=\s))*(?:(?:now|then|next|start(?:ing)?(?: by| with)?|begin(?:ning)?(?: by)?|with|using|add|[\w ]{1,24}:)[\w ,]{0,24}?\b)?(?:ch\b|ch-?\d|chain\b|\d+ ?ch(?:ain)?s?\b|join\b|attach\b|(?:ss|sl ?st|slip st(?:itch)?) (?:in|into|to)\b|in(?:to)? (?:any|each|the)\b)/i
 /** "Next round:", "Final row,", "Start the second round": said of a round that begins. */
 const namesRound =
-  /^[\s•*>.\-–]*(?:(?:(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th))) (?:colou?r )?(?:round|rnd|row)\b|(?:start|begin) the (?:next|last|final|second|third|fourth|fifth|sixth) (?:round|rnd|row)\b)/i
+  /^[\s•*>.\-–]*(?:(?:for )?(?:(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th))) (?:colou?r )?(?:round|rnd|row)\b|(?:start|begin) the (?:next|last|final|second|third|fourth|fifth|sixth) (?:round|rnd|row)\b)/i
 const nameOfRound =
-  /^[\s•*>.\-–]*(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th)) (?:colou?r )?(?:round|rnd|row)[ \t]?[:,.\-–][ \t]*/i
+  /^[\s•*>.\-–]*(?:(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th)) (?:colou?r )?(?:round|rnd|row)[ \t]?[:,.\-–]|for (?:the )?(?:next|final|last|second|third) (?:round|rnd|row),?)[ \t]*/i
 /** The round is closed, or goes all the way. */
 const closes =
   /\b(?:join|joined|slip st(?:itch)?|sl ?st|ss|close|closed)\b[^.;,]{0,60}\b(?:first|1st|top|beg\w*|start\w*|initial|ring|round|join|ch|chain)\b|\b(?:finish|complete|close|end)\b[^.;]{0,24}\b(?:round|rnd|row|circle)\b|\b(?:fasten|finish|break|cut|tie|bind|cast) off\b|\bchange colou?rs?\b|\b(?:around|all the way round|to (?:the )?end|rep(?:eat)?)\b[^.]{0,30}[.!]?\s{0,9}(?:\([^()]{1,40}\)\.?)?\s{0,9}$|\(\d{1,3}(?: [a-z]{1,12}){0,2}\)\.?\s{0,9}$/i
 /** Nothing but the ring. */
-const ringOnly = /\b(?:ring|circle|magic|foundation|mr)\b/i
+const ringOnly = /\b(?:ring|circle|magic|foundation|mr|(?:in|into) the (?:loop|circle|ring))\b/i
 const beginsRing =
   /^[\s•*>.\-–]*(?:(?:start|begin|with|using|make|form|work|crochet)[\w ,]{0,24}?\b)?(?:(?:an? )?(?:magic|adjustable|sliding) (?:ring|circle|loop)|ch(?:ain)? ?-?\d+,?[\w ]{0,24}\b(?:ring|join|circle|loop))\b/i
 /** Longest paragraph that is one round. */
@@ -41,18 +41,28 @@ const longestParagraph = 900
 
 /** Fewest items that make a list. */
 const fewestItems = 3
-const bullet = /^[ \t]*[-•*][ \t]+(?=[\p{L}\d(*])/u
+const bullet = /^[ \t]*(?:[-•*][ \t]+(?=[\p{L}\d(*[])|[-•~](?=[\p{L}\d([]))/u
+/** "... join. Next round sc twice in each": a round told inside a paragraph. */
+const nextRound =
+  /(?<=[.!)][ \t])(?:for[ \t])?(?:the[ \t])?(?:next|final|last)[ \t](?:round|rnd|row)(?=[ \t]?[:,-]?[ \t](?:\(|\*|\d|ch|sc|dc|hdc|tr|htr|single|double|half|treble|work|make|in|into|inc|do|join|sl|ss|with|you))/gi
 
 /** The items of a list, as far as the next one; the lines of any other text. */
 function paragraphs(source: SourceText): Span[] {
   const lines = source.lineStarts.map((start, i) => ({ start, end: endOfLine(source, i + 1) }))
   const items = lines.filter(({ start, end }) => bullet.test(source.plain.slice(start, end)))
-  if (items.length < fewestItems) return lines
+  if (items.length < fewestItems) return lines.flatMap((line) => atNextRounds(source.plain, line))
   const inList = (start: number) => start >= items[0]!.start
   return [
     ...lines.filter(({ start }) => !inList(start)),
     ...items.map((item, i) => ({ start: item.start, end: items[i + 1]?.start ?? item.end })),
   ]
+}
+
+/** A line, parted where the next round is named in it. */
+function atNextRounds(plain: string, { start, end }: Span): Span[] {
+  const text = plain.slice(start, end)
+  const cuts = [...text.matchAll(nextRound)].map(({ index }) => start + index)
+  return [start, ...cuts].map((from, i) => ({ start: from, end: cuts[i] ?? end }))
 }
 
 export function roundsByParagraph(source: SourceText, clean: string): RoundLabel[] {

@@ -23,9 +23,9 @@ export function endMatterIn(text: string): number {
 }
 
 const makes =
-  /\b(?:\d+ ?(?:sc|dc|hdc|htr|tr|dtr|single|double|treble)s?|ch ?-?\d+|\d+ ?ch|chain \w+|(?:sc|dc|hdc|htr|tr|dtr)(?:-\d| (?:in|into|around|twice))|sl ?st|slip stitch|slip st)\b/i
+  /\b(?:\d+ ?(?:sc|dc|hdc|htr|tr|dtr|single|double|treble)s?|ch ?-?\d+|\d+ ?ch|chain \w+|(?:sc|dc|hdc|htr|tr|dtr)(?:-\d| (?:in|into|around|twice))|sl ?st|slip stitch|slip st|inc (?:in|x|around)|inc\](?= ?x)|, inc)\b/i
 const places =
-  /\b(?:in|into|next|each|same|corner|repeat|rep|around|sps?|space|loop|join|ring|stitch|skip|miss)\b|\*/i
+  /\b(?:x ?\d|in|into|next|each|same|corner|repeat|rep|around|sps?|space|loop|join|ring|stitch|skip|miss)\b|\*/i
 const aboutOther =
   /^[ \t>•*-]*(?:abbreviations?|materials?|you will need|notes?|finishing|border|edging|joining|assembly|to join|to finish|gauge|copyright|©)/i
 

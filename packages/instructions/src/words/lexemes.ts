@@ -1,6 +1,7 @@
 // The words of a round as the grammar meets them: each token with its classes, phrases joined to one,
 // fillers left out. Places are those of the text, so that everything can still be pointed at.
 
+import { withHyphenLists } from "./hyphen-lists.ts"
 import {
   type LexicalClass,
   lexicon,
@@ -9,14 +10,14 @@ import {
   skipCosts,
   unknownWordCost,
 } from "./lexicon.ts"
+import { nearestWord } from "./nearest-word.ts"
+import { gluedWords, isSplitWord } from "./parted-words.ts"
 import {
   closeOf,
   halfDouble,
   isBasicName,
-  isOneSlip,
   isOtherTerm,
   isParted,
-  isSwap,
   markCosts,
   misscanned,
   numberCost,
@@ -74,9 +75,11 @@ const singleWords = [...classesOf.keys()].filter(
   (text) => !text.includes(" ") && text.length >= 4 && !fillers.has(text),
 )
 
+const isKnown = (text: string) => classesOf.has(text)
+
 /** @param isName tells that a word names a stitch or a group of the pattern's own, and is no slip */
 export function lexemesOf(scanned: readonly Token[], isName: (text: string) => boolean): Lexeme[] {
-  const tokens = withoutSlips(scanned, isName).map((token) => {
+  const tokens = withoutSlips(withHyphenLists(scanned, isName), isName).map((token) => {
     const meant =
       token.type === "word" && !isName(token.text)
         ? (misscanned[token.text] ?? postFirst(token.text))
@@ -198,6 +201,12 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
     } else if (/^[([]$/.test(a.text) && b?.text === "*" && c && /^[)\]]$/.test(c.text)) {
       kept.push({ ...b, start: a.start, end: c.end })
       i += 2
+    } else if (a.text === "pop" && /^corns?$/.test(b?.text ?? "")) {
+      kept.push({ ...a, text: a.text + b!.text, end: b!.end })
+      i += 1
+    } else if (isSplitWord(a, b, isName, isKnown)) {
+      kept.push({ ...a, text: a.text + b!.text, end: b!.end })
+      i += 1
     } else if (a.text === "(" && namesSize(tokens, i)) {
       // "next (ch-7) loop": the bracket only sets the size off.
       const close = closeOf(tokens, i)
@@ -237,7 +246,7 @@ function withoutSlips(tokens: readonly Token[], isName: (text: string) => boolea
       (b?.text === "into" || (kept[kept.length - 1]?.type === "number" && b?.text === "in"))
     )
       kept.push({ ...a, text: "tr" })
-    else kept.push(...(gluedWords(a, isName) ?? [a]))
+    else kept.push(...(gluedWords(a, isName, isKnown) ?? [a]))
   }
   return kept
 }
@@ -251,22 +260,6 @@ function namesSize(tokens: readonly Token[], at: number): boolean {
     tokens[close - 1]!.type === "number" &&
     classesOf.get(tokens[close + 1]?.text ?? "")?.has("space") === true
   )
-}
-
-/** "nextloop", "eachst", "samespace": two words with the blank between them lost; null for any other. */
-function gluedWords(token: Token, isName: (text: string) => boolean): [Token, Token] | null {
-  if (token.type !== "word" || classesOf.has(token.text) || isName(token.text)) return null
-  const front =
-    /^(?:next|each|same|first|last|into|skip|miss|every|in(?=each|next|same|any|first)|[hst]?[dr]?c(?=(?:inc|dec)s?$)|tr(?=inc|dec))/.exec(
-      token.text,
-    )?.[0]
-  const back = front === undefined ? "" : token.text.slice(front.length)
-  if (front === undefined || (!classesOf.has(back) && !isName(back))) return null
-  const middle = token.start + front.length
-  return [
-    { ...token, text: front, end: middle },
-    { ...token, text: back, start: middle, spaced: false },
-  ]
 }
 
 /** "16 single crochet (sc) in ring", "3rd stitch (st) of ch": the abbreviation of the word before, in a bracket. */
@@ -324,7 +317,7 @@ function single(token: Token, isName: (text: string) => boolean): Lexeme {
   if (classesOf.has(token.text)) return known(token, token.text)
   if (isName(token.text) || token.text.length === 1)
     return { ...token, classes: none, skipCost: token.text.length === 1 ? 0.4 : meaningfulWordCost }
-  const slip = nearestWord(token.text)
+  const slip = nearestWord(token.text, singleWords)
   if (slip) return { ...known(token, slip), slipOf: slip }
   const stranger = phraseWords.has(token.text) ? {} : { unknown: true as const }
   return { ...token, classes: none, skipCost: unknownWordCost, ...stranger }
@@ -363,28 +356,4 @@ function phraseAt(tokens: readonly Token[], from: number): (Phrase & { last: num
     if (matched === phrase.words.length) return { ...phrase, last: at }
   }
   return null
-}
-
-const nearest = new Map<string, string | null>()
-
-/** Slips remembered: the same misspelling comes again in round after round. */
-const mostRemembered = 2000
-
-/** The one word of the lexicon that a longer word is a slip of: one letter wrong, missing, too many or two swapped. */
-export function nearestWord(text: string): string | null {
-  if (text.length < 4 || text.length > 14) return null
-  const before = nearest.get(text)
-  if (before !== undefined) return before
-  let found: string | null = null
-  for (const word of singleWords) {
-    if (Math.abs(word.length - text.length) > 1 || word.charCodeAt(0) !== text.charCodeAt(0))
-      continue
-    if (text.length > 4 ? isOneSlip(text, word) : isSwap(text, word)) {
-      found = word
-      break
-    }
-  }
-  if (nearest.size > mostRemembered) nearest.clear()
-  nearest.set(text, found)
-  return found
 }

@@ -151,7 +151,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "handling",
     words:
-      "marker|markers|stitch marker|tighten|tightly|gently|firmly|loosely|tight|loose|slip knot|slipknot|pull|close|closed|hole|change|changing|switch|switching|drop|pick up|carry|attach marker|place marker|pm|weave in|weave|weaving|ends|hide|sew in|darn in|block|press|iron|steam|stuff|stuffing|scissors|needle|tapestry needle|clip|trim|snip|move|moving|insert hook|draw up|draw through|tug|sideways|flatten|fold|bend|push|new|rs|ws|right side|wrong side|facing|right side facing|wrong side facing|with right side facing|rs facing|invisible|invisibly|fiberfill|mark|marking|marked|moving up|moved up|slipknot on hook",
+      "marker|markers|stitch marker|tighten|tightly|gently|firmly|loosely|tight|loose|slip knot|slipknot|pull|close|closed|hole|change|changing|switch|switching|drop|pick up|carry|attach marker|place marker|pm|weave in|weave|weaving|ends|hide|sew in|darn in|block|press|iron|steam|stuff|stuffing|scissors|needle|tapestry needle|clip|trim|snip|move|moving|insert hook|draw up|draw through|tug|sideways|flatten|fold|bend|push|new|rs|ws|right side|wrong side|facing|right side facing|wrong side facing|with right side facing|rs facing|invisible|invisibly|fiberfill|mark|marking|marked|moving up|moved up|slipknot on hook|holding|hold|bending|folding|forward|forwards|out of way|towards you|toward you|away from you",
   },
   {
     class: "chat",
@@ -178,7 +178,7 @@ export const lexicon: readonly LexiconEntry[] = [
   { class: "alternate", words: "other|alternate|alt|second" },
   { class: "first", words: "first|1st" },
   { class: "last", words: "last|final|previous made|ending" },
-  { class: "any", words: "any|one|some" },
+  { class: "any", words: "any|one|some|any of|any one" },
   { class: "rest", words: "remaining|rem|rest|remainder|rest of|leftover|others|other ones" },
   { class: "that", words: "that|this|these|those" },
   {
@@ -277,7 +277,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "join",
     words:
-      "join|joining|attach|rejoin|connect|unite|fasten on|reattach|tie in|link|joins|start new yarn|attaching",
+      "join|joining|attach|rejoin|connect|unite|insert color|insert colour|insert yarn|insert new color|insert new colour|insert new yarn|fasten on|reattach|tie in|link|joins|start new yarn|attaching",
   },
   {
     class: "repeat",
@@ -360,7 +360,7 @@ export const lexicon: readonly LexiconEntry[] = [
 
 /** Words that only stand in phrases of the grammar: of no class, and yet no strangers. */
 export const phraseWords: ReadonlySet<string> = new Set(
-  "after|apart|arms|before|began|begun|being|bracket|brackets|came|cm|commenced|commences|cord|crab|decreased|desired|diameter|distributed|drawn|dropped|enough|established|fashion|fewer|follow|grams|having|hexagon|inch|inches|incl|include|included|including|inclusive|increased|insert|inv|lay|left|leg|legs|lie|manner|measures|measuring|minutes|mm|necessary|occasionally|often|only|opposite|parentheses|pass|pattern|pivot|placed|pointed|rather|reach|remain|remains|remove|repetition|required|reversed|right|rotate|rotating|sequence|spaced|spikes|spread|started|stated|stay|step|stopping|take|tapering|three|tooth|trb|turns|twisted|two|underside|up|use|wherever|wide|withdraw|wrap|yards|yds|yo|you've|yrh".split(
+  "after|apart|arms|chained|replaced|before|began|begun|being|bracket|brackets|came|cm|commenced|commences|cord|crab|decreased|desired|diameter|distributed|drawn|dropped|enough|established|fashion|fewer|fill|filling|follow|grams|having|hexagon|inch|inches|incl|include|included|including|inclusive|increased|insert|inv|lay|left|leg|legs|lie|manner|measures|measuring|minutes|mm|necessary|occasionally|often|only|opposite|parentheses|pass|pattern|pivot|placed|pointed|rather|reach|remain|remains|remove|repetition|required|reversed|right|rotate|rotating|sequence|spaced|spikes|spread|started|stated|stay|step|stopping|take|tapering|three|tooth|trb|turns|twisted|two|underside|up|use|wherever|wide|withdraw|wrap|yards|yds|yo|you've|yrh|hit".split(
     "|",
   ),
 )

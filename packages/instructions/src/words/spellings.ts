@@ -56,6 +56,8 @@ export const misscanned: Readonly<Record<string, string>> = table({
   trb: "tr",
   trbl: "tr",
   tc: "tr",
+  htc: "htr",
+  sch: "ch",
   trble: "tr",
   treb: "tr",
   tp: "tr",

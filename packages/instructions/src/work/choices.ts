@@ -17,6 +17,7 @@ export type ChoiceName =
   | "same-space"
   | "several-unplaced"
   | "first-place"
+  | "every-second"
 
 export type ChoiceValue = string
 

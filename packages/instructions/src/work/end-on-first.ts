@@ -14,9 +14,16 @@ import { nothingLeft, tryOnce } from "./try-once.ts"
 export function endOnFirst(
   work: RoundWork,
   step: Extract<Step, { do: "repeat" }>,
-  before: number,
+  made: number,
 ): boolean {
-  const tail = step.body[step.body.length - 1]
+  // "ch 11, *..., tr in next, ch 5; rep": the loop behind the first stitch is the last one of the repeat too.
+  const loop = step.body[step.body.length - 1]
+  const loopMade = work.elements[made - 1]
+  const looped =
+    loop?.do === "chain" && loopMade?.type === "chain" && loopMade.chains === loop.chains
+  const before = looped ? made - 1 : made
+  const body = looped ? step.body.slice(0, -1) : step.body
+  const tail = body[body.length - 1]
   const shorter = tail && withoutLast(tail, before)
   if (!shorter || tail.do !== "work" || !goesWhereFirst(work, tail.place)) return false
   const places = new Set<string>()
@@ -25,11 +32,15 @@ export function endOnFirst(
     for (const anchor of element.anchors) places.add(anchorKey(anchor))
   }
   if (places.size !== before) return false
+  const passed = passedBeforeLast(work, before)
   const mark = work.mark()
-  const failed = tryOnce(work, [...step.body.slice(0, -1), ...shorter])
+  const failed = tryOnce(work, [...body.slice(0, -1), ...shorter])
   // Of a round that goes from space to space the stitch before the first space is left, as are those between the others.
   const fromSpace = work.startSite?.anchor.at === "space"
-  if (failed || !nothingLeft(work, fromSpace ? ["chain"] : ["stitch", "chain"])) {
+  const gone =
+    nothingLeft(work, fromSpace ? ["chain"] : ["stitch", "chain"]) ||
+    (passed > 0 && work.end - work.main.at === passed)
+  if (failed || !gone) {
     work.backTo(mark)
     return false
   }
@@ -46,6 +57,14 @@ export function endOnFirst(
     hint: `Say so: omit ${one ? "it" : "them"} in the last repeat.`,
   })
   return true
+}
+
+/** Cells that the last whole repeat went past right before the `count` stitches it ended on. */
+function passedBeforeLast({ used, main }: RoundWork, count: number): number {
+  const worked = used.filter(({ edge, use }) => edge === main.edge && use === "worked")
+  const before = worked[worked.length - count - 1]
+  const first = worked[worked.length - count]
+  return before && first ? first.from - before.to : 0
 }
 
 /** What the repeat ends on is worked into places such as the first of the round: a stitch, or a space. */

@@ -22,12 +22,17 @@ export function endsInTail(work: RoundWork, step: Repeat, last: readonly Step[])
   if (gone) return false
   const tail = step.tail
   if (tail && tail.length > last.length) {
-    if (!tryOnce(work, tail) && nothingLeft(work) && takesAllFrom(work, mark.at)) return true
+    // Loops that the whole round goes past may be left behind its last stitch as well.
+    const passed = worksSpaces(work) ? undefined : (["stitch"] as const)
+    if (!tryOnce(work, tail) && nothingLeft(work, passed) && takesAllFrom(work, mark.at))
+      return true
     work.backTo(mark)
   }
   // What is skipped in every repeat may go without saying before the join.
   if (!leaves || step.body.some((part) => part.do === "skip")) return false
   for (let kept = step.body.length - 1; kept >= 1; kept--) {
+    // The chains of the ending are those of the repeat, and no further ones.
+    if (last[0]?.do === "chain" && step.body[kept - 1]?.do === "chain") continue
     const failed = tryOnce(work, [...step.body.slice(0, kept), ...last])
     if (!failed && !leavesNamed(work, step.body, mark.at)) return true
     work.backTo(mark)
@@ -46,6 +51,12 @@ function takesAllFrom(work: RoundWork, from: number): boolean {
     if ((type === "stitch" || (spaces && type === "chain")) && !used.has(index)) return false
   }
   return true
+}
+
+function worksSpaces(work: RoundWork): boolean {
+  const { edge } = work.main
+  const used = work.usedCells(edge)
+  return edge.cells.some((cell, index) => cell.type === "chain" && used.has(index))
 }
 
 /** A space or picot that the repeat names and works into has been left from there on. */

@@ -38,7 +38,8 @@ export function finishRepeat(
     return
   }
   const backIntoLoop = nothingLeft(work, ["chain"]) && leadsBackIntoLoop(work, step, before)
-  if (step.ending === "follows" && full > 1 && ((usedUp && closesLoops(step)) || backIntoLoop)) {
+  const closes = usedUp && closesLoops(step, beforeLast)
+  if (step.ending === "follows" && full > 1 && (closes || backIntoLoop)) {
     // "*ch 5, sk 1, sc in next; rep around, ending ch 2, dc in first sc": that is the last loop.
     if (work.choices.take("last-repeat", ["closes", "whole"]) === "closes") {
       work.backTo(beforeLast)
@@ -77,19 +78,19 @@ function closesOnFirst(last: readonly Step[]): boolean {
   if (tail?.do !== "work" || !tail.place) return false
   return (
     (tail.place.at === "made" && tail.place.which === "first") ||
-    (tail.place.at === "next" && tail.place.order === "first")
+    (tail.place.at === "next" && tail.place.order === "first") ||
+    (tail.place.at === "same" && tail.place.begins === true)
   )
 }
 
-/** Every time makes a loop over skipped stitches, and the ending is such a loop closed on the first stitch. */
-function closesLoops(step: Repeat): boolean {
-  return (
-    step.body[0]?.do === "chain" &&
-    step.body.some((part) => part.do === "skip") &&
-    step.last?.length === 2 &&
-    step.last[0]?.do === "chain" &&
-    closesOnFirst(step.last)
-  )
+/**
+ * Every time makes a loop over skipped stitches, or from the place the round began in, which is left free for the
+ * end; and the ending is such a loop closed on the first stitch.
+ */
+function closesLoops(step: Repeat, beforeLast: ReturnType<RoundWork["mark"]>): boolean {
+  const loops = step.body[0]?.do === "chain" && step.last?.[0]?.do === "chain"
+  if (!loops || step.last?.length !== 2 || !closesOnFirst(step.last)) return false
+  return step.body.some((part) => part.do === "skip") || !beforeLast.startTaken
 }
 
 /**

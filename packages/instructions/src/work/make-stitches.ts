@@ -26,7 +26,14 @@ export function makeAt(
     // "dc3tog in next 3 sts" goes over them, "3-dc cluster in next 5 sts" into each.
     const over = place?.over === true || place?.at !== "next" || place.withLast === true
     const named = stitch.kind.gathered?.how === "together" && flat.length % legs === 0
-    if (over || named) {
+    // "Cluster in next 3 dc", with as many legs as stitches: over them.
+    const cluster =
+      stitch.kind.gathered?.how === "cluster" &&
+      place?.at === "next" &&
+      place.noun.what === "stitch" &&
+      legs === places.length &&
+      count === 1
+    if (over || named || cluster) {
       if (flat.length % legs === 0 && flat.length > legs) {
         for (let i = 0; i < flat.length; i += legs)
           makeStitches(work, step, stitch, flat.slice(i, i + legs), 1)

@@ -97,9 +97,21 @@ function mostlyUnused(work: RoundWork): boolean {
   return work.end - work.main.at > work.main.edge.size / 2
 }
 
-function closeWith(work: RoundWork, step: Extract<Step, { do: "work" }>): boolean {
+/** "*ch 3, 3 dc in ring; rep 4 times, join with dc to top of ch 3": the dc is as tall as the last loop is long. */
+function leadToFirst(work: RoundWork, step: Extract<Step, { do: "work" }>): void {
+  const tall = turningChains(step.stitch.kind.basic)
   const last = work.elements[work.elements.length - 1]
-  if (last?.type !== "chain" || work.elements.length < 2) return false
+  if (last?.type !== "stitch" || tall < 2 || step.countsAs?.space !== undefined) return
+  if (!work.elements.some((element) => element.type === "chain" && element.chains === tall)) return
+  work.elements.push({ type: "chain", chains: 0 })
+  work.spans.push({ start: step.start, end: step.end })
+}
+
+function closeWith(work: RoundWork, step: Extract<Step, { do: "work" }>): boolean {
+  if (work.elements.length < 2) return false
+  leadToFirst(work, step)
+  const last = work.elements[work.elements.length - 1]
+  if (last?.type !== "chain") return false
   const stands =
     step.countsAs?.space !== undefined
       ? Math.max(1, step.countsAs.space - last.chains)

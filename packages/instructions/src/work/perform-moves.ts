@@ -144,6 +144,8 @@ export function performSlip(
     work.startChain !== undefined ||
     work.inPlace !== null ||
     work.repeatDepth > 0
+  // "Sl st to the hair tie, ch 1, 30 hdc around it": yarn fastened to a ring.
+  if (!started && work.index === 0 && makesOthers(work.allSteps)) return
   if (!started && work.index > 0) {
     const asStitches = step.place?.at === "each" || !makesOthers(work.allSteps)
     if (!asStitches) {

@@ -47,10 +47,17 @@ export function passEach(work: RoundWork, step: Filling): void {
   if (sites.length === 0 && needed) throw nothingLeft(place)
   const one = alone(step)
   const every = place.every ?? 1
-  if (needed && every === 1) fillFirst(work, step, sites.length)
+  const started = needed && every === 1 && startsInFirst(work, step, sites)
+  if (needed && every === 1 && !started) fillFirst(work, step, sites.length)
+  const widens = every > 2 || (every === 2 && alternates(work, step))
   sites.forEach((site, k) => {
     work.countStep(step)
-    if ((k + 1) % every !== 0 && every > 2 && step.do === "work" && step.count > 1) {
+    if (k === 0 && started && step.do === "work") {
+      position.at = site.to
+      fill(work, { ...one, count: step.count - 1 } as Filling, site, position)
+      return
+    }
+    if ((k + 1) % every !== 0 && widens && step.do === "work" && step.count > 1) {
       // "2 sc in every 5th st": an increase round; the others get one each.
       position.at = site.to
       fill(work, { ...one, count: 1 } as Filling, site, position)
@@ -68,8 +75,38 @@ export function passEach(work: RoundWork, step: Filling): void {
   else position.at = Math.max(position.at, Math.min(boundary, position.at))
 }
 
+/** "2 sc in every other st" and nothing else: with one in each of the others the round grows; a total may say else. */
+function alternates(work: RoundWork, step: Filling): boolean {
+  if (step.do !== "work" || step.count !== 2 || step.stitch.kind.gathered) return false
+  const others = work.allSteps.filter(({ do: what }) => !/^(?:join|slip|turn|mode)$/.test(what))
+  if (others.length > 1 || work.repeatDepth > 0) return false
+  return work.choices.take("every-second", ["increase", "skip"]) === "increase"
+}
+
 function isImplied(place: Each): boolean {
   return place.until.kind === "around" && place.until.implied === true
+}
+
+/** "ch 3 (counts as dc), 3 dc in each sp around": no space is led to, and the chain is the first of three in the first. */
+function startsInFirst(work: RoundWork, step: Filling, sites: readonly Site[]): boolean {
+  if (step.do !== "work" || step.stitch.kind.gathered || step.stitch.shape) return false
+  if (work.repeatDepth > 0 || sites.length < 2 || step.count < 2) return false
+  const [first] = work.elements
+  if (work.elements.length !== 1 || work.startChain?.counts !== true) return false
+  if (first?.type !== "stitch" || first.anchors[0]?.at !== "stitch") return false
+  if (!sites.every(({ anchor }) => anchor.at === "space" || anchor.at === "between")) return false
+  if (work.choices.take("first-place", ["in-space", "filled", "short"]) !== "in-space") return false
+  work.elements[0] = { ...first, anchors: [sites[0]!.anchor] }
+  work.find({
+    severity: "note",
+    code: "begins-in-space",
+    start: step.start,
+    end: step.end,
+    message:
+      "Nothing leads to the first space; the starting chain is taken for the first stitch in it.",
+    hint: 'Write "sl st to next sp" first.',
+  })
+  return true
 }
 
 /** "ch 3 (counts as dc), 2 dc in each st around": the chain is the first of the two in its stitch. */

@@ -72,7 +72,9 @@ function countOf(work: RoundWork, times: Exclude<Repeat["times"], { kind: "until
 /** A stitch, or a group of them, stands before the repeat: the first of those it makes. */
 function startsAlike({ elements, startChain }: RoundWork): boolean {
   const stitches = elements.filter(({ type }) => type === "stitch").length
-  return stitches > (startChain?.counts && elements.length === 1 ? 1 : 0)
+  const [first] = elements
+  const gathered = first?.type === "stitch" && first.kind.gathered !== undefined
+  return stitches > (startChain?.counts && elements.length === 1 && !gathered ? 1 : 0)
 }
 
 function repeatCounted(work: RoundWork, step: Repeat, count: number): void {

@@ -89,9 +89,14 @@ function onTheEdge(work: RoundWork, step: ChainStep): void {
 }
 
 /** "sc in loop, ch 4 (counts as tr)": the first sc and the chains on it are the first tr together. */
-export function raisesFirst(work: RoundWork, step: ChainStep): boolean {
+export function raisesFirst(
+  work: RoundWork,
+  step: ChainStep,
+  following: Step | undefined,
+): boolean {
   const [first] = work.elements
-  const kind = step.countsAs?.counts ? step.countsAs.kind : undefined
+  const joined = step.countsAs ? null : joinedOnFirst(work, step, following)
+  const kind = joined ?? (step.countsAs?.counts ? step.countsAs.kind : undefined)
   if (!kind || step.countsAs?.tog || work.elements.length !== 1 || work.repeatDepth > 0)
     return false
   if (first?.type !== "stitch" || first.madeOfChains !== undefined || work.inPlace) return false
@@ -106,6 +111,18 @@ export function raisesFirst(work: RoundWork, step: ChainStep): boolean {
   work.startChain = { chains: step.chains, counts: true }
   if (step.countsAs?.chains) work.addChains(step.countsAs.chains, step)
   return true
+}
+
+/** "Sc in sp, ch 4, 2 tr in same sp, ..., sl st in 4th st of ch-4": nothing says so, and yet it is the first tr. */
+function joinedOnFirst(
+  work: RoundWork,
+  step: ChainStep,
+  following: Step | undefined,
+): StitchKind | null {
+  if (following?.do !== "work" || following.place?.at !== "same" || following.count < 2) return null
+  const { basic, gathered } = following.stitch.kind
+  if (gathered || turningChains(basic) < 2 || turningChains(basic) !== step.chains) return null
+  return joinIn(work.allSteps) === "chain" ? { basic } : null
 }
 
 /** "3 dc in each sp around", "(2 dc, ch 1, 2 dc) in next sp": the space the round begins in is the first of them. */
@@ -212,7 +229,8 @@ function usualMeaning(
   if (work.inPlace && step.chains < needed) return "edge"
   if (needed <= 1) return next?.do === "work" || work.inPlace ? "edge" : "does-not-count"
   if (join === "stitch" && step.chains <= needed) return "does-not-count"
-  if (step.chains < needed) return "does-not-count"
+  // Three chains before a treble stand for it as they do for the UK treble, which it may well be.
+  if (step.chains < (needed > 3 ? needed - 1 : needed)) return "does-not-count"
   return step.chains === 2 ? "does-not-count" : "counts"
 }
 
@@ -286,6 +304,9 @@ function joinedAt(steps: readonly Step[], chains: number): number | null {
       return step.chain <= chains ? step.chain : null
     if (step.place?.at !== "made" || step.place.which !== "first") continue
     const { noun } = step.place
+    // "4 ch, ..., sl st to 2 ch at beg": as high as that, and the others are a space.
+    const size = noun.what === "chain" ? (noun.size ?? 0) : 0
+    if (size > 1 && size < chains && makesChains(steps, chains - size)) return size
     if (noun.what === "chain" || (noun.what === "space" && noun.size === chains)) return chains
   }
   return null

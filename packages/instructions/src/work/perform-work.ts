@@ -10,6 +10,7 @@ import { closeLoop, closesSpace, workOnMade } from "./perform-closing.ts"
 import { passEach } from "./perform-pass.ts"
 import type { RoundWork } from "./round-work.ts"
 import { noPlace } from "./shortages.ts"
+import { wholeLoop } from "./start-places.ts"
 import { workEvenly } from "./work-evenly.ts"
 import { nextSites } from "./work-places.ts"
 
@@ -197,6 +198,17 @@ function samePlace(work: RoundWork, place: Extract<Place, { at: "same" }>): Anch
   if (!site) {
     if (work.index === 0) return { at: "centre" }
     throw noPlace(place, "Nothing has been worked into yet, so there is no same place.")
+  }
+  const loop = place.noun.what === "space" ? wholeLoop(work, site) : null
+  if (loop) {
+    // "Sl st in next ch, sc in same loop": the loop that chain is one of.
+    work.use(work.main, loop, "worked")
+    if (work.startSite === site) work.startSite = loop
+    work.startTaken = true
+    work.main.base = Math.min(work.main.base, loop.from)
+    work.main.at = Math.max(work.main.at, loop.to)
+    work.current = loop
+    return loop.anchor
   }
   if (site.anchor.at === "centre" || site.anchor.round === work.main.edge.round) {
     work.use(work.main, site, "worked")

@@ -46,7 +46,7 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
         workStartChain(work, step, steps, i)
         return
       }
-      if (!raisesFirst(work, step)) makeChains(work, step, steps[i + 1])
+      if (!raisesFirst(work, step, steps[i + 1])) makeChains(work, step, steps[i + 1])
       return
     case "skip":
       performSkip(work, step)
@@ -98,7 +98,8 @@ function performOne(work: RoundWork, step: Step, steps: readonly Step[], i: numb
 
 /** "..., sl st, ch 1.": the chain begins the next round. */
 function isNextStart(step: Step, slip: Extract<Step, { do: "slip" }>): boolean {
-  return step.do === "chain" && step.place === null && slip.place === null && slip.count === 1
+  const joins = slip.place === null || leadsToFirst(slip.place)
+  return step.do === "chain" && step.place === null && joins && slip.count === 1
 }
 
 /** "sl st to first dc", "to top of ch 3": what joins a round. */

@@ -50,6 +50,7 @@ export interface Modes {
   readonly pendingLeg: { readonly chains: number; readonly anchors: readonly Anchor[] } | null
   readonly picked: boolean
   readonly chainsNamed: boolean
+  readonly gapsForSpaces: boolean
   readonly openRepeat: OpenRepeat | null
   readonly wholeTimes: WholeTimes | null
   readonly mainRepeats: number
@@ -74,6 +75,7 @@ export function modesOf(from: Modes): Modes {
     pendingLeg: from.pendingLeg,
     picked: from.picked,
     chainsNamed: from.chainsNamed,
+    gapsForSpaces: from.gapsForSpaces,
     openRepeat: from.openRepeat,
     wholeTimes: from.wholeTimes,
     mainRepeats: from.mainRepeats,

@@ -272,10 +272,14 @@ export class RoundWork {
   }
 
   /** What a noun means on an edge; tells when its name had to be stretched. */
+  /** A space was asked for where the round below has no chains: the gap between stitches was taken. */
+  gapsForSpaces = false
+
   meaning(position: Position, named: Noun, span: Span): Meaning {
     const noun = this.withChains(position.edge, named)
     const meaning = meaningOf(position.edge, noun)
     if (meaning.stretched) this.tellStretched(meaning, named, position.edge, span)
+    if (named.what === "space" && meaning.noun.what === "gap") this.gapsForSpaces = true
     return meaning
   }
 

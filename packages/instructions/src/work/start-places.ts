@@ -2,6 +2,7 @@
 
 import type { Anchor } from "@roundwright/motif"
 import type { Step } from "../base/tree.ts"
+import type { Site } from "../edge/site.ts"
 import type { RoundWork } from "./round-work.ts"
 
 export type ChainStep = Extract<Step, { do: "chain" }>
@@ -62,6 +63,19 @@ function lastTop(work: RoundWork): Anchor {
   for (let index = edge.size - 1; index >= 0; index--)
     if (edge.cells[index]?.type === "stitch") return edge.anchorAt(index, false)
   return edge.anchorAt(0, true)
+}
+
+/** The loop that a single chain the hook was led to is one of; null for any other place. */
+export function wholeLoop(work: RoundWork, site: Site): Site | null {
+  const { edge } = work.main
+  if (site.anchor.at !== "chain" || site.anchor.round !== edge.round || edge.round < 0) return null
+  const index = (at: number) => ((at % edge.size) + edge.size) % edge.size
+  const { element } = edge.cells[index(site.from)]!
+  let { from, to } = site
+  const inside = (at: number) => edge.cells[index(at)]!.element === element
+  while (from > 0 && inside(from - 1)) from -= 1
+  while (to < from + edge.size && inside(to)) to += 1
+  return { from, to, anchor: { at: "space", round: edge.round, element } }
 }
 
 /** A loop begun at the join starts from that stitch, so "next" is the one after it. */

@@ -203,6 +203,8 @@ function lastUsedInARow(work: RoundWork, position: Position, count: number): boo
   if (tail.length < count || tail.some((use) => use.edge !== position.edge)) return false
   if (tail.some((use) => use.use !== tail[0]?.use || use.use === "slipped")) return false
   if (tail[0]?.use === "skipped") return true
+  // "ch 3, dc into 2nd sc": the chains lead over the one between.
+  if (count === 1 && work.elements[work.elements.length - 1]?.type === "chain") return false
   const { edge } = position
   const stitchesBetween = (from: number, to: number) => {
     for (let at = from; at < to; at++)
