@@ -104,7 +104,7 @@ function after(
     )
   const common = {
     ...state,
-    trees: new Map([...state.trees, [one.number, request.tree]]),
+    trees: [...state.trees, { number: one.number, tree: request.tree }],
     locals: tree.names.size > 0 ? new Map([...state.locals, ...tree.names]) : state.locals,
     saidCounts: remembered(state, request.tree.steps),
     turnNext: endsWithTurn(request.tree.steps),
