@@ -141,7 +141,7 @@ function sizeOfPiece(
 
 /** Lengths, or groups, rounds or stitches alike. */
 function edgeAsked({ edge, piece, along }: BlanketRequest) {
-  const counts = /^\s*\d+(?:\.\d+)?\s*(?:groups?|rounds?|sts|stitches)?\s*$/i
+  const counts = /^\s*\d+(?:\.\d+)?(?:\s*(?:groups?|rounds?|sts|stitches))?\s{0,9}$/i
   const wanted = along === undefined ? null : wholeNumber(along, "--along")
   if (counts.test(edge!) && (piece === undefined || counts.test(piece))) {
     const number = (text: string) => Number.parseFloat(text)

@@ -30,12 +30,14 @@ export function growthAsked(request: GrowthRequest): { readonly text: string } &
 
 /** "11", "11 squares". */
 function partsOf(text: string, option: string): number {
-  return wholeNumber(text.replace(/\s*[a-z ]+$/i, ""), option)
+  return wholeNumber(text.replace(/\s{0,9}[a-z ]{1,40}$/i, ""), option)
 }
 
 function ofWhatWasDone(request: GrowthRequest) {
   const { used, left, step } = request
-  const balls = /^\s*(\d{1,4})\s*(?:[–-]|to)?\s*(\d{1,4})?\s*$/i.exec(request["per-ball"] ?? "")
+  const balls = /^\s*(\d{1,4})\s{0,9}(?:[–-]|to)?\s{0,9}(\d{1,4})?\s{0,9}$/i.exec(
+    request["per-ball"] ?? "",
+  )
   if (request["per-ball"] !== undefined && !balls)
     throw new RoundwrightError(
       "not-whole",
@@ -112,7 +114,7 @@ function inRows(request: GrowthRequest) {
 /** Grams, or balls, or a number by itself. */
 function amountOf(text: string, option: string): number {
   const grams = gramsIn(text)
-  const bare = /^\s*(\d{1,6}(?:\.\d+)?)\s*(?:balls?|skeins?|hanks?)?\s*$/i.exec(text)
+  const bare = /^\s*(\d{1,6}(?:\.\d+)?)(?:\s*(?:balls?|skeins?|hanks?))?\s{0,9}$/i.exec(text)
   const value = grams ?? (bare ? Number(bare[1]) : Number.NaN)
   if (value >= 0) return value
   throw new RoundwrightError("bad-weight", `${option} takes grams or balls, not ${quoted(text)}.`, {

@@ -106,7 +106,7 @@ export interface MeasurementLines {
 }
 
 const labels =
-  /^\s*(picture|box|corners|piece|known length|centre|center|ring\s+(\d{1,3}))\s*:\s*(.*?)\s*$/i
+  /^\s*(picture|box|corners|piece|known length|centre|center|ring\s+(\d{1,3}))\s*:(.*)$/i
 const found = /\(\s*found\s*,\s*(\d{1,3})\s*%[^)]{0,80}\)/i
 
 /** Reads the lines of a measurement anywhere in a text; other lines are left alone. */
@@ -124,10 +124,11 @@ export function readLines(text: string): MeasurementLines {
   text.split(/\r?\n/).forEach((raw, index) => {
     const match = labels.exec(raw.slice(0, 400))
     if (!match) return
-    const [, label, ringNumber, value] = match
+    const [, label, ringNumber, rest] = match
+    const value = rest!.trim()
     const name = label!.toLowerCase()
     const numbers = (count: number, what: string) => {
-      const list = (value!.replace(found, "").match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number)
+      const list = (value.replace(found, "").match(/-?\d{1,30}(?:\.\d+)?/g) ?? []).map(Number)
       if (list.length === count) return list
       problems.push({
         line: index + 1,
@@ -136,14 +137,14 @@ export function readLines(text: string): MeasurementLines {
       return null
     }
     if (ringNumber !== undefined)
-      rings.push(readRing(Number(ringNumber), value!, index + 1, problems))
-    else if (name === "picture") out.picture = value!
+      rings.push(readRing(Number(ringNumber), value, index + 1, problems))
+    else if (name === "picture") out.picture = value
     else if (name === "box") out.box = numbers(4, "A box")
     else if (name === "corners") out.corners = numbers(8, "Corners")
-    else if (name === "known length") out.known = value!
-    else if (name === "piece") out.shape = /^[a-z]+/i.exec(value!)?.[0]?.toLowerCase() ?? null
+    else if (name === "known length") out.known = value
+    else if (name === "piece") out.shape = /^[a-z]+/i.exec(value)?.[0]?.toLowerCase() ?? null
     // A centre that was found is found anew; one set by hand stays.
-    else if (!found.test(value!)) out.centre = numbers(2, "The centre")
+    else if (!found.test(value)) out.centre = numbers(2, "The centre")
   })
   return { ...out, rings, problems }
 }

@@ -247,7 +247,8 @@ function afterSpace(cursor: Cursor): Noun {
 function readBetween(cursor: Cursor): Noun | null {
   if (!cursor.take("between")) return null
   while (cursor.take("any", "each", "next", "last", "first", "same", "of"));
-  if (cursor.isNumber() && cursor.text(1) !== "-") cursor.at += 1
+  // "between any 2 dc": there are two on either side of a gap, never more.
+  if (cursor.isNumber() && cursor.text(1) !== "-" && cursor.takeCount(2) !== 2) return null
   const chained = readCountedChain(cursor)
   const first = chained ? { what: "chain" as const } : readPlainNoun(cursor)
   if (!first) return null
@@ -257,7 +258,9 @@ function readBetween(cursor: Cursor): Noun | null {
     second = readPlainNoun(cursor)
   }
   const groups = first.what === "group" || first.kind?.gathered !== undefined
-  return { what: "gap", ...(groups ? { betweenGroups: true } : sidesOf(first, second)) }
+  if (!groups) return { what: "gap", ...sidesOf(first, second) }
+  const { size } = first
+  return { what: "gap", betweenGroups: true, ...(size === undefined ? {} : { groupSize: size }) }
 }
 
 /** "every chain of 3": the space, where no place inside it is asked for. */

@@ -175,7 +175,7 @@ function otherSteps(work: RoundWork, step: ChainStep): readonly Step[] {
 function saidBefore(work: RoundWork, step: ChainStep): CountsAs | undefined {
   const said = work.shared.saidCounts.get(step.chains)
   if (!said || step.chains < 2) return undefined
-  const join = joinIn(work.allSteps)
+  const join = joinedTo(work.allSteps)
   if (!said.counts) return join === "chain" ? undefined : said
   if (join === "stitch" || said.kind?.basic !== mainAfter(work, step)) return undefined
   if (said.chains !== undefined && !makesChains(work.allSteps, said.chains)) return undefined
@@ -204,7 +204,7 @@ function usualMeaning(
   step: ChainStep,
   next: Step | undefined,
 ): "counts" | "does-not-count" | "edge" {
-  const join = joinIn(work.allSteps)
+  const join = joinedTo(work.allSteps)
   const basic = mainAfter(work, step)
   const needed = turningChains(basic)
   if (step.chains === 1) return "does-not-count"
@@ -235,7 +235,7 @@ function turnsBack(step: Step | undefined): boolean {
 }
 
 /** Whether the round is joined to a chain or to a stitch, as far as it says. */
-function joinIn(steps: readonly Step[]): "chain" | "stitch" | null {
+export function joinedTo(steps: readonly Step[]): "chain" | "stitch" | null {
   for (const step of steps) {
     if (step.do === "slip" && step.place?.at === "made" && step.place.which === "first") {
       const { what } = step.place.noun

@@ -9,6 +9,7 @@ import type { Finding } from "../base/problem-list.ts"
 import type { Noun, Span, Step } from "../base/tree.ts"
 import { cellUnder } from "../edge/cell-under.ts"
 import { Edge, roundEdge } from "../edge/edge.ts"
+import { hasGroupOf } from "../edge/groups.ts"
 import { type Meaning, meaningOf } from "../edge/meanings.ts"
 import type { Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
@@ -47,6 +48,8 @@ export class RoundWork {
   readonly elements: Element[] = []
   readonly spans: Span[] = []
   readonly findings: Finding[] = []
+  /** Skips that were come to: one that never was changes nothing. */
+  readonly skipsMet = new Set<Step>()
   readonly used: { edge: Edge; from: number; to: number; use: Use }[] = []
   readonly others = new Map<number, Position>()
   current: Site | null = null
@@ -273,6 +276,7 @@ export class RoundWork {
 
   /** What a noun means on an edge; tells when its name had to be stretched. */
   meaning(position: Position, named: Noun, span: Span): Meaning {
+    this.tellGroupSize(position.edge, named, span)
     const noun = this.withChains(position.edge, named)
     const meaning = meaningOf(position.edge, noun)
     if (meaning.stretched) this.tellStretched(meaning, named, position.edge, span)
@@ -290,6 +294,20 @@ export class RoundWork {
       this.chainsNamed ? ["yes", "no"] : ["no", "yes"],
     )
     return taken === "yes" ? { what: "cell" } : noun
+  }
+
+  /** "each 9-dc group" where no group has nine: those that are there are taken. */
+  tellGroupSize(edge: Edge, noun: Noun, span: Span): void {
+    const size = noun.what === "group" ? noun.size : noun.groupSize
+    if (size === undefined || edge.round < 0 || hasGroupOf(edge, size)) return
+    this.find({
+      severity: "note",
+      code: "named-space-absent",
+      start: span.start,
+      end: span.end,
+      message: `The round before has no group of ${size} stitches; those it has are taken instead.`,
+      hint: "",
+    })
   }
 
   private tellStretched(meaning: Meaning, noun: Noun, edge: Edge, span: Span): void {

@@ -14,19 +14,19 @@ export interface WishedSize {
 
 /** "130 x 170 cm", "4 ft by 5 ft", "1.2 m", a name such as "baby". @throws RoundwrightError `no-size`, `unknown-size` */
 export function readBlanketSize(text: string): WishedSize {
-  if (!/\d/.test(text.replace(/\d-\d+ years|\d+ years/i, ""))) {
+  if (!/\d/.test(text.replace(/\d-\d{1,3} years|\d{1,3} years/i, ""))) {
     const named = sizesNamed(text)
     const [width, length] = named[0]!.inches
     return { mm: [width * 25.4, length * 25.4], named }
   }
-  const [a = "", b] = text.split(/\s*(?:x|×|\*|\bby\b)\s*/i)
+  const [a = "", b] = text.split(/\s{0,9}(?:x|×|\*|\bby\b)\s{0,9}/i)
   if (b === undefined) {
     const mm = readLength(a, "the blanket")
     return { mm: [mm, mm], named: [] }
   }
   const second = readLength(b, "the blanket")
   // The unit stands once: "130 x 170 cm".
-  const unit = /[a-z"″”]+\s*$/i.exec(b)?.[0] ?? ""
+  const unit = /[a-z"″”]{1,20}\s{0,9}$/i.exec(b)?.[0] ?? ""
   const first = lengthAt(a)
     ? readLength(a, "the blanket")
     : readLength(`${a} ${unit}`, "the blanket")
@@ -44,7 +44,9 @@ export function readLarger(text: string, pieceMm: number): SizedCount[] {
     .filter((part) => part !== "")
     .map((part) => {
       const length = lengthAt(part)
-      const count = length ? /^\s*[:=x×]?\s*(\d{1,4})\b/.exec(part.slice(length.length)) : null
+      const count = length
+        ? /^\s{0,9}[:=x×]?\s{0,9}(\d{1,4})\b/.exec(part.slice(length.length))
+        : null
       if (!length || !count || Number(count[1]) < 1)
         throw new RoundwrightError(
           "no-size",

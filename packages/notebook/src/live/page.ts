@@ -46,7 +46,7 @@ export function startPage(script: string): void {
 
 /** Tells this page from others that the browser keeps drafts of: where it is, and what it was. */
 function pageKey(original: string): string {
-  return `${textDigest(location.href.replace(/#.*$/, ""))}${textDigest(original)}`
+  return `${textDigest(location.href.split("#", 1)[0]!)}${textDigest(original)}`
 }
 
 class LivePage {
