@@ -14,7 +14,7 @@ export function answerLatest(
   ask(question: Question): void
   stop(): void
 } {
-  const answerer = makeAnswerer()
+  const answerer = makeAnswerer(heavyRestMs > 0)
   let wanted: Question | null = null
   let busy = false
   const work = async () => {
