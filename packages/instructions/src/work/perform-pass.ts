@@ -9,6 +9,7 @@ import type { Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
 import { boundaryOf, endOfSide } from "./boundaries.ts"
 import { makeAt } from "./make-stitches.ts"
+import { otherGroups } from "./other-names.ts"
 import { positionFor } from "./positions.ts"
 import type { Position } from "./round-parts.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
@@ -266,7 +267,7 @@ function pickedSites(work: RoundWork, position: Position, place: Each, boundary:
     }
     return sites
   }
-  work.tellGroupSize(edge, noun, place)
+  work.tell(otherGroups(edge, noun, place))
   for (const group of groupsFor(edge, noun.size, place.pick === "centre")) {
     const members = group.cells
     const chosen =

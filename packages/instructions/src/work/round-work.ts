@@ -9,12 +9,11 @@ import type { Finding } from "../base/problem-list.ts"
 import type { Noun, Span, Step } from "../base/tree.ts"
 import { cellUnder } from "../edge/cell-under.ts"
 import { Edge, roundEdge } from "../edge/edge.ts"
-import { hasGroupOf } from "../edge/groups.ts"
 import { type Meaning, meaningOf } from "../edge/meanings.ts"
 import type { Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
-import { sizesThere } from "../edge/spaces-named.ts"
 import type { Choices } from "./choices.ts"
+import { otherGroups, otherName } from "./other-names.ts"
 import type { OpenRepeat, WholeTimes } from "./repeats-made.ts"
 import {
   type Mark,
@@ -276,10 +275,10 @@ export class RoundWork {
 
   /** What a noun means on an edge; tells when its name had to be stretched. */
   meaning(position: Position, named: Noun, span: Span): Meaning {
-    this.tellGroupSize(position.edge, named, span)
     const noun = this.withChains(position.edge, named)
     const meaning = meaningOf(position.edge, noun)
-    if (meaning.stretched) this.tellStretched(meaning, named, position.edge, span)
+    this.tell(otherName(meaning, named, position.edge, span))
+    this.tell(otherGroups(position.edge, named, span))
     return meaning
   }
 
@@ -296,36 +295,8 @@ export class RoundWork {
     return taken === "yes" ? { what: "cell" } : noun
   }
 
-  /** "each 9-dc group" where no group has nine: those that are there are taken. */
-  tellGroupSize(edge: Edge, noun: Noun, span: Span): void {
-    const size = noun.what === "group" ? noun.size : noun.groupSize
-    if (size === undefined || edge.round < 0 || hasGroupOf(edge, size)) return
-    this.find({
-      severity: "note",
-      code: "named-space-absent",
-      start: span.start,
-      end: span.end,
-      message: `The round before has no group of ${size} stitches; those it has are taken instead.`,
-      hint: "",
-    })
-  }
-
-  private tellStretched(meaning: Meaning, noun: Noun, edge: Edge, span: Span): void {
-    const what =
-      meaning.stretched === "size" && noun.what === "space"
-        ? `a space of ${noun.size} chains`
-        : meaning.stretched === "size"
-          ? `a group of ${noun.size}`
-          : `a stitch of that name`
-    const there =
-      meaning.stretched === "size" && noun.what === "space" ? sizesThere(edge) : "others"
-    this.find({
-      severity: "warning",
-      code: meaning.stretched === "kind" ? "named-stitch-absent" : "named-space-absent",
-      ...span,
-      message: `The round before has no ${what.replace(/^a /, "")}; it has ${there}, which ${there === "others" ? "are" : "is"} taken instead.`,
-      hint: "Compare the names with what the round before makes.",
-    })
+  tell(finding: Finding | null): void {
+    if (finding) this.find(finding)
   }
 
   find(finding: Finding): void {
