@@ -151,8 +151,8 @@ export function otherChainsAtJoin(text: string, steps: readonly Step[]): Finding
     const joins =
       step.do === "join" ||
       (step.do === "slip" && step.place?.at === "made") ||
-      // "dc in base of ch-3".
-      (step.do === "work" && step.place?.at === "same")
+      // "dc in base of ch-3", "hdc in top of ch-3".
+      (step.do === "work" && (step.place?.at === "same" || step.place?.at === "made"))
     if (!joins || (step.do === "join" && step.ring)) return []
     if (step.do === "join" && step.chain !== undefined && step.chain > Math.max(0, ...made))
       return [

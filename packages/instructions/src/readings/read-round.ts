@@ -152,7 +152,7 @@ function tryReading(
     ...idleFindings(steps, {
       settled: comparison.agrees === true,
       onCentre: index === 0,
-      skipsMet: work.skipsMet,
+      skipsMet: new Set(work.skipsMet),
     }),
     ...comparison.findings,
   ]

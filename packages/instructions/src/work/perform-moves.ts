@@ -18,7 +18,7 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
       const left = shortOrNull(() => nextSites(work, first))
       if (!left) return
       work.countStep(step)
-      work.skipsMet.add(step)
+      work.skipsMet.push(step)
       for (const site of left.sites) work.use(left.position, site, "skipped")
     }
   }
@@ -52,11 +52,11 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
       })
   }
   for (const [i, place] of places.entries()) {
-    if (place.at === "hook-chain" || work.own) work.skipsMet.add(step)
+    if (place.at === "hook-chain" || work.own) work.skipsMet.push(step)
     if (place.at === "hook-chain") work.own = turnBack(work, place.nth - 1, place)
     if (place.at !== "next") continue
     if (turnsBackUnsaid(work, place)) {
-      work.skipsMet.add(step)
+      work.skipsMet.push(step)
       work.own = turnBack(work, place.count, place)
       continue
     }
@@ -86,7 +86,7 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
         hint: "Count the round before, or say how the round ends.",
       })
     if (!found) continue
-    work.skipsMet.add(step)
+    work.skipsMet.push(step)
     for (const site of found.sites) work.use(found.position, site, "skipped")
   }
 }

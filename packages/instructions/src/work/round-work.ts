@@ -48,7 +48,7 @@ export class RoundWork {
   readonly spans: Span[] = []
   readonly findings: Finding[] = []
   /** Skips that were come to: one that never was changes nothing. */
-  readonly skipsMet = new Set<Step>()
+  readonly skipsMet: Step[] = []
   readonly used: { edge: Edge; from: number; to: number; use: Use }[] = []
   readonly others = new Map<number, Position>()
   current: Site | null = null
@@ -173,6 +173,7 @@ export class RoundWork {
           : [...this.others].map(([round, position]) => [round, position.at] as const),
       lastChain: this.elements[this.elements.length - 1] ?? null,
       findings: this.findings.length,
+      skipsMet: this.skipsMet.length,
       own: this.own && { ...this.own },
       overLoops: this.overLoops,
     }
@@ -192,6 +193,7 @@ export class RoundWork {
     this.current = mark.current
     this.startTaken = mark.startTaken
     this.findings.length = mark.findings
+    this.skipsMet.length = mark.skipsMet
     this.own = mark.own && { ...mark.own }
     this.overLoops = mark.overLoops
     if (this.others.size === 0) return
