@@ -51,6 +51,8 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
         return step.loops && (worked.onCentre || (!inside && !goesOn))
           ? [{ span: step, ...sentences.loops, passing: true }]
           : []
+      case "chain":
+        return step.place?.at === "each" ? [{ span: step, ...sentences.chains, passing: true }] : []
       case "skip":
         if (!worked.skipsMet.has(step) && step.place)
           return [{ span: step, ...sentences.unmet, passing: true }]
@@ -118,6 +120,10 @@ const sentences = {
   loops: {
     message: "Loops are named here with nothing after it that could go into them.",
     hint: "Name them before the stitches that go into them.",
+  },
+  chains: {
+    message: "Chains are worked into nothing; where they are said to go is not used.",
+    hint: "",
   },
   same: {
     message: "This is skipped, and what follows goes where the last stitch went all the same.",

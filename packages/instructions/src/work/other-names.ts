@@ -32,7 +32,7 @@ export function otherGroups(edge: Edge, noun: Noun, span: Span): Finding | null 
   if (size === undefined || edge.round < 0 || hasGroupOf(edge, size)) return null
   return {
     severity: "note",
-    code: "named-space-absent",
+    code: "not-reckoned",
     start: span.start,
     end: span.end,
     message: `The round before has no group of ${size} stitches; those it has are taken instead.`,
