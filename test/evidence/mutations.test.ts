@@ -11,10 +11,13 @@ it.each([
   ["count", 160],
   ["place", 60],
   ["clause", 200],
-] as const)("a changed %s is told, reaches the motif, or is known to change nothing", (kind, changes) => {
-  const patterns = cleanPatterns(everyPattern)
-  const count = countMutations(patterns, kind, changes, 20)
-  process.stdout.write(`${mutationWords(count)}\n`)
-  expect(patterns.length).toBeGreaterThan(80)
-  expect(count.faults).toEqual([])
-})
+] as const)(
+  "a changed %s is told, reaches the motif, or is known to change nothing",
+  (kind, changes) => {
+    const patterns = cleanPatterns(everyPattern)
+    const count = countMutations(patterns, kind, changes, 20)
+    process.stdout.write(`${mutationWords(count)}\n`)
+    expect(patterns.length).toBeGreaterThan(80)
+    expect(count.faults).toEqual([])
+  },
+)

@@ -254,7 +254,7 @@ export function outcomeOfMutation(mutation: Mutation, pattern: CleanPattern): Ou
     // "Rnds 3-6: ... (18, 24, 30, 36)": each total is of one of the rounds told together.
     const together = reading.rounds.filter(({ start }) => start === changed?.start)
     if (together.some(({ agrees }) => agrees !== true)) return "told"
-    return trulyAgrees(mutation, reading) ? "true" : "bent"
+    return trulyAgrees(mutation, reading, pattern) ? "true" : "bent"
   }
   const told = toldIn(reading)
   for (const [what, times] of told) if (times > (pattern.told.get(what) ?? 0)) return "told"
@@ -264,9 +264,14 @@ export function outcomeOfMutation(mutation: Mutation, pattern: CleanPattern): Ou
 }
 
 /** Whether words and changed total agree after all: the words leave open what decides it, or come to it by themselves. */
-function trulyAgrees({ text, line, round }: Mutation, reading: PatternReading): boolean {
+function trulyAgrees(
+  { text, line, round }: Mutation,
+  reading: PatternReading,
+  pattern: CleanPattern,
+): boolean {
   const { number, stated, counted } = reading.rounds[round]!
-  const openStart = reading.problems.some(
+  // Told of the changed round, or of the unchanged one: then the changed total is that of the usual reading.
+  const openStart = [...reading.problems, ...pattern.reading.problems].some(
     (problem) =>
       problem.round === number &&
       problem.code === "reading-chosen" &&

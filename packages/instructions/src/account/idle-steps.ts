@@ -66,7 +66,9 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
           ? step.steps.flatMap((inner): Idle[] =>
               inner.do === "skip"
                 ? [{ span: inner, ...sentences.skip }]
-                : idleIn([inner], worked, true),
+                : inner.do === "work" && inner.place?.at === "next" && step.place.at === "each"
+                  ? [{ span: inner, ...sentences.inner, passing: true }]
+                  : idleIn([inner], worked, true),
             )
           : idleIn(step.steps, worked, true)
       default:
@@ -123,6 +125,10 @@ const sentences = {
   },
   chains: {
     message: "Chains are worked into nothing; where they are said to go is not used.",
+    hint: "",
+  },
+  inner: {
+    message: "A place is named here within another; all of it goes into the outer one.",
     hint: "",
   },
   same: {

@@ -59,11 +59,12 @@ function notAgreeing(result: RoundResult, how: string, span: Span): RoundResult 
 /** Chains that usually stand for a stitch: fewer give height only, unless the words say otherwise. */
 const fewestForStitch = 3
 
-/** A single chain taken for a stitch, chains that stand for a stitch taken for edge, and what the join speaks against. */
+/** A single chain taken for a stitch, "3 sc" without a place all in one, chains that stand for a stitch taken for edge, and what the join speaks against. */
 function isRare(forced: Forced, { steps, totals }: RoundTree, startChains: number): boolean {
   const start = forced.get("start-chain")
   return (
     forced.has("single-start-chain") ||
+    forced.get("several-unplaced") === "in-one" ||
     start === "edge" ||
     (start === "does-not-count" &&
       (joinedTo(steps) === "chain" || totals.some(({ withStart }) => withStart))) ||
