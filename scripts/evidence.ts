@@ -66,7 +66,9 @@ for (const batch of headingBatches()) {
   )
 }
 
-print("\nClean patterns changed in one place: what is not told and does not reach the motif is a fault")
+print(
+  "\nClean patterns changed in one place: what is not told and does not reach the motif is a fault",
+)
 for (const [kind, changes] of [
   ["total", 4000],
   ["count", 16_000],
