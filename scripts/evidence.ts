@@ -16,6 +16,7 @@ import {
 } from "../test/evidence/judged-pieces.ts"
 import { printMatching } from "../test/evidence/matching-table.ts"
 import { breakKinds, breakTrials, offersForSound } from "../test/evidence/mend-breaks.ts"
+import { cleanPatterns, countMutations, mutationWords } from "../test/evidence/mutations.ts"
 import { printPictures } from "../test/evidence/picture-table.ts"
 import { publishingLines } from "../test/evidence/publishing-looks.ts"
 import { readingCoverage } from "../test/evidence/reading-coverage.ts"
@@ -63,6 +64,20 @@ for (const batch of headingBatches()) {
   print(
     `  batch ${batch.batch}: ${right} of ${all} right (${percent(right / all)}), ${missed} missed in part, ${wrong} wrong in part`,
   )
+}
+
+print(
+  "\nClean patterns changed in one place: what is not told and does not reach the motif is a fault",
+)
+for (const [kind, changes] of [
+  ["total", 4000],
+  ["count", 16_000],
+  ["place", 8000],
+  ["clause", 16_000],
+] as const) {
+  const count = countMutations(cleanPatterns(), kind, full ? changes : changes / 40, 20)
+  print(`  ${mutationWords(count)}`)
+  for (const fault of new Set(count.faults)) print(`    fault: ${fault}`)
 }
 
 print("\nWriting: what an editor would strike out, counted on the written rounds themselves")

@@ -10,9 +10,10 @@ import { skewOfShape } from "./skew.ts"
 
 /**
  * How much work a shape may take. `bounded`: a second or two, after which the lowest shape so far is taken; very large
- * pieces are only pressed flat, or left to the ledger. `whole`: to the end, however long.
+ * pieces are only pressed flat, or left to the ledger. `whole`: to the end, however long. `at-once`: a blink, for whoever
+ * cannot be held up; other than small pieces are left to the ledger, with a word.
  */
-export type Effort = "bounded" | "whole"
+export type Effort = "bounded" | "whole" | "at-once"
 
 /** Lays the motif out. A piece too large for the net, or one the net refuses, gives the reason in words instead. */
 export function layOutMotif(
@@ -22,10 +23,20 @@ export function layOutMotif(
 ): LaidOutShape | { readonly fault: string } {
   return unlessRefused(
     () =>
-      effort === "bounded" ? layOutBounded(motif, gauge) : layOut(motif, gauge, { inSpace: "off" }),
-    ({ message }) => ({ fault: `The shape could not be laid out: ${message}` }),
+      effort === "whole"
+        ? layOut(motif, gauge, { inSpace: "off" })
+        : layOutBounded(motif, gauge, { atOnce: effort === "at-once" }),
+    ({ code, message }) => ({
+      fault:
+        effort === "at-once" && code === "too-large-at-once"
+          ? heldUp
+          : `The shape could not be laid out: ${message}`,
+    }),
   )
 }
+
+const heldUp =
+  "The shape was not laid out here, where nothing else could be done meanwhile: the piece is judged by its growth alone. The command `roundwright check` lays it out."
 
 /** Filled from the net. */
 export function laidOutFromNet(shape: LaidOutShape, motif: Motif, gauge: Gauge): LaidOut {

@@ -116,7 +116,7 @@ function sidesAsked(
   piece: PieceNow | null,
 ): AskedSide[] {
   const perJoin = request["per-join"] === undefined ? 1 : wholeOrNone(request["per-join"])
-  const several = request.stitches?.split(/\s*(?:[x×,]|\band\b)\s*/i) ?? []
+  const several = request.stitches?.split(/\s{0,9}(?:[x×,]|\band\b)\s{0,9}/i) ?? []
   // Two counts are the two sides themselves.
   if (several.length === 2 && request.pieces === undefined && request.layout === undefined)
     return several.map((one) =>
@@ -174,11 +174,11 @@ function asked(count: SideCount, withCorners: boolean): AskedSide {
 }
 
 function readSides(text: string): number[] {
-  const [a = "", b] = text.split(/\s*(?:x|×|\bby\b)\s*/i)
+  const [a = "", b] = text.split(/\s{0,9}(?:x|×|\bby\b)\s{0,9}/i)
   if (b === undefined) return [readLength(a, "--side")]
   const second = readLength(b, "--side")
   // "120 x 150 cm": the unit stands once.
-  const unit = /[a-z"″”]+\s*$/i.exec(b)?.[0] ?? ""
+  const unit = /[a-z"″”]{1,20}\s{0,9}$/i.exec(b)?.[0] ?? ""
   return [lengthAt(a) ? readLength(a, "--side") : readLength(`${a} ${unit}`, "--side"), second]
 }
 

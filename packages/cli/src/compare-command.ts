@@ -68,7 +68,7 @@ export function pieceText(cwd: string, file: string): ReturnType<typeof readText
 /** "12, 24, 36" or "4 cm, 7 cm": counts and lengths alone. */
 function isFigures(text: string): boolean {
   return (
-    /^[\s\d.,;:/"½¼¾]*\d[\s\d.,;:/"½¼¾]*(?:(?:mm|cm|in|sts?)\b[\s\d.,;:/"½¼¾]*)*$/i.test(text) &&
+    /^[\s.,;:/"½¼¾]*\d(?:[\s\d.,;:/"½¼¾]|(?:mm|cm|in|sts?)\b)*$/i.test(text) &&
     /[,;\s]/.test(text.trim())
   )
 }

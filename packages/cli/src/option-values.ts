@@ -27,7 +27,7 @@ const mostDigits = 12
 
 /** @throws RoundwrightError `not-whole` */
 export function wholeNumber(text: string, option: string): number {
-  const digits = /^\s*0*(\d+)\s*$/.exec(text)?.[1]
+  const digits = /^\s*(\d+)\s*$/.exec(text)?.[1]?.replace(/^0+(?=\d)/, "")
   if (digits !== undefined && digits.length > mostDigits)
     throw new RoundwrightError("not-whole", `${option} ${shortened(digits)} is far too many.`)
   const value = digits === undefined ? 0 : Number(digits)

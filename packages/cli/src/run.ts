@@ -244,8 +244,14 @@ function usageWords(error: Error): string {
   const [first = ""] = error.message.split("\n")
   const said = `${first.replace(/\.$/, "")}.`
     .replace(/ (?:To specify a positional|This command does not take).*$/, "")
-    .replace(/^Option '([^ ']+).* argument missing\.$/, "Option '$1' needs a value.")
-    .replace(/^Option '([^ ']+).* argument is ambiguous\.$/, "Option '$1' needs a value.")
+    .replace(
+      /^Option '([^ ']+)(?=[ '])[^\n]{0,400} argument missing\.$/,
+      "Option '$1' needs a value.",
+    )
+    .replace(
+      /^Option '([^ ']+)(?=[ '])[^\n]{0,400} argument is ambiguous\.$/,
+      "Option '$1' needs a value.",
+    )
   return `${said} 'roundwright help' tells what the commands take.`
 }
 

@@ -91,7 +91,7 @@ function leftGrams(text: string): number {
 }
 
 function readShare(text: string, option: string): number {
-  const match = /^\s*(\d{1,3}(?:\.\d+)?)\s*%?\s*$/.exec(text)
+  const match = /^\s*(\d{1,3}(?:\.\d+)?)(?:\s*%)?\s{0,9}$/.exec(text)
   if (match && Number(match[1]) <= 100) return Number(match[1]) / 100
   throw new RoundwrightError(
     "bad-share",

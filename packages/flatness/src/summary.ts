@@ -12,6 +12,8 @@ import {
   type RoundCorners,
   scallopSlack,
   validateMotif,
+  type WorkedTops,
+  workedTops,
 } from "@roundwright/motif"
 import {
   type BasicStitch,
@@ -71,8 +73,9 @@ export function summarisePiece(motif: Motif, gauge: Gauge): PieceSummary {
   const corners = findCorners(motif)
   const chainMm = chainSize(gauge).lengthMm
   const ground = groundRounds(motif)
-  const rounds = motif.rounds.map((round, index) =>
-    summariseRound(motif, round, corners[index]!, gauge, chainMm, ground[index]!),
+  const worked = workedTops(motif)
+  const rounds = motif.rounds.map((_, index) =>
+    summariseRound(motif, index, worked, corners[index]!, gauge, chainMm, ground[index]!),
   )
   return { holeMm: holeRadius(motif, chainMm), rounds }
 }
@@ -90,12 +93,14 @@ function holeRadius(motif: Motif, chainMm: number): number {
 
 function summariseRound(
   motif: Motif,
-  round: Round,
+  place: number,
+  worked: WorkedTops,
   corners: RoundCorners,
   gauge: Gauge,
   chainMm: number,
   ground: boolean,
 ): RoundSummary {
+  const round = motif.rounds[place]!
   const sizes = new Map<string, StitchSize>()
   const runs = new Map<number, number>()
   const extrapolated = new Set<BasicStitch>()
@@ -140,13 +145,7 @@ function summariseRound(
     return widthMm
   })
   const heights = standing.map((part) => part?.heightMm ?? 0)
-  const { slackMm: fanSlackMm, fans } = scallopSlack(
-    motif,
-    motif.rounds.indexOf(round),
-    widths,
-    heights,
-    chainMm,
-  )
+  const { slackMm: fanSlackMm, fans } = scallopSlack(motif, place, worked, widths, heights, chainMm)
   const turning = fans > 0 ? noCorners : corners
   const { side, corner } = sideAndCorner(round, turning, widths, standing)
   return {

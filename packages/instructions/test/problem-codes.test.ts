@@ -126,6 +126,12 @@ const reached: Readonly<Record<ProblemCode, string>> = {
     "Terms: US\nRnd 1: ch 4, join to form a ring; ch 3 (counts as tr), 11 tr in ring; join.\nRnd 2: ch 1, 1 dc in same st, 2 dc in each tr around; join.",
   "total-includes-chains":
     "Terms: US\nRnd 1: 12 sc in magic ring.\nRnd 2: *sc in next st, ch 3; rep from * around. (48 sts)",
+  "step-without-effect":
+    "Terms: US\nRnd 1: 12 sc in magic ring.\nRnd 2: *sc in next st, turn, ch 1; rep from * around.",
+  "not-reckoned":
+    "Terms: US\nRnd 1: 6 sc in magic ring.\nRnd 2: using a 6 mm hook, 2 sc in each st around.",
+  "total-met-rarely":
+    "Terms: US\nRnd 1: 12 sc in magic ring.\nRnd 2: ch 1, *sc in next st, 2 sc in next st; rep from * around; join. (19)",
   "total-not-firm":
     "Terms: US\nRnd 1: 12 sc in magic ring. (about 12 sc)\nRnd 2: sc in each st. (13 sc if one is added)",
   "word-in-total": "Rnd 1: 15 dc in magic ring. (15 dc splendid)",

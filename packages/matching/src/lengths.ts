@@ -19,7 +19,7 @@ const fractions: Readonly<Record<string, number>> = {
 
 /** One number with its unit, at the start of a text; a fraction of inches after a blank or a hyphen. */
 const lengthForm =
-  /^\s*(-?\d{1,7}(?:[.,]\d{1,20})?)?(?:[\s-]?(?:(\d{1,2})\/(\d{1,2})|([¼½¾⅛⅜⅝⅞])))?\s*-?\s*(mm|cm|millimet(?:re|er)s?|centimet(?:re|er)s?|m(?:et(?:re|er)s?)?|in(?:ch(?:es)?)?|ft|feet|foot|yd|yards?|["″”])(?![a-z])/i
+  /^\s{0,40}(-?\d{1,7}(?:[.,]\d{1,20})?)?(?:[\s-]?(?:(\d{1,2})\/(\d{1,2})|([¼½¾⅛⅜⅝⅞])))?\s{0,9}-?\s{0,9}(mm|cm|millimet(?:re|er)s?|centimet(?:re|er)s?|m(?:et(?:re|er)s?)?|in(?:ch(?:es)?)?|ft|feet|foot|yd|yards?|["″”])(?![a-z])/i
 
 /** Few blanks, then a number. */
 const lengthBegins = /^\s{0,10}[-\d¼½¾⅛⅜⅝⅞]/

@@ -8,7 +8,9 @@
 
 import { workedPlaces } from "./counts.ts"
 import type { Motif } from "./model.ts"
-import { anchorRound } from "./places.ts"
+
+/** Of each round the elements whose tops a later round is worked into: 1 where one is. */
+export type WorkedTops = readonly Uint8Array[]
 
 /** Fewer stitches in one place are an increase or a corner, not a fan (common practice, no source). */
 const fewestInFan = 3
@@ -32,19 +34,21 @@ const heldShare = 0.5
 
 /**
  * How much shorter than its edge a round's scallops can stand, mm; 0 without any.
+ * @param worked the tops of the whole motif that later rounds are worked into
  * @param widths top width of every element, mm
  * @param heights height of every element, mm; 0 for chains and picots
  */
 export function scallopSlack(
   motif: Motif,
   index: number,
+  worked: WorkedTops,
   widths: readonly number[],
   heights: readonly number[],
   chainMm: number,
 ): { slackMm: number; fans: number } {
   const round = motif.rounds[index]!
   const n = round.elements.length
-  const worked = workedInto(motif, index)
+  const held = worked[index]!
   let slackMm = 0
   let fans = 0
   for (const { chains, elements } of groupsOf(motif, index)) {
@@ -52,7 +56,7 @@ export function scallopSlack(
     if (elements.length < (loop ? fewestInLoop : fewestInFan)) continue
     const [first, last] = spanOf(elements, n)
     if (!onlyBetween(round.elements, first, last, elements)) continue
-    const heldTops = elements.filter((element) => worked.has(element)).length
+    const heldTops = elements.filter((element) => held[element] === 1).length
     if (heldTops > heldShare * elements.length) continue
     const edge = elements.reduce((sum, element) => sum + widths[element]!, 0)
     const tallest = Math.max(...elements.map((element) => heights[element]!))
@@ -148,13 +152,15 @@ function besideOf(
   return 0
 }
 
-/** Tops of a round that a later round is worked into. */
-function workedInto(motif: Motif, index: number): Set<number> {
-  const found = new Set<number>()
-  for (const round of motif.rounds.slice(index + 1))
-    for (const element of round.elements)
+/** The tops that later rounds are worked into, of all rounds in one walk over the motif. */
+export function workedTops(motif: Motif): WorkedTops {
+  const found = motif.rounds.map(({ elements }) => new Uint8Array(elements.length))
+  motif.rounds.forEach(({ elements }, index) => {
+    for (const element of elements)
       if (element.type === "stitch")
         for (const anchor of element.anchors)
-          if (anchorRound(anchor) === index && anchor.at === "stitch") found.add(anchor.element)
+          if (anchor.at === "stitch" && anchor.round < index)
+            found[anchor.round]![anchor.element] = 1
+  })
   return found
 }

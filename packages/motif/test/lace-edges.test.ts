@@ -9,6 +9,7 @@ import {
   type Motif,
   type Round,
   scallopSlack,
+  workedTops,
 } from "../src/index.ts"
 
 const dc = kind("dc")
@@ -76,7 +77,7 @@ describe("scallops", () => {
   it("of a loop that is filled stand as an annulus sector bent to a half circle", () => {
     const widths = new Array<number>(10).fill(1)
     const heights = new Array<number>(10).fill(1)
-    const { slackMm } = scallopSlack(loops, 2, widths, heights, 0.9)
+    const { slackMm } = scallopSlack(loops, 2, workedTops(loops), widths, heights, 0.9)
     // Half circle: pi of the ten widths lie on the bend, the rest along the chains; two ends one high lean over.
     const inner = Math.min(7.2, 10 - Math.PI)
     expectClose(10 - slackMm, (inner * 2) / Math.PI + 2, 1e-9, "closed form")
@@ -101,6 +102,6 @@ describe("scallops", () => {
       ],
     }
     const ones = new Array<number>(10).fill(1)
-    expect(scallopSlack(held, 2, ones, ones, 0.9).slackMm).toBe(0)
+    expect(scallopSlack(held, 2, workedTops(held), ones, ones, 0.9).slackMm).toBe(0)
   })
 })

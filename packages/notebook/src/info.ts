@@ -23,7 +23,7 @@ export function readInfo(info: string): InfoReading {
   const faults: { text: string; at: number; why: string }[] = []
   const seen = new Set<string>()
   // One option, or one run of other characters; each branch starts on a different character class.
-  for (const match of info.matchAll(/([A-Za-z][\w-]*)=(?:"([^"]*)"|([^\s"]*))(?=\s|$)|\S+/g)) {
+  for (const match of info.matchAll(/([A-Za-z][\w-]{0,40})=(?:"([^"]*)"|([^\s"]*))(?=\s|$)|\S+/g)) {
     const [text, key, quoted, bare] = match
     const at = match.index
     if (key === undefined) faults.push({ text, at, why: "is not written as key=value" })

@@ -1,7 +1,13 @@
 // A pattern whose shape is solved as an elastic net: what its check then says, and the piece for the charts
 // that draw it.
 
-import { type Check, type CheckResult, examinePattern } from "@roundwright/assessment"
+import {
+  type Check,
+  type CheckResult,
+  type Effort,
+  examinePattern,
+  withRemedies,
+} from "@roundwright/assessment"
 import type { LaidOutPiece } from "@roundwright/charts"
 import type { CheckedPattern } from "./result.ts"
 
@@ -27,7 +33,23 @@ export interface LaidOutPattern {
 
 /** Takes up to some seconds. Never throws on anything a text can hold. @param text as it is read */
 export function layOutPattern(text: string): LaidOutPattern {
-  const check = examinePattern(text, { shape: "net" })
+  return laidOutPattern(examinePattern(text, { shape: "net" }))
+}
+
+/**
+ * The same in two parts, for who shares the thread with a reader and looks after them in between.
+ * @param rest gives false when it is not wanted any more
+ */
+export async function layOutInParts(
+  text: string,
+  effort: Effort,
+  rest: () => Promise<boolean>,
+): Promise<LaidOutPattern | null> {
+  const check = examinePattern(text, { shape: "net", effort, remedies: false })
+  return (await rest()) ? laidOutPattern({ ...check, result: withRemedies(check) }) : null
+}
+
+function laidOutPattern(check: Check): LaidOutPattern {
   const { result, reading, shape } = check
   return {
     found: shapeFound(result),

@@ -6,7 +6,12 @@ import { cleanText, parseMarkdown, walkMarkdown } from "./markdown.ts"
 export function linksIn(markdown: string): readonly string[] {
   const links = new Set<string>()
   walkMarkdown(parseMarkdown(cleanText(markdown)), (node) => {
-    if (node.type === "link") links.add(node.url.replace(/#.*$/, "").replace(/^\.\//, ""))
+    if (node.type === "link") links.add(withoutFragment(node.url).replace(/^\.\//, ""))
   })
   return [...links]
+}
+
+/** An address without what follows its `#`. */
+function withoutFragment(address: string): string {
+  return address.split("#", 1)[0]!
 }

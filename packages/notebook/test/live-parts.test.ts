@@ -12,8 +12,9 @@ import { computeNotebook, renderLivePage, renderPage } from "../src/index.ts"
 import { joinGauge } from "../src/join-gauge.ts"
 import { makeAnswerer } from "../src/live/answer.ts"
 import { Book } from "../src/live/book.ts"
+import { Known } from "../src/live/known.ts"
 import { moveMarks, splitLine } from "../src/live/line-marks.ts"
-import type { Answer, Mark } from "../src/live/messages.ts"
+import type { Answer, Mark, Question } from "../src/live/messages.ts"
 import { cutSource } from "../src/live/source.ts"
 import { tryRemedies } from "../src/live/trials.ts"
 import { jsonForPage } from "../src/page/document.ts"
@@ -198,7 +199,7 @@ describe("an answer in parts", () => {
     const ask = async (rests: number) => {
       const told: Answer[] = []
       let left = rests
-      await makeAnswerer().answer(
+      await makeAnswerer(false).answer(
         { id: 7, markdown: report("why-6-8-and-12.md"), known: nothing, layOut: [] },
         (answer) => told.push(answer),
         () => Promise.resolve(left-- > 0),
@@ -211,6 +212,52 @@ describe("an answer in parts", () => {
     expect(parts.filter((part) => part === "cell").length).toBeGreaterThan(0)
     expect(await ask(0)).toEqual([])
     expect(await ask(2)).toEqual(["page", "cell"])
+  })
+
+  describe("on a thread that a reader shares", () => {
+    const heard = async (question: Question) => {
+      const told: Answer[] = []
+      await makeAnswerer(true).answer(
+        question,
+        (answer) => told.push(answer),
+        () => Promise.resolve(true),
+      )
+      return told
+    }
+    const laidOutOf = async (text: string) => {
+      const told = await heard({ id: 1, markdown: "", known: nothing, layOut: [text] })
+      return told.find((answer) => answer.part === "shape")!.found
+    }
+
+    it("lays out what takes a blink, and leaves the rest to growth with a word", async () => {
+      const disc = "Rnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each st around."
+      const small = await laidOutOf(disc)
+      expect(small.laidOut?.by).toBe("net")
+      const tube = `${disc}\nRnds 3-100: sc in each st around.`
+      const large = await laidOutOf(tube)
+      expect(large.laidOut?.by).toBe("ledger")
+      expect(large.laidOut?.verdict).toBe("cups")
+      expect(large.notes.join()).toContain("judged by its growth alone")
+      const shapes = new Map([
+        [disc, small],
+        [tube, large],
+      ])
+      // What could not be laid out here may be where the saved page is opened.
+      const carried = new Known({ shapes: [...shapes] }).carried()
+      expect(carried.shapes?.map(([text]) => text)).toEqual([disc])
+    })
+
+    it("begins no search", async () => {
+      const told = await heard({
+        id: 2,
+        own: "",
+        gauge: [],
+        request: { rounds: 2, corners: 4 } as never,
+      })
+      expect(told).toEqual([
+        { part: "failed", id: 2, message: expect.stringContaining("gives the page no worker") },
+      ])
+    })
   })
 })
 

@@ -135,19 +135,26 @@ export interface ListedAbbreviation {
   readonly end: number
 }
 
+/** A part of a list without the signs and spaces that part it from the next. */
+export function withoutTail(text: string): string {
+  let end = text.length
+  while (end > 0 && /[\s,;|]/.test(text[end - 1]!)) end -= 1
+  return text.slice(0, end)
+}
+
 /** The entries of a list: lines, or parts between commas and semicolons, each with a sign or brackets in it. */
 export function listedIn(value: string, terms: Terms, offset: number): ListedAbbreviation[] {
   const found: ListedAbbreviation[] = []
   for (const { 0: entry, index } of value.matchAll(/[^\n\r,;|]+[\n\r,;|]*/g)) {
-    const text = entry.replace(/[\s,;|]+$/, "")
+    const text = withoutTail(entry)
     const parted =
-      /^[\s>•*+-]*[*_`]{0,2}([^=:–—()\t]{1,28}?)(?:\(s\))?[*_`]{0,2}\s*(?:[=:–—\t]|\s-\s|\s-|-\s|\()\s*(.*)$/.exec(
+      /^[\s>•*+-]{0,40}[*_`]{0,2}([^=:–—()\t]{1,28}?)(?:\(s\))?[*_`]{0,2}\s{0,9}(?:[=:–—\t]|\s-\s|\s-|-\s|\()(.*)$/.exec(
         text,
       )
     if (!parted) continue
     const [, left = "", right = ""] = parted
     const own = abbreviationsIn(left, terms)
-    const short = /^([A-Za-z. -]{1,9})(?:\(s\))?\)/.exec(right)
+    const short = /^([A-Za-z. -]{1,9})(?:\(s\))?\)/.exec(right.trimStart())
     const other = short ? abbreviationsIn(short[1]!, terms) : []
     const reversed = own.length === 0 && other.length > 0
     const name = (reversed ? short![1]! : left).trim()

@@ -10,6 +10,8 @@ import {
   type RoundCorners,
   scallopSlack,
   validateMotif,
+  type WorkedTops,
+  workedTops,
 } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { Gauge } from "@roundwright/stitches"
@@ -61,6 +63,7 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
       ? { ...spring, areaMm2: freeShare * spring.areaMm2 }
       : spring,
   )
+  const worked = workedTops(motif)
   return {
     nodes: describeNodes(ground, legs, sizes),
     springs,
@@ -75,7 +78,7 @@ export function buildNet(motif: Motif, gauge: Gauge, options: NetOptions = {}): 
       ...columnHinges(ground, r, of, legs[r + 1] ?? []),
     ]),
     rods: rodsOf(ground, motif),
-    edges: edges.map((edge, r) => describeEdge(ground, r, edge)),
+    edges: edges.map((edge, r) => describeEdge(ground, r, worked, edge)),
     centre: ground.ring.nodes,
     start: placeInPlane(ground, corners, legs, next),
     mmPerUnit: sizes.mmPerUnit,
@@ -235,6 +238,7 @@ function picotsOf(motif: Motif, round: number, sizes: Sizes): Map<number, number
 function describeEdge(
   { motif, firstNode, chainMm }: Ground,
   round: number,
+  worked: WorkedTops,
   edge: EdgePlan,
 ): NetEdge {
   const { elements } = motif.rounds[round]!
@@ -245,7 +249,7 @@ function describeEdge(
       widths[node.element] = node.widthMm
       heights[node.element] = node.heightMm
     }
-  const { slackMm } = scallopSlack(motif, round, widths, heights, chainMm)
+  const { slackMm } = scallopSlack(motif, round, worked, widths, heights, chainMm)
   return {
     ...(slackMm > 0 ? { scallopMm: slackMm } : {}),
     nodes: range(firstNode[round]!, edge.nodes.length),

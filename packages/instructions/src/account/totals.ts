@@ -93,14 +93,17 @@ export function compareTotals(
               other.unit === item.unit && other.size === item.size && sameWord(other, item),
           )
     const sum = alike.reduce((total, other) => total + other.count, 0)
+    // Said twice, it must be the same figure; else all of them together are the total.
+    const sameFigure = alike.every(({ count }) => count === item.count)
     let stated = item.unit === "space" ? sum : item.count
     let ours = ourCount(round, mainRepeats, item, stated, items)
     if (!ours.agrees && alike.length > 1) {
       // "72 sc on the points + 6 sc": parts of one total.
       stated = item.unit === "space" ? item.count : sum
       const other = ourCount(round, mainRepeats, item, stated, items)
-      if (other.agrees) ours = other
-    }
+      if (other.agrees && (stated === sum || sameFigure)) ours = other
+    } else if (ours.agrees && stated !== sum && !sameFigure)
+      ours = { agrees: false, count: ours.count }
     if (ours.agrees) {
       if (ours.note)
         findings.push({
@@ -112,6 +115,16 @@ export function compareTotals(
           hint: "",
         })
     } else differing.push({ item, stated, ours: ours.count })
+    if (
+      item.unit === "groups" &&
+      item.each !== undefined &&
+      !holdsEach(round, item.count, item.each)
+    )
+      differing.push({
+        item: { ...item, word: `stitches in each of the ${item.word}` },
+        stated: item.each,
+        ours: Math.round(countsOf(round).stitches / item.count),
+      })
   }
   return { stated: mainFigure(items), agrees: differing.length === 0, differing, findings }
 }
@@ -293,25 +306,51 @@ function filledPlaces({ elements }: Round): number {
   return places.size
 }
 
-/** Petals, shells, scallops, points: as many as some natural grouping of the round. */
+/** "6 petals of 7 sts": all stitches, those of a kind, or so many groups come to that. */
+function holdsEach(round: Round, groups: number, each: number): boolean {
+  const { stitches, byKind } = countsOf(round)
+  const edge = roundEdge(round, 0, false)
+  return (
+    [stitches, ...byKind.map(({ count }) => count)].includes(groups * each) ||
+    [groupsInOnePlace(edge, true), groupsInOnePlace(edge, false), groupsBetweenSpaces(edge)].some(
+      (list) => list.filter(({ cells }) => cells.length === each).length === groups,
+    )
+  )
+}
+
+/**
+ * Petals, shells, scallops, points: as many as the round repeats itself, or as it has stitches in one place. Only where it
+ * has neither, as many as there are spaces, runs between them, or stitches of a kind.
+ */
 function groupCount(round: Round, mainRepeats: Repeats, stated: number): Ours {
   const edge = roundEdge(round, 0, false)
-  const tight = groupsInOnePlace(edge, true).filter((group) => group.cells.length > 1).length
-  const wide = groupsInOnePlace(edge, false).filter((group) => group.cells.length > 1).length
+  const several = (tight: boolean) =>
+    groupsInOnePlace(edge, tight).filter((group) => group.cells.length > 1).length
+  const [tight, wide, gathered] = [several(true), several(false), gatheredCount(round.elements)]
   const runs = groupsBetweenSpaces(edge).length
   const counts = countsOf(round)
-  const candidates = [
-    mainRepeats.count,
-    ...(mainRepeats.after ? [mainRepeats.count + 1] : []),
-    tight,
-    wide,
-    gatheredCount(round.elements),
+  const single = [
     counts.spaces,
     runs,
     counts.picots,
     ...counts.spacesBySize.map((entry) => entry.count),
     ...counts.byKind.map((entry) => entry.count),
   ]
+  // The halves of a shell with chains in its middle are no shells.
+  const halves = wide > 1 && tight > wide && tight % wide === 0
+  const placed = [halves ? 0 : tight, wide, gathered].filter((count) => count > 0)
+  const repeats = repeatsMade(mainRepeats, [...placed, ...single])
+  const natural = [...repeats, ...placed]
+  const candidates = natural.some((count) => count > 1) ? natural : [...natural, ...single]
   if (candidates.includes(stated)) return { agrees: true, count: stated }
-  return { agrees: false, count: mainRepeats.count || wide || runs }
+  return { agrees: false, count: repeats[0] ?? (wide || runs) }
+}
+
+/** How often the repeat was worked; once more where something like it was worked before it, which the counts tell. */
+function repeatsMade({ count, after }: Repeats, counts: readonly number[]): readonly number[] {
+  if (count === 0) return []
+  if (!after) return [count]
+  const fits = (times: number) => counts.filter((made) => made > 0 && made % times === 0).length
+  const [whole, more] = [fits(count), fits(count + 1)]
+  return whole === more ? [count, count + 1] : whole > more ? [count] : [count + 1]
 }

@@ -47,6 +47,8 @@ export interface Noun {
   readonly unworked?: boolean
   /** "sp between groups": only where groups meet. */
   readonly betweenGroups?: boolean
+  /** "sp between 3-dc groups": how large these are. */
+  readonly groupSize?: number
   /** "sp between hdc and dc": what stands on either side of a gap. */
   readonly sides?: readonly [StitchKind, StitchKind] | undefined
   /** "sp before next dc": the gap just before a stitch. */
@@ -226,7 +228,13 @@ export type Step =
       readonly do: "pass"
       readonly cases: readonly Extract<Step, { do: "work" | "group" }>[]
     })
-  | (Span & { readonly do: "skip"; readonly place: Place | null; readonly steps?: readonly Step[] })
+  | (Span & {
+      readonly do: "skip"
+      readonly place: Place | null
+      readonly steps?: readonly Step[]
+      /** "leave remaining sts unworked": all that are left. */
+      readonly rest?: true
+    })
   | (Span & {
       readonly do: "slip"
       readonly count: number
@@ -293,6 +301,8 @@ export interface StatedItem extends Span {
     | "repeats"
   readonly kind?: StitchKind
   readonly size?: number
+  /** "6 petals of 7 sts": stitches of each group. */
+  readonly each?: number
   /** The unit as written. */
   readonly word: string
 }
@@ -307,6 +317,8 @@ export interface StatedTotal extends Span {
   readonly more?: true
   /** "9 sts per side", "3 between corners": a part of the round. */
   readonly perSide?: true
+  /** "24 dc, including beg ch": the starting chain is one of them. */
+  readonly withStart?: true
 }
 
 export interface RoundTree {

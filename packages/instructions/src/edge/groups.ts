@@ -87,6 +87,15 @@ function holdsPicot(edge: Edge, group: Group): boolean {
   return false
 }
 
+/** Whether some group of that many stitches is there. */
+export function hasGroupOf(edge: Edge, size: number): boolean {
+  return [
+    groupsInOnePlace(edge, true),
+    groupsInOnePlace(edge, false),
+    groupsBetweenSpaces(edge),
+  ].some((groups) => groups.some(({ cells }) => cells.length === size))
+}
+
 /** The next group, or one stitch of it. */
 export function findGroup(
   edge: Edge,

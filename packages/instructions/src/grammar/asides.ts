@@ -40,6 +40,8 @@ export function aside(chart: Chart, at: number, end: number, isTotal: boolean): 
       tellsChange(inner) ||
       tellsLastRound(inner))
   if (told) cost = 0.05
+  // A figure is never passed over unsaid: it may be a count.
+  const figures = inner.some(({ type }) => type === "number")
   const name = told ? nameOf(inner) : null
   const opening = chart.lexemes[at]!
   const last = chart.lexemes[Math.min(end, chart.lexemes.length - 1)]!
@@ -53,7 +55,7 @@ export function aside(chart: Chart, at: number, end: number, isTotal: boolean): 
     end: end + 1,
     cost: Math.min(mostAsideCost, cost),
     remarks:
-      (told && over.length === 0) || cost < 0.5
+      !figures && ((told && over.length === 0) || cost < 0.5)
         ? tellsOther(inner)
           ? [remark, ...over]
           : []

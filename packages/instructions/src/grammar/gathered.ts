@@ -46,6 +46,7 @@ export function spelledCluster(chart: Chart, at: number): readonly Clause[] {
     if (cursor.done()) return []
     const text = cursor.text()
     if (close ? text === close : text === ";" || text === ".") break
+    if (saysOther(cursor)) return []
     if (cursor.isNumber() && cursor.value() === 2) draws += 1
     cursor.at += 1
   }
@@ -115,14 +116,33 @@ function acceptDrawThroughAll(cursor: Cursor): boolean {
   return through
 }
 
+const makingWords =
+  /^(?:yo|yoh|yrh|wrap|wraps|yarn|wool|thread|insert|insert hook|put|draw.*|pull.*|through|thru|loops?|lps?|lp|hook|on hook|dropped|drop|tighten|close|remove|place|slip|pick up|keeping|leaving|all|remaining)$/
+
+/** Words that are no part of how one stitch is made: others than its own, or a part between commas with none of these. */
+function saysOther(cursor: Cursor): boolean {
+  if (cursor.text() === ",") {
+    for (let ahead = 1; ; ahead++) {
+      const text = cursor.text(ahead)
+      if (makingWords.test(text)) break
+      if (text === "" || /^[,;.()[\]*]$/.test(text)) return ahead > 1
+    }
+  }
+  return (["skip", "repeat", "turn", "end", "increase", "decrease", "picot"] as const).some(
+    (word) => cursor.is(word),
+  )
+}
+
 /** "drop loop ... through": the stitches just worked in one place become one popcorn. */
 export function droppedLoop(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   cursor.at += 1
   if (!cursor.accept("loop", "lp", "hook")) return []
   let through = false
+  let chains: number | null = null
   for (let k = 0; k < longestSpelling; k++) {
-    if (cursor.done() || /^[*;[\].]$/.test(cursor.text())) break
+    if (cursor.is("chain")) chains = namedAfter(cursor)
+    if (cursor.done() || /^[*;[\].]$/.test(cursor.text()) || saysOther(cursor)) break
     if (/through|thru/.test(cursor.text())) {
       through = true
       cursor.at += 1
@@ -146,7 +166,21 @@ export function droppedLoop(chart: Chart, at: number): readonly Clause[] {
     return null
   })
   const end = cursor.lastEnd()
-  return [clause(cursor, (before) => asPopcorn(before, end))]
+  return [
+    clause(cursor, (before) =>
+      chains === null || makesChain(before, chains) ? asPopcorn(before, end) : null,
+    ),
+  ]
+}
+
+/** "ch-3", "ch 3": the chain that is named, whatever its dash. */
+function namedAfter(cursor: Cursor): number | null {
+  const ahead = cursor.text(1) === "-" ? 2 : 1
+  return cursor.isNumber(ahead) ? cursor.value(ahead) : null
+}
+
+function makesChain(steps: readonly Step[], chains: number): boolean {
+  return steps.some((step) => step.do === "chain" && step.chains === chains)
 }
 
 /** "complete as popcorn", "close to a popcorn". */

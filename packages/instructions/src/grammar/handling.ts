@@ -183,11 +183,15 @@ export function beginsWhere(chart: Chart, at: number): readonly Clause[] {
 /** "using a 4 mm hook", "with a 5.5 mm (I) hook": the tool, told in passing. */
 export function toolClause(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
+  const start = cursor.start()
   if (!cursor.take("with") && !cursor.accept("use")) return []
+  let sized = false
   for (let k = 0; k < 12; k++) {
+    if (cursor.isNumber()) sized = true
     if (cursor.is("hook")) {
       cursor.at += 1
-      return [clause(cursor, [], clauseCost)]
+      const remarks: Remark[] = sized ? [{ code: "not-reckoned", ...cursor.since(start) }] : []
+      return [clause(cursor, [], clauseCost, { remarks })]
     }
     const text = cursor.text()
     if (cursor.done() || /^[,;.]$/.test(text) || cursor.is("in") || cursor.is("stitch")) return []
@@ -225,7 +229,9 @@ export function yarnClause(chart: Chart, at: number): readonly Clause[] {
 /** "piece should measure 1 1/2 inches", "measures 8 cm across": to the end of the sentence. */
 export function measureSentence(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
+  const start = cursor.start()
   let measures = false
+  let sized = false
   for (let k = 0; k < longestClause && !cursor.done(); k++) {
     const text = cursor.text()
     if (
@@ -236,7 +242,9 @@ export function measureSentence(chart: Chart, at: number): readonly Clause[] {
     if (text === "." && !cursor.isNumber(1)) break
     if (/^[;([]$/.test(text)) break
     if (cursor.is("next") || cursor.is("each") || cursor.is("skip")) return []
+    if (cursor.isNumber()) sized = true
     cursor.at += 1
   }
-  return measures ? [clause(cursor, [], sentenceCost)] : []
+  const remarks: Remark[] = sized ? [{ code: "not-reckoned", start, end: cursor.lastEnd() }] : []
+  return measures ? [clause(cursor, [], sentenceCost, { remarks })] : []
 }

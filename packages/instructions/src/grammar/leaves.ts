@@ -27,7 +27,7 @@ export function readBackAlong(cursor: Cursor, chains: number, start: number): St
     cursor.accept("next", "other", "remaining", "rem", "rest")
     cursor.accept("of")
     cursor.accept("the")
-    if (cursor.isNumber()) cursor.at += 1
+    if (cursor.isNumber() && cursor.takeCount(1) !== chains - skip) return null
     if (!cursor.take("chain")) return null
     cursor.accept(":", ",", "work")
     const steps = readRow(cursor, chains - skip)

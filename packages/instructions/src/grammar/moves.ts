@@ -15,7 +15,12 @@ import { readKind } from "./stitch-names.ts"
 export function leftUnworked(cursor: Cursor): Step[] | null {
   const start = cursor.start()
   cursor.at += 1
-  while (cursor.take("next", "last", "rest", "that"));
+  let rest = false
+  for (;;) {
+    if (cursor.is("rest")) rest = true
+    if (!cursor.take("next", "last", "rest", "that")) break
+  }
+  if (cursor.isNumber()) rest = false
   const count = cursor.isNumber() ? cursor.takeCount(1) : 1
   const noun = count === null ? null : readNoun(cursor)
   if (!noun || noun.unworked || count === null) return null
@@ -27,7 +32,7 @@ export function leftUnworked(cursor: Cursor): Step[] | null {
     noun: { what: noun.what === "space" ? "space" : "stitch" },
     count,
   }
-  return [{ ...span, do: "skip", place }]
+  return [{ ...span, do: "skip", place, ...(rest ? { rest: true as const } : {}) }]
 }
 
 /** "sl st in next 2 dc", "sl st to next ch-3 sp", "sl st across to corner", "slip stitch to join". */

@@ -70,11 +70,16 @@ function isBareChain(cursor: Cursor): boolean {
   return cursor.take("chain") && !cursor.is("space") && !/^[-\d]/.test(cursor.text())
 }
 
+/** "between any 2 dc": one stands on either side, so the figure is two where there is one. @returns false for another */
+export function acceptTwo(cursor: Cursor): boolean {
+  return !cursor.isNumber() || cursor.text(1) === "-" || cursor.takeCount(2) === 2
+}
+
 /** "dc between the petals": the low point where one meets the next. */
 function acceptBetweenPetals(cursor: Cursor): true | null {
   if (!cursor.take("between")) return null
   while (cursor.take("each", "next"));
-  if (cursor.isNumber()) cursor.at += 1
+  if (!acceptTwo(cursor)) return null
   return cursor.accept("petals", "scallops", "shells", "leaves") ? true : null
 }
 
@@ -251,7 +256,7 @@ function afterSpace(cursor: Cursor): Noun {
 function readBetween(cursor: Cursor): Noun | null {
   if (!cursor.take("between")) return null
   while (cursor.take("any", "each", "next", "last", "first", "same", "of"));
-  if (cursor.isNumber() && cursor.text(1) !== "-") cursor.at += 1
+  if (!acceptTwo(cursor)) return null
   const chained = readCountedChain(cursor)
   const first = chained ? { what: "chain" as const } : readPlainNoun(cursor)
   if (!first) return null
@@ -261,7 +266,9 @@ function readBetween(cursor: Cursor): Noun | null {
     second = readPlainNoun(cursor)
   }
   const groups = first.what === "group" || first.kind?.gathered !== undefined
-  return { what: "gap", ...(groups ? { betweenGroups: true } : sidesOf(first, second)) }
+  if (!groups) return { what: "gap", ...sidesOf(first, second) }
+  const { size } = first
+  return { what: "gap", betweenGroups: true, ...(size === undefined ? {} : { groupSize: size }) }
 }
 
 /** "every chain of 3": the space, where no place inside it is asked for. */

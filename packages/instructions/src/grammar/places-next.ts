@@ -3,7 +3,7 @@
 import type { Noun, Place } from "../base/tree.ts"
 import { gapIf } from "../edge/gap-sides.ts"
 import type { Cursor } from "./cursor.ts"
-import { chainOfSize, readNoun } from "./nouns.ts"
+import { acceptTwo, chainOfSize, readNoun } from "./nouns.ts"
 import { readBeside } from "./places-beside.ts"
 import { readPicked } from "./places-picked.ts"
 
@@ -71,7 +71,7 @@ export function readNext(
     cursor.attempt(() => {
       if (!cursor.accept("between")) return null
       while (cursor.take("each", "next"));
-      if (cursor.isNumber() && cursor.text(1) !== "-") cursor.at += 1
+      if (!acceptTwo(cursor)) return null
       return readNoun(cursor) ? true : null
     })
     return { ...placed, ...cursor.since(start), noun, ...(said ? {} : { bare: true }) }
@@ -164,7 +164,7 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
       // "over the ch 1 between cluster sts": where it is tells nothing new.
       if (!cursor.accept("between")) return null
       while (cursor.take("each", "next"));
-      if (cursor.isNumber() && cursor.text(1) !== "-") cursor.at += 1
+      if (!acceptTwo(cursor)) return null
       return readNoun(cursor) ? true : null
     })
   return { ...cursor.since(start), at: "next", noun, count }

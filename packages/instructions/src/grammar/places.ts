@@ -8,7 +8,7 @@ import type { Place } from "../base/tree.ts"
 import { gapIf } from "../edge/gap-sides.ts"
 import { type Cursor, isBoundary } from "./cursor.ts"
 import { loopNamed } from "./loop-words.ts"
-import { readNoun } from "./nouns.ts"
+import { acceptTwo, readNoun } from "./nouns.ts"
 import { readEach } from "./places-each.ts"
 import { readMade, readSame } from "./places-made.ts"
 import { readNext } from "./places-next.ts"
@@ -147,7 +147,7 @@ function acceptOwner(cursor: Cursor): true | null {
 /** "between petals", "between each loop", "between the two shells". */
 function betweenOwners(cursor: Cursor): boolean {
   const each = cursor.take("each", "next", "that")
-  if (cursor.isNumber() && cursor.text(1) !== "-") cursor.at += 1
+  if (!acceptTwo(cursor)) return false
   const owner = cursor.is("group") || cursor.is("space")
   if (!owner || (!each && !cursor.text().endsWith("s"))) return false
   return readNoun(cursor) !== null

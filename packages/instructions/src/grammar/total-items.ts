@@ -143,18 +143,23 @@ export function readItem(cursor: Cursor, end: number): StatedItem | null {
   if (cursor.accept("repeats", "reps", "repeat"))
     return { ...span(), count, unit: "repeats", word: word() }
   if (cursor.is("group") || cursor.is("tip") || cursor.is("dip")) {
+    let each: number | null = null
     const group = cursor.attempt(() => {
       const noun = readNoun(cursor)
       if (noun?.what === "space") return null
+      each = noun?.what === "group" ? (noun.size ?? null) : null
       cursor.attempt(() => {
         // "6 petals of 6 sts": the second figure is told, and checked with the first.
-        if (!cursor.accept("of") || !cursor.isNumber()) return null
-        cursor.at += 1
+        if (!cursor.accept("of")) return null
+        const count = cursor.takeCount(0)
+        if (count === null) return null
+        each = count
         return readKind(cursor) ?? (cursor.take("stitch") ? true : null)
       })
       return true
     })
-    if (group) return { ...span(), count, unit: "groups", word: word() }
+    if (group)
+      return { ...span(), count, unit: "groups", ...(each === null ? {} : { each }), word: word() }
     cursor.at = at
   }
   const noun = readNoun(cursor)

@@ -27,6 +27,7 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
   let range: "between" | "or" | undefined
   let more = false
   let side = false
+  let withStart = false
   while (cursor.at < end) {
     const text = cursor.text()
     if (!closed && items.length > 0 && (text === "." || text === ";" || text === "!")) break
@@ -61,6 +62,8 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       continue
     }
     if (isPart(cursor)) side = true
+    if (/^(?:incl|including|counting|inclusive)$/.test(text) && !cursor.isNumber(1))
+      withStart = true
     const word = cursor.peek()!
     if (items.length === 0 && !leads(cursor)) return null
     if (/^[([{)\]}*]$/.test(text)) {
@@ -104,6 +107,7 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
     ...(range && items.length === 2 ? { range } : {}),
     ...(more && items.length === 1 ? { more: true as const } : {}),
     ...(side ? { perSide: true as const } : {}),
+    ...(withStart ? { withStart: true as const } : {}),
   }
   return { total, cost, stray }
 }
@@ -213,12 +217,18 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
         !cursor.is("side", 2) &&
         !cursor.is("round", 2) &&
         !ofRing &&
-        !ofPart) ||
+        !ofPart &&
+        !inAll(cursor, to)) ||
       (cursor.is("skip") && !cursor.is("unworked")) ||
       (cursor.is("joining") && cursor.text() === "join")
   }
   cursor.at = from
   return found
+}
+
+/** "36 sts in all": nothing follows that would be a place. */
+function inAll(cursor: Cursor, to: number): boolean {
+  return cursor.text(1) === "all" && cursor.at + 2 >= to
 }
 
 function opensPlace(cursor: Cursor): boolean {

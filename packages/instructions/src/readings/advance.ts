@@ -1,6 +1,7 @@
 // One round more on one way of having read those before: its candidates, each as a new state.
 
 import type { Centre, Round } from "@roundwright/motif"
+import { makesStitches, otherChainsAtJoin } from "../account/idle-steps.ts"
 import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundReading } from "../base/reading.ts"
@@ -127,7 +128,7 @@ function after(
     )
   const common = {
     ...state,
-    trees: new Map([...state.trees, [one.number, request.tree]]),
+    trees: [...state.trees, { number: one.number, tree: request.tree }],
     locals: tree.names.size > 0 ? new Map([...state.locals, ...tree.names]) : state.locals,
     saidCounts: remembered(state, request.tree.steps),
     turnNext: endsWithTurn(request.tree.steps),
@@ -151,6 +152,8 @@ function after(
       }
     if (!foundation.stated && centre.kind !== "solid-ring") own.push(ringNotDescribed(text))
   }
+  if (!candidate.unknown && candidate.round)
+    own.push(...otherChainsAtJoin(clean, foundation?.steps ?? request.tree.steps))
   // Of a round that is not known nothing else is told: it would follow from what was passed over.
   if (!candidate.unknown) own.push(...result.findings.map(withoutDoubtOfChains))
   if (result.forced && !result.told)
@@ -296,6 +299,8 @@ function boughtCentre(
   return centre.kind === "solid-ring" || meant ? { kind: "solid-ring", ...boughtRing } : centre
 }
 
+/** "turn" as the last of the round's work, before or after its join. */
 function endsWithTurn(steps: readonly Step[]): boolean {
-  return steps.length >= 2 && steps[steps.length - 1]?.do === "turn"
+  const last = steps.findLastIndex((step) => makesStitches(step))
+  return last >= 0 && steps.slice(last + 1).some((step) => step.do === "turn")
 }

@@ -2,6 +2,7 @@
 // the counts agree and how much of the words it leaves over. Words are cheaper than counts.
 
 import type { Round } from "@roundwright/motif"
+import { makesStitches } from "../account/idle-steps.ts"
 import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
@@ -11,6 +12,7 @@ import { closingChainFinding, missingClosingChain, withClosingChain } from "./cl
 import type { Foundation } from "./foundation.ts"
 import { impliedRepeats } from "./implied-repeat.ts"
 import type { Located } from "./list-rounds.ts"
+import { againstLikelierTree } from "./rare-readings.ts"
 import { otherReadingsOf, workRound, workRoundAs } from "./read-round.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
 
@@ -50,6 +52,10 @@ const assumedWithGap = 30
 /** A round nothing of which could be worked, but for its total. */
 const assumedAlone = 60
 const cannotBeWorked = 1000
+/** So much cheaper in words is the likelier reading: a list that goes apart instead of into one place costs 0.4. */
+const clearlyCheaper = 0.3
+/** A tree that costs more has words passed over that may matter, and is not likely itself. */
+const understood = 1.5
 /** What passing over a word that carries meaning costs at least, a little less for sums of costs. */
 const leastMeaning = 1.7
 /** Share of the round before that may be left by a round with words passed over in it. */
@@ -113,6 +119,7 @@ export function candidatesOf(
     if (tried >= mostTrees) break
     if (tree.cost > found[0]!.tree.cost + costMargin(found)) break
   }
+  found.splice(0, found.length, ...found.map((one) => unlessLikelier(one, found)))
   found.sort((a, b) => a.score - b.score)
   const best = found[0]
   if (!best) return []
@@ -137,6 +144,29 @@ const figurePassed = 40
 
 function passesFigure({ gaps }: TreeReading): boolean {
   return gaps.some(({ words }) => words.some(({ type }) => type === "number"))
+}
+
+/**
+ * A tree that is taken for its total although another can be worked and misses it has not met it, where the other is
+ * clearly cheaper, or reads figures as parts of the total that this one passes over.
+ */
+function unlessLikelier(candidate: Candidate, all: readonly Candidate[]): Candidate {
+  const { result, tree, request } = candidate
+  if (result.comparison.agrees !== true) return candidate
+  const figures = figuresStated(tree)
+  const likelier = all.some(
+    (other) =>
+      other.round !== null &&
+      other.tree.cost < understood &&
+      other.result.comparison.agrees === false &&
+      (other.tree.cost <= tree.cost - clearlyCheaper ||
+        (other.tree.cost <= tree.cost + clearlyCheaper && figuresStated(other.tree) > figures)),
+  )
+  return likelier ? { ...candidate, result: againstLikelierTree(result, request.span) } : candidate
+}
+
+function figuresStated({ totals }: RoundTree): number {
+  return totals.reduce((sum, { items }) => sum + items.length, 0)
 }
 
 function likeAnother({ steps }: RoundTree): boolean {
@@ -331,6 +361,8 @@ function assume(best: Candidate): Candidate | null {
   return { ...best, round, assumed: true, score: base + tree.cost * wordWeight }
 }
 
+/** "turn" before any stitch of the round, "ch 3, turn" too. */
 function leadsWithTurn(steps: readonly Step[]): boolean {
-  return steps.find((step) => step.do !== "mode")?.do === "turn"
+  const first = steps.findIndex((step) => makesStitches(step))
+  return steps.slice(0, Math.max(0, first)).some((step) => step.do === "turn")
 }

@@ -3,10 +3,10 @@
 
 import type { Centre, Round } from "@roundwright/motif"
 import type { RoundReading } from "../base/reading.ts"
-import type { CountsAs, RoundTree, Step } from "../base/tree.ts"
+import type { CountsAs, Step } from "../base/tree.ts"
 import type { Locals } from "../grammar/cursor.ts"
 import type { Doubt } from "./doubt.ts"
-import type { Located } from "./list-rounds.ts"
+import type { Located, NumberedTree } from "./list-rounds.ts"
 
 export interface State {
   /** Rounds worked or assumed, the ground of the next. */
@@ -16,8 +16,8 @@ export interface State {
   readonly centre: Centre
   readonly readings: readonly RoundReading[]
   readonly findings: readonly Located[]
-  /** Trees by printed number, for rounds worked like them. */
-  readonly trees: ReadonlyMap<number, RoundTree>
+  /** Trees with their printed numbers, for rounds worked like them; of a number given twice the later counts. */
+  readonly trees: readonly NumberedTree[]
   readonly locals: Locals
   readonly saidCounts: ReadonlyMap<number, CountsAs>
   /** Steps of a ring that stand before the first round. */

@@ -26,7 +26,7 @@ export function impliedRound(
   // "MC" is the main colour where a ring has long been made.
   if (tree.steps.some((step) => step.do !== "ring")) return null
   if (tree.gaps.reduce((sum, gap) => sum + costOf(gap), 0) > mostPassedOver) return null
-  const last = [...state.trees.values()].at(-1)
+  const last = state.trees.at(-1)?.tree
   if (!last) return null
   const { start, end } = one.text.label
   const growth = { plain: 1, how: "more", implied: true } as const

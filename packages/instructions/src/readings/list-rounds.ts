@@ -9,6 +9,11 @@ import { grown } from "./grow-round.ts"
 
 export type Located = Finding & { readonly round: number | null }
 
+export interface NumberedTree {
+  readonly number: number
+  readonly tree: RoundTree
+}
+
 export interface OneRound {
   readonly number: number
   readonly text: RoundText
@@ -119,7 +124,7 @@ function written(layout: PatternText, findings: Located[]): OneRound[] {
 export function resolved(
   tree: RoundTree,
   one: OneRound,
-  trees: ReadonlyMap<number, RoundTree>,
+  trees: readonly NumberedTree[],
   own: Located[],
 ): RoundTree {
   const steps: Step[] = []
@@ -128,10 +133,10 @@ export function resolved(
       steps.push(step)
       continue
     }
-    const last = [...trees.keys()].at(-1) ?? 0
+    const last = trees.at(-1)?.number ?? 0
     const from = step.round ?? last
     const wanted = from + (one.nth % ((step.to ?? from) - from + 1))
-    const other = trees.get(wanted)
+    const other = trees.findLast(({ number }) => number === wanted)?.tree
     if (!other || wanted === one.number) {
       own.push({
         severity: "error",

@@ -98,7 +98,7 @@ export function goOnLost(
       ...state,
       findings:
         one.nth === 0 ? [...state.findings, { ...note, round: one.number }] : state.findings,
-      trees: new Map([...state.trees, [one.number, tree]]),
+      trees: [...state.trees, { number: one.number, tree }],
       readings: [...state.readings, notWorked(reader, one, firm?.items[0]?.count ?? null)],
     },
   ]
@@ -185,7 +185,7 @@ function onNewGround(
     ...state,
     lost: false,
     doubt: null,
-    trees: new Map([...state.trees, [one.number, tree]]),
+    trees: [...state.trees, { number: one.number, tree }],
     findings: [...state.findings, { ...finding, round: one.number }],
     readings: [...state.readings, reading],
   }

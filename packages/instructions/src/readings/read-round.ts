@@ -4,6 +4,7 @@
 import type { Centre, Round } from "@roundwright/motif"
 import { turningChains } from "@roundwright/stitches"
 import { leftOver } from "../account/accounting.ts"
+import { idleFindings } from "../account/idle-steps.ts"
 import { totalFindings } from "../account/total-findings.ts"
 import { type Comparison, compareTotals } from "../account/totals.ts"
 import { unusedShare } from "../account/usage.ts"
@@ -17,6 +18,7 @@ import { CannotWork, RoundWork } from "../work/round-work.ts"
 import type { Foundation } from "./foundation.ts"
 import { withDoubt } from "./open-readings.ts"
 import { takesWholeGroups } from "./places-taken.ts"
+import { withoutRareAgreement } from "./rare-readings.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
 import { toldChoices } from "./told-choices.ts"
 
@@ -55,7 +57,7 @@ export function workRound(request: RoundRequest): RoundResult {
     }
   }
   if (!bestForced) return best
-  return {
+  const taken: RoundResult = {
     ...best,
     forced: bestForced,
     told: true,
@@ -70,6 +72,7 @@ export function workRound(request: RoundRequest): RoundResult {
       ),
     ],
   }
+  return withoutRareAgreement(taken, bestForced, request.tree, request.span)
 }
 
 /** Doubts that a stated total which agrees puts at rest. */
@@ -146,6 +149,11 @@ function tryReading(
     ...own,
     ...left,
     ...totalFindings(work, round, comparison),
+    ...idleFindings(steps, {
+      settled: comparison.agrees === true,
+      onCentre: index === 0,
+      skipsMet: new Set(work.skipsMet),
+    }),
     ...comparison.findings,
   ]
   const warnings = own.filter((finding) => finding.severity === "warning").length
@@ -251,7 +259,7 @@ export function workRoundAs(
   request: RoundRequest,
   forced: ReadonlyMap<ChoiceName, ChoiceValue>,
 ): RoundResult {
-  return tryReading(request, forced)
+  return withoutRareAgreement(tryReading(request, forced), forced, request.tree, request.span)
 }
 
 /** Other readings of a round at the points its words leave open. */

@@ -68,7 +68,7 @@ export function beginning(prose: ProseFound): State {
     centre: { kind: "adjustable-ring" },
     readings: [],
     findings: [],
-    trees: new Map(),
+    trees: [],
     locals: prose.locals,
     saidCounts: new Map(),
     carried: prose.foundation,

@@ -80,6 +80,11 @@ const sentences: Readonly<Partial<Record<Remark["code"], (said: string) => Told>
     message: "This sentence says nothing of the work and is passed over.",
     hint: "",
   }),
+  "not-reckoned": (said) => ({
+    severity: "note",
+    message: `"${said}" is not reckoned with: sizes come from the headings for hook, gauge and size.`,
+    hint: "",
+  }),
   "word-in-total": (said) => ({
     severity: "note",
     message: `"${said}" in the total is not read.`,

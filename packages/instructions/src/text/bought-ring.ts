@@ -12,11 +12,11 @@ export interface BoughtRing {
 }
 
 const named = String.raw`(?:plastic|bone|metal|brass|wooden|curtain|cabone)[ \t]+rings?\b`
-const length = String.raw`(${numberPattern})[ \t]*-?[ \t]*(mm|cm|in(?:ch(?:es)?)?\b\.?|["”″])`
+const length = String.raw`(${numberPattern})[ \t]{0,9}-?[ \t]{0,9}(mm|cm|in(?:ch(?:es)?)?\b\.?|["”″])`
 const across = String.raw`(?:[ \t,-]*(?:in[ \t]+)?(?:diameter|diam\.?|across|wide)\b)?`
-const before = new RegExp(String.raw`${length}${across}[ \t-]*(?=${named})`, "gi")
+const before = new RegExp(String.raw`${length}${across}[ \t-]{0,9}(?=${named})`, "gi")
 const after = new RegExp(
-  String.raw`(${named})([ \t,(]*(?:of|about|measuring|with[ \t]+a[ \t]+diameter[ \t]+of)?[ \t]*${length}${across}\)?)`,
+  String.raw`(${named})([ \t,(]{0,9}(?:of|about|measuring|with[ \t]+a[ \t]+diameter[ \t]+of)?[ \t]{0,9}${length}${across}\)?)`,
   "gi",
 )
 const someRing = new RegExp(String.raw`\b${named}`, "i")

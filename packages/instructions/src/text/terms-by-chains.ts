@@ -3,9 +3,9 @@
 import type { PatternText } from "./layout.ts"
 import { type Sign, signs } from "./term-signs.ts"
 
-const chainOf = (count: number) => `(?:ch(?:ain)?\\s*-?${count}|${count}\\s*ch(?:ain)?)\\b`
+const chainOf = (count: number) => `(?:ch(?:ain)?\\s{0,9}-?${count}|${count}\\s{0,9}ch(?:ain)?)\\b`
 const shortBeforeDc = new RegExp(
-  `^${chainOf(1)}(?:\\s*\\([^)\\n]{0,40}\\))?\\s*[,;.:]?\\s*(?:\\d+\\s*)?dc\\b`,
+  `^${chainOf(1)}(?:\\s{0,9}\\([^)\\n]{0,40}\\))?\\s{0,9}[,;.:]?\\s{0,9}(?:\\d+\\s{0,9})?dc\\b`,
 )
 const tr = "(?:t|tr|trb)\\b"
 const threeForTr = new RegExp(
@@ -16,19 +16,19 @@ const threeForEveryTr = new RegExp(
   `\\b(?:first|1st)\\s+${tr}[^.;\\n]{0,40}?\\b(?:with|by|as|for)\\s+${chainOf(3)}|\\b${chainOf(3)}[^.;\\n]{0,30}\\b(?:counts?|stands?|acts?)\\s+(?:as|for)\\s+(?:an?\\s+|the\\s+)?(?:first\\s+|1\\s+|1st\\s+)?${tr}`,
 )
 /** "18 t in ring": an old name of the British treble. */
-const oldTreble = /\b\d+\s*t\s+(?:in|into)\b/
+const oldTreble = /\b\d+\s{0,9}t\s+(?:in|into)\b/
 const fourForDtr = new RegExp(
   `^${chainOf(4)}[^.;\\n]{0,40}?(?:as|for|=)\\s+(?:an?\\s+|the\\s+)?(?:first\\s+|1\\s+|1st\\s+)?(?:dtr|double treble)\\b`,
 )
 /** Tr after a chain of 3, and the round joined to that chain, so that it is one of them. */
 const threeJoinedTo = new RegExp(
-  `^${chainOf(3)}\\s*,?\\s*\\d*\\s*${tr}[^]{0,300}?\\b(?:top|3rd|third)\\b[^.;\\n]{0,24}\\b${chainOf(3)}`,
+  `^${chainOf(3)}\\s{0,9},?\\s{0,9}\\d{0,5}\\s{0,9}${tr}[^]{0,300}?\\b(?:top|3rd|third)\\b[^.;\\n]{0,24}\\b${chainOf(3)}`,
 )
-const threeBeforeTr = new RegExp(`^${chainOf(3)}\\s*,?\\s*\\d*\\s*${tr}`)
+const threeBeforeTr = new RegExp(`^${chainOf(3)}\\s{0,9},?\\s{0,9}\\d{0,5}\\s{0,9}${tr}`)
 
 /** "5 ch (for 1 tr and 2 ch)": the chains of the stitch are what the space leaves of them. */
 const forTrAndSpace =
-  /^(?:ch(?:ain)?\s*-?(\d+)|(\d+)\s*ch(?:ain)?)\b[^;\n]{0,40}?(?:as|for|=)\s+(?:an?\s+|the\s+)?(?:first\s+|1\s+|1st\s+)?tr\b\.?\s*(?:and|\+|,|plus)\s*(?:ch(?:ain)?\s*-?(\d+)|(\d+)\s*ch)/
+  /^(?:ch(?:ain)?\s{0,9}-?(\d+)|(\d+)\s{0,9}ch(?:ain)?)\b[^;\n]{0,40}?(?:as|for|=)\s+(?:an?\s+|the\s+)?(?:first\s+|1\s+|1st\s+)?tr\b\.?\s{0,9}(?:and|\+|,|plus)\s{0,9}(?:ch(?:ain)?\s{0,9}-?(\d+)|(\d+)\s{0,9}ch)/
 /** Chains of a UK tr at the start of a round. */
 const chainsOfUkTr = 3
 
@@ -72,11 +72,11 @@ export function chainSigns(layout: PatternText, lower: string): Sign[] {
 }
 
 const leadingChain =
-  /^[\s(]*(?:(?:make|start with|begin with)\s+)?(?=ch(?:ain)?\s*-?\d|\d+\s*ch(?:ain)?\b)/
-const joinsNext = /^[^,;.]*\b(?:join|sl\s*st|ss|slip)\b/
+  /^[\s(]*(?:(?:make|start with|begin with)\s+)?(?=ch(?:ain)?\s{0,9}-?\d|\d+\s{0,9}ch(?:ain)?\b)/
+const joinsNext = /^[^,;.]*\b(?:join|sl\s{0,9}st|ss|slip)\b/
 const beforeChain =
-  /\b(?:sl\s*st|ss|slip|join|joining|attach|turn|ring|with)\b|^\s*(?:\([a-z ]{1,30}\)\s*)?$/
-const someWork = /[*[]|^[\s(]*(?:\d+\s*)?(?:dc|tr|htr)\b/
+  /\b(?:sl\s{0,9}st|ss|slip|join|joining|attach|turn|ring|with)\b|^\s{0,9}(?:\([a-z ]{1,30}\)\s{0,9})?$/
+const someWork = /[*[]|^[\s(]*(?:\d+\s{0,9})?(?:dc|tr|htr)\b/
 
 /** Where a round's starting chain stands: before it only joins, slip stitches and the ring. */
 function startingChain(lower: string, from: number, to: number): number | null {

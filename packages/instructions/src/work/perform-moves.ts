@@ -12,6 +12,16 @@ import { nextSites } from "./work-places.ts"
 export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>): void {
   // Inside one place there is nothing of the round to skip.
   if (work.inPlace) return
+  const { place: first } = step
+  if (step.rest && first?.at === "next") {
+    for (;;) {
+      const left = shortOrNull(() => nextSites(work, first))
+      if (!left) return
+      work.countStep(step)
+      work.skipsMet.push(step)
+      for (const site of left.sites) work.use(left.position, site, "skipped")
+    }
+  }
   const places: Place[] = []
   if (step.place?.at === "list") places.push(...step.place.places)
   else if (step.place) places.push(step.place)
@@ -42,9 +52,11 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
       })
   }
   for (const [i, place] of places.entries()) {
+    if (place.at === "hook-chain" || work.own) work.skipsMet.push(step)
     if (place.at === "hook-chain") work.own = turnBack(work, place.nth - 1, place)
     if (place.at !== "next") continue
     if (turnsBackUnsaid(work, place)) {
+      work.skipsMet.push(step)
       work.own = turnBack(work, place.count, place)
       continue
     }
@@ -74,6 +86,7 @@ export function performSkip(work: RoundWork, step: Extract<Step, { do: "skip" }>
         hint: "Count the round before, or say how the round ends.",
       })
     if (!found) continue
+    work.skipsMet.push(step)
     for (const site of found.sites) work.use(found.position, site, "skipped")
   }
 }

@@ -9,6 +9,7 @@ import type { Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
 import { boundaryOf, endOfSide } from "./boundaries.ts"
 import { makeAt } from "./make-stitches.ts"
+import { otherGroups } from "./other-names.ts"
 import { positionFor } from "./positions.ts"
 import type { Position } from "./round-parts.ts"
 import { CannotWork, type RoundWork } from "./round-work.ts"
@@ -156,6 +157,15 @@ export function passAround(work: RoundWork, cases: readonly Filling[]): void {
     if (all.length === 0) throw nothingLeft(place)
     const every = place.every ?? 1
     const sites = all.filter((_, k) => (k + 1) % every === 0)
+    if (saysNothingNew(sites, one, found))
+      work.find({
+        severity: "note",
+        code: "step-without-effect",
+        start: step.start,
+        end: step.end,
+        message: "These places are worked into already by what stands before.",
+        hint: "",
+      })
     for (const site of sites) {
       for (let at = site.from; at < site.to; at++) found.delete(at)
       found.set(site.from, { site, step: one })
@@ -168,6 +178,17 @@ export function passAround(work: RoundWork, cases: readonly Filling[]): void {
     fill(work, step, site, position)
   }
   position.at = Math.max(position.at, boundary)
+}
+
+/** "hdc in each hdc around, in every other st": the same again, or nowhere. */
+function saysNothingNew(
+  sites: readonly Site[],
+  step: Filling,
+  found: ReadonlyMap<number, { readonly step: Filling }>,
+): boolean {
+  const work = (one: Filling | undefined) =>
+    one?.do === "work" ? JSON.stringify([one.stitch, one.count]) : ""
+  return sites.every(({ from }) => step.do === "work" && work(found.get(from)?.step) === work(step))
 }
 
 /** "3 dc in each side sp" where all spaces are corners yet: there are none to fill. */
@@ -283,6 +304,7 @@ function pickedSites(work: RoundWork, position: Position, place: Each, boundary:
     }
     return sites
   }
+  work.tell(otherGroups(edge, noun, place))
   for (const group of groupsFor(edge, noun.size, place.pick === "centre")) {
     const members = group.cells
     const chosen =

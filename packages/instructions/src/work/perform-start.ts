@@ -122,7 +122,7 @@ function joinedOnFirst(
   if (following?.do !== "work" || following.place?.at !== "same" || following.count < 2) return null
   const { basic, gathered } = following.stitch.kind
   if (gathered || turningChains(basic) < 2 || turningChains(basic) !== step.chains) return null
-  return joinIn(work.allSteps) === "chain" ? { basic } : null
+  return joinedTo(work.allSteps) === "chain" ? { basic } : null
 }
 
 /** "3 dc in each sp around", "(2 dc, ch 1, 2 dc) in next sp": the space the round begins in is the first of them. */
@@ -192,7 +192,7 @@ function otherSteps(work: RoundWork, step: ChainStep): readonly Step[] {
 function saidBefore(work: RoundWork, step: ChainStep): CountsAs | undefined {
   const said = work.shared.saidCounts.get(step.chains)
   if (!said || step.chains < 2) return undefined
-  const join = joinIn(work.allSteps)
+  const join = joinedTo(work.allSteps)
   if (!said.counts) return join === "chain" ? undefined : said
   if (join === "stitch" || said.kind?.basic !== mainAfter(work, step)) return undefined
   if (said.chains !== undefined && !makesChains(work.allSteps, said.chains)) return undefined
@@ -221,7 +221,7 @@ function usualMeaning(
   step: ChainStep,
   next: Step | undefined,
 ): "counts" | "does-not-count" | "edge" {
-  const join = joinIn(work.allSteps)
+  const join = joinedTo(work.allSteps)
   const basic = mainAfter(work, step)
   const needed = turningChains(basic)
   if (step.chains === 1) return "does-not-count"
@@ -253,7 +253,7 @@ function turnsBack(step: Step | undefined): boolean {
 }
 
 /** Whether the round is joined to a chain or to a stitch, as far as it says. */
-function joinIn(steps: readonly Step[]): "chain" | "stitch" | null {
+export function joinedTo(steps: readonly Step[]): "chain" | "stitch" | null {
   for (const step of steps) {
     if (step.do === "slip" && step.place?.at === "made" && step.place.which === "first") {
       const { what } = step.place.noun

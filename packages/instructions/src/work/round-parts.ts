@@ -97,6 +97,7 @@ export interface Mark {
   readonly startTaken: boolean
   readonly others: readonly (readonly [number, number])[]
   readonly lastChain: Element | null
+  readonly skipsMet: number
   readonly findings: number
   readonly own: OwnChain | null
   readonly overLoops: boolean

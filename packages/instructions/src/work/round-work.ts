@@ -12,8 +12,8 @@ import { Edge, roundEdge } from "../edge/edge.ts"
 import { type Meaning, meaningOf } from "../edge/meanings.ts"
 import type { Site } from "../edge/site.ts"
 import { findSite } from "../edge/sites.ts"
-import { sizesThere } from "../edge/spaces-named.ts"
 import type { Choices } from "./choices.ts"
+import { otherGroups, otherName } from "./other-names.ts"
 import type { OpenRepeat, WholeTimes } from "./repeats-made.ts"
 import {
   type Mark,
@@ -47,6 +47,8 @@ export class RoundWork {
   readonly elements: Element[] = []
   readonly spans: Span[] = []
   readonly findings: Finding[] = []
+  /** Skips that were come to: one that never was changes nothing. */
+  readonly skipsMet: Step[] = []
   readonly used: { edge: Edge; from: number; to: number; use: Use }[] = []
   readonly others = new Map<number, Position>()
   current: Site | null = null
@@ -171,6 +173,7 @@ export class RoundWork {
           : [...this.others].map(([round, position]) => [round, position.at] as const),
       lastChain: this.elements[this.elements.length - 1] ?? null,
       findings: this.findings.length,
+      skipsMet: this.skipsMet.length,
       own: this.own && { ...this.own },
       overLoops: this.overLoops,
     }
@@ -190,6 +193,7 @@ export class RoundWork {
     this.current = mark.current
     this.startTaken = mark.startTaken
     this.findings.length = mark.findings
+    this.skipsMet.length = mark.skipsMet
     this.own = mark.own && { ...mark.own }
     this.overLoops = mark.overLoops
     if (this.others.size === 0) return
@@ -278,7 +282,8 @@ export class RoundWork {
   meaning(position: Position, named: Noun, span: Span): Meaning {
     const noun = this.withChains(position.edge, named)
     const meaning = meaningOf(position.edge, noun)
-    if (meaning.stretched) this.tellStretched(meaning, named, position.edge, span)
+    this.tell(otherName(meaning, named, position.edge, span))
+    this.tell(otherGroups(position.edge, named, span))
     if (named.what === "space" && meaning.noun.what === "gap") this.gapsForSpaces = true
     return meaning
   }
@@ -296,22 +301,8 @@ export class RoundWork {
     return taken === "yes" ? { what: "cell" } : noun
   }
 
-  private tellStretched(meaning: Meaning, noun: Noun, edge: Edge, span: Span): void {
-    const what =
-      meaning.stretched === "size" && noun.what === "space"
-        ? `a space of ${noun.size} chains`
-        : meaning.stretched === "size"
-          ? `a group of ${noun.size}`
-          : `a stitch of that name`
-    const there =
-      meaning.stretched === "size" && noun.what === "space" ? sizesThere(edge) : "others"
-    this.find({
-      severity: "warning",
-      code: meaning.stretched === "kind" ? "named-stitch-absent" : "named-space-absent",
-      ...span,
-      message: `The round before has no ${what.replace(/^a /, "")}; it has ${there}, which ${there === "others" ? "are" : "is"} taken instead.`,
-      hint: "Compare the names with what the round before makes.",
-    })
+  tell(finding: Finding | null): void {
+    if (finding) this.find(finding)
   }
 
   find(finding: Finding): void {

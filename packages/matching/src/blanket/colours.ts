@@ -38,7 +38,10 @@ export function readColours(text: string): Colour[] {
     .map((part): Colour => {
       const grams = gramsIn(part)
       const name = part
-        .replace(/[:=(]?\s*-?[\d.,]+\s*(?:kg|g|grams?|oz|ounces?|lbs?)\s*\)?\s*$/i, "")
+        .replace(
+          /[:=(]?\s{0,9}-?[\d.,]{1,20}\s{0,9}(?:kg|g|grams?|oz|ounces?|lbs?)\s{0,9}\)?\s{0,9}$/i,
+          "",
+        )
         .trim()
       if (name === "" || (grams !== null && grams < 0))
         throw new RoundwrightError(

@@ -16,7 +16,7 @@ export interface WishedSize {
 
 /** "130 x 170 cm", "4 ft by 5 ft", "1.2 m", a name such as "baby". @throws RoundwrightError `no-size`, `unknown-size` */
 export function readBlanketSize(text: string): WishedSize {
-  if (!/\d/.test(text.replace(/\d-\d+ years|\d+ years/i, ""))) {
+  if (!/\d/.test(text.replace(/\d-\d{1,3} years|\d{1,3} years/i, ""))) {
     const named = sizesNamed(text)
     const [width, length] = named[0]!.inches
     return { mm: [width * 25.4, length * 25.4], named }
@@ -42,7 +42,9 @@ export function readLarger(text: string, pieceMm: number): SizedCount[] {
     .filter((part) => part !== "")
     .map((part) => {
       const length = lengthAt(part)
-      const count = length ? /^\s*[:=x×]?\s*(\d{1,4})\b/.exec(part.slice(length.length)) : null
+      const count = length
+        ? /^\s{0,9}[:=x×]?\s{0,9}(\d{1,4})\b/.exec(part.slice(length.length))
+        : null
       if (!length || !count || Number(count[1]) < 1)
         throw new RoundwrightError(
           "no-size",

@@ -20,7 +20,7 @@ export interface FittedSide {
 /** "6 + 1", "multiple of 6 plus 1", "6 less 2", "6". @throws RoundwrightError `bad-repeat` */
 export function readRepeat(text: string): { readonly of: number; readonly plus: number } {
   const match =
-    /^\s*(?:(?:a\s+)?multiples?\s+of\s+)?(\d{1,4})\s*(?:sts?|stitches)?\s*(?:(\+|plus|-|−|less|minus)\s*(\d{1,4}))?\s*(?:sts?|stitches)?\s*$/i.exec(
+    /^\s*(?:(?:a\s+)?multiples?\s+of\s+)?(\d{1,4})(?:\s{0,9}(?:sts?|stitches))?(?:\s{0,9}(\+|plus|-|−|less|minus)\s{0,9}(\d{1,4}))?(?:\s{0,9}(?:sts?|stitches))?\s{0,9}$/i.exec(
       text,
     )
   const of = Number(match?.[1])

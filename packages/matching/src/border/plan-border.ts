@@ -152,11 +152,11 @@ function fitBefore(
 
 /** "(sc, ch 2, sc)", "3". @throws RoundwrightError `bad-corner` */
 export function readCorner(text: string): Corner {
-  const plain = /^\s*(\d{1,2})\s*(?:sts?|sc|hdc|dc|tr)?\s*$/i.exec(text)
+  const plain = /^\s*(\d{1,2})(?:\s*(?:sts?|sc|hdc|dc|tr))?\s{0,9}$/i.exec(text)
   if (plain) return { stitches: Number(plain[1]), chains: 0 }
   let stitches = 0
   let chains = 0
-  for (const part of text.replace(/[()]/g, "").split(/\s*,\s*/)) {
+  for (const part of text.replace(/[()]/g, "").split(/\s{0,9},\s{0,9}/)) {
     const chain = /^ch[\s-]*(\d{1,2})$/i.exec(part)
     const work = /^(\d{1,2})?\s*(?:sc|hdc|dc|tr|htr|dtr)$/i.exec(part)
     if (chain) chains += Number(chain[1])

@@ -149,7 +149,7 @@ function ownLines(text: string): OwnLines | null {
 
 /** "4, 7, 9.5 cm": one unit for the whole list. */
 function allWithUnit(rest: string, unit: string): number[] {
-  return rest.split(/[,;:]\s+|\s*;\s*|\s+/).flatMap((part) => {
+  return rest.split(/[,;:]\s+|\s{0,9};\s{0,9}|\s+/).flatMap((part) => {
     const bare = part.replace(/[^\d.,/]/g, "").replace(/,$/, "")
     const read = bare === "" ? null : lengthAt(`${bare} ${unit}`)
     return read ? [read.mm] : []

@@ -67,7 +67,8 @@ export function scaledSizes(sized: Sized, factor: number): Sized {
 }
 
 const alongWords: Readonly<Record<Along, RegExp>> = {
-  diagonal: /\bdiagonal|\b(?:corner|point|tip)s?\s*-?\s*to\s*-?\s*(?:corner|point|tip)/i,
+  diagonal:
+    /\bdiagonal|\b(?:corner|point|tip)s?\s{0,3}-?\s{0,3}to\s{0,3}-?\s{0,3}(?:corner|point|tip)/i,
   side: /\bsides?\b|\bedge\b|\balong\b/i,
   across: /\bacross\b|\bmiddle\b|\bdiameter\b|\bwide\b|\bflat\s*-?to\s*-?flat/i,
 }
@@ -75,7 +76,7 @@ const alongWords: Readonly<Record<Along, RegExp>> = {
 /** What a wished size is measured along, from its words; `side to side` goes through the middle. */
 export function readAlong(text: string): Along | null {
   if (alongWords.diagonal.test(text)) return "diagonal"
-  if (/\bside\s*-?\s*to\s*-?\s*side/i.test(text)) return "across"
+  if (/\bside\s{0,3}-?\s{0,3}to\s{0,3}-?\s{0,3}side/i.test(text)) return "across"
   if (alongWords.side.test(text)) return "side"
   return alongWords.across.test(text) ? "across" : null
 }

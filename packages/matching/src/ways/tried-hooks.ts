@@ -24,7 +24,7 @@ export function readTriedHooks(text: string): TriedHook[] {
     .split(/[;\n]/)
     .filter((part) => part.trim() !== "")
     .map((part) => {
-      const [hook = "", size = ""] = part.split(/\s*(?:=|:|->)\s*/)
+      const [hook = "", size = ""] = part.split(/\s{0,9}(?:=|:|->)\s{0,9}/)
       const hookMm = readHeading("hook", hook.replace(/\bhook\b/i, "").trim(), "US").hookMm?.value
       const mm = lengthAt(size)?.mm
       if (hookMm === undefined || mm === undefined || !(mm > 0))

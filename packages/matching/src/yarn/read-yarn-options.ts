@@ -75,7 +75,10 @@ export function readColourRounds(text: string): ColourRounds[] {
     .split(/[;\n]/)
     .filter((part) => part.trim() !== "")
     .map((part) => {
-      const match = /^\s*([^:=]{1,40}?)\s*[:=]\s*(?:rnds?|rounds?)?\s*([\d\s,–-]+?)\s*$/i.exec(part)
+      const match =
+        /^\s{0,40}([^:=]{1,40}?)\s{0,9}[:=]\s{0,9}(?:rnds?|rounds?)?\s{0,9}([\d\s,–-]{1,400}?)\s{0,9}$/i.exec(
+          part,
+        )
       const rounds = match ? numbersIn(match[2]!) : []
       if (!match || rounds.length === 0)
         throw new RoundwrightError(
@@ -93,7 +96,7 @@ const mostRounds = 500
 
 function numbersIn(text: string): number[] {
   return text
-    .split(/[\s,]+(?![–-])/)
+    .split(/[\s,]{1,9}(?![–-])/)
     .filter((one) => one !== "")
     .flatMap((one) => {
       const range = /^(\d{1,3})\s*[–-]\s*(\d{1,3})$/.exec(one.trim())

@@ -6,7 +6,7 @@ import type { CirclePlan } from "../circle.ts"
 import { type ComputeOptions, computeNotebook } from "../compute.ts"
 import { finish, finishingKey } from "../finishing/finishing.ts"
 import type { FinishingResult } from "../finishing/types.ts"
-import { type LaidOutPattern, layOutPattern } from "../laid-out-pattern.ts"
+import { type LaidOutPattern, layOutInParts } from "../laid-out-pattern.ts"
 import { together } from "../page/html.ts"
 import { pageSoFar } from "../page/page-so-far.ts"
 import { insideOf } from "../page/parts.ts"
@@ -18,6 +18,7 @@ import type { NotebookProblem } from "../written-cell.ts"
 import { drawingOf, gaugeOver, pageAnswer, patternCellOf } from "./answer-parts.ts"
 import { figureOf } from "./figure-file.ts"
 import type { Answer, NotebookQuestion, Question } from "./messages.ts"
+import { pageWords } from "./page-words.ts"
 import { Remembered } from "./remembered.ts"
 import { type TriedRemedy, tryRemedies } from "./trials.ts"
 
@@ -35,8 +36,11 @@ export interface Answerer {
   answer(question: Question, tell: (answer: Answer) => void, rest: Rest): Promise<void>
 }
 
-/** An answerer with its memory. */
-export function makeAnswerer(): Answerer {
+/**
+ * An answerer with its memory.
+ * @param sharing whether a reader shares the thread: then nothing is begun that would hold them up
+ */
+export function makeAnswerer(sharing: boolean): Answerer {
   const checks = new Remembered<CheckResult>(mostRemembered)
   const drawings = new Remembered<string>(mostRemembered)
   const trials = new Remembered<readonly (TriedRemedy | null)[]>(mostRemembered)
@@ -55,8 +59,10 @@ export function makeAnswerer(): Answerer {
       const of = layOut.length > 1 ? ` ${index + 1} of ${layOut.length}` : ""
       tell({ part: "working", id, doing: `laying out piece${of}` })
       if (!(await rest("heavy work"))) return false
-      const { found } = shapes.get(text, () => layOutPattern(text))
-      tell({ part: "shape", id, text, found })
+      const effort = sharing ? "at-once" : "bounded"
+      const laid = await layOutInParts(text, effort, () => rest("heavy work"))
+      if (laid === null) return false
+      tell({ part: "shape", id, text, found: shapes.get(text, () => laid).found })
     }
     return true
   }
@@ -82,6 +88,7 @@ export function makeAnswerer(): Answerer {
         const key = finishingKey(kind, pattern, text)
         const found = known.finishing.get(key) ?? finished.known(key)
         // A match lays out a dozen pieces: it waits until the reader's own has been.
+        if (!found && kind === "match" && sharing) return { fault: pageWords.noMatchHere, hint: "" }
         const later =
           kind === "match" &&
           pattern !== null &&
@@ -99,6 +106,10 @@ export function makeAnswerer(): Answerer {
       if ("measure" in question) throw new Error("This page measures no pictures.")
       if ("request" in question) {
         const { own, gauge, request } = question
+        if (sharing) {
+          tell({ part: "failed", id, message: pageWords.noSearchHere })
+          return
+        }
         const result = squarePattern(own, gauge, request)
         tell({ part: "squaring", id, html: together(squaringHtml(request, result)).markup, result })
         tell({ part: "end", id })

@@ -47,7 +47,7 @@ const readerPauseMs = 800
 export function startEngine(
   script: string,
   tell: (answer: Answer) => void,
-  answerer: () => Answerer = makeAnswerer,
+  answerer: (sharing: boolean) => Answerer = makeAnswerer,
 ): Engine {
   let latest = 0
   let unanswered: Question | null = null
@@ -59,7 +59,7 @@ export function startEngine(
     tell(answer)
   }
   const takeOver = () => {
-    runner = answerLatest(hear, readerPauseMs, answerer())
+    runner = answerLatest(hear, readerPauseMs, answerer(true))
     where = "page"
     if (unanswered) runner.ask(unanswered)
   }

@@ -33,12 +33,14 @@ export class Known implements KnownAnswers {
   /** To be carried by the page when it is saved. */
   carried(): CarriedAnswers {
     const { searches, transitions, finishing, plans, shapes } = this
+    // What could not be laid out here may be where the page is opened next.
+    const laidOut = [...shapes].filter(([, { laidOut }]) => laidOut?.by === "net")
     return {
       ...(searches.size > 0 ? { searches: [...searches] } : {}),
       ...(transitions.size > 0 ? { transitions: [...transitions] } : {}),
       ...(finishing.size > 0 ? { finishing: [...finishing] } : {}),
       ...(plans.size > 0 ? { plans: [...plans] } : {}),
-      ...(shapes.size > 0 ? { shapes: [...shapes] } : {}),
+      ...(laidOut.length > 0 ? { shapes: laidOut } : {}),
     }
   }
 }

@@ -8,7 +8,7 @@ import { startPage } from "./page.ts"
 import { withPictures } from "./picture/answerer.ts"
 import { PicturePanel } from "./picture/panel.ts"
 
-if (typeof document === "undefined") serveWorker(withPictures(makeAnswerer()))
+if (typeof document === "undefined") serveWorker(withPictures(makeAnswerer(false)))
 else
   startPage(
     document.currentScript?.textContent ?? "",

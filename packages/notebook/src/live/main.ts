@@ -6,5 +6,5 @@ import { makeAnswerer } from "./answer.ts"
 import { serveWorker } from "./engine.ts"
 import { startPage } from "./page.ts"
 
-if (typeof document === "undefined") serveWorker(makeAnswerer())
+if (typeof document === "undefined") serveWorker(makeAnswerer(false))
 else startPage(document.currentScript?.textContent ?? "")

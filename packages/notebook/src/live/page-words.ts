@@ -3,6 +3,10 @@
 export const pageWords = {
   workerEnded:
     "The computing ended by itself twice, probably for want of memory. Your text is as you wrote it; a smaller pattern may be worked out.",
+  noSearchHere:
+    "This browser gives the page no worker, so a search would hold it up for seconds with no way to stop it. The command `roundwright square` does the same.",
+  noMatchHere:
+    "This browser gives the page no worker, so laying out the pieces to choose from would hold it up for seconds. The command `roundwright match` does the same.",
   handedOver: (name: string) =>
     `${name} was handed to the browser, which does not tell whether it was kept.`,
   isSaved: "It is saved",

@@ -54,7 +54,7 @@ export function startPage(script: string, openPicture: OpenPicturePanel | null =
 
 /** Tells this page from others that the browser keeps drafts of: where it is, and what it was. */
 function pageKey(original: string): string {
-  return `${textDigest(location.href.replace(/#.*$/, ""))}${textDigest(original)}`
+  return `${textDigest(location.href.split("#", 1)[0]!)}${textDigest(original)}`
 }
 
 class LivePage {

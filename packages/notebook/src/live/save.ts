@@ -46,6 +46,6 @@ export function fileName(title: string): string {
     .normalize("NFKD")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "")
+    .replace(/^-|-$/g, "")
   return plain.slice(0, 60) || "notebook"
 }

@@ -5,7 +5,7 @@ const title = /^#.*/
 
 /** `Rnd 3:`, `Rounds 4-6 (dark):`, `R7.`, `2nd round -`. */
 const label =
-  /^\s*(?:(?:rounds?|rnds?|rds?|rows?|r)\.?\s*#?\d[\d\s,&\u2013-]*|\d{1,3}(?:st|nd|rd|th)\s+(?:rounds?|rnds?|rds?|rows?))(?:\s*\([^)]{0,40}\))?\s*[:.\u2013-]/i
+  /^\s*(?:(?:rounds?|rnds?|rds?|rows?|r)\.?\s*#?\d[\d\s,&\u2013-]{0,200}|\d{1,3}(?:st|nd|rd|th)\s+(?:rounds?|rnds?|rds?|rows?))(?:\s{0,9}\([^)]{0,40}\))?\s{0,9}[:.\u2013-]/i
 
 /** How many characters at the start of a line are its head; 0 for a line without one. */
 export function headLength(line: string): number {

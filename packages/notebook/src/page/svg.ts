@@ -66,7 +66,7 @@ function shortened(svg: string): string {
     .replace(/ stroke="[^"]*" stroke-width="0"/g, "")
     .replace(/ opacity="1"(?=[ />])/g, "")
     .replace(/ (?:d|transform)="[^"]*"/g, (attribute) =>
-      attribute.replace(/-?\d+\.\d{3,}(?:e-?\d+)?/g, (number) => String(hundredths(number))),
+      attribute.replace(/-?\d{1,30}\.\d{3,}(?:e-?\d+)?/g, (number) => String(hundredths(number))),
     )
     .replace(/(?:<path(?: transform="[^"]*")? d="[^"]*"[^>]*\/>)+/g, groupAlike)
 }

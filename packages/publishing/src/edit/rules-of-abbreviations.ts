@@ -6,6 +6,7 @@ import {
   type ListedAbbreviation,
   listedIn,
   type Spelled,
+  withoutTail,
 } from "../abbreviations.ts"
 import type { Remark } from "./finding.ts"
 import { type Manuscript, type ManuscriptRound, sectionOf } from "./manuscript.ts"
@@ -98,7 +99,7 @@ function notListed(
       wording: use.long,
     }
   const last = listed.at(-1)!
-  const shown = text.slice(last.start, last.end).replace(/[\s,;|]+$/, "")
+  const shown = withoutTail(text.slice(last.start, last.end))
   const at = last.start + shown.length
   const wording = `${partingOf(text, listed)}${entryLike(shown, use)}`
   return { ...remark, round: null, start: at, end: at, wording, sure: true }
@@ -107,14 +108,15 @@ function notListed(
 /** What parts the entries of a list: a new line with its mark, a comma or a semicolon. */
 function partingOf(text: string, listed: readonly ListedAbbreviation[]): string {
   const first = listed[0]!
-  const tail = /[\s,;|]+$/.exec(text.slice(first.start, first.end))?.[0] ?? "\n"
+  const firstEntry = text.slice(first.start, first.end)
+  const tail = firstEntry.slice(withoutTail(firstEntry).length) || "\n"
   if (listed.length > 1 && !/[\n\r]/.test(tail)) return /[,;]/.test(tail) ? tail : ", "
   return `\n${/^[ \t>•*+-]*(?=\S)/.exec(text.slice(listed.at(-1)!.start))?.[0] ?? ""}`
 }
 
 /** An entry with the same sign between the short and the long form as another has. */
 function entryLike(entry: string, use: Spelled): string {
-  const sign = /\s*[=:–—]\s*|\s-\s/.exec(entry.slice(1))?.[0] ?? " = "
+  const sign = /\s{0,9}[=:–—]\s{0,9}|\s-\s/.exec(entry.slice(1))?.[0] ?? " = "
   return `${use.key}${sign}${use.long}`
 }
 
@@ -153,7 +155,9 @@ function notUsed(entry: ListedAbbreviation, text: string, lists: readonly Sectio
   const list = lists.find(({ start, end }) => entry.start >= start && entry.start <= end)!
   const last = entry.end >= list.end
   // The last entry takes the sign before it along.
-  const before = last ? (/[\s,;|]+$/.exec(text.slice(list.start, entry.start))?.[0].length ?? 0) : 0
+  const before = last
+    ? entry.start - list.start - withoutTail(text.slice(list.start, entry.start)).length
+    : 0
   const end = last ? entry.start + text.slice(entry.start, entry.end).trimEnd().length : entry.end
   return {
     severity: "style",

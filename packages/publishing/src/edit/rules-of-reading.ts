@@ -50,6 +50,8 @@ const rows: Partial<Readonly<Record<ProblemCode | "size-unlike-gauge", Row>>> = 
   "figure-passed-over": { code: "not-understood", asked: true },
   "read-with-gap": { code: "not-understood", asked: true },
   "two-readings": { code: "not-settled", asked: true },
+  "total-met-rarely": { code: "total-wrong", asked: true },
+  "step-without-effect": { code: "not-settled", asked: true },
   "left-to-maker": { code: "not-settled", asked: true },
   "corner-not-said": { code: "not-settled", asked: true },
   "growth-implied": { code: "not-settled", asked: true },

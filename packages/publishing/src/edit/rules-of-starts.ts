@@ -110,7 +110,7 @@ export function wrongJoins(manuscript: Manuscript): Remark[] {
         const word =
           last[1] === undefined
             ? last[2]!
-            : last[0].slice(last[0].lastIndexOf(last[1]), last[0].search(/\s+ch(?:ain)?$/i))
+            : last[0].slice(last[0].lastIndexOf(last[1]), last[0].search(/\s{1,9}ch(?:ain)?$/i))
         const start = round.bodyStart + last.index + last[0].lastIndexOf(word)
         return [
           {
@@ -162,7 +162,8 @@ function saidHeight(round: ManuscriptRound): number | null {
   const { words } = behindFoundation(round)
   const match = startChain.exec(words)
   const said =
-    match && /^\s*,?\s*\(?(?:counts?|counting)\b([^;.)]{0,60})/i.exec(words.slice(match[0].length))
+    match &&
+    /^\s{0,9},?\s{0,9}\(?(?:counts?|counting)\b([^;.)]{0,60})/i.exec(words.slice(match[0].length))
   if (!said) return null
   const space =
     /(?:\band\b|\bplus\b|[,+&])\s*(?:a\s+)?ch(?:ain)?[- ]?(\d{1,2})\b|(\d{1,2})[- ]?ch\b/i.exec(

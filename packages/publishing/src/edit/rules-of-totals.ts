@@ -63,7 +63,7 @@ function totalMended(words: string, { reading, round }: ManuscriptRound): string
   }
   const kinds = counts.byKind.length
   return kinds <= 1 ||
-    /^\d+\s*(?:sts?|stitches)?\s*$/i.test(words) ||
+    /^\d+(?:\s*(?:sts?|stitches))?\s{0,9}$/i.test(words) ||
     Number(figure[0]) === reading.stated
     ? into(counted.stitches)
     : null
@@ -112,7 +112,7 @@ export function missingTotals(manuscript: Manuscript): Remark[] {
 function endOfWork({ body, bodyStart }: ManuscriptRound): number {
   const first = body.split(/\r\n|\r|\n/)[0]!
   const ending =
-    /[.;,]?\s*(?:fasten|finish) off|[.;,]?\s*(?:break|cut) (?:off|the )?(?:yarn|thread)?/i.exec(
+    /[.;,]?\s{0,9}(?:fasten|finish) off|[.;,]?\s{0,9}(?:break|cut) (?:off|the )?(?:yarn|thread)?/i.exec(
       first,
     )
   return bodyStart + (ending ? ending.index : first.trimEnd().length)

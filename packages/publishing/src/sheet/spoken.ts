@@ -34,7 +34,7 @@ function steps(work: string): string[] {
   )
   return whole
     .split(/;/)
-    .map((step) => step.replace(/^[\s,]+|[\s,]+$/g, ""))
+    .map((step) => step.replace(/^[\s,]{1,40}|[\s,]{1,40}$/g, ""))
     .filter((step) => step !== "")
 }
 

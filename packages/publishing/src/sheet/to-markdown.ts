@@ -57,7 +57,10 @@ function gaugeWord({ terms }: Sheet): string {
 
 /** The designer's gauge reads as one when it is read again. */
 function gaugeLines(sheet: Sheet): string[] {
-  const isSwatch = (line: string) => /\d.*(?:=|per|to|x).*\d/.test(line)
+  const isSwatch = (line: string) => {
+    const figures = [...line.matchAll(/\d/g)]
+    return /=|per|to|x/.test(line.slice(figures[0]?.index ?? line.length, figures.at(-1)?.index))
+  }
   return sheet.gauge.map(
     (line, k) => `- ${k === 0 && isSwatch(line) ? `${gaugeWord(sheet)}: ` : ""}${line}`,
   )

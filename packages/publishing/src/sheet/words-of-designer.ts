@@ -5,7 +5,7 @@ import { type Manuscript, sectionOf } from "../edit/manuscript.ts"
 import { inOtherTerms } from "./in-other-terms.ts"
 
 const ownLine =
-  /^\s*(?:[*_#>]{0,3}\s*)?((?:design(?:ed|er)?\b|by\b|pattern by\b|copyright\b|©|\(c\)|contact\b|version\b)[^\n]{0,160})$/gim
+  /^[^\S\n]{0,40}(?:[*_#>]{0,3}[^\S\n]{0,9})?((?:design(?:ed|er)?\b|by\b|pattern by\b|copyright\b|©|\(c\)|contact\b|version\b)[^\n]{0,160})$/gim
 
 /** Lines that name the designer, a copyright, a contact or a version. */
 export function linesOfDesigner({ text, rounds }: Manuscript): string[] {
@@ -27,8 +27,8 @@ export function specialOfDesigner(
 ): { name: string; how: string }[] {
   return entriesOf(sectionOf(manuscript, "special")?.value).map((own) => {
     const entry = inOtherTerms(own, manuscript.reading.terms, terms)
-    const [, name, how] = /^([^:=–]{1,50})\s*[:=–]\s*(.+)$/.exec(entry) ?? []
-    return name && how ? { name: name.trim(), how } : { name: "", how: entry }
+    const [, name, how] = /^([^:=–]{1,50})\s{0,9}[:=–](.+)$/.exec(entry) ?? []
+    return name && how ? { name: name.trim(), how: how.trim() } : { name: "", how: entry }
   })
 }
 

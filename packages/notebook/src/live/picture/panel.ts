@@ -49,7 +49,7 @@ export class PicturePanel implements PicturePanelKind {
     this.#engine = startEngine(
       script,
       (answer) => this.#hear(answer),
-      () => withPictures(makeAnswerer()),
+      (sharing) => withPictures(makeAnswerer(sharing)),
     )
     const file = make("input", { type: "file", accept: "image/png,image/jpeg" })
     file.addEventListener("change", () => {

@@ -1,0 +1,231 @@
+// What the words of a round ask for and its work has no room for: a turn in its middle, a round named inside another,
+// stitches skipped within one place, a join before the end, chains named at the join that the round does not make.
+// The round is counted without it, and that is told.
+
+import type { Finding } from "../base/problem-list.ts"
+import type { Place, Span, Step } from "../base/tree.ts"
+
+interface Worked {
+  /** The round comes to its stated total without them. */
+  readonly settled: boolean
+  /** The first round: its stitches have no loops to choose from. */
+  readonly onCentre: boolean
+  readonly skipsMet: ReadonlySet<Step>
+}
+
+export function idleFindings(steps: readonly Step[], worked: Worked): Finding[] {
+  return [...idleIn(steps, worked, false), ...otherLegs(steps)].map(
+    ({ message, hint, span, passing }) => ({
+      severity: worked.settled || passing ? "note" : "warning",
+      code: "step-without-effect",
+      start: span.start,
+      end: span.end,
+      message,
+      hint,
+    }),
+  )
+}
+
+interface Idle {
+  readonly span: Span
+  readonly message: string
+  readonly hint: string
+  /** Told in passing: it changes no count. */
+  readonly passing?: true
+}
+
+/** @param inside within a repeat, or within one place */
+function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] {
+  return list.flatMap((step, at): Idle[] => {
+    const after = list.slice(at + 1)
+    const goesOn = after.some(makesStitches)
+    const within = inside || (list.slice(0, at).some(makesStitches) && goesOn)
+    switch (step.do) {
+      case "turn":
+        return within || (worked.onCentre && goesOn) ? [{ span: step, ...sentences.turn }] : []
+      case "join":
+        return within && !step.ring ? [{ span: step, ...sentences.join, passing: true }] : []
+      case "as-round":
+        return inside ? [{ span: step, ...sentences.round }] : []
+      case "mode":
+        return step.loops && (worked.onCentre || (!inside && !goesOn))
+          ? [{ span: step, ...sentences.loops, passing: true }]
+          : []
+      case "chain":
+        return step.place?.at === "each" ? [{ span: step, ...sentences.chains, passing: true }] : []
+      case "skip":
+        if (!worked.skipsMet.has(step) && step.place)
+          return [{ span: step, ...sentences.unmet, passing: true }]
+        if (step.steps?.some((inner) => inner.do === "skip"))
+          return [{ span: step, ...sentences.skip, passing: true }]
+        return worksInSame(after) ? [{ span: step, ...sentences.same, passing: true }] : []
+      case "repeat":
+        return idleIn(step.body, worked, true)
+      case "group":
+        return onePlace(step.place)
+          ? step.steps.flatMap((inner): Idle[] =>
+              inner.do === "skip"
+                ? [{ span: inner, ...sentences.skip }]
+                : inner.do === "work" && inner.place?.at === "next" && step.place.at === "each"
+                  ? [{ span: inner, ...sentences.inner, passing: true }]
+                  : idleIn([inner], worked, true),
+            )
+          : idleIn(step.steps, worked, true)
+      default:
+        return []
+    }
+  })
+}
+
+/** "(counts as dc4tog)" in a round whose clusters all have three legs. */
+function otherLegs(steps: readonly Step[]): Idle[] {
+  const made = new Set<number>()
+  const stated: { step: Step; legs: number }[] = []
+  const walk = (list: readonly Step[]) => {
+    for (const step of list) {
+      if (step.do === "work" && step.stitch.kind.gathered) made.add(step.stitch.kind.gathered.legs)
+      const counts = "countsAs" in step ? step.countsAs?.kind?.gathered : undefined
+      if (counts) stated.push({ step, legs: counts.legs })
+      if (step.do === "group") walk(step.steps)
+      if (step.do === "repeat") walk([...step.body, ...(step.last ?? [])])
+      if (step.do === "pass") walk(step.cases)
+    }
+  }
+  walk(steps)
+  return stated
+    .filter(({ legs }) => made.size > 0 && !made.has(legs))
+    .map(({ step, legs }) => ({
+      span: step,
+      message: `No other stitch of this round is made of ${legs}, as this one is said to count.`,
+      hint: "",
+      passing: true,
+    }))
+}
+
+const sentences = {
+  turn: {
+    message: "The work is turned here in the middle of the round; it is counted as if it were not.",
+    hint: "Give what is worked back and forth rows of its own.",
+  },
+  join: {
+    message: "The round is joined here before it ends; what follows is counted with it.",
+    hint: "",
+  },
+  round: {
+    message: "Another round is named here within this one; it is not worked.",
+    hint: "Write out what is worked here.",
+  },
+  skip: {
+    message: "This stands among stitches that all go into one place, where nothing is skipped.",
+    hint: "Take it out of the bracket if it is meant after it.",
+  },
+  loops: {
+    message: "Loops are named here with nothing after it that could go into them.",
+    hint: "Name them before the stitches that go into them.",
+  },
+  chains: {
+    message: "Chains are worked into nothing; where they are said to go is not used.",
+    hint: "",
+  },
+  inner: {
+    message: "A place is named here within another; all of it goes into the outer one.",
+    hint: "",
+  },
+  same: {
+    message: "This is skipped, and what follows goes where the last stitch went all the same.",
+    hint: "",
+  },
+  unmet: {
+    message: "Nothing is left to skip when the round comes to this.",
+    hint: "",
+  },
+} as const
+
+export function makesStitches({ do: what }: Step): boolean {
+  return what === "work" || what === "group" || what === "repeat" || what === "pass"
+}
+
+/** What comes next goes where the last stitch went. */
+function worksInSame(steps: readonly Step[]): boolean {
+  const next = steps.find(({ do: what }) => what !== "chain" && what !== "mode")
+  return (next?.do === "work" || next?.do === "group") && next.place?.at === "same"
+}
+
+function onePlace({ at }: Place): boolean {
+  return at === "next" || at === "each" || at === "same" || at === "list" || at === "ring"
+}
+
+/** "join to top of ch-5", "3rd ch of 5 ch" in a round that makes no run of five: a figure not used, and told. */
+export function otherChainsAtJoin(text: string, steps: readonly Step[]): Finding[] {
+  const start = startOf(steps)
+  const made = start === null ? chainsMade(steps) : new Set([start])
+  return steps.flatMap((step): Finding[] => {
+    const joins =
+      step.do === "join" ||
+      (step.do === "slip" && step.place?.at === "made") ||
+      // "dc in base of ch-3", "hdc in top of ch-3".
+      (step.do === "work" && (step.place?.at === "same" || step.place?.at === "made"))
+    if (!joins || (step.do === "join" && step.ring)) return []
+    if (step.do === "join" && step.chain !== undefined && step.chain > Math.max(0, ...made))
+      return [
+        {
+          severity: "note",
+          code: "step-without-effect",
+          start: step.start,
+          end: step.end,
+          message: `The round begins with fewer than ${step.chain} chains; it is joined to what it begins with.`,
+          hint: "",
+        },
+      ]
+    const said = text.slice(step.start, step.end)
+    const named =
+      /\bch(?:ain)?s?\.?[ -]?(\d{1,3})\b|\b(\d{1,3})[ -]?ch(?:ain)?s?\b(?![ -]?\d)/i.exec(said)
+    const size = Number(named?.[1] ?? named?.[2])
+    if (!named || made.has(size)) return []
+    return [
+      {
+        severity: "note",
+        code: "step-without-effect",
+        start: step.start + named.index,
+        end: step.start + named.index + named[0].length,
+        message: `The round does not begin with ${size} chains, as is said here; this goes to what it begins with.`,
+        hint: "",
+      },
+    ]
+  })
+}
+
+/** Chains that stand before the first stitch, of a group that opens the round too; null where there are none. */
+function startOf(steps: readonly Step[]): number | null {
+  const first = steps.find((step) => step.do === "chain" || makesStitches(step))
+  if (first?.do === "chain") return first.chains
+  return first?.do === "group" ? startOf(first.steps) : null
+}
+
+/** Lengths of the runs of chains in the words of a round, runs side by side also as one. */
+function chainsMade(steps: readonly Step[]): Set<number> {
+  const made = new Set<number>()
+  let run = 0
+  const add = (chains: number) => {
+    run += chains
+    made.add(chains)
+    made.add(run)
+  }
+  for (const step of steps) {
+    if (step.do === "chain" || step.do === "picot") {
+      add(step.chains)
+      continue
+    }
+    run = 0
+    const inner =
+      step.do === "group"
+        ? step.steps
+        : step.do === "repeat"
+          ? [...step.body, ...(step.last ?? [])]
+          : step.do === "pass"
+            ? step.cases
+            : []
+    for (const chains of chainsMade(inner)) made.add(chains)
+  }
+  return made
+}
