@@ -15,7 +15,7 @@ import {
   readSpread,
 } from "./make-extras.ts"
 import { placed, readWorkPlace } from "./make-places.ts"
-import { readShared } from "./make-shared.ts"
+import { readPair, readShared } from "./make-shared.ts"
 import { readNoun } from "./nouns.ts"
 import { readPlace } from "./places.ts"
 import { type CountedStitch, readCounted } from "./stitch-names.ts"
@@ -31,6 +31,9 @@ const afterRoundCost = 0.3
 /** "Around" is said of the last stitch sooner than of the list before it. */
 const listAroundCost = 0.2
 
+/** Two stitches told without figures may go into one place. */
+const pairCost = 0.1
+
 /** "dc, ch 1, dc all in same st": one stitch alone is hardly meant. */
 const allCost = 0.3
 
@@ -38,8 +41,12 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   while (cursor.is("work") && !cursor.isNumber() && cursor.at < at + 3) cursor.at += 1
   const start = cursor.start()
+  const named = cursor.at
   const shared = readShared(cursor, start)
   if (shared) return [clause(cursor, shared)]
+  const pair = readPair(cursor, start)
+  const paired = pair ? [clause(cursor, pair, pairCost)] : []
+  if (pair) cursor.at = named
   const begins = chart.lexemes[at]!.classes.has("start")
   const sentence = chart.lexemes[at - 1]?.text === "."
   const counted = readCounted(cursor)
@@ -52,8 +59,8 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   const crossed = timesOfList(chart, cursor, counted, start)
   const goesOn =
     chart.lexemes[at]!.classes.has("work") || led?.has("and") === true || led?.has("with") === true
-  const named = afterName(cursor, counted, start, sentence, goesOn)
-  return crossed === null ? named : [...named, crossed]
+  const told = [...afterName(cursor, counted, start, sentence, goesOn), ...paired]
+  return crossed === null ? told : [...told, crossed]
 }
 
 /** Everything that may follow the name of a stitch. */

@@ -50,6 +50,13 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
   if (kind?.basic !== "sl st" || kind.gathered) return []
   if (cursor.isNumber() && isBoundary(cursor.text(1))) count = cursor.takeCount(1) ?? 1
   if (cursor.is("around") && cursor.is("to", 1)) cursor.at += 1
+  cursor.attempt(() => {
+    // "slip stitch final ch 3 into 3rd ch of beg ch": the last chains are made already.
+    if (!cursor.take("last") || !cursor.take("chain")) return null
+    cursor.accept("-")
+    cursor.takeCount(1)
+    return cursor.is("in") || cursor.is("to") ? true : null
+  })
   if (!passesOver(cursor)) cursor.accept("over", "up", "along")
   // "7 sl st to 4th ch": one slip stitch joins, whatever figure stands before it.
   const told = (joined: Clause): Clause =>

@@ -80,6 +80,7 @@ export function groupOf(chart: Chart, at: number): readonly Clause[] {
   acceptWork(cursor)
   if (!cursor.is("group") && !cursor.is("corner")) return []
   cursor.at += 1
-  if (!cursor.accept("of", ":", "=", "-") && !cursor.is("with")) return []
+  const worked = chart.lexemes[at]!.classes.has("work") && cursor.text() === "("
+  if (!worked && !cursor.accept("of", ":", "=", "-") && !cursor.is("with")) return []
   return /^[([]$/.test(cursor.text()) ? [clause(cursor, [], 0.02)] : []
 }

@@ -87,6 +87,14 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
     nouns.push({ what: "stitch" })
   if (nouns.length === 0 && every !== undefined && /^[,;.()]?$/.test(cursor.text()))
     nouns.push({ what: "stitch" })
+  const forNext = cursor.attempt(() => {
+    // "in each st for the next 15 sts".
+    if (nouns.length !== 1 || !cursor.accept("for") || !cursor.take("next")) return null
+    const count = cursor.takeCount(1)
+    return count !== null && readNoun(cursor) ? count : null
+  })
+  if (forNext !== null)
+    return { ...cursor.since(start), at: "next", noun: nouns[0]!, count: forNext, each: true }
   cursor.take("place")
   // "7 dc in each sp, sc in each dc between".
   if (cursor.is("between") && /^[,;.*)]?$/.test(cursor.text(1))) cursor.at += 1

@@ -35,12 +35,13 @@ function readBaseOf(cursor: Cursor, start: number): Place | null {
   if (!cursor.take("base")) return null
   if (/^[,;.)]?$/.test(cursor.text())) return { ...cursor.since(start), at: "same", noun: anyPlace }
   if (!cursor.accept("of")) return null
+  const begins = cursor.is("start") || cursor.is("first")
   while (cursor.take("first", "start", "that", "same"));
   const counted = readCountedChain(cursor)
   if (!counted && !readNoun(cursor)) return null
   if (!counted && cursor.isNumber() && cursor.lexemes[cursor.at - 1]?.classes.has("chain"))
     cursor.at += 1
-  return { ...cursor.since(start), at: "same", noun: anyPlace }
+  return { ...cursor.since(start), at: "same", noun: anyPlace, ...(begins ? { begins: true } : {}) }
 }
 
 /** "joining st", "join", "joining sl st", "st with join". */

@@ -30,9 +30,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   if (cursor.accept("[", "(", "{")) cursor.accept("]", ")", "}")
   const opens = chart.lexemes.slice(0, at).some(({ text }) => isRepeatMark(text))
   const implied: Times | null =
-    !opens && !unmarked && /^[.;]?$/.test(cursor.text())
-      ? { kind: "until", until: { kind: "around" } }
-      : null
+    !opens && /^[.;]?$/.test(cursor.text()) ? { kind: "until", until: { kind: "around" } } : null
   const times = readTimes(cursor, true) ?? implied
   if (!times || (times.kind === "until" && times.until.kind !== "around")) return []
   return repeatsOfAll(chart, at, times, unmarked !== null, times === implied ? goesOnCost : 0)

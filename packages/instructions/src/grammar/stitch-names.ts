@@ -310,6 +310,11 @@ function readStitchTimes(cursor: Cursor): number | null {
     return count
   }
   if (cursor.accept("times", "time", "x") || crossed) return cursor.is("more") ? null : count
+  // "dc 11 sts in ring", "single crochet 8 stitches into the circle".
+  if (cursor.is("stitch") && (cursor.is("in", 1) || cursor.is("around", 1))) {
+    cursor.at += 1
+    return count
+  }
   // "sc 2, inc 1": the count after the name, where nothing follows that it could count.
   return isEndOfCount(cursor) ? count : null
 }

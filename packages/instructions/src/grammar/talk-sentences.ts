@@ -113,7 +113,7 @@ export function asFollows(chart: Chart, at: number): readonly Clause[] {
   cursor.at = k + 2
   const start = chart.lexemes[at]!.start
   const remarks: Remark[] = [{ code: "not-of-the-work", start, end: chart.lexemes[k]!.end }]
-  return [clause(cursor, (before) => (before.length === 0 ? before : null), 0.5, { remarks })]
+  return [clause(cursor, (before) => (before.length === 0 ? before : null), 0.4, { remarks })]
 }
 
 /** Words between a subject and what is said of it. */

@@ -256,10 +256,12 @@ function readUntilMade(cursor: Cursor): Times | null {
 
 function readCountedTimes(cursor: Cursor): Times | null {
   cursor.accept("x")
-  const count = cursor.takeCount(2)
-  return count !== null && cursor.take("times") && !cursor.is("more")
-    ? { kind: "total", count }
-    : null
+  const count = cursor.takeCount(1)
+  if (count === null) return null
+  // "around 6 more times".
+  if (cursor.take("more"))
+    return cursor.take("times") ? { kind: "more", count, plain: false } : null
+  return count > 1 && cursor.take("times") && !cursor.is("more") ? { kind: "total", count } : null
 }
 
 function readOnce(cursor: Cursor, afterOnce: boolean): Times {

@@ -83,6 +83,7 @@ function isShort({ text }: OneRound): boolean {
 function statesTotal(words: WordsOfRound, one: OneRound): boolean {
   const first = words.trees().next().value as TreeReading | undefined
   if (first === undefined || first.steps.length > 0) return false
+  if (first.remarks.some(({ code }) => code === "not-of-the-work")) return false
   if (first.gaps.some(({ words }) => words.some(({ type }) => type === "word"))) return false
   return first.totals.filter(({ firm }) => firm).length === 1 && clearTotal(first, one.text)
 }

@@ -10,6 +10,9 @@ import type { OneRound } from "./list-rounds.ts"
 
 /** That a round could not be worked is told once more where it stands for its total: as what was missing. */
 export function withoutCannot(own: Finding[], settled: boolean): void {
+  // The round stands for its total, so how its words could have met it says nothing.
+  const rare = own.findIndex(({ code }) => code === "total-met-rarely")
+  if (rare >= 0) own.splice(rare, 1)
   own.forEach((finding, i) => {
     if (finding.severity === "note") return
     if (settled) own[i] = { ...finding, severity: "note" }

@@ -25,6 +25,7 @@ export function impliedRound(
   const tree = first ?? { steps: [], totals: [], cost: 0, gaps: [], remarks: [], names: new Map() }
   // "MC" is the main colour where a ring has long been made.
   if (tree.steps.some((step) => step.do !== "ring")) return null
+  if (tree.remarks.some(({ code }) => code === "not-of-the-work")) return null
   if (tree.gaps.reduce((sum, gap) => sum + costOf(gap), 0) > mostPassedOver) return null
   const last = state.trees.at(-1)?.tree
   if (!last) return null

@@ -259,6 +259,8 @@ export function joinedTo(steps: readonly Step[]): "chain" | "stitch" | null {
       const { what } = step.place.noun
       if (what === "chain" || what === "space") return "chain"
     }
+    const onFirst = step.do === "slip" && step.place?.at === "next" && step.place.order === "first"
+    if (onFirst && step.place?.at === "next" && step.place.noun.kind) return "stitch"
     if (step.do !== "join") continue
     if (step.chain !== undefined) return "chain"
     if (step.place?.at === "made" || step.place?.at === "next") {
