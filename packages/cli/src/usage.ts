@@ -33,7 +33,7 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       mended, what the designer is asked, what is a matter of style; each with
       its place, the reason and a wording. Wordings that nothing speaks against
       go into a corrected copy, FILE-corrected, beside the file. Exit status 1
-      where something must be mended. --chart holds a chart, as 'chart' wrote it,
+      where something must be mended. --chart holds a chart that 'chart' wrote,
       against the text, round by round.
   roundwright square FILE [--corners 4] [--rounds 2] [--stitches sc,hdc,dc,tr]
                      [--from-round 5] [--corner-style any|chains|stitches]

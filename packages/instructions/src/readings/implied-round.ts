@@ -7,6 +7,8 @@ import type { State } from "./ground.ts"
 import { grown } from "./grow-round.ts"
 import type { OneRound } from "./list-rounds.ts"
 
+/** "Rnd 5: fasten off", or a text cut short. */
+const endsWork = /^(?:cut|fasten|finish|break|bind|cast|end|weave|sew|tie|bo|fo|block)$/
 /** "white", "second colour", "next colour". */
 const namesColour = ["colour", "yarn", "alternate", "first", "next", "last"] as const
 /** Words passed over that cost more say something of the work. */
@@ -25,6 +27,7 @@ export function impliedRound(
   const tree = first ?? { steps: [], totals: [], cost: 0, gaps: [], remarks: [], names: new Map() }
   // "MC" is the main colour where a ring has long been made.
   if (tree.steps.some((step) => step.do !== "ring")) return null
+  if (words.tokens.some(({ text }) => endsWork.test(text))) return null
   if (tree.remarks.some(({ code }) => code === "not-of-the-work")) return null
   if (tree.gaps.reduce((sum, gap) => sum + costOf(gap), 0) > mostPassedOver) return null
   const last = state.trees.at(-1)?.tree
