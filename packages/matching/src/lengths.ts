@@ -80,8 +80,9 @@ export type LengthUnit = "cm" | "in"
 
 /** Inches where a text speaks of inches, feet or yards and of nothing metric. */
 export function unitIn(text: string): LengthUnit {
-  const imperial = /\d\s*-?\s*(?:in(?:ch(?:es)?)?|ft|feet|foot|yd|yards?)(?![a-z])|["″”]|[¼½¾⅛⅜⅝⅞]/i
-  return imperial.test(text) && !/\d\s*-?\s*(?:mm|cm|m)(?![a-z])/i.test(text) ? "in" : "cm"
+  const imperial =
+    /\d\s{0,9}-?\s{0,9}(?:in(?:ch(?:es)?)?|ft|feet|foot|yd|yards?)(?![a-z])|["″”]|[¼½¾⅛⅜⅝⅞]/i
+  return imperial.test(text) && !/\d\s{0,9}-?\s{0,9}(?:mm|cm|m)(?![a-z])/i.test(text) ? "in" : "cm"
 }
 
 /** A length in words, `7.2 cm`, `5.67 in`. */

@@ -1,6 +1,6 @@
 // New lines of a measurement brought into a text that may hold some already.
 
-import { foundBracket, lineLabels, longestLine } from "./read-lines.ts"
+import { foundBracket, partsOfLine } from "./read-lines.ts"
 
 /**
  * Lines whose value was found are replaced, or dropped where it is found no more; lines set by hand stay as they
@@ -28,11 +28,7 @@ export function mergeLines(text: string, fresh: readonly string[]): string {
 
 /** "ring 3", "centre" ...; undefined for a line that is none of ours. */
 function labelOf(line: string): string | undefined {
-  return lineLabels
-    .exec(line.slice(0, longestLine))?.[1]
-    ?.toLowerCase()
-    .replace(/\s+/g, " ")
-    .replace("center", "centre")
+  return partsOfLine(line)?.label.toLowerCase().replace(/\s+/g, " ").replace("center", "centre")
 }
 
 function wasFound(line: string): boolean {

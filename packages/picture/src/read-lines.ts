@@ -2,15 +2,15 @@
 
 import type { CountByHand } from "./published.ts"
 
-/** How a line of ours begins; the number of a ring is its second group, the value its third. */
-export const lineLabels =
-  /^\s*(picture|box|corners|piece|view|known length|centre|center|ring\s+(\d{1,3}))\s*:\s*(.*?)\s*$/i
+/** A line of ours without blanks at its ends; the number of a ring is its second group, the value its third. */
+const lineLabels =
+  /^(picture|box|corners|piece|view|known length|centre|center|ring\s+(\d{1,3}))\s*:\s*(\S.*)?$/i
 
 /** The bracket of a value that was found, with its chance where it has one. */
 export const foundBracket = /\(\s*found(?:\s*,\s*(\d{1,3})\s*%)?[^)]{0,80}\)/i
 
-/** Longer lines are none of ours. */
-export const longestLine = 400
+/** What comes after so many characters of a line is not read. */
+const longestLine = 400
 
 export interface RingLine {
   readonly number: number
@@ -45,8 +45,18 @@ export interface MeasurementLines {
   readonly problems: readonly { readonly line: number; readonly message: string }[]
 }
 
+/** The label of a line of ours, "ring 3", the number of its ring and its value, which may be empty; null for others. */
+export function partsOfLine(
+  line: string,
+): { readonly label: string; readonly ringNumber?: string; readonly value: string } | null {
+  const match = lineLabels.exec(line.slice(0, longestLine).trim())
+  if (!match) return null
+  const [, label, ringNumber, value = ""] = match
+  return { label: label!, ...(ringNumber === undefined ? {} : { ringNumber }), value }
+}
+
 export function isMeasurementLine(line: string): boolean {
-  return lineLabels.test(line.slice(0, longestLine))
+  return partsOfLine(line) !== null
 }
 
 /** Reads the lines of a measurement anywhere in a text; other lines are left alone. */
@@ -63,12 +73,12 @@ export function readLines(text: string): MeasurementLines {
   const rings: RingLine[] = []
   const problems: { line: number; message: string }[] = []
   text.split(/\r?\n/).forEach((raw, index) => {
-    const match = lineLabels.exec(raw.slice(0, longestLine))
-    if (!match) return
-    const [, label, ringNumber, value] = match
-    const name = label!.toLowerCase()
+    const parts = partsOfLine(raw)
+    if (!parts) return
+    const { label, ringNumber, value } = parts
+    const name = label.toLowerCase()
     const numbers = (count: number, what: string) => {
-      const list = (value!.replace(foundBracket, "").match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number)
+      const list = (value.replace(foundBracket, "").match(/-?\d+\.?\d*/g) ?? []).map(Number)
       if (list.length === count) return list
       problems.push({
         line: index + 1,
@@ -77,15 +87,15 @@ export function readLines(text: string): MeasurementLines {
       return null
     }
     if (ringNumber !== undefined)
-      rings.push(readRing(Number(ringNumber), value!, index + 1, problems))
-    else if (name === "picture") out.picture = value!
+      rings.push(readRing(Number(ringNumber), value, index + 1, problems))
+    else if (name === "picture") out.picture = value
     else if (name === "box") out.box = numbers(4, "A box")
     else if (name === "corners") out.corners = numbers(8, "Corners")
-    else if (name === "known length") out.known = value!
-    else if (name === "piece") out.shape = /^[a-z]+/i.exec(value!)?.[0]?.toLowerCase() ?? null
+    else if (name === "known length") out.known = value
+    else if (name === "piece") out.shape = /^[a-z]+/i.exec(value)?.[0]?.toLowerCase() ?? null
     else if (name === "view") {
-      if (foundBracket.test(value!)) return
-      out.view = viewNamed(value!)
+      if (foundBracket.test(value)) return
+      out.view = viewNamed(value)
       if (out.view === null)
         problems.push({
           line: index + 1,
@@ -94,7 +104,7 @@ export function readLines(text: string): MeasurementLines {
         })
     }
     // A centre that was found is found anew; one set by hand stays.
-    else if (!foundBracket.test(value!)) out.centre = numbers(2, "The centre")
+    else if (!foundBracket.test(value)) out.centre = numbers(2, "The centre")
   })
   return { ...out, rings, problems }
 }

@@ -27,7 +27,7 @@ export interface SharedColours {
 /** "rose 120 g, cream 300 g", "rose, cream". @throws RoundwrightError `bad-colours` */
 export function readColours(text: string): Colour[] {
   // A number alone: so many colours without names.
-  const many = /^\s*(\d{1,2})\s*(?:colou?rs?)?\s*$/i.exec(text)
+  const many = /^(\d{1,2})\s*(?:colou?rs?)?$/i.exec(text.trim())
   const named = many
     ? Array.from({ length: Number(many[1]) }, (_, k) => `colour ${k + 1}`).join(",")
     : text

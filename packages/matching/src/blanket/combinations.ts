@@ -11,7 +11,7 @@ export interface Combinations {
 
 /** "1 x 3 x 2" choices for the places of a piece, in so many families of colours. @throws RoundwrightError `bad-count` */
 export function choicesOf(text: string, families: number, pieces: number | null): Combinations {
-  const each = text.split(/\s*[x×,*]\s*/i).map(Number)
+  const each = text.split(/[x×,*]/i).map(Number)
   const product = each.reduce((all, one) => all * one, 1)
   if (each.some((one) => !Number.isInteger(one) || one < 1) || !(product * families < 1e9))
     throw new RoundwrightError("bad-count", `"${text.slice(0, 40)}" are no choices.`, {

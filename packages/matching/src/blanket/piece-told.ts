@@ -33,7 +33,7 @@ const hexagonWidths = 2 / Math.sqrt(3)
 /** @throws RoundwrightError `no-size` */
 export function readPieceTold(text: string, shape: PieceOutline = "square"): PieceSizeTold {
   const unit = unitIn(text)
-  const several = /^\s*(\d{1,4})\s*[a-z ]*=\s*(.+)$/i.exec(text)
+  const several = /^\s*(\d{1,4})\s*(?:[a-z][a-z ]*)?=\s*(\S.*)$/i.exec(text)
   if (several && lengthAt(several[2]!)) {
     const mm = believable(lengthAt(several[2]!)!.mm / Math.max(1e-9, Number(several[1])), "a piece")
     return { widthMm: mm, lengthMm: mm, unit }
@@ -63,11 +63,11 @@ export function readPieceTold(text: string, shape: PieceOutline = "square"): Pie
 
 /** "8 x 10 in", mm; null where it is no rectangle. */
 export function rectangleIn(text: string): [number, number] | null {
-  const [a = "", b, ...rest] = text.split(/\s*(?:x|×|\*|\bby\b)\s*/i)
+  const [a = "", b, ...rest] = text.split(/x|×|\*|\bby\b/i).map((part) => part.trim())
   if (b === undefined || rest.length > 0) return null
   const second = lengthAt(b)
   // The unit stands once: "8 x 10 in".
-  const unit = /[a-z"″”]+\s*$/i.exec(b)?.[0] ?? ""
+  const unit = /(?<![a-z"″”])[a-z"″”]+$/i.exec(b)?.[0] ?? ""
   const first = lengthAt(a) ?? lengthAt(`${a} ${unit}`)
   return first && second ? [first.mm, second.mm] : null
 }

@@ -24,11 +24,13 @@ export interface GaugeTold extends Counted {
 
 /** "13 sts = 4 in", "4 repeats, 10 cm"; null for anything else, rows among it. */
 export function readGaugeTold(text: string): GaugeTold | null {
-  const match = /^(.*?[a-z])\s*(?:=|:|,|\bare\b|\bis\b|\bin\b|\bto\b|\bmeasures?\b)\s*(.+)$/i.exec(
+  const match = /^(.*?[a-z])\s*(?:=|:|,|\bare\b|\bis\b|\bin\b|\bto\b|\bmeasures?\b)\s*(\S.*)/i.exec(
     text,
   )
-  const counted = match && readCounted(match[1]!)
-  const length = match && lengthAt(match[2]!)
+  // It is all one line.
+  if (match?.[0] !== text) return null
+  const counted = readCounted(match[1]!)
+  const length = lengthAt(match[2]!)
   if (!counted || !length || !(length.mm > 0) || /^(?:rows|rounds|rnds)$/.test(counted.noun))
     return null
   const rest = match[2]!.slice(length.length)
@@ -157,7 +159,9 @@ export function readYarnAndHook(text: string): YarnAndHookTold | null {
   const yarn = readYarnWeight(text)
   if (yarn === undefined) return null
   const rest =
-    /(\d+(?:\.\d+)?\s*mm|\bhook\s+[a-z0-9/.-]+|[a-z0-9/.-]+\s+hook)/i.exec(text)?.[1] ?? ""
+    /((?<!\d)\d+(?:\.\d+)?\s*mm|\bhook\s+[a-z0-9/.-]+|(?<![a-z0-9/.-])[a-z0-9/.-]+\s+hook)/i.exec(
+      text,
+    )?.[1] ?? ""
   const strands = readHeading("yarn", text, "US").strands?.value ?? null
   return { weight: yarn.weight, strands, hookMm: hookIn(rest) ?? null }
 }

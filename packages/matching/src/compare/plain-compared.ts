@@ -58,8 +58,8 @@ export interface PerPlace {
 /** "5 in 2", "7 sts into 3": stitches to so many places; null for anything else. */
 export function readPerPlace(text: string): PerPlace | null {
   const match =
-    /^\s*(\d{1,4})\s*(?:sts?|stitches|sc|hdc|dc|tr)?\s*(?:in|into|to|per|over|:)\s*(\d{1,4})\s*(?:sts?|stitches|rows?|places?)?\s*$/i.exec(
-      text,
+    /^(\d{1,4})\s*(?:(?:sts?|stitches|sc|hdc|dc|tr)\s*)?(?:in|into|to|per|over|:)\s*(\d{1,4})\s*(?:sts?|stitches|rows?|places?)?$/i.exec(
+      text.trim(),
     )
   return match && Number(match[1]) > 0 && Number(match[2]) > 0
     ? { stitches: Number(match[1]), places: Number(match[2]) }

@@ -78,7 +78,7 @@ function namedText(named: readonly NamedSize[]): string {
 
 /** Pieces that get a joining round each: how many rounds the one has that is as large as several along its side. */
 function joinedRounds(asked: Asked): FiguresAnswer {
-  const own = wholeOf((asked.piece ?? "").replace(/\s*rounds?\s*$/i, ""), "the rounds of a piece")
+  const own = wholeOf((asked.piece ?? "").trim().replace(/rounds?$/i, ""), "the rounds of a piece")
   const join = whole(asked, "join-rounds")!
   const along = whole(asked, "along") ?? 2
   const next = (rounds: number) => along * (rounds + join) - join
@@ -110,16 +110,17 @@ function aroundAsked(asked: Asked): FiguresAnswer {
 }
 
 function rowsByColumns(text: string): [number, number] {
-  const [rows = "", columns = rows] = text.split(/\s*(?:x|×|\*|by)\s*/i)
+  const [rows = "", columns = rows] = text.split(/x|×|\*|by/i).map((part) => part.trim())
   return [wholeOf(rows, "the rows"), wholeOf(columns, "the columns")]
 }
 
 /** Lengths, or groups, rounds or stitches alike. */
 function edgeAsked(asked: Asked): FiguresAnswer {
   const { edge, piece } = asked
-  const counts = /^\s*\d+(?:\.\d+)?\s*(?:groups?|rounds?|sts|stitches)?\s*$/i
+  const isCount = (text: string) =>
+    /^\d+(?:\.\d+)?\s*(?:groups?|rounds?|sts|stitches)?$/i.test(text.trim())
   const wanted = whole(asked, "along") ?? null
-  if (counts.test(edge!) && (piece === undefined || counts.test(piece))) {
+  if (isCount(edge!) && (piece === undefined || isCount(piece))) {
     const number = (text: string) => Number.parseFloat(text)
     const tell = (value: number) => `${Math.round(100 * value) / 100}`
     return alongEdge(number(edge!), piece === undefined ? null : number(piece), wanted, tell)
@@ -136,8 +137,8 @@ function edgeAsked(asked: Asked): FiguresAnswer {
 /** "3 a day", "10 a week", "2 per evening": how long so many take. @throws RoundwrightError `bad-pace` */
 export function paceText(pace: string, toMake: number): string {
   const match =
-    /^\s*(\d{1,4}(?:\.\d+)?)\s*(?:pieces?|squares?)?\s*(?:a|per|each|every|\/)\s*(day|evening|night|week|month)\s*$/i.exec(
-      pace,
+    /^(\d{1,4}(?:\.\d+)?)\s*(?:(?:pieces?|squares?)\s*)?(?:a|per|each|every|\/)\s*(day|evening|night|week|month)$/i.exec(
+      pace.trim(),
     )
   const many = Number(match?.[1])
   if (!match || !(many > 0))

@@ -73,7 +73,7 @@ function eased(stitches: string | undefined, onto: string): FiguresAnswer {
     throw new RoundwrightError("no-sides", "The edge that is worked onto it is not told.", {
       hint: "Give both counts: --stitches 20 --onto 16.",
     })
-  const counts = (text: string) => text.split(/\s*(?:[x×,]|\band\b)\s*/i)
+  const counts = (text: string) => text.split(/[x×,]|\band\b/i).map((part) => part.trim())
   const [from, to] = [counts(stitches), counts(onto)]
   if (from.length !== to.length || from.length > 2)
     throw new RoundwrightError("no-sides", "As many counts are wanted on both sides.", {

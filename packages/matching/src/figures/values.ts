@@ -25,7 +25,7 @@ export function whole(asked: Asked, name: string): number | undefined {
 
 /** @param least 0 where none may be told @throws RoundwrightError `not-whole` */
 export function wholeOf(text: string, name: string, least = 1): number {
-  const digits = /^\s*0*(\d+)\s*$/.exec(text)?.[1]
+  const digits = /^\s*(\d+)\s*$/.exec(text)?.[1]?.replace(/^0+(?=\d)/, "")
   if (digits !== undefined && digits.length > mostDigits)
     throw new RoundwrightError(
       "not-whole",

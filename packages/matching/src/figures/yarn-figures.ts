@@ -64,7 +64,7 @@ function missing(name: string, example: string): RoundwrightError {
 
 /** "11", "11 squares". */
 function partsOf(text: string, option: string): number {
-  return wholeOf(text.replace(/\s*[a-z ]+$/i, ""), option)
+  return wholeOf(text.replace(/(?<![a-z ])[a-z ]+$/i, "").trimEnd(), option)
 }
 
 /** All amounts in the unit of the first that is told. */
@@ -82,8 +82,8 @@ function inOneUnit(asked: Asked, names: readonly string[], skein?: Skein) {
 }
 
 function ofWhatWasDone(asked: Asked, skein: Skein | undefined): FiguresAnswer {
-  const balls = /^\s*(\d{1,4}(?:\.\d+)?)\s*(?:[–-]|to)?\s*(\d{1,4}(?:\.\d+)?)?\s*$/i.exec(
-    (asked["per-ball"] ?? "").trim().slice(0, 40),
+  const balls = /^(\d{1,4}(?:\.\d+)?)\s*(?:(?:[–-]|to)\s*)?(\d{1,4}(?:\.\d+)?)?$/i.exec(
+    (asked["per-ball"] ?? "").trim().slice(0, 40).trimEnd(),
   )
   if (asked["per-ball"] !== undefined && !(balls && Number(balls[1]) > 0))
     throw new RoundwrightError(

@@ -73,7 +73,8 @@ function readSwatch(text: string, terms: Terms): readonly Swatch[] {
 export function handLinesOf(text: string): (readonly [HandLine, string])[] {
   return text.split(/\r\n|\r|\n/).flatMap((raw, index) => {
     if (raw.trim() === "") return []
-    const [, word = "", value = ""] = /^\s*([a-z]+)\s*:\s*(.*?)\s*$/i.exec(raw.slice(0, 400)) ?? []
+    const [, word = "", value = ""] =
+      /^([a-z]+)\s*:\s*(\S.*)?$/i.exec(raw.slice(0, 400).trim()) ?? []
     const name = handLines.find((one) => one === word.toLowerCase())
     if (name !== undefined && value !== "") return [[name, value] as const]
     throw new RoundwrightError("unknown-line", `Line ${index + 1} is not understood here.`, {

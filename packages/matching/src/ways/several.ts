@@ -28,13 +28,14 @@ export interface SeveralTold {
 
 /** "11.5 in, 12 in, 12.75 in", "15, 15.5, 16 cm": null where it is one size. */
 export function readSizes(text: string): Target[] | null {
-  const parts = text.split(/\s*(?:[;&]|,(?!\d)|\band\b)\s*/i).filter((part) => part !== "")
+  const parts = text
+    .split(/[;&]|,(?!\d)|\band\b/i)
+    .map((part) => part.trim())
+    .filter((part) => part !== "")
   if (parts.length < 2) return null
   // A unit at the end stands for all.
-  const unit = /[a-z"″”]+\s*$/i.exec(parts.at(-1)!)?.[0] ?? ""
-  return parts.map((part) =>
-    readTarget(/\d\s*$/.test(part) ? `${part.trim()} ${unit}` : part, "a piece"),
-  )
+  const unit = /(?<![a-z"″”])[a-z"″”]+$/i.exec(parts.at(-1)!)?.[0] ?? ""
+  return parts.map((part) => readTarget(/\d$/.test(part) ? `${part} ${unit}` : part, "a piece"))
 }
 
 /** A pin's stretch of a piece in plain stitches, as in blocking. */

@@ -45,7 +45,7 @@ export interface StraightMatch {
 
 /** "60", "5 blocks", "84 rows"; null for anything else. */
 export function readCounted(text: string, noun = "stitches"): Counted | null {
-  const match = /^\s*(\d{1,6})\s*([a-z][a-z -]{0,20}[a-z])?\s*$/i.exec(text)
+  const match = /^(\d{1,6})\s*([a-z][a-z -]{0,20}[a-z])?$/i.exec(text.trim())
   if (!match || Number(match[1]) < 1) return null
   // "50 in" is a length.
   if (lengthAt(text)) return null

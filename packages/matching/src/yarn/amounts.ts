@@ -18,7 +18,7 @@ const mostAmount = 1e7
 /** "45 g", "3.5 oz", "1200 yd", "8 balls", "8 x 220 yd", "8 skeins of 220 yd", "5". @throws RoundwrightError `bad-weight` */
 export function readAmount(text: string, option: string): Amount {
   const several =
-    /^\s*(\d{1,4})\s*(?:(?:balls?|skeins?|hanks?)\s*)?(?:x|×|\*|of|at|@)\s*(.+)$/i.exec(text)
+    /^\s*(\d{1,4})\s*(?:(?:balls?|skeins?|hanks?)\s*)?(?:x|×|\*|of|at|@)\s*(\S.*)$/i.exec(text)
   const one = single(several ? several[2]! : text)
   const value = one && one.value * (several ? Number(several[1]) : 1)
   if (one && value !== null && value >= 0 && value <= mostAmount) return { value, unit: one.unit }
@@ -32,7 +32,7 @@ export function readAmount(text: string, option: string): Amount {
 function single(text: string): Amount | null {
   const grams = gramsIn(text)
   if (grams !== null) return { value: grams, unit: "g" }
-  const balls = /^\s*(\d{1,6}(?:\.\d+)?)\s*(?:balls?|skeins?|hanks?)?\s*$/i.exec(text)
+  const balls = /^(\d{1,6}(?:\.\d+)?)\s*(?:balls?|skeins?|hanks?)?$/i.exec(text.trim())
   if (balls) return { value: Number(balls[1]), unit: "balls" }
   const length = lengthAt(text)
   if (!length || text.slice(length.length).trim() !== "") return null

@@ -73,12 +73,10 @@ const mostColours = 40
 export function yarnOfEach(text: string, pieces: number, skein?: Skein): EachTold {
   requirePositive(pieces, "The number of pieces")
   const parts = text
-    .split(/\s*[,;\n]\s*/)
-    .map((part) =>
-      /^\s*(.*?)[:=\s]*(\d+(?:\.\d+)?)\s*(g|grams?|oz|m|metres?|meters?|yds?|yards?)\s*$/i.exec(
-        part,
-      ),
-    )
+    // Blanks with the end of a line among them are that end.
+    .replace(/\s+/g, (blanks) => (blanks.includes("\n") ? "\n" : blanks))
+    .split(/\n?[,;]\n?|\n/)
+    .map((part) => colourTold(part.trim()))
   if (parts.length > mostColours || parts.some((part) => part === null))
     throw new RoundwrightError(
       "bad-colours",
@@ -88,11 +86,10 @@ export function yarnOfEach(text: string, pieces: number, skein?: Skein): EachTol
       },
     )
   const amounts = parts.map((part, k) => {
-    const raw = Number(part![2])
-    const word = part![3]!.toLowerCase()
+    const { name, raw, word } = part!
     const unit: AmountUnit = word.startsWith("y") ? "yd" : word.startsWith("m") ? "m" : "g"
     const value = word.startsWith("o") ? raw * 28.3495 : raw
-    return { name: part![1] || `colour ${k + 1}`, value, unit }
+    return { name: name || `colour ${k + 1}`, value, unit }
   })
   const { unit } = amounts[0]!
   if (amounts.some((one) => one.unit !== unit))
@@ -113,6 +110,18 @@ export function yarnOfEach(text: string, pieces: number, skein?: Skein): EachTol
     unit,
     text: `For ${pieces} pieces: ${colours.map((one) => `${one.name} ${amountWords(one.all, unit)}${ballWords(one.balls)}`).join(", ")}; ${amountWords(all, unit)} in all. Joins, border and tails come on top, a tenth to a fifth.`,
   }
+}
+
+/** "rose 6 g": the name, which may be wanting, the number and its unit; null for anything else. */
+function colourTold(
+  part: string,
+): { readonly name: string; readonly raw: number; readonly word: string } | null {
+  const amount = /(?<!\d)(\d+(?:\.\d+)?)\s*(g|grams?|oz|m|metres?|meters?|yds?|yards?)$/i.exec(part)
+  if (!amount) return null
+  const name = part.slice(0, amount.index).replace(/(?<![:=\s])[:=\s]+$/, "")
+  // A name goes over no line.
+  if (!/^.*$/.test(name)) return null
+  return { name, raw: Number(amount[1]), word: amount[2]!.toLowerCase() }
 }
 
 /** A blanket of a size with nothing weighed: solid fabric, mm. */

@@ -77,6 +77,6 @@ function slug(words: string): string {
     .normalize("NFKD")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "")
+    .replace(/^-|-$/g, "")
   return plain.slice(0, 60) || "heading"
 }

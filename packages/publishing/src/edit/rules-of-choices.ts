@@ -76,7 +76,7 @@ export function totalsWithChains(manuscript: Manuscript): Remark[] {
   })
 }
 
-const differs = /states (\d+)\b.*\bcomes to (\d+)/
+const differs = /states (\d{1,20})\b.{0,900}\bcomes to (\d{1,20})/
 
 /** A round without a total of its own, where the next would come to its total if this one had another count. */
 export function countsForNext({ problems, rounds }: Manuscript): Remark[] {

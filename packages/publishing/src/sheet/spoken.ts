@@ -25,8 +25,10 @@ function steps(work: string): string[] {
     (_, body: string, end: string | undefined, more: string | undefined, cut?: string) => {
       const times = more === undefined ? 0 : Number(more) + 1
       const often = times === 0 ? "all the way round" : howOften(times)
-      const last = (end ?? "").replace(/^[\s,]+|[\s,]+$/g, "")
-      const all = [body.replace(/[\s,]+$/, ""), last].filter((part) => part !== "").join(", ")
+      const last = (end ?? "").replace(/^[\s,]+|(?<![\s,])[\s,]+$/g, "")
+      const all = [body.replace(/(?<![\s,])[\s,]+$/, ""), last]
+        .filter((part) => part !== "")
+        .join(", ")
       const less = cut !== undefined && last !== "" ? ", the last time without its end" : ""
       const told = less === "" ? "" : `, which ends with ${last}`
       return `; work the following ${often}${less}: ${(all + told).replaceAll(";", ",")};`
