@@ -3,11 +3,13 @@
 
 import { dirname, join } from "node:path"
 import type { Plugin, PluginBuild } from "esbuild"
+import { leaveOutOfDrawing } from "./leave-out-drawing.ts"
 
 export const leaveOutPlugins: readonly Plugin[] = [
   { name: "never drawn", setup: neverDrawn },
   { name: "never called", setup: neverCalled },
   { name: "by its parts", setup: byItsParts },
+  leaveOutOfDrawing,
 ]
 
 /**
@@ -44,6 +46,10 @@ export const latexSymbols = {}, latexOperators = {}, latexFunctions = {}, defaul
 export const escapeLatex = String, toSymbol = String
 `
 
+/** Names of what stands in drawings: Markdown becomes HTML without one, and drawings are put in as they are. */
+const drawn = /[\\/]property-information[\\/]lib[\\/]svg\.js$/
+const noDrawn = "export const svg = { space: 'svg', property: {}, normal: {} }"
+
 function neverCalled(build: PluginBuild): void {
   build.onResolve({ filter: maps }, ({ path }) => ({ path, namespace: "never-called" }))
   build.onResolve({ filter: /^d3-scale-chromatic$/ }, ({ path }) => ({
@@ -57,6 +63,7 @@ function neverCalled(build: PluginBuild): void {
   }))
   build.onLoad({ filter: /.*/, namespace: "long-numbers" }, () => ({ contents: longNumbers }))
   build.onLoad({ filter: tex }, () => ({ contents: noTex }))
+  build.onLoad({ filter: drawn }, () => ({ contents: noDrawn }))
 }
 
 /** ml-matrix comes as one lump and as the modules it is made of: of those only what is used is taken. */

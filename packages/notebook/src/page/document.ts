@@ -70,15 +70,10 @@ export function contentPolicy(hashes: {
   pictures?: boolean
 }): string {
   const parts = ["default-src 'none'", `style-src 'sha256-${hashes.style}'`]
-  // Pictures stand in the page itself.
-  if (hashes.pictures === true) parts.push("img-src data:")
+  // Pictures stand in the page itself; a figure becomes a PNG by way of an image made of its own drawing.
+  if (hashes.pictures === true || hashes.script !== undefined) parts.push("img-src data:")
   if (hashes.script !== undefined)
-    parts.push(
-      // A figure becomes a PNG by way of an image made of its own drawing.
-      "img-src data:",
-      `script-src 'sha256-${hashes.script}' 'wasm-unsafe-eval'`,
-      "worker-src blob:",
-    )
+    parts.push(`script-src 'sha256-${hashes.script}' 'wasm-unsafe-eval'`, "worker-src blob:")
   return [...parts, "base-uri 'none'", "form-action 'none'"].join("; ")
 }
 
