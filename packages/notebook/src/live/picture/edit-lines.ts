@@ -6,7 +6,7 @@ import { isMeasurementLine, readLines } from "@roundwright/picture"
 export type LineName = "Picture" | "Box" | "Corners" | "View" | "Known length" | "Centre"
 
 const ringStart = /^\s*ring\s+(\d{1,3})\s*:/i
-const bracket = /\s*\(\s*found[^)]*\)/i
+const bracket = /(?<!\s)\s*\(\s*found[^)]{0,400}\)/i
 
 /** Sets the value of a line, or takes the line out. A new line goes where the measuring writes it. */
 export function setLine(text: string, name: LineName, value: string | null): string {
@@ -54,7 +54,7 @@ export function findRing(text: string, ring: number): string {
 /** The centre in the lines, found or set; null where they have none. */
 export function centreIn(text: string): readonly [number, number] | null {
   const line = text.split("\n").find((one) => /^\s*cent(?:re|er)\s*:/i.test(one))
-  const numbers = (line?.replace(bracket, "").match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number)
+  const numbers = (line?.replace(bracket, "").match(/-?\d+\.?\d*/g) ?? []).map(Number)
   return numbers.length === 2 ? [numbers[0]!, numbers[1]!] : null
 }
 
