@@ -42,6 +42,7 @@ export async function proseRuns(
     if (isMark) runs.push([])
     else runs.at(-1)!.push(child)
   }
+  runs.flat().forEach(reachable)
   withAnchors(runs.flat())
   const [first] = runs
   if (first) withContents(first, runs.flat())
@@ -49,6 +50,13 @@ export async function proseRuns(
     markup: stringify.stringify({ type: "root", children }).trim(),
     words: wordsIn(children),
   }))
+}
+
+/** What is wider than a phone scrolls by itself: keys must reach it to do so. */
+function reachable(node: ProseNode): void {
+  if (node.type !== "element") return
+  if (node.tagName === "pre" || node.tagName === "table") node.properties.tabIndex = 0
+  node.children.forEach(reachable)
 }
 
 /** All text, as a browser tells it of an element. */
