@@ -9,6 +9,7 @@ import type { Plugin, PluginBuild } from "esbuild"
 /** Libraries taken by their modules, and the module to begin at. */
 const entries = new Map([
   ["vega-lite", join("src", "compile", "compile.ts")],
+  ["vega-parser", "index.js"],
   ["vega-transforms", "index.js"],
   ["vega-scenegraph", "index.js"],
   ["vega-statistics", "index.js"],
@@ -46,6 +47,7 @@ const instead: Readonly<Record<string, string>> = {
   "vega-lite/src/compile/legend/parse.ts": nothing("parseLegend"),
   "vega-lite/src/compile/projection/assemble.ts": nothing("assembleProjections"),
   "vega-lite/src/compile/projection/parse.ts": nothing("parseProjection"),
+  "vega-parser/src/parsers/legend.js": `export default function () { ${said} }`,
   // Choosing in a chart with the pointer.
   ...Object.fromEntries(
     ["clear", "inputs", "nearest", "translate", "zoom"].map((name) => [
@@ -101,6 +103,10 @@ const steps = new RegExp(
   "gm",
 )
 
+/** Letters beyond ASCII a name in an expression may have: listed one by one, and by the name Unicode has for them. */
+const letters = /(RegexNonAsciiIdentifier(Start|Part) = )new RegExp\('[^']*'\)/g
+const byName = { Start: "ID_Start", Part: "ID_Continue" }
+
 export const leaveOutOfDrawing: Plugin = { name: "drawing by its parts", setup }
 
 function setup(build: PluginBuild): void {
@@ -128,5 +134,11 @@ function setup(build: PluginBuild): void {
     if (instead[key] !== undefined) return { contents: instead[key], loader: "js" }
     if (key !== "vega-transforms/index.js") return
     return { contents: (await readFile(path, "utf8")).replace(steps, ""), loader: "js" }
+  })
+  const expressions = /[\\/]node_modules[\\/]vega-expression[\\/]build[\\/]vega-expression\.js$/
+  build.onLoad({ filter: expressions }, async ({ path }) => {
+    const short = (_: string, set: string, which: keyof typeof byName) =>
+      `${set}/\\p{${byName[which]}}/u`
+    return { contents: (await readFile(path, "utf8")).replace(letters, short), loader: "js" }
   })
 }

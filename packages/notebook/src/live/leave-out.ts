@@ -26,7 +26,7 @@ function neverDrawn(build: PluginBuild): void {
 }
 
 /** Shapes of the earth, which the functions of expressions bring along, and Markdown written back from its tree. */
-const maps = /^d3-geo(?:-projection)?$|^vega-projection$|^mdast-util-to-markdown$/
+const maps = /^d3-geo(?:-projection)?$|^vega-projection$|^topojson-client$|^mdast-util-to-markdown$/
 /** Sets of colours: looked up by name when the drawing library is loaded, and no chart here has a colour. */
 const noColours = ["Accent", "Category10", "Dark2", "Observable10", "Paired"]
   .concat(["Pastel1", "Pastel2", "Set1", "Set2", "Set3"])
