@@ -4,7 +4,7 @@
 // A place is a preposition, which of several, and a noun. The first rule that fits is taken: places are told
 // apart by their words alone, what stays open in them is decided when they are looked for on the edge.
 
-import type { Place } from "../base/tree.ts"
+import type { Noun, Place } from "../base/tree.ts"
 import { gapIf } from "../edge/gap-sides.ts"
 import { type Cursor, isBoundary } from "./cursor.ts"
 import { loopNamed } from "./loop-words.ts"
@@ -264,12 +264,9 @@ function readBesideEach(cursor: Cursor, start: number): Place | null {
   if (between && cursor.isNumber() && cursor.value() === 2 && cursor.text(1) !== "-") cursor.at += 1
   const noun = readNoun(cursor)
   if (!noun || (between && noun.what !== "stitch" && noun.what !== "group")) return null
-  if (between) {
-    const until = readUntil(cursor) ?? { kind: "around" as const, implied: true as const }
-    return { ...cursor.since(start), at: "each", nouns: [gapIf(noun, true)], until }
-  }
   const until = readUntil(cursor) ?? { kind: "around" as const, implied: true as const }
-  return { ...cursor.since(start), at: "each", nouns: [{ what: "gap" }], until }
+  const gap: Noun = between ? gapIf(noun, true) : { what: "gap" }
+  return { ...cursor.since(start), at: "each", nouns: [gap], until }
 }
 
 /** "4th ch from hook", "first ch from the hook", "ch furthest from hook". */

@@ -18,7 +18,7 @@ import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
 import { impliedRound } from "./implied-round.ts"
 import { type Located, type OneRound, resolved } from "./list-rounds.ts"
-import { emptyRound, goOnLost, unread } from "./lost.ts"
+import { emptyRound, goOnLost, onlyOneFirm, unread } from "./lost.ts"
 import { placeOfRound, type Reader } from "./reader.ts"
 import { gapFindings, remarkFindings, slipFindings } from "./remarks.ts"
 import { toldChoices } from "./told-choices.ts"
@@ -37,9 +37,10 @@ export function advance(
   if (state.lost) return goOnLost(reader, state, one, words, resolve)
   const first = state.rounds.length === 0
   if (isShort(one)) {
-    const implied = impliedRound(words, state, one)
+    const told = words.trees().next().value as TreeReading | undefined
+    const implied = impliedRound(words, told, state, one)
     if (implied) return advance(reader, state, one, implied, fault)
-    if (statesTotal(words, one)) return goOnLost(reader, state, one, words, resolve)
+    if (told && statesTotal(told, one)) return goOnLost(reader, state, one, words, resolve)
   }
   const solid =
     first &&
@@ -80,12 +81,11 @@ function isShort({ text }: OneRound): boolean {
 }
 
 /** It says nothing but its total. */
-function statesTotal(words: WordsOfRound, one: OneRound): boolean {
-  const first = words.trees().next().value as TreeReading | undefined
-  if (first === undefined || first.steps.length > 0) return false
-  if (first.remarks.some(({ code }) => code === "not-of-the-work")) return false
-  if (first.gaps.some(({ words }) => words.some(({ type }) => type === "word"))) return false
-  return first.totals.filter(({ firm }) => firm).length === 1 && clearTotal(first, one.text)
+function statesTotal(tree: TreeReading, one: OneRound): boolean {
+  if (tree.steps.length > 0) return false
+  if (tree.remarks.some(({ code }) => code === "not-of-the-work")) return false
+  if (tree.gaps.some(({ words }) => words.some(({ type }) => type === "word"))) return false
+  return onlyOneFirm(tree) && clearTotal(tree, one.text)
 }
 
 function resolver(state: State, one: OneRound): Resolver {

@@ -16,13 +16,16 @@ const mostPassedOver = 1
 /** Rounds that have to stand before it for it to go on from them. */
 const fewestBefore = 2
 
-/** The words of such a round with what they leave unsaid; null for a round that says more, or has none to go on from. */
+/**
+ * The words of such a round with what they leave unsaid; null for a round that says more, or has none to go on from.
+ * @param first their likeliest tree, if there is one
+ */
 export function impliedRound(
   words: WordsOfRound,
+  first: TreeReading | undefined,
   state: State,
   one: OneRound,
 ): WordsOfRound | null {
-  const first = words.trees().next().value as TreeReading | undefined
   if (state.rounds.length < fewestBefore) return null
   const tree = first ?? { steps: [], totals: [], cost: 0, gaps: [], remarks: [], names: new Map() }
   // "MC" is the main colour where a ring has long been made.

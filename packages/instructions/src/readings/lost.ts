@@ -104,7 +104,8 @@ export function goOnLost(
   ]
 }
 
-function onlyOneFirm({ totals }: RoundTree): boolean {
+/** One total that is stated outright; others may be said in passing ("18 sts (+6)"). */
+export function onlyOneFirm({ totals }: RoundTree): boolean {
   return totals.filter(({ firm }) => firm).length === 1
 }
 

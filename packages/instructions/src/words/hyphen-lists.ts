@@ -26,20 +26,8 @@ function inBrackets(tokens: readonly Token[], parts: readonly number[]): Token[]
   for (let k = 0; k < parts.length; ) {
     let last = k
     while (last + 1 < parts.length && parts[last + 1]! - parts[last]! <= longestItem + 1) last += 1
-    let from = parts[k]! - 1
-    if (isChain(tokens[from - 1])) from -= 1
-    if (
-      tokens[from - 1]?.type === "number" ||
-      /^(?:beg|beginning|starting)$/.test(tokens[from - 1]?.text ?? "")
-    )
-      from -= 1
-    const to =
-      parts[last]! +
-      (tokens[parts[last]! + 2]?.type === "word" && tokens[parts[last]! + 1]!.type === "number"
-        ? 2
-        : isChain(tokens[parts[last]! + 1])
-          ? 2
-          : 1)
+    const from = startOfItem(tokens, parts[k]! - 1)
+    const to = endOfItem(tokens, parts[last]! + 1)
     const bracketed = /^[([{]$/.test(tokens[from - 1]?.text ?? "")
     found.push(...tokens.slice(copied, from))
     const at = tokens[from]!.start
@@ -51,6 +39,20 @@ function inBrackets(tokens: readonly Token[], parts: readonly number[]): Token[]
     k = last + 1
   }
   return [...found, ...tokens.slice(copied)]
+}
+
+/** "starting cluster", "5 dc", "ch 3": the first word of the item that ends here. */
+function startOfItem(tokens: readonly Token[], end: number): number {
+  const from = isChain(tokens[end - 1]) ? end - 1 : end
+  const before = tokens[from - 1]
+  const leads = before?.type === "number" || /^(?:beg|beginning|starting)$/.test(before?.text ?? "")
+  return leads ? from - 1 : from
+}
+
+/** The last word of the item that begins here. */
+function endOfItem(tokens: readonly Token[], at: number): number {
+  const counted = tokens[at]!.type === "number" && tokens[at + 1]?.type === "word"
+  return counted || isChain(tokens[at]) ? at + 1 : at
 }
 
 /** Words of one item: "ch 3", "5 dc". */

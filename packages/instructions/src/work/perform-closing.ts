@@ -103,8 +103,7 @@ function leadToFirst(work: RoundWork, step: Extract<Step, { do: "work" }>): void
   const last = work.elements[work.elements.length - 1]
   if (last?.type !== "stitch" || tall < 2 || step.countsAs?.space !== undefined) return
   if (!work.elements.some((element) => element.type === "chain" && element.chains === tall)) return
-  work.elements.push({ type: "chain", chains: 0 })
-  work.spans.push({ start: step.start, end: step.end })
+  work.add({ type: "chain", chains: 0 }, step)
 }
 
 function closeWith(work: RoundWork, step: Extract<Step, { do: "work" }>): boolean {
