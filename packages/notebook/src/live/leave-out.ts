@@ -12,17 +12,23 @@ export const leaveOutPlugins: readonly Plugin[] = [
   leaveOutOfDrawing,
 ]
 
+/** A module by its name, with other contents in its place. */
+function inPlaceOf(build: PluginBuild, filter: RegExp, namespace: string, contents: string): void {
+  build.onResolve({ filter }, ({ path }) => ({ path, namespace }))
+  build.onLoad({ filter: /.*/, namespace }, () => ({ contents }))
+}
+
+const nothing = "module.exports = {}"
+
 /**
  * Kinds of drawing that no chart here asks for: maps, trees, word clouds, nets pulled by forces, cells around points, brushes
- * over several charts, labels that find their own place, fitted lines. The drawing library takes them in as a whole; an empty module in their place is a tenth of a page less.
+ * over several charts, labels that find their own place, fitted lines. The drawing library takes them in as a whole; an empty
+ * module in their place is a tenth of a page less.
  */
 const drawings = /^vega-(?:geo|hierarchy|wordcloud|force|voronoi|crossfilter|label|regression)$/
 
 function neverDrawn(build: PluginBuild): void {
-  build.onResolve({ filter: drawings }, ({ path }) => ({ path, namespace: "never-drawn" }))
-  build.onLoad({ filter: /.*/, namespace: "never-drawn" }, () => ({
-    contents: "module.exports = {}",
-  }))
+  inPlaceOf(build, drawings, "never-drawn", nothing)
 }
 
 /** Shapes of the earth, which the functions of expressions bring along, and Markdown written back from its tree. */
@@ -51,17 +57,9 @@ const drawn = /[\\/]property-information[\\/]lib[\\/]svg\.js$/
 const noDrawn = "export const svg = { space: 'svg', property: {}, normal: {} }"
 
 function neverCalled(build: PluginBuild): void {
-  build.onResolve({ filter: maps }, ({ path }) => ({ path, namespace: "never-called" }))
-  build.onResolve({ filter: /^d3-scale-chromatic$/ }, ({ path }) => ({
-    path,
-    namespace: "never-seen",
-  }))
-  build.onLoad({ filter: /.*/, namespace: "never-seen" }, () => ({ contents: noColours }))
-  build.onResolve({ filter: /^decimal\.js$/ }, ({ path }) => ({ path, namespace: "long-numbers" }))
-  build.onLoad({ filter: /.*/, namespace: "never-called" }, () => ({
-    contents: "module.exports = {}",
-  }))
-  build.onLoad({ filter: /.*/, namespace: "long-numbers" }, () => ({ contents: longNumbers }))
+  inPlaceOf(build, maps, "never-called", nothing)
+  inPlaceOf(build, /^d3-scale-chromatic$/, "never-seen", noColours)
+  inPlaceOf(build, /^decimal\.js$/, "long-numbers", longNumbers)
   build.onLoad({ filter: tex }, () => ({ contents: noTex }))
   build.onLoad({ filter: drawn }, () => ({ contents: noDrawn }))
 }
