@@ -14,6 +14,7 @@ import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
+import { foldOf } from "./fold.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
 import { impliedRound } from "./implied-round.ts"
@@ -165,9 +166,10 @@ function after(
   let assumed = candidate.assumed
   if (assumed) {
     // A bracketed total at the end of the round settles its count; what is not known is only where the stitches stand.
-    const below = state.rounds[state.rounds.length - 1]
     const settledByTotal =
-      tree.gaps.length > 0 && clearTotal(tree, text) && !isFarFewer(round!, [below, result.round])
+      tree.gaps.length > 0 &&
+      clearTotal(tree, text) &&
+      !isFarFewer(round!, [state.rounds.at(-1), result.round])
     withoutCannot(own, settledByTotal)
     own.push(assumedFinding(one, round!, label, settledByTotal ? "note" : "warning"))
     doubt = null
@@ -187,11 +189,14 @@ function after(
     }
   }
   // The count goes on by the words of the round alone; the piece ends before it.
-  const alone = !round && !first ? countedByItself(request, tree.gaps) : null
+  const below = state.rounds[state.rounds.length - 1] ?? null
+  const alone =
+    !round && !first ? countedByItself(request, tree.gaps, { fold: state.fold, below }) : null
   if (alone) {
     motif ??= state.rounds.length
     round = alone.round
     assumed = true
+    if (!alone.sure) doubt = { number: one.number, other: null }
     own.push(byItselfFinding(one.number, alone, label))
   }
   if (round && foundation?.along) {
@@ -221,6 +226,7 @@ function after(
     rounds: round ? [...state.rounds, round] : state.rounds,
     motif,
     lost: round === null,
+    fold: round ? foldOf(round, state.fold) : state.fold,
     doubt,
     findings: [...state.findings, ...located(own)],
     readings: [...state.readings, reading],
