@@ -9,6 +9,7 @@ import type { RoundTree, Span, Step } from "../base/tree.ts"
 import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
+import { isShortage } from "../work/try-once.ts"
 import { alongChainFinding } from "./along-chain.ts"
 import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed-totals.ts"
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
@@ -190,8 +191,9 @@ function after(
   }
   // The count goes on by the words of the round alone; the piece ends before it.
   const below = state.rounds[state.rounds.length - 1] ?? null
-  const alone =
-    !round && !first ? countedByItself(request, tree.gaps, { fold: state.fold, below }) : null
+  const short = result.findings.some(({ code }) => isShortage(code))
+  const around = { fold: state.fold, below, short }
+  const alone = !round && !first ? countedByItself(request, tree.gaps, around) : null
   if (alone) {
     motif ??= state.rounds.length
     round = alone.round

@@ -28,6 +28,8 @@ export interface Around {
   readonly fold: number | null
   /** The round below, where it is known. */
   readonly below: Round | null
+  /** The words take more than the round below has. */
+  readonly short: boolean
 }
 
 /** Most repeats and places guessed. */
@@ -43,15 +45,18 @@ export function countedByItself(
   around: Around,
 ): ByItself | null {
   const { steps } = request.tree
-  if (!gaps.some(mayCount) && steps.some(({ do: what }) => what === "repeat")) {
+  const repeats = steps.some(({ do: what }) => what === "repeat")
+  // What is told once, and nowhere that it is repeated, may be a part of the round, unless it takes more than is there.
+  const open = gaps.some(({ cost }) => cost >= 1) || leavesTimesOpen(steps)
+  if (repeats || (around.short && !open)) {
     const told = worked(request, onPlainPlaces(steps, null))
-    if (told)
-      return { ...told, sure: gaps.every(({ cost }) => cost < 1) && !leavesTimesOpen(steps) }
+    const sure = repeats && !open && told?.result.score === 0
+    if (told && (sure || !growsTooFast(told.round, around.below))) return { ...told, sure }
   }
   let best: { found: Omit<ByItself, "sure">; weight: number } | null = null
-  const told = steps.some(saysAround)
-  const least = !told ? leastImplied : around.below ? leastTold : leastLost
-  const whole = told ? [steps] : impliedRepeats(steps)
+  const goesRound = steps.some(saysAround)
+  const least = !goesRound ? leastImplied : around.below ? leastTold : leastLost
+  const whole = goesRound ? [steps] : impliedRepeats(steps)
   for (const one of whole)
     for (const [fold, weight] of foldsOf(one, request.tree, around))
       for (const times of leadsWithUnit(one) ? [fold - 1, fold] : [fold]) {
@@ -71,9 +76,9 @@ function worked(
   steps: readonly Step[] | null,
 ): Omit<ByItself, "sure"> | null {
   if (!steps) return null
-  for (const leads of [true, false]) {
+  const found = [true, false].flatMap((leads) => {
     const ground = groundOf(steps, leads, { number: request.number - 1, index: request.index - 1 })
-    if (!ground) continue
+    if (!ground) return []
     const before = request.shared.rounds.slice(0, request.index - 1)
     const result = workRound({
       ...request,
@@ -81,9 +86,9 @@ function worked(
       turned: false,
       shared: { ...request.shared, rounds: [...before, ground] },
     })
-    if (result.round && result.score === 0) return { ground, round: result.round, result }
-  }
-  return null
+    return result.round ? [{ ground, round: result.round, result }] : []
+  })
+  return found.sort((a, b) => a.result.score - b.result.score)[0] ?? null
 }
 
 /** What speaks for a number of repeats: a total met, the fold of the motif, units that are there, a count it divides. */
@@ -165,20 +170,6 @@ function leadsWithUnit(steps: readonly Step[]): boolean {
 function saysAround(step: Step): boolean {
   if (step.do === "repeat") return step.times.kind === "until" && step.times.until.kind === "around"
   return (step.do === "work" || step.do === "group") && step.place?.at === "each"
-}
-
-/** A figure, a repeat or a word nobody knows may be stitches. */
-function mayCount({ words, cost }: Gap): boolean {
-  return (
-    cost >= 1 &&
-    words.some(
-      (word) =>
-        word.type === "number" ||
-        word.classes.has("repeat") ||
-        word.classes.has("times") ||
-        word.classes.has("each"),
-    )
-  )
 }
 
 /** "Repeat from * 3 times": nothing says whether the first time is counted. */

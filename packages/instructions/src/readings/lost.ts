@@ -138,7 +138,7 @@ function onUnknownGround(
       span: label,
     },
     first.gaps,
-    { fold: state.fold, below: null },
+    { fold: state.fold, below: null, short: false },
   )
   if (!found) return null
   const { stated, agrees } = found.result.comparison
