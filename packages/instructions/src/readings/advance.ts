@@ -14,6 +14,7 @@ import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
+import { foldLost, foldOf, goesRoundAlike, losesFold } from "./fold-lost.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
 import { impliedRound } from "./implied-round.ts"
@@ -114,8 +115,9 @@ function after(
   const settled = result.comparison.agrees === true || result.comparison.inRange === true
   const own: Finding[] = []
   if (one.nth === 0) {
+    const alike = candidate.round !== null && goesRoundAlike(state.rounds, candidate.round)
     own.push(
-      ...gapFindings(clean, tree.gaps, settled, candidate.unknown),
+      ...gapFindings(clean, tree.gaps, settled, alike, candidate.unknown),
       ...slipFindings(clean, words),
     )
     own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks], settled))
@@ -174,7 +176,11 @@ function after(
   } else if (round) {
     const then = doubtAfter(state.doubt, request, result)
     doubt = then.doubt
-    if (then.finding) own.push(then.finding)
+    const told = own.some(({ severity }) => severity !== "note")
+    if (!settled && !told && losesFold(state.rounds, round)) {
+      own.push(foldLost(state.rounds, round, label))
+      doubt = { number: one.number, other: null, fold: foldOf(state.rounds) }
+    } else if (then.finding) own.push(then.finding)
     else if (
       !doubt &&
       !settled &&
