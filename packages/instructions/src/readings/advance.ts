@@ -177,7 +177,7 @@ function after(
     const then = doubtAfter(state.doubt, request, result)
     doubt = then.doubt
     const told = own.some(({ severity }) => severity !== "note")
-    if (!settled && !told && losesFold(state.rounds, round)) {
+    if (!settled && !told && !saysStart(request.tree.steps) && losesFold(state.rounds, round)) {
       own.push(foldLost(state.rounds, round, label))
       doubt = { number: one.number, other: null, fold: foldOf(state.rounds) }
     } else if (then.finding) own.push(then.finding)
@@ -231,6 +231,11 @@ function after(
     findings: [...state.findings, ...located(own)],
     readings: [...state.readings, reading],
   }
+}
+
+/** "Ch 3 (does not count)": whether it does is no matter of doubt. */
+function saysStart(steps: readonly Step[]): boolean {
+  return steps.some((step) => step.do === "chain" && step.countsAs?.counts === false)
 }
 
 /** The round grows by as many stitches as the two before it did. */

@@ -35,6 +35,11 @@ export function keepsFold(fold: number, round: Round): boolean {
   return ownFold(round) % fold === 0
 }
 
+/** The other count goes round alike where the one does not, and clearly so. */
+export function restoresFold(before: readonly Round[], one: Round, other: Round): boolean {
+  return losesFold(before, one) && countsOf(other).stitches > 0 && goesRoundAlike(before, other)
+}
+
 export function foldLost(before: readonly Round[], round: Round, span: Span): Finding {
   const { stitches } = countsOf(round)
   return {
