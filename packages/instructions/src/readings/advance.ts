@@ -9,12 +9,14 @@ import type { RoundTree, Span, Step } from "../base/tree.ts"
 import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
+import { isShortage } from "../work/try-once.ts"
 import { alongChainFinding } from "./along-chain.ts"
 import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed-totals.ts"
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
-import { foldLost, foldOf, goesRoundAlike, losesFold } from "./fold-lost.ts"
+import { foldOf } from "./fold.ts"
+import { foldLost, goesRoundAlike, losesFold, sharedFold } from "./fold-lost.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
 import { impliedRound } from "./implied-round.ts"
@@ -167,9 +169,10 @@ function after(
   let assumed = candidate.assumed
   if (assumed) {
     // A bracketed total at the end of the round settles its count; what is not known is only where the stitches stand.
-    const below = state.rounds[state.rounds.length - 1]
     const settledByTotal =
-      tree.gaps.length > 0 && clearTotal(tree, text) && !isFarFewer(round!, [below, result.round])
+      tree.gaps.length > 0 &&
+      clearTotal(tree, text) &&
+      !isFarFewer(round!, [state.rounds.at(-1), result.round])
     withoutCannot(own, settledByTotal)
     own.push(assumedFinding(one, round!, label, settledByTotal ? "note" : "warning"))
     doubt = null
@@ -179,7 +182,7 @@ function after(
     const told = own.some(({ severity }) => severity !== "note")
     if (!settled && !told && !saysStart(request.tree.steps) && losesFold(state.rounds, round)) {
       own.push(foldLost(state.rounds, round, label))
-      doubt = { number: one.number, other: null, fold: foldOf(state.rounds) }
+      doubt = { number: one.number, other: null, fold: sharedFold(state.rounds) }
     } else if (then.finding) own.push(then.finding)
     else if (
       !doubt &&
@@ -193,11 +196,15 @@ function after(
     }
   }
   // The count goes on by the words of the round alone; the piece ends before it.
-  const alone = !round && !first ? countedByItself(request, tree.gaps) : null
+  const below = state.rounds[state.rounds.length - 1] ?? null
+  const short = result.findings.some(({ code }) => isShortage(code))
+  const around = { fold: state.fold, below, short }
+  const alone = !round && !first ? countedByItself(request, tree.gaps, around) : null
   if (alone) {
     motif ??= state.rounds.length
     round = alone.round
     assumed = true
+    if (!alone.sure) doubt = { number: one.number, other: null }
     own.push(byItselfFinding(one.number, alone, label))
   }
   if (round && foundation?.along) {
@@ -227,6 +234,7 @@ function after(
     rounds: round ? [...state.rounds, round] : state.rounds,
     motif,
     lost: round === null,
+    fold: round ? foldOf(round, state.fold) : state.fold,
     doubt,
     findings: [...state.findings, ...located(own)],
     readings: [...state.readings, reading],

@@ -12,13 +12,13 @@ const leastFold = 3
 const clearFold = 5
 
 /** What the last two rounds are divided by alike: how often their work can be repeated round the motif. */
-export function foldOf(rounds: readonly Round[]): number {
+export function sharedFold(rounds: readonly Round[]): number {
   return rounds.slice(-2).reduce((fold, round) => commonDivisor(fold, ownFold(round)), 0)
 }
 
 /** The round comes to one stitch more or fewer than goes round the motif alike. */
 export function losesFold(before: readonly Round[], round: Round): boolean {
-  const fold = foldOf(before)
+  const fold = sharedFold(before)
   if (fold < leastFold || commonDivisor(fold, ownFold(round)) >= leastFold) return false
   const rest = countsOf(round).stitches % fold
   return rest === 1 || rest === fold - 1
@@ -26,7 +26,7 @@ export function losesFold(before: readonly Round[], round: Round): boolean {
 
 /** The round goes round alike as often as those before it, and not by chance; the first of a motif has none to differ from. */
 export function goesRoundAlike(before: readonly Round[], round: Round): boolean {
-  const fold = foldOf(before)
+  const fold = sharedFold(before)
   return fold === 0 ? before.length === 0 : fold >= clearFold && keepsFold(fold, round)
 }
 
@@ -46,7 +46,7 @@ export function foldLost(before: readonly Round[], round: Round, span: Span): Fi
     severity: "warning",
     code: "fold-lost",
     ...span,
-    message: `The rounds before go round in ${foldOf(before)} like parts; with ${stitches} stitches this one does not.`,
+    message: `The rounds before go round in ${sharedFold(before)} like parts; with ${stitches} stitches this one does not.`,
     hint: "State the total of this round, or say whether the chains at its start count as a stitch.",
   }
 }
