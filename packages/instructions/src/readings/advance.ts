@@ -16,6 +16,7 @@ import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
 import { foldOf } from "./fold.ts"
+import { foldLost, goesRoundAlike, losesFold, sharedFold } from "./fold-lost.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
 import { impliedRound } from "./implied-round.ts"
@@ -116,8 +117,9 @@ function after(
   const settled = result.comparison.agrees === true || result.comparison.inRange === true
   const own: Finding[] = []
   if (one.nth === 0) {
+    const alike = candidate.round !== null && goesRoundAlike(state.rounds, candidate.round)
     own.push(
-      ...gapFindings(clean, tree.gaps, settled, candidate.unknown),
+      ...gapFindings(clean, tree.gaps, settled, alike, candidate.unknown),
       ...slipFindings(clean, words),
     )
     own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks], settled))
@@ -177,7 +179,11 @@ function after(
   } else if (round) {
     const then = doubtAfter(state.doubt, request, result)
     doubt = then.doubt
-    if (then.finding) own.push(then.finding)
+    const told = own.some(({ severity }) => severity !== "note")
+    if (!settled && !told && !saysStart(request.tree.steps) && losesFold(state.rounds, round)) {
+      own.push(foldLost(state.rounds, round, label))
+      doubt = { number: one.number, other: null, fold: sharedFold(state.rounds) }
+    } else if (then.finding) own.push(then.finding)
     else if (
       !doubt &&
       !settled &&
@@ -233,6 +239,11 @@ function after(
     findings: [...state.findings, ...located(own)],
     readings: [...state.readings, reading],
   }
+}
+
+/** "Ch 3 (does not count)": whether it does is no matter of doubt. */
+function saysStart(steps: readonly Step[]): boolean {
+  return steps.some((step) => step.do === "chain" && step.countsAs?.counts === false)
 }
 
 /** The round grows by as many stitches as the two before it did. */
