@@ -325,5 +325,7 @@ export interface StatedTotal extends Span {
 
 export interface RoundTree {
   readonly steps: readonly Step[]
+  /** What is told after the join and begins the next round. */
+  readonly next?: readonly Step[]
   readonly totals: readonly StatedTotal[]
 }

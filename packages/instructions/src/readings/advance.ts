@@ -10,6 +10,7 @@ import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { isShortage } from "../work/try-once.ts"
+import { apartFromNext, begunBy, withNext } from "./after-join.ts"
 import { alongChainFinding } from "./along-chain.ts"
 import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed-totals.ts"
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
@@ -91,11 +92,15 @@ function statesTotal(tree: TreeReading, one: OneRound): boolean {
 }
 
 function resolver(state: State, one: OneRound): Resolver {
+  const begun = (tree: RoundTree) => {
+    const own = apartFromNext(tree)
+    return state.rounds.length === 0 ? own : begunBy(state.carried, own)
+  }
   return (tree) => {
     if (!tree.steps.some((step) => step.do === "as-round") && one.of === 1)
-      return { tree, findings: [] }
+      return { tree: begun(tree), findings: [] }
     const findings: Located[] = []
-    return { tree: resolved(tree, one, state.trees, findings), findings }
+    return { tree: begun(resolved(tree, one, state.trees, findings)), findings }
   }
 }
 
@@ -132,7 +137,7 @@ function after(
     )
   const common = {
     ...state,
-    trees: [...state.trees, { number: one.number, tree: request.tree }],
+    trees: [...state.trees, { number: one.number, tree: withNext(request.tree) }],
     locals: tree.names.size > 0 ? new Map([...state.locals, ...tree.names]) : state.locals,
     saidCounts: remembered(state, request.tree.steps),
     turnNext: endsWithTurn(request.tree.steps),
@@ -229,7 +234,7 @@ function after(
   return {
     ...common,
     centre,
-    carried: [],
+    carried: request.tree.next ?? [],
     rounds: round ? [...state.rounds, round] : state.rounds,
     motif,
     lost: round === null,

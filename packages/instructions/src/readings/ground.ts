@@ -20,7 +20,7 @@ export interface State {
   readonly trees: readonly NumberedTree[]
   readonly locals: Locals
   readonly saidCounts: ReadonlyMap<number, CountsAs>
-  /** Steps of a ring that stand before the first round. */
+  /** Steps that begin the next round: a ring before the first, or what was told after the join of the one before. */
   readonly carried: readonly Step[]
   readonly turnNext: boolean
   /** No round to go on from. */

@@ -53,6 +53,7 @@ export function unread(
 ): State {
   return {
     ...state,
+    carried: state.rounds.length === 0 ? state.carried : [],
     motif: state.motif ?? state.rounds.length,
     lost: true,
     score: state.score + lostRound,
@@ -187,6 +188,7 @@ function onNewGround(
   }
   return {
     ...state,
+    carried: [],
     lost: false,
     trees: [...state.trees, { number: one.number, tree }],
     findings: [...state.findings, { ...finding, round: one.number }],
