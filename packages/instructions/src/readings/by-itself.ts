@@ -45,7 +45,7 @@ export function countedByItself(
   around: Around,
 ): ByItself | null {
   const { steps } = request.tree
-  const repeats = steps.some(({ do: what }) => what === "repeat")
+  const repeats = steps.some(tellsHowOften)
   // What is told once, and nowhere that it is repeated, may be a part of the round, unless it takes more than is there.
   const open = gaps.some(({ cost }) => cost >= 1) || leavesTimesOpen(steps)
   if (repeats || (around.short && !open)) {
@@ -166,6 +166,19 @@ function leadsWithUnit(steps: readonly Step[]): boolean {
   const at = steps.findIndex(saysAround)
   return at > 0 && steps.slice(0, at).some((step) => makesStitches(step))
 }
+
+/** A repeat, or so many places named: "in each of 12 ch-3 spaces". */
+function tellsHowOften(step: Step): boolean {
+  const place = placeOf(step)
+  return (
+    step.do === "repeat" ||
+    (place?.at === "each" && place.total !== undefined) ||
+    (place?.at === "next" && place.each === true && place.count >= fewestPlaces)
+  )
+}
+
+/** Fewer places named may be a part of the round. */
+const fewestPlaces = 5
 
 /** It goes around for as long as the round below lasts. */
 function saysAround(step: Step): boolean {
