@@ -10,6 +10,7 @@ import { readUntil } from "./until.ts"
 const mostWords = 7
 
 export function readUnknownPlace(cursor: Cursor, start: number): Place | null {
+  const from = cursor.at
   let which: "next" | "each" | "same" | "any" | null = null
   let stranger = false
   let noun: Noun | null = null
@@ -39,6 +40,7 @@ export function readUnknownPlace(cursor: Cursor, start: number): Place | null {
   }
   if (!stranger || !which || end < 0) return null
   cursor.at = end
+  for (let k = from; k < end; k++) if (cursor.lexemes[k]!.unknown) cursor.placeNames.add(k)
   const unit: Noun = noun && noun.what !== "ring" ? noun : { what: "unit" }
   if (which === "same") return { ...cursor.since(start), at: "same", noun: { what: "any" } }
   if (which === "each") {
