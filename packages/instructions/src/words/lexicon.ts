@@ -200,7 +200,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "in",
     words:
-      "in|into|on|onto|inside|at|within|in to|on to|working in|working into|worked in|worked into|work in|upon|back in|back into|back onto",
+      "in|into|on|onto|inside|at|within|in to|on to|working in|working into|worked in|worked into|work in|upon|when you reach|when you get to|when you come to|once you reach|once you get to|as you reach|upon reaching|when reaching|back in|back into|back onto",
   },
   { class: "of", words: "of|from" },
   { class: "to", words: "to" },
@@ -331,7 +331,7 @@ export const lexicon: readonly LexiconEntry[] = [
     words:
       "standing|regular|surface|additional|plain|loose|full|reverse|spike|linked|elongated|basic|simple|normal|raised|real|actual|usual|completed|complete|lone|solitary|consecutive|adjacent|individual|special|whole",
   },
-  { class: "times", words: "times|time|x|repeats|reps|repetitions" },
+  { class: "times", words: "times|time|x|xs|repeats|reps|repetitions" },
   { class: "more", words: "more|additional|further|extra|again|other times" },
   {
     class: "once",
