@@ -12,7 +12,10 @@ import { readTimes } from "./until.ts"
 export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   cursor.at += 1
-  cursor.accept("this", "these", "that")
+  // "Repeat the same in every space".
+  const same = cursor.take("same")
+  if (same) cursor.take("in")
+  else cursor.accept("this", "these", "that")
   cursor.accept("sequence", "pattern", "steps", "instructions", "last", "step")
   const unmarked = cursor.attempt(() => {
     if (!cursor.accept("from", "between")) return null

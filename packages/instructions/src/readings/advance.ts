@@ -16,7 +16,6 @@ import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
-import { foldOf } from "./fold.ts"
 import { foldLost, goesRoundAlike, losesFold, sharedFold } from "./fold-lost.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
@@ -203,7 +202,7 @@ function after(
   // The count goes on by the words of the round alone; the piece ends before it.
   const below = state.rounds[state.rounds.length - 1] ?? null
   const short = result.findings.some(({ code }) => isShortage(code))
-  const around = { fold: state.fold, below, short }
+  const around = { fold: sharedFold(state.rounds), below, short }
   const alone = !round && !first ? countedByItself(request, tree.gaps, around) : null
   if (alone) {
     motif ??= state.rounds.length
@@ -239,7 +238,6 @@ function after(
     rounds: round ? [...state.rounds, round] : state.rounds,
     motif,
     lost: round === null,
-    fold: round ? foldOf(round, state.fold) : state.fold,
     doubt,
     findings: [...state.findings, ...located(own)],
     readings: [...state.readings, reading],

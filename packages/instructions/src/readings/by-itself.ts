@@ -6,8 +6,8 @@ import { makesStitches } from "../account/idle-steps.ts"
 import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { Place, RoundTree, Span, Step } from "../base/tree.ts"
+import { groupsInOnePlace, roundEdge } from "../edge/edge.ts"
 import type { Gap } from "../grammar/read-words.ts"
-import { sharedPlaces } from "./fold.ts"
 import { impliedRepeats } from "./implied-repeat.ts"
 import { groundOf, onPlainPlaces } from "./own-ground.ts"
 import { workRound } from "./read-round.ts"
@@ -25,7 +25,7 @@ export interface ByItself {
 /** What is known around such a round. */
 export interface Around {
   /** How often what is worked once comes around in the rounds before. */
-  readonly fold: number | null
+  readonly fold: number
   /** The round below, where it is known. */
   readonly below: Round | null
   /** The words take more than the round below has. */
@@ -120,7 +120,7 @@ function foldsOf(
     if (Number.isInteger(times) && times >= 2 && times <= mostTimes)
       found.set(times, (found.get(times) ?? 0) + weight)
   }
-  if (fold !== null) {
+  if (fold > 1) {
     add(fold, keepsFold)
     add(2 * fold, doublesFold)
   }
@@ -132,7 +132,8 @@ function foldsOf(
     const { spaces, stitches } = countsOf(below)
     if (units.places > 0) {
       add(spaces / units.places, unitsThere)
-      add(sharedPlaces(below) / units.places, groupsThere)
+      const groups = groupsInOnePlace(roundEdge(below, 0, false), false)
+      add(groups.filter(({ cells }) => cells.length > 1).length / units.places, groupsThere)
     } else if (units.stitches > 0) add(stitches / units.stitches, unitsThere)
   }
   return found
