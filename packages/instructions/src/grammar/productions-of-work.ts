@@ -225,7 +225,7 @@ export const productionsOfWork: readonly Production[] = [
       word.classes.has("forms") ||
       word.type === "number",
     rule: ringOfChains,
-    examples: ["an eight stitch ring", "make a ring of 6 chains"],
+    examples: ["an eight stitch ring", "make a ring of 6 chains", "ch 6, form a ring"],
   },
   {
     name: "how a chain counts",

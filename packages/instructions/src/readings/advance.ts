@@ -16,7 +16,7 @@ import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
-import { foldLost, goesRoundAlike, losesFold, sharedFold } from "./fold-lost.ts"
+import { fewStitches, foldLost, goesRoundAlike, losesFold, sharedFold } from "./fold-lost.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
 import { impliedRound } from "./implied-round.ts"
@@ -184,9 +184,13 @@ function after(
     const then = doubtAfter(state.doubt, request, result)
     doubt = then.doubt
     const told = own.some(({ severity }) => severity !== "note")
+    const few = settled || told ? null : fewStitches(round, label)
     if (!settled && !told && !saysStart(request.tree.steps) && losesFold(state.rounds, round)) {
       own.push(foldLost(state.rounds, round, label))
       doubt = { number: one.number, other: null, fold: sharedFold(state.rounds) }
+    } else if (few) {
+      own.push(few)
+      doubt = { number: one.number, other: null }
     } else if (then.finding) own.push(then.finding)
     else if (
       !doubt &&
