@@ -248,9 +248,10 @@ function after(
   }
 }
 
-/** "Ch 3 (does not count)": whether it does is no matter of doubt. */
+/** "Ch 3 (does not count)", or no chain and no repeat at all: how it starts and ends is no matter of doubt. */
 function saysStart(steps: readonly Step[]): boolean {
-  return steps.some((step) => step.do === "chain" && step.countsAs?.counts === false)
+  if (steps.some((step) => step.do === "chain" && step.countsAs?.counts === false)) return true
+  return !steps.some(({ do: what }) => what === "chain" || what === "repeat")
 }
 
 /** The round grows by as many stitches as the two before it did. */
