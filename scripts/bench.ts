@@ -7,6 +7,7 @@ import { tmpdir } from "node:os"
 import { join, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import { readPattern } from "@roundwright/instructions"
+import { benchExpressions } from "./bench-expressions.ts"
 import { benchMotifs } from "./bench-motifs.ts"
 import { benchNet, exportNet } from "./bench-net.ts"
 import { benchPages } from "./bench-pages.ts"
@@ -47,6 +48,7 @@ if (exported >= 0) {
   if (name === undefined) throw new Error("Say which file to write: --export FILE")
   exportNet(resolve(name))
 }
+benchExpressions((line) => process.stdout.write(`${line}\n`))
 benchMotifs((line) => process.stdout.write(`${line}\n`))
 benchNet(
   (line) => process.stdout.write(`${line}\n`),

@@ -306,12 +306,17 @@ export const harmless: readonly {
   {
     why: "stitches are skipped that lie before the space, loop or corner named next",
     is: ({ change, line }) =>
-      /^"skip/.test(change) && /\b(?:sps?|spaces?|loops?|corners?|between|arch\w*)\b/i.test(line),
+      /^"skip/.test(change) &&
+      /\b(?:sps?|spaces?|loops?|corners?|between|arch\w*|under)\b/i.test(line),
   },
   {
     why: "nothing is left but what is passed over anyway, and only chains and the join follow",
     is: ({ change }) =>
-      /^"leave.* before "[,;] (?:\d? ?ch|join|s[ls]|rep|dc in first)/i.test(change),
+      /^"leave.* before "[,;] (?:\d? ?ch|join|s[ls]|rep|\w+ in first)/i.test(change),
+  },
+  {
+    why: "a repeat told so many times that it comes to once around",
+    is: ({ change, line }) => /^"7 times.* before "; rep/.test(change) && /\b8 /.test(line),
   },
   {
     why: "the last round is turned, or one that is turned there anyway",
@@ -333,6 +338,18 @@ export const harmless: readonly {
   {
     why: "so many stitches in the next so many places, which is one in each",
     is: ({ kind, line }) => kind === "count" && /\b(\d+) \w+ in (?:the )?next \1\b/.test(line),
+  },
+  {
+    why: "the round named is gone by for its increases, and its own figures say what stands between them",
+    is: ({ kind, line }) => kind === "count" && /\bas Rnd \d+, working \d+/.test(line),
+  },
+  {
+    why: "stitches gathered over so many stitches, told again by those they go over",
+    is: ({ change, line }) => /before " sts in the/.test(change) && /tog over the/.test(line),
+  },
+  {
+    why: "so many times, or so many more times",
+    is: ({ change, line }) => /before "[×x] /.test(change) && /rep from \S \d+[×x]/.test(line),
   },
   {
     why: "the figures of other sizes, of which the first is read",

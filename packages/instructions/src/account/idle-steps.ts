@@ -42,26 +42,44 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
     const within = inside || (list.slice(0, at).some(makesStitches) && goesOn)
     switch (step.do) {
       case "turn":
+        if (list[at - 1]?.do === "turn") return [{ span: step, ...sentences.turnedBack }]
         return within || (worked.onCentre && goesOn) ? [{ span: step, ...sentences.turn }] : []
       case "join":
         return within && !step.ring ? [{ span: step, ...sentences.join, passing: true }] : []
       case "as-round":
         return inside ? [{ span: step, ...sentences.round }] : []
       case "mode":
-        return step.loops && (worked.onCentre || (!inside && !goesOn))
+        return step.loops && (worked.onCentre || !after.some(takesLoops))
           ? [{ span: step, ...sentences.loops, passing: true }]
+          : []
+      case "work":
+        return step.even && step.extra !== undefined && worked.onCentre
+          ? [{ span: step, ...sentences.spread }]
           : []
       case "chain":
         return step.place?.at === "each" ? [{ span: step, ...sentences.chains, passing: true }] : []
       case "skip":
+        if (step.rest && (inside || after.some(isWorkedOnward)))
+          return [{ span: step, ...sentences.rest }]
+        if (step.steps?.some((inner) => inner.do === "group"))
+          return idleIn(step.steps, worked, true)
         if (!worked.skipsMet.has(step) && step.place)
           return [{ span: step, ...sentences.unmet, passing: true }]
         if (step.steps?.some((inner) => inner.do === "skip"))
           return [{ span: step, ...sentences.skip, passing: true }]
         return worksInSame(after) ? [{ span: step, ...sentences.same, passing: true }] : []
       case "repeat":
-        return idleIn(step.body, worked, true)
+        return [
+          ...idleIn(step.body, worked, true),
+          ...(step.last ?? []).flatMap((one) =>
+            one.do === "as-round" ? [{ span: one, ...sentences.round }] : [],
+          ),
+        ]
+      case "pass":
+        return step.cases.flatMap((one) => idleIn([one], worked, true))
       case "group":
+        if (step.place.at === "each" && !step.steps.some(makesStitches))
+          return [{ span: step, ...sentences.chains, passing: true }]
         return onePlace(step.place)
           ? step.steps.flatMap((inner): Idle[] =>
               inner.do === "skip"
@@ -107,6 +125,20 @@ const sentences = {
     message: "The work is turned here in the middle of the round; it is counted as if it were not.",
     hint: "Give what is worked back and forth rows of its own.",
   },
+  turnedBack: {
+    message: "The work is turned twice here with nothing between; it is counted as if it were not.",
+    hint: "Take one of the turns out, or write what is worked between them.",
+  },
+  rest: {
+    message:
+      "Nothing can be left unworked here, within one repeat or one place; this is passed over.",
+    hint: "Say it at the end of the round.",
+  },
+  spread: {
+    message:
+      "There are no stitches yet among which more or fewer could be spread; it is passed over.",
+    hint: "Say how many stitches go into the ring.",
+  },
   join: {
     message: "The round is joined here before it ends; what follows is counted with it.",
     hint: "",
@@ -143,6 +175,21 @@ const sentences = {
 
 export function makesStitches({ do: what }: Step): boolean {
   return what === "work" || what === "group" || what === "repeat" || what === "pass"
+}
+
+/** Not round a post, nor into something of this round: it goes into loops of the round below. */
+function takesLoops(step: Step): boolean {
+  if (step.do === "work") return step.stitch.kind.post === undefined && isWorkedOnward(step)
+  if (step.do === "slip") return step.place?.at === "each" || step.place?.at === "next"
+  if (step.do === "repeat") return step.body.some(takesLoops)
+  return makesStitches(step)
+}
+
+/** It makes stitches, and does not only close the round. */
+function isWorkedOnward(step: Step): boolean {
+  if (!makesStitches(step)) return false
+  if (step.do !== "work" || !step.place) return true
+  return step.place.at !== "made" && !(step.place.at === "next" && step.place.order === "first")
 }
 
 /** What comes next goes where the last stitch went. */
