@@ -38,6 +38,34 @@ describe("two readings that fit alike", () => {
   })
 })
 
+describe("a round that does not go round as those before it", () => {
+  const twelve = "12 dc in magic ring; join. (12 dc)"
+
+  it("is told, and one that takes the fold up again stands on no doubt", () => {
+    const reading = read(
+      twelve,
+      "sc in next 5 sts, 2 sc in next st, sc in each of next 6 sts.",
+      "ch 1, *sc in next st, ch 3; rep from * 11 more times, skip last st; join.",
+    )
+    expect(doubts(reading)).toEqual(["warning fold-lost"])
+  })
+
+  it("is no matter of doubt where a total or the words settle it", () => {
+    const odd = "sc in next 5 sts, 2 sc in next st, sc in each of next 6 sts."
+    expect(doubts(read(twelve, `${odd} (13 sc)`))).toEqual([])
+  })
+
+  it("counts its starting chain where only so it goes round alike", () => {
+    comesTo("24/0/0", twelve, "ch 2, dc in same st, 2 dc in each st around; join to first dc.")
+  })
+
+  it("passes over strange words that name no work with a note alone", () => {
+    const reading = read(twelve, "quite smoothly zing 2 sc in each st around.")
+    expect(doubts(reading)).toEqual([])
+    expect(doubts(read(twelve, "zing in each st around, 2 sc in next st."))).not.toEqual([])
+  })
+})
+
 describe("a round on doubtful ground", () => {
   it("is not counted until a total fixes the count again", () => {
     const reading = read(

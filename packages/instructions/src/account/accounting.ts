@@ -65,10 +65,10 @@ function nearlyAllLeft(work: RoundWork, span: Span): Finding | null {
   const worked = new Set<number>()
   for (const use of work.used) {
     if (use.edge === edge && use.use === "worked") worked.add(use.from % edge.size)
-    if (worked.size > 1) return null
+    if (worked.size > 2) return null
   }
   const there = edge.cells.filter((cell) => cell.type === "stitch").length
-  if (there < fewestForUnfinished) return null
+  if (there < fewestForUnfinished * Math.max(1, worked.size)) return null
   // Points worked back along their own chains, and rounds behind others, take nothing of the round before.
   const stands = work.elements.some(
     (element) =>
@@ -80,9 +80,15 @@ function nearlyAllLeft(work: RoundWork, span: Span): Finding | null {
     severity: "warning",
     code: "stitches-left-over",
     ...span,
-    message: `The round before has ${there} stitches; this round works into ${worked.size === 0 ? "none of them" : "one place only and leaves the rest"}.`,
+    message: `The round before has ${there} stitches; this round works into ${intoHowMany(worked.size)}.`,
     hint: "Look whether the text of the round is cut short.",
   }
+}
+
+function intoHowMany(places: number): string {
+  return places === 0
+    ? "none of them"
+    : `${places === 1 ? "one place" : "two places"} only and leaves the rest`
 }
 
 /** The last time round leaves something others do not, or meets what the first one has passed over. */

@@ -48,6 +48,7 @@ export const problemCodes = {
   "closing-chain-assumed": warning,
   "corner-not-said": doubt,
   "first-place-short": doubt,
+  "fold-lost": warning,
   "growth-implied": doubt,
   "last-time-in-part": doubt,
   "left-to-maker": doubt,

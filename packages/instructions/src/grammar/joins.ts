@@ -76,8 +76,10 @@ export function joinRound(chart: Chart, at: number): readonly Clause[] {
   if (tall) return [standing(cursor, tall, start)]
   if (!yarn) yarn = acceptMeansYarn(cursor)
   cursor.attempt(() => readMeans(cursor))
-  if (acceptRing(cursor) || cursor.attempt(() => ringNamed(cursor)))
+  if (acceptRing(cursor) || cursor.attempt(() => ringNamed(cursor))) {
+    cursor.attempt(() => toFirstChain(cursor))
     return [clause(cursor, [{ ...cursor.since(start), do: "join", place: null, ring: true }])]
+  }
   const target = cursor.attempt((): JoinTarget | null => {
     const withFirst =
       cursor.is("with") &&
@@ -127,12 +129,23 @@ function endingOnChain(steps: readonly Step[], chains: number): readonly Step[] 
   return [...steps.slice(0, -1), { ...last, last: last.body.slice(0, at + 1), ending: "replaces" }]
 }
 
-/** "join into ring with sl st". */
+/** "join into ring". */
 function ringNamed(cursor: Cursor): true | null {
   cursor.take("in", "to")
-  if (!cursor.take("ring") && !cursor.accept("circle")) return null
-  cursor.attempt(() => readMeans(cursor))
-  return true
+  return cursor.take("ring") || cursor.accept("circle") ? true : null
+}
+
+/** "(join into a ring) with a sl st in the first ch made": where a ring is closed in any case. */
+function toFirstChain(cursor: Cursor): true | null {
+  const means = cursor.attempt(() => readMeans(cursor))
+  cursor.attempt(() => {
+    if (!cursor.take("in", "to")) return null
+    if (!cursor.take("first", "start") && cursor.value() !== 1) return null
+    if (!cursor.take("chain", "stitch")) return null
+    cursor.take("made")
+    return true
+  })
+  return means
 }
 
 /** "with dc", "with a standing sc": a stitch that is the first of the round, or stands for its last space. */

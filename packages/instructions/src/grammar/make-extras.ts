@@ -21,10 +21,15 @@ export function readChainCount(cursor: Cursor): number | null {
   })
 }
 
-/** "with ch 2 between", ", ch 3 between each": chains after every stitch. */
+/** "with ch 2 between", ", ch 3 between each", "separated by ch 1": chains after every stitch. */
 export function readBetweenChains(cursor: Cursor): number | null {
   return cursor.attempt(() => {
     cursor.accept(",")
+    if (cursor.accept("separated", "parted", "divided")) {
+      cursor.accept("by")
+      cursor.take("with")
+      return readChainCount(cursor)
+    }
     cursor.take("with")
     const chains = readChainCount(cursor)
     if (chains === null || !cursor.take("between")) return null

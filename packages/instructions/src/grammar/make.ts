@@ -31,8 +31,8 @@ const afterRoundCost = 0.3
 /** "Around" is said of the last stitch sooner than of the list before it. */
 const listAroundCost = 0.2
 
-/** Two stitches told without figures may go into one place. */
-const pairCost = 0.1
+/** Two stitches told without figures go into one place, unless the counts say otherwise. */
+const pairCost = 0
 
 /** "dc, ch 1, dc all in same st": one stitch alone is hardly meant. */
 const allCost = 0.3
@@ -84,7 +84,7 @@ function afterName(
       ...cursor.since(start),
       do: "work",
       stitch,
-      count: even > 0 && count === 1 ? 0 : count,
+      count: (even > 0 && count === 1) || !counted ? 0 : count,
       place: null,
       even: true,
       ...(even > 0 ? { extra: even } : {}),

@@ -4,6 +4,7 @@
 import type { Place, Step } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, hasWork, isUnplaced } from "./clauses.ts"
+import type { Cursor } from "./cursor.ts"
 import { isOneOrEach } from "./gathered-lists.ts"
 import { acceptWork } from "./handling.ts"
 import { inTurnPlace } from "./in-turn.ts"
@@ -39,7 +40,8 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
   )
     return []
   const fills = cursor.accept("fill", "filling")
-  const place = fills ? readTarget(cursor, start, "in") : readPlace(cursor)
+  const told = fills ? readTarget(cursor, start, "in") : readPlace(cursor)
+  const place = told && eachOfSeveral(cursor, told)
   if (!place || place.at === "made" || !isPlaceOfWork(place)) return []
   const begins = fills ? [] : attached(chart, at, place, start)
   cursor.accept(",", ":")
@@ -188,6 +190,13 @@ function attached(chart: Chart, at: number, place: Place, start: number): Clause
       0.02,
     ),
   ]
+}
+
+/** "In the next 5 sps: 2 dc, ch 1, 2 dc", "in next 3 sps work (...)": each of them has all of it. */
+function eachOfSeveral(cursor: Cursor, place: Place): Place {
+  const several = place.at === "next" && place.count > 1 && place.pick === undefined
+  const leads = cursor.text() === ":" || cursor.is("work") || cursor.is("work", 1)
+  return several && leads ? { ...place, each: true } : place
 }
 
 function isPlaceOfWork(place: Place): boolean {

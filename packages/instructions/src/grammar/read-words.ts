@@ -102,7 +102,8 @@ function finished(
   reading: Reading,
   names: ReadonlyMap<string, LocalStitch>,
 ): TreeReading {
-  const steps = attachCounts(intoSameSpace(ledByGroup(asPasses(reading.steps))))
+  const read = attachCounts(intoSameSpace(ledByGroup(asPasses(reading.steps))))
+  const steps = read.map((step) => withCountOfTotal(step, reading.totals))
   const skipped = new Set(reading.skipped)
   const remarks: Remark[] = []
   for (const remark of reading.remarks)
@@ -122,6 +123,14 @@ function finished(
     remarks,
     names,
   }
+}
+
+/** "Sc evenly around (48 sc)": how many is told by the total alone. */
+function withCountOfTotal(step: Step, totals: RoundTree["totals"]): Step {
+  if (step.do !== "work" || !step.even || step.count > 0 || step.extra !== undefined) return step
+  const items = totals.flatMap((total) => (total.firm ? total.items : []))
+  const [item] = items.filter(({ unit }) => unit === "stitches" || unit === "kind")
+  return item && item.each === undefined ? { ...step, count: item.count } : step
 }
 
 /** What is worked after a total is not in it: it was said of a part of the round. */

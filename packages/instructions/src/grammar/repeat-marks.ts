@@ -40,14 +40,15 @@ export function otherStart({ lexemes, openMarks }: Chart, at: number, mark: stri
 
 /** "rep from **" comes later: the double mark opens a repeat inside another, and ends none. */
 export function isNamed({ lexemes }: Chart, at: number, mark: string): boolean {
-  // "..., end at **": it is where the last one stops, whatever else is said of it.
-  const ends = lexemes.some(
-    ({ text }, k) => k > at && text === mark && lexemes[k - 1]!.text === "at",
-  )
-  if (ends) return false
+  if (stopsAt(lexemes, at, mark)) return false
   for (let k = at + 1; k < lexemes.length; k++)
     if (lexemes[k]!.text === mark && lexemes[k - 1]!.text === "from") return true
   return false
+}
+
+/** "..., end at **": it is where the last one stops, whatever else is said of it. */
+function stopsAt(lexemes: Chart["lexemes"], at: number, mark: string): boolean {
+  return lexemes.some(({ text }, k) => k > at && text === mark && lexemes[k - 1]!.text === "at")
 }
 
 /** Possible ends, the surest first: a reference to the mark, the same mark again, the word alone, the end of the round. */
@@ -101,8 +102,8 @@ export function closesOf(chart: Chart, at: number, mark: string): Close[] {
     if (reference !== null) {
       const named = lexemes[reference - 1]!.text
       // "rep from **" ends the repeat that "**" began inside this one.
-      if (named !== mark && lexemes.slice(at + 1, k).some((lexeme) => lexeme.text === named))
-        continue
+      const inner = lexemes.findIndex(({ text }, n) => n > at && n < k && text === named)
+      if (named !== mark && inner >= 0 && !stopsAt(lexemes, inner, named)) continue
       closes.push({ bodyEnd: k, after: reference, by: "reference" })
       break
     }

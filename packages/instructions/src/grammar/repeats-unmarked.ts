@@ -2,7 +2,7 @@
 
 import type { Times } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
-import { clause, isUnplaced } from "./clauses.ts"
+import { clause, isUnplaced, repeatOf } from "./clauses.ts"
 import { asPasses } from "./passes.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { repeatsOfAll } from "./repeats-of-all.ts"
@@ -43,6 +43,7 @@ export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
   // "in the ring work 6 times *2 dc, ch 1*".
   const figure = cursor.isNumber()
   if (figure && !chart.lexemes[at - 1]?.classes.has("work")) return []
+  if (figure && cursor.is("more", 1)) return moreOfBracket(chart, at)
   if (!figure) cursor.at += 1
   const following = cursor.accept("next") || cursor.take("next") || cursor.accept("this", "these")
   if (following) cursor.accept("steps", "sequence", "pattern", "instructions")
@@ -80,6 +81,26 @@ export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
       inner.cost,
     ),
   ]
+}
+
+/** "Work 11 more (dc3tog, ch 3) into the ring", "make 5 more petals (sc, 3 dc, sc) in next sp". */
+function moreOfBracket(chart: Chart, at: number): readonly Clause[] {
+  const cursor = chart.from(at)
+  const start = cursor.start()
+  const count = cursor.takeCount(2)
+  cursor.at += 1
+  cursor.take("group")
+  if (count === null || !/^[([{]$/.test(cursor.text())) return []
+  return chart.clausesAt(cursor.at).flatMap((inner): Clause[] => {
+    if (typeof inner.steps === "function" || inner.steps.length !== 1) return []
+    const [step] = inner.steps
+    if (!step || step.do === "repeat") return []
+    const times: Times = { kind: "total", count }
+    const inRing = step.do === "group" && step.place.at === "ring"
+    const body = inRing ? step.steps : [step]
+    const repeat = repeatOf({ start, end: step.end }, body, times)
+    return [{ ...inner, steps: [inRing ? { ...step, steps: [repeat] } : repeat] }]
+  })
 }
 
 /** "Continue around", "continue like this to the end", "and so on": the same as "repeat around". */

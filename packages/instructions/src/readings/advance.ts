@@ -9,11 +9,14 @@ import type { RoundTree, Span, Step } from "../base/tree.ts"
 import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
+import { isShortage } from "../work/try-once.ts"
 import { alongChainFinding } from "./along-chain.ts"
 import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed-totals.ts"
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
+import { foldOf } from "./fold.ts"
+import { foldLost, goesRoundAlike, losesFold, sharedFold } from "./fold-lost.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
 import { impliedRound } from "./implied-round.ts"
@@ -114,8 +117,9 @@ function after(
   const settled = result.comparison.agrees === true || result.comparison.inRange === true
   const own: Finding[] = []
   if (one.nth === 0) {
+    const alike = candidate.round !== null && goesRoundAlike(state.rounds, candidate.round)
     own.push(
-      ...gapFindings(clean, tree.gaps, settled, candidate.unknown),
+      ...gapFindings(clean, tree.gaps, settled, alike, candidate.unknown),
       ...slipFindings(clean, words),
     )
     own.push(...remarkFindings(clean, [...words.remarks, ...tree.remarks], settled))
@@ -165,16 +169,21 @@ function after(
   let assumed = candidate.assumed
   if (assumed) {
     // A bracketed total at the end of the round settles its count; what is not known is only where the stitches stand.
-    const below = state.rounds[state.rounds.length - 1]
     const settledByTotal =
-      tree.gaps.length > 0 && clearTotal(tree, text) && !isFarFewer(round!, [below, result.round])
+      tree.gaps.length > 0 &&
+      clearTotal(tree, text) &&
+      !isFarFewer(round!, [state.rounds.at(-1), result.round])
     withoutCannot(own, settledByTotal)
     own.push(assumedFinding(one, round!, label, settledByTotal ? "note" : "warning"))
     doubt = null
   } else if (round) {
     const then = doubtAfter(state.doubt, request, result)
     doubt = then.doubt
-    if (then.finding) own.push(then.finding)
+    const told = own.some(({ severity }) => severity !== "note")
+    if (!settled && !told && !saysStart(request.tree.steps) && losesFold(state.rounds, round)) {
+      own.push(foldLost(state.rounds, round, label))
+      doubt = { number: one.number, other: null, fold: sharedFold(state.rounds) }
+    } else if (then.finding) own.push(then.finding)
     else if (
       !doubt &&
       !settled &&
@@ -187,11 +196,15 @@ function after(
     }
   }
   // The count goes on by the words of the round alone; the piece ends before it.
-  const alone = !round && !first ? countedByItself(request, tree.gaps) : null
+  const below = state.rounds[state.rounds.length - 1] ?? null
+  const short = result.findings.some(({ code }) => isShortage(code))
+  const around = { fold: state.fold, below, short }
+  const alone = !round && !first ? countedByItself(request, tree.gaps, around) : null
   if (alone) {
     motif ??= state.rounds.length
     round = alone.round
     assumed = true
+    if (!alone.sure) doubt = { number: one.number, other: null }
     own.push(byItselfFinding(one.number, alone, label))
   }
   if (round && foundation?.along) {
@@ -221,10 +234,16 @@ function after(
     rounds: round ? [...state.rounds, round] : state.rounds,
     motif,
     lost: round === null,
+    fold: round ? foldOf(round, state.fold) : state.fold,
     doubt,
     findings: [...state.findings, ...located(own)],
     readings: [...state.readings, reading],
   }
+}
+
+/** "Ch 3 (does not count)": whether it does is no matter of doubt. */
+function saysStart(steps: readonly Step[]): boolean {
+  return steps.some((step) => step.do === "chain" && step.countsAs?.counts === false)
 }
 
 /** The round grows by as many stitches as the two before it did. */

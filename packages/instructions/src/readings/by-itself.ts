@@ -1,11 +1,15 @@
-// A round counted by its own words alone, where the round below is not known or has not what is asked for: worked on
-// the ground it asks for, and taken if everything then agrees.
+// A round counted by its own words, where the round below is not known or has not what is asked for. What its words
+// leave open of how often and where is taken from the fold of the motif and the units of the round below, and told.
 
 import type { Round } from "@roundwright/motif"
+import { makesStitches } from "../account/idle-steps.ts"
+import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
-import type { Span, Step } from "../base/tree.ts"
+import type { Place, RoundTree, Span, Step } from "../base/tree.ts"
 import type { Gap } from "../grammar/read-words.ts"
-import { groundAskedFor } from "./asked-ground.ts"
+import { sharedPlaces } from "./fold.ts"
+import { impliedRepeats } from "./implied-repeat.ts"
+import { groundOf, onPlainPlaces } from "./own-ground.ts"
 import { workRound } from "./read-round.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
 
@@ -18,50 +22,154 @@ export interface ByItself {
   readonly sure: boolean
 }
 
+/** What is known around such a round. */
+export interface Around {
+  /** How often what is worked once comes around in the rounds before. */
+  readonly fold: number | null
+  /** The round below, where it is known. */
+  readonly below: Round | null
+  /** The words take more than the round below has. */
+  readonly short: boolean
+}
+
+/** Most repeats and places guessed. */
+const mostTimes = 60
+
 /**
- * @param request its `index` that of the round; of the rounds before it the one below is not looked at
- * @param gaps words of it passed over: where they may be stitches or figures nothing is counted
+ * @param request its `index` that of the round; of the rounds before it the one below is not worked on
+ * @param gaps words of it passed over
  */
-export function countedByItself(request: RoundRequest, gaps: readonly Gap[]): ByItself | null {
-  if (gaps.some(mayCount)) return null
+export function countedByItself(
+  request: RoundRequest,
+  gaps: readonly Gap[],
+  around: Around,
+): ByItself | null {
   const { steps } = request.tree
-  // What is told once, and nowhere that it is repeated, may be a part of the round.
-  if (request.index === 0 || !steps.some(({ do: what }) => what === "repeat")) return null
-  for (const leads of [true, false]) {
-    const ground = groundAskedFor(steps, leads, {
-      number: request.number - 1,
-      index: request.index - 1,
-    })
-    if (!ground) continue
+  const repeats = steps.some(({ do: what }) => what === "repeat")
+  // What is told once, and nowhere that it is repeated, may be a part of the round, unless it takes more than is there.
+  const open = gaps.some(({ cost }) => cost >= 1) || leavesTimesOpen(steps)
+  if (repeats || (around.short && !open)) {
+    const told = worked(request, onPlainPlaces(steps, null))
+    const sure = repeats && !open && told?.result.score === 0
+    if (told && (sure || !growsTooFast(told.round, around.below))) return { ...told, sure }
+  }
+  let best: { found: Omit<ByItself, "sure">; weight: number } | null = null
+  const goesRound = steps.some(saysAround)
+  const least = !goesRound ? leastImplied : around.below ? leastTold : leastLost
+  const whole = goesRound ? [steps] : impliedRepeats(steps)
+  for (const one of whole)
+    for (const [fold, weight] of foldsOf(one, request.tree, around))
+      for (const times of leadsWithUnit(one) ? [fold - 1, fold] : [fold]) {
+        if (weight + evenCount < least) continue
+        const found = worked(request, onPlainPlaces(one, times))
+        if (!found || growsTooFast(found.round, around.below)) continue
+        const { agrees } = found.result.comparison
+        const even = countsOf(found.round).stitches % fold === 0 ? evenCount : 0
+        const all = weight + even + (agrees === true ? totalMet : agrees === false ? -totalMet : 0)
+        if (all >= least && (!best || all > best.weight)) best = { found, weight: all }
+      }
+  return best && { ...best.found, sure: false }
+}
+
+function worked(
+  request: RoundRequest,
+  steps: readonly Step[] | null,
+): Omit<ByItself, "sure"> | null {
+  if (!steps) return null
+  const found = [true, false].flatMap((leads) => {
+    const ground = groundOf(steps, leads, { number: request.number - 1, index: request.index - 1 })
+    if (!ground) return []
     const before = request.shared.rounds.slice(0, request.index - 1)
     const result = workRound({
       ...request,
+      tree: { ...request.tree, steps },
       turned: false,
       shared: { ...request.shared, rounds: [...before, ground] },
     })
-    if (result.round && result.score === 0)
-      return {
-        ground,
-        round: result.round,
-        result,
-        sure: gaps.every(({ cost }) => cost < 1) && !leavesTimesOpen(steps),
-      }
-  }
-  return null
+    return result.round ? [{ ground, round: result.round, result }] : []
+  })
+  return found.sort((a, b) => a.result.score - b.result.score)[0] ?? null
 }
 
-/** A figure, a repeat or a word nobody knows may be stitches. */
-function mayCount({ words, cost }: Gap): boolean {
-  return (
-    cost >= 1 &&
-    words.some(
-      (word) =>
-        word.type === "number" ||
-        word.classes.has("repeat") ||
-        word.classes.has("times") ||
-        word.classes.has("each"),
-    )
-  )
+/** What speaks for a number of repeats: a total met, the fold of the motif, units that are there, a count it divides. */
+const totalMet = 100
+const keepsFold = 3
+const doublesFold = 1
+const unitsThere = 3
+const groupsThere = 2
+const evenCount = 2
+/** What has to speak for a guess: where nothing says that the round goes around at all, and where it is said. */
+const leastImplied = 6
+const leastTold = 5
+const leastLost = 3
+/** No round has so many times the stitches and spaces of the one below. */
+const fastestGrowth = 4
+
+function growsTooFast(round: Round, below: Round | null): boolean {
+  return below !== null && round.elements.length > fastestGrowth * below.elements.length
+}
+
+/** How often the round may go around, each with what speaks for it. */
+function foldsOf(
+  steps: readonly Step[],
+  { totals }: RoundTree,
+  { fold, below }: Around,
+): ReadonlyMap<number, number> {
+  const found = new Map<number, number>()
+  const add = (times: number, weight: number) => {
+    if (Number.isInteger(times) && times >= 2 && times <= mostTimes)
+      found.set(times, (found.get(times) ?? 0) + weight)
+  }
+  if (fold !== null) {
+    add(fold, keepsFold)
+    add(2 * fold, doublesFold)
+  }
+  for (const { items } of totals)
+    for (const { unit, count } of items)
+      if (unit === "groups" || unit === "repeats" || unit === "space") add(count, unitsThere)
+  if (below) {
+    const units = unitsTaken(steps)
+    const { spaces, stitches } = countsOf(below)
+    if (units.places > 0) {
+      add(spaces / units.places, unitsThere)
+      add(sharedPlaces(below) / units.places, groupsThere)
+    } else if (units.stitches > 0) add(stitches / units.stitches, unitsThere)
+  }
+  return found
+}
+
+/** What one time of the repeat takes of the round below: places other than stitches, and stitches. */
+function unitsTaken(steps: readonly Step[]): { places: number; stitches: number } {
+  const repeat = steps.find(saysAround)
+  const body = repeat?.do === "repeat" ? repeat.body : steps
+  const sum = { places: 0, stitches: 0 }
+  for (const step of body) {
+    const place = placeOf(step)
+    if (place?.at === "each") sum.places += 1
+    if (place?.at === "next") {
+      const single = place.noun.what === "stitch" && place.pick === undefined
+      sum[single ? "stitches" : "places"] += place.pick === undefined ? place.count : 1
+    } else if (step.do === "work" && !place) sum.stitches += step.count
+  }
+  return sum
+}
+
+function placeOf(step: Step): Place | null {
+  return step.do === "work" || step.do === "group" || step.do === "slip" || step.do === "skip"
+    ? step.place
+    : null
+}
+
+/** Before its repeat it makes stitches: the first of what is repeated, or a part of it. */
+function leadsWithUnit(steps: readonly Step[]): boolean {
+  const at = steps.findIndex(saysAround)
+  return at > 0 && steps.slice(0, at).some((step) => makesStitches(step))
+}
+
+/** It goes around for as long as the round below lasts. */
+function saysAround(step: Step): boolean {
+  if (step.do === "repeat") return step.times.kind === "until" && step.times.until.kind === "around"
+  return (step.do === "work" || step.do === "group") && step.place?.at === "each"
 }
 
 /** "Repeat from * 3 times": nothing says whether the first time is counted. */
@@ -78,7 +186,9 @@ export function byItselfFinding(number: number, { sure }: ByItself, label: Span)
     severity: sure ? "note" : "warning",
     code: "counted-by-itself",
     ...label,
-    message: `Round ${number} is counted by its own words: it is taken to stand on what it asks for.`,
+    message: sure
+      ? `Round ${number} is counted by its own words: it is taken to stand on what it asks for.`
+      : `Round ${number} is counted by its own words: where and how often it is worked is guessed from the rounds before.`,
     hint: sure
       ? "Mend the first error above; then it is worked on the round before."
       : "Mend the first error above, and say how many times each repeat is worked in all.",

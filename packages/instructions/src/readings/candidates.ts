@@ -8,6 +8,7 @@ import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import { assumedRound } from "./assumed.ts"
+import { restoresFold } from "./fold-lost.ts"
 import { closingChainFinding, missingClosingChain, withClosingChain } from "./closing-chain.ts"
 import type { Foundation } from "./foundation.ts"
 import { impliedRepeats } from "./implied-repeat.ts"
@@ -270,14 +271,20 @@ const impliedRepeat = 4
 /** The same words worked in other ways they leave open, where no total decides. */
 function otherWays(best: Candidate): Candidate[] {
   if (!best.round) return []
+  const before = best.request.shared.rounds
   const found: Candidate[] = []
   for (const forced of otherReadingsOf(best.request)) {
     const [way] = forced.keys()
     if (forced.size !== 1 || way === undefined) continue
-    if (!waysOpen.has(way) && !(way === "single-start-chain" && joinsToChain(best.request)))
-      continue
+    const open = waysOpen.has(way) || (way === "single-start-chain" && joinsToChain(best.request))
+    if (!open && !waysOfFold.has(way)) continue
     const result = workRoundAs(best.request, forced)
     if (!result.round || result.score > best.result.score + 3) continue
+    const alike =
+      waysOfFold.has(way) &&
+      result.score <= best.result.score &&
+      restoresFold(before, best.round, result.round)
+    if (!open && !alike) continue
     if (
       sameCounts(result.round, best.round) ||
       found.some((other) => sameCounts(other.round!, result.round!))
@@ -287,7 +294,8 @@ function otherWays(best: Candidate): Candidate[] {
       ...best,
       result: { ...result, forced },
       round: result.round,
-      score: best.score + (result.score - best.result.score) + againstCustom(forced, best.request),
+      score:
+        best.score + (result.score - best.result.score) + (alike ? towardsFold : againstCustom(forced, best.request)),
     })
     if (found.length >= mostOthers) break
   }
@@ -321,6 +329,10 @@ function joinsToChain({ tree }: RoundRequest): boolean {
       step.place.noun.what === "chain",
   )
 }
+
+/** Ways that change the start of a round alone: with the right one it goes round as the rounds before do. */
+const waysOfFold: ReadonlySet<string> = new Set(["start-chain", "single-start-chain"])
+const towardsFold = -1
 
 /** What speaks against a way: a round joined to its starting chain counts it. */
 function againstCustom(forced: ReadonlyMap<string, string>, { tree }: RoundRequest): number {

@@ -5,6 +5,7 @@ import type { Round } from "@roundwright/motif"
 import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import { assumedRound } from "./assumed.ts"
+import { keepsFold } from "./fold-lost.ts"
 import { placesTaken } from "./places-taken.ts"
 import { workRoundAs } from "./read-round.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
@@ -16,6 +17,8 @@ export interface Doubt {
   readonly other: Round | null
   /** The round could not be worked, but reading goes on from a stated total of nothing but stitches. */
   readonly firm?: boolean
+  /** The round broke what went alike round the motif so often: one that takes it up again stands on no doubt. */
+  readonly fold?: number
 }
 
 export interface After {
@@ -46,6 +49,7 @@ export function doubtAfter(
     return { doubt: { number: request.number, other }, finding: null }
   }
   if (!before || !round) return { doubt: before, finding: null }
+  if (before.fold && keepsFold(before.fold, round)) return { doubt: null, finding: null }
   if (!before.other) {
     // A long repeat that goes into the ground without a remainder would hardly do so were it wrong.
     if (

@@ -25,6 +25,8 @@ export interface State {
   readonly turnNext: boolean
   /** No round to go on from. */
   readonly lost: boolean
+  /** How often what is worked once comes around, as far as is known. */
+  readonly fold: number | null
   readonly doubt: Doubt | null
   /** How much is wrong so far: the sum over its rounds. */
   readonly score: number

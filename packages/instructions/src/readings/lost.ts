@@ -10,6 +10,7 @@ import { assumedRound } from "./assumed.ts"
 import { assumedFinding, clearTotal } from "./assumed-totals.ts"
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import type { Resolver } from "./candidates.ts"
+import { foldOf } from "./fold.ts"
 import type { State } from "./ground.ts"
 import type { OneRound } from "./list-rounds.ts"
 import { placeOfRound, type Reader } from "./reader.ts"
@@ -117,7 +118,6 @@ function onUnknownGround(
   first: TreeReading,
   tree: RoundTree,
 ): State | null {
-  if (first.gaps.some(({ cost }) => cost >= 1)) return null
   const shared = {
     rounds: state.rounds,
     centre: null,
@@ -138,12 +138,14 @@ function onUnknownGround(
       span: label,
     },
     first.gaps,
+    { fold: state.fold, below: null, short: false },
   )
   if (!found) return null
   const { stated, agrees } = found.result.comparison
   const rounds = [...state.rounds, found.ground, found.round]
   const finding = byItselfFinding(one.number, found, label)
-  return onNewGround(reader, { ...state, rounds }, one, tree, finding, { stated, agrees })
+  const doubt = found.sure ? null : { number: one.number, other: null }
+  return onNewGround(reader, { ...state, rounds, doubt }, one, tree, finding, { stated, agrees })
 }
 
 /** A round that states its total gives those after it firm ground again; it is no part of the motif, which has ended. */
@@ -158,7 +160,8 @@ function recovered(
   const finding = assumedFinding(one, round, label, clearTotal(tree, one.text) ? "note" : "warning")
   const stated = tree.totals.find((total) => total.firm)?.items[0]?.count ?? null
   const rounds = [...state.rounds, round]
-  return onNewGround(reader, { ...state, rounds }, one, tree, finding, { stated, agrees: null })
+  const total = { stated, agrees: null }
+  return onNewGround(reader, { ...state, rounds, doubt: null }, one, tree, finding, total)
 }
 
 /** Reading goes on from the last of the rounds, which is assumed. */
@@ -185,7 +188,7 @@ function onNewGround(
   return {
     ...state,
     lost: false,
-    doubt: null,
+    fold: foldOf(state.rounds[state.rounds.length - 1]!, state.fold),
     trees: [...state.trees, { number: one.number, tree }],
     findings: [...state.findings, { ...finding, round: one.number }],
     readings: [...state.readings, reading],

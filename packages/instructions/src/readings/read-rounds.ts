@@ -74,6 +74,7 @@ export function beginning(prose: ProseFound): State {
     carried: prose.foundation,
     turnNext: false,
     lost: false,
+    fold: null,
     doubt: null,
     score: 0,
   }

@@ -4,29 +4,51 @@ import type { Finding } from "../base/problem-list.ts"
 import type { Remark } from "../grammar/chart.ts"
 import type { Gap, WordsOfRound } from "../grammar/read-words.ts"
 import type { Lexeme } from "../words/lexemes.ts"
+import type { LexicalClass } from "../words/lexicon.ts"
 
 /** Words passed over that cost less say nothing of the work, by the lexicon, and are told in a note only. */
 const meaningfulGap = 0.9
 /** Cheaper ones are fillers between clauses and not told. */
 const toldGap = 0.35
+/** Words of these say how many, how often or into what: a gap with one may hide work. */
+const ofTheWork: readonly LexicalClass[] = [
+  "stitch",
+  "chain",
+  "space",
+  "gap",
+  "group",
+  "picot",
+  "each",
+  "between",
+  "skip",
+  "repeat",
+  "times",
+  "more",
+  "once",
+  "half",
+  "increase",
+  "decrease",
+]
 /** Longest piece of the text quoted in a message. */
 const longestQuote = 60
 
 /**
  * @param settled the round's stated total is met, so that nothing passed over has changed a count
+ * @param alike the round goes round as the rounds before do, so that words which name no work have hidden none
  * @param unknown what was passed over says how the round goes, and nothing else does
  */
 export function gapFindings(
   text: string,
   gaps: readonly Gap[],
   settled: boolean,
+  alike: boolean,
   unknown: boolean,
 ): Finding[] {
   return gaps
     .filter(({ cost }) => cost >= toldGap)
     .map((gap) => {
       const said = quoted(text, gap)
-      const matters = gap.cost >= meaningfulGap && !settled
+      const matters = gap.cost >= meaningfulGap && !settled && !(alike && namesNoWork(gap))
       return {
         severity: !matters ? "note" : unknown ? "error" : "warning",
         code: isFigure(gap) ? "figure-passed-over" : "words-passed-over",
@@ -40,6 +62,17 @@ export function gapFindings(
         hint: matters ? hintFor(said) : "",
       }
     })
+}
+
+function namesNoWork({ words }: Gap): boolean {
+  return words.every(
+    ({ type, classes, unknown }, k) =>
+      type !== "number" &&
+      type !== "ordinal" &&
+      !ofTheWork.some((one) => classes.has(one)) &&
+      // "lsc in ring": a strange word before a place may be a stitch.
+      !(unknown && words[k + 1]?.classes.has("in")),
+  )
 }
 
 function hintFor(said: string): string {

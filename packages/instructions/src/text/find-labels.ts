@@ -74,7 +74,8 @@ export function withSequels(text: string, labels: readonly RoundLabel[]): RoundL
       added.push({ ...sequel.label, from: last + 1, to })
       last = to
     }
-    if (!label.unnumbered && (!until || until.from === last + 1)) kept.push(...added)
+    if (!label.unnumbered && (!until || until.from === last + 1 || until.from === 1))
+      kept.push(...added)
   }
   return kept
 }
@@ -85,7 +86,7 @@ function candidates(text: string, least = likely): Found[] {
   for (let match = trigger.exec(text); match; match = trigger.exec(text)) {
     const at = match.index
     const before = text.charAt(at - 1)
-    const glued = /[a-z]/.test(before) && /[A-Z]/.test(match[0].charAt(0))
+    const glued = /[a-z\d]/.test(before) && /[A-Z]/.test(match[0].charAt(0))
     if (/[\p{L}\d]/u.test(before) && !glued) continue
     const start = lineStartOf(text, at)
     const lead = text.slice(Math.max(start, at - 40), at)
@@ -135,7 +136,7 @@ function scoreOf(text: string, label: RoundLabel, lead: string, glued: boolean):
 
 /** The words after a label are those a round begins with. */
 function beginsWork(text: string): boolean {
-  return /^\s*(?:ch\b|ch\d|chain|sl|ss\b|\d+ ?[a-z]|\*|\(|\[|sc\b|dc\b|hdc\b|tr\b|join|with|work|make|in\b|into|using|starting|start|sc in|skip|turn|attach|rep|repeat|same|as\b|begin|beg\b|inc|2 )/i.test(
+  return /^\s*(?:ch\b|ch\d|chain|sl|ss\b|\d+ ?[a-z]|\*|\(|\[|sc\b|dc\b|hdc\b|tr\b|join|with|work|make|in\b|into|using|starting|start|sc in|skip|turn|attach|rep|repeat|cont|same|as\b|begin|beg\b|inc|2 )/i.test(
     text,
   )
 }

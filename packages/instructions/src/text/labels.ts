@@ -52,7 +52,7 @@ const numbered = new RegExp(
   "iy",
 )
 const ordinal = new RegExp(
-  `(\\d{1,9}(?:st|nd|rd|th|d)|(?:${ordinals}))((?:[ \\t]{0,3}(?:-|to|,?[ \\t]?and|&|,)[ \\t]{0,3}\\d{1,9}(?:st|nd|rd|th|d)){0,9})(?:,?[ \\t](?:and|&)[ \\t]all[ \\t](?:succeeding|following|subsequent|other))?\\s{1,3}(rounds?|rnds?|rds?|rows?)(?![a-z])\\.?`,
+  `(\\d{1,9}(?:st|nd|rd|th|d)|(?:${ordinals}))((?:[ \\t]{0,3}(?:-|to|,?[ \\t]?and|&|,)[ \\t]{0,3}\\d{1,9}(?:st|nd|rd|th|d)){0,9})(?:,?[ \\t](?:and|&)[ \\t]all[ \\t](?:succeeding|following|subsequent|other))?\\s{1,3}(rounds?|rnds?|rds?|rows?)\\.?`,
   "iy",
 )
 /** "1st colour: ..." in a text that changes colour with every round. */
@@ -86,20 +86,17 @@ export function bareLabelAt(text: string, at: number, line: boolean): BareLabel 
   const plain = line ? plainNumberAt(text, at) : null
   if (plain) return plain
   const found = (
-    line ? /^\(?(\d{1,3})[ \t]?[.):-][ \t]{0,4}(?=\S)/ : /^(\d{1,3})[.):-][ \t]{0,4}(?=[A-Za-z([*])/
-  ).exec(text.slice(at, at + 14))
+    line
+      ? /^\(?(\d{1,3})(?:[ \t]?-[ \t]?(\d{1,3})(?=[ \t]?[.):]))?[ \t]?[.):-][ \t]{0,4}(?=\S)/
+      : /^(\d{1,3})[.):-][ \t]{0,4}(?=[A-Za-z([*])/
+  ).exec(text.slice(at, at + 18))
   if (!found) return null
   // "1-2 sts", "3.5 mm" are no labels.
   if (/\d/.test(text.charAt(at + found[0].length)) && !/[ \t]$/.test(found[0])) return null
   const from = Number(found[1])
-  return {
-    from,
-    to: from,
-    row: false,
-    start: at,
-    end: at + found[0].length,
-    markAt: at + found[1]!.length,
-  }
+  const to = Math.max(from, Number(found[2] ?? from))
+  const end = at + found[0].length
+  return { from, to, row: false, start: at, end, markAt: end - /[^\d]*$/.exec(found[0])![0].length }
 }
 
 /** "3 Change colour, *sc in next sp, ch 2*": a line that begins with its number, and no mark behind it. */
@@ -190,7 +187,8 @@ function roundsNamed(from: number, rest: string): Pick<Numbered, "from" | "to" |
 function ordinalLabel(text: string, at: number): Numbered | null {
   ordinal.lastIndex = at
   const found = ordinal.exec(text)
-  if (!found) return null
+  // "4th roundWorking behind": only a small letter goes on the word.
+  if (!found || /\p{Ll}/u.test(text.charAt(at + found[0].length))) return null
   const said = found[1] ?? ""
   const digits = /^\d+/.exec(said)?.[0]
   const from = digits === undefined ? numberOf(said, ordinalList) : Number(digits)

@@ -31,7 +31,7 @@ const nameOfRound =
   /^[\s•*>.\-–]*(?:(?:the )?(?:next|final|last|following|second|third|fourth|fifth|sixth|\d(?:st|nd|rd|th)) (?:colou?r )?(?:round|rnd|row)[ \t]?[:,.\-–]|for (?:the )?(?:next|final|last|second|third) (?:round|rnd|row),?)[ \t]*/i
 /** The round is closed, or goes all the way. */
 const closes =
-  /\b(?:join|joined|slip st(?:itch)?|sl ?st|ss|close|closed)\b[^.;,]{0,60}\b(?:first|1st|top|beg\w*|start\w*|initial|ring|round|join|ch|chain)\b|\b(?:finish|complete|close|end)\b[^.;]{0,24}\b(?:round|rnd|row|circle)\b|\b(?:fasten|finish|break|cut|tie|bind|cast) off\b|\bchange colou?rs?\b|\b(?:around|all the way round|to (?:the )?end|rep(?:eat)?)\b[^.]{0,30}[.!]?\s{0,9}(?:\([^()]{1,40}\)\.?)?\s{0,9}$|\(\d{1,3}(?: [a-z]{1,12}){0,2}\)\.?\s{0,9}$/i
+  /\b(?:join|joined|slip st(?:itch)?|sl ?st|ss|close|closed)\b[^.;,]{0,60}\b(?:first|1st|top|beg\w*|start\w*|initial|ring|round|join|ch|chain)\b|\b(?:finish|complete|close|end)\b[^.;]{0,24}\b(?:round|rnd|row|circle)\b|\b(?:fasten|finish|break|cut|tie|bind|cast) off\b|\bchange colou?rs?\b|\bdo not join\b|\b(?:around|all the way round|to (?:the )?end|rep(?:eat)?)\b[^.]{0,30}[.!]?\s{0,9}(?:\([^()]{1,40}\)\.?)?\s{0,9}$|\(\d{1,3}(?: [a-z\d]{1,12}){0,2}\)\.?\s{0,9}$/i
 /** Nothing but the ring. */
 const ringOnly = /\b(?:ring|circle|magic|foundation|mr|(?:in|into) the (?:loop|circle|ring))\b/i
 const beginsRing =

@@ -35,7 +35,7 @@ const again = new RegExp(
 
 /** "Continue in this way until you have ten rounds", "Cont as established through Rnd 12", "Continue so for 4 more rnds". */
 const onward = new RegExp(
-  String.raw`(?:${opening}|${afterSentence})(?:\w{2,9},[ \t])?((?:continue|cont|carry on|keep|proceed)\b[^.;\n]{3,70}?)(?:(?:until|till)\b[^.;\n\d]{0,24}?\b(\w{1,8})[ \t]${roundWord}|(?:through|until|to|till)[ \t]${roundWord}[ \t](\d{1,3})|for[ \t](\w{1,8})[ \t]more[ \t]${roundWord})(?![a-z])`,
+  String.raw`(?:${opening}|${afterSentence})(?:\w{2,9},[ \t])?((?:continue|cont|carry on|keep|proceed)\b[^.;\n]{3,70}?)(?:(?:until|till)\b[^.;\n\d]{0,24}?\b(\w{1,8})[ \t]${roundWord}|(?:through|until|to|till)[ \t](?:the[ \t])?(?:${roundWord}[ \t])?(\d{1,3})(?:(?:st|nd|rd|th)[ \t]${roundWord})?(?<=${roundWord}[ \t]\d{1,3}|${roundWord})|for[ \t](\w{1,8})[ \t]more[ \t]${roundWord})(?![a-z])`,
   "gi",
 )
 

@@ -360,7 +360,7 @@ export const lexicon: readonly LexiconEntry[] = [
 
 /** Words that only stand in phrases of the grammar: of no class, and yet no strangers. */
 export const phraseWords: ReadonlySet<string> = new Set(
-  "after|apart|arms|chained|replaced|before|began|begun|being|bracket|brackets|came|cm|commenced|commences|cord|crab|decreased|desired|diameter|distributed|drawn|dropped|enough|established|fashion|fewer|fill|filling|follow|grams|having|hexagon|inch|inches|incl|include|included|including|inclusive|increased|insert|inv|lay|left|leg|legs|lie|manner|measures|measuring|minutes|mm|necessary|occasionally|often|only|opposite|parentheses|pass|pattern|pivot|placed|pointed|rather|reach|remain|remains|remove|repetition|required|reversed|right|rotate|rotating|sequence|spaced|spikes|spread|started|stated|stay|step|stopping|take|tapering|three|tooth|trb|turns|twisted|two|underside|up|use|wherever|wide|withdraw|wrap|yards|yds|yo|you've|yrh|hit".split(
+  "separated|parted|divided|after|apart|arms|chained|replaced|before|began|begun|being|bracket|brackets|came|cm|commenced|commences|cord|crab|decreased|desired|diameter|distributed|drawn|dropped|enough|established|fashion|fewer|fill|filling|follow|grams|having|hexagon|inch|inches|incl|include|included|including|inclusive|increased|insert|inv|lay|left|leg|legs|lie|manner|measures|measuring|minutes|mm|necessary|occasionally|often|only|opposite|parentheses|pass|pattern|pivot|placed|pointed|rather|reach|remain|remains|remove|repetition|required|reversed|right|rotate|rotating|sequence|spaced|spikes|spread|started|stated|stay|step|stopping|take|tapering|three|tooth|trb|turns|twisted|two|underside|up|use|wherever|wide|withdraw|wrap|yards|yds|yo|you've|yrh|hit".split(
     "|",
   ),
 )

@@ -34,6 +34,7 @@ export function tryOnce(work: RoundWork, steps: readonly Step[]): CannotWork | n
   }
 }
 
-function isShortage(code: string): boolean {
+/** The round below has less than is asked for. */
+export function isShortage(code: string): boolean {
   return code === "needs-more-than-there-is" || code === "nothing-left"
 }
