@@ -301,7 +301,7 @@ export const harmless: readonly {
     why: "slip stitches lead along the edge to where the round goes on, and make nothing",
     is: ({ change, line }) =>
       /^"sl st/.test(change) ||
-      /\b(?:sl\.? ?st|slip st\w*|ss) (?:in|into|to|up)\b/i.test(line.slice(0, 90)),
+      /\b(?:sl\.? ?st|slip st\w*|ss) (?:in|into|to|up|across)\b/i.test(line.slice(0, 90)),
   },
   {
     why: "stitches are skipped that lie before the space, loop or corner named next",

@@ -63,6 +63,8 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
           return [{ span: step, ...sentences.rest }]
         if (step.steps?.some((inner) => inner.do === "group"))
           return idleIn(step.steps, worked, true)
+        if (step.steps?.some((inner) => inner.do === "repeat"))
+          return [{ span: step, ...sentences.often, passing: true }]
         if (!worked.skipsMet.has(step) && step.place)
           return [{ span: step, ...sentences.unmet, passing: true }]
         if (step.steps?.some((inner) => inner.do === "skip"))
@@ -151,6 +153,10 @@ const sentences = {
     message: "This stands among stitches that all go into one place, where nothing is skipped.",
     hint: "Take it out of the bracket if it is meant after it.",
   },
+  often: {
+    message: "What is skipped here is told more than once; it is skipped once.",
+    hint: "",
+  },
   loops: {
     message: "Loops are named here with nothing after it that could go into them.",
     hint: "Name them before the stitches that go into them.",
@@ -179,8 +185,13 @@ export function makesStitches({ do: what }: Step): boolean {
 
 /** Not round a post, nor into something of this round: it goes into loops of the round below. */
 function takesLoops(step: Step): boolean {
-  if (step.do === "work") return step.stitch.kind.post === undefined && isWorkedOnward(step)
-  if (step.do === "slip") return step.place?.at === "each" || step.place?.at === "next"
+  if (step.do === "work") {
+    const { post, loops } = step.stitch.kind
+    const own = post ?? loops ?? step.place?.loops
+    return own === undefined && isWorkedOnward(step)
+  }
+  if (step.do === "slip")
+    return step.place?.at === "each" || (step.place?.at === "next" && !step.place.order)
   if (step.do === "repeat") return step.body.some(takesLoops)
   return makesStitches(step)
 }

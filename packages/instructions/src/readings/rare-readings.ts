@@ -1,6 +1,7 @@
 // A total that only a rare reading of the words meets. The reading is kept, since the rounds after it may bear it out,
 // but it is no agreement: a total that is one off is as likely, and the user is told so.
 
+import type { Round } from "@roundwright/motif"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Span, Step } from "../base/tree.ts"
 import type { ChoiceName, ChoiceValue } from "../work/choices.ts"
@@ -29,9 +30,17 @@ export function withoutRareAgreement(
   const leaves = result.findings.some(
     ({ code, severity }) => severity === "warning" && unsettled.has(code),
   )
-  if (!leaves && !isRare(forced, tree, result.round?.startChain?.chains ?? 0)) return result
+  const twoRuns = forced.has("last-repeat") && endsBesideRun(result.round)
+  if (!leaves && !twoRuns && !isRare(forced, tree, result.round?.startChain?.chains ?? 0))
+    return result
   const words = [...forced].map(([name, value]) => choiceWords(name, value))
   return notAgreeing(result, `only if ${words.join(" and ")}`, span)
+}
+
+/** The last loop of a round meets the first with no stitch between them: one too many. */
+function endsBesideRun(round: Round | null): boolean {
+  const elements = round?.elements ?? []
+  return elements[0]?.type === "chain" && elements.at(-1)?.type === "chain"
 }
 
 /** The result of a tree of the words that is taken for its total against a likelier one that misses it. */
