@@ -8,8 +8,8 @@ import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import { assumedRound } from "./assumed.ts"
-import { restoresFold } from "./fold-lost.ts"
 import { closingChainFinding, missingClosingChain, withClosingChain } from "./closing-chain.ts"
+import { restoresFold } from "./fold-lost.ts"
 import type { Foundation } from "./foundation.ts"
 import { impliedRepeats } from "./implied-repeat.ts"
 import type { Located } from "./list-rounds.ts"
@@ -295,7 +295,9 @@ function otherWays(best: Candidate): Candidate[] {
       result: { ...result, forced },
       round: result.round,
       score:
-        best.score + (result.score - best.result.score) + (alike ? towardsFold : againstCustom(forced, best.request)),
+        best.score +
+        (result.score - best.result.score) +
+        (alike ? towardsFold : againstCustom(forced, best.request)),
     })
     if (found.length >= mostOthers) break
   }
