@@ -14,7 +14,8 @@ interface Worked {
 }
 
 export function idleFindings(steps: readonly Step[], worked: Worked): Finding[] {
-  return [...idleIn(steps, worked, false), ...otherLegs(steps)].map(
+  const idle = [...idleIn(steps, worked, false), ...otherLegs(steps), ...otherChainJoined(steps)]
+  return idle.map(
     ({ message, hint, span, passing }) => ({
       severity: worked.settled || passing ? "note" : "warning",
       code: "step-without-effect",
@@ -59,6 +60,8 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
       case "chain":
         return step.place?.at === "each" ? [{ span: step, ...sentences.chains, passing: true }] : []
       case "skip":
+        if (after.some((one) => one.do === "work" && one.even))
+          return [{ span: step, ...sentences.even, passing: true }]
         if (step.rest && (inside || after.some(isWorkedOnward)))
           return [{ span: step, ...sentences.rest }]
         if (step.steps?.some((inner) => inner.do === "group"))
@@ -73,9 +76,7 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
       case "repeat":
         return [
           ...idleIn(step.body, worked, true),
-          ...(step.last ?? []).flatMap((one) =>
-            one.do === "as-round" ? [{ span: one, ...sentences.round }] : [],
-          ),
+          ...idleInLast(step.last ?? [], worked, after),
         ]
       case "pass":
         return step.cases.flatMap((one) => idleIn([one], worked, true))
@@ -95,6 +96,43 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
         return []
     }
   })
+}
+
+/** The ending of the last repeat: what comes after it stands outside. */
+function idleInLast(last: readonly Step[], worked: Worked, after: readonly Step[]): Idle[] {
+  const joins = after[0]?.do === "join" || after[0]?.do === "slip"
+  const [turns, rounds] = [sentences.turn, sentences.round]
+  return [
+    ...last.flatMap((one, at): Idle[] => {
+      if (one.do === "as-round") return [{ span: one, ...rounds }]
+      const goesOn = at < last.length - 1 || joins
+      return one.do === "turn" && goesOn ? [{ span: one, ...turns, passing: true }] : []
+    }),
+    ...idleIn(
+      last.filter((one) => one.do !== "as-round" && one.do !== "turn" && one.do !== "mode"),
+      worked,
+      false,
+    ),
+  ]
+}
+
+/** "ch 5 (counts as tr, ch 1) ... join to 3rd ch": another chain than the one that the stitch ends on. */
+function otherChainJoined(steps: readonly Step[]): Idle[] {
+  const start = steps.find((step) => step.do === "chain" || makesStitches(step))
+  if (start?.do !== "chain" || !start.countsAs?.kind || !start.countsAs.chains) return []
+  const top = start.chains - start.countsAs.chains
+  return steps.flatMap((step): Idle[] =>
+    step.do === "join" && step.chain !== undefined && step.chain !== top
+      ? [
+          {
+            span: step,
+            message: `The first stitch is ${top} chains tall as the round begins, and the round is joined to chain ${step.chain}.`,
+            hint: "Mend the figure of the join or that of the first chain.",
+            passing: true,
+          },
+        ]
+      : [],
+  )
 }
 
 /** "(counts as dc4tog)" in a round whose clusters all have three legs. */
@@ -152,6 +190,10 @@ const sentences = {
   skip: {
     message: "This stands among stitches that all go into one place, where nothing is skipped.",
     hint: "Take it out of the bracket if it is meant after it.",
+  },
+  even: {
+    message: "The stitches of this round are spread over all of the round below; nothing is left out.",
+    hint: "",
   },
   often: {
     message: "What is skipped here is told more than once; it is skipped once.",
