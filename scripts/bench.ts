@@ -11,6 +11,7 @@ import { benchExpressions } from "./bench-expressions.ts"
 import { benchMotifs } from "./bench-motifs.ts"
 import { benchNet, exportNet } from "./bench-net.ts"
 import { benchPages } from "./bench-pages.ts"
+import { benchTubes } from "./bench-tubes.ts"
 
 const twelveRounds = discText(12)
 const root = resolve(import.meta.dirname, "..")
@@ -48,6 +49,7 @@ if (exported >= 0) {
   if (name === undefined) throw new Error("Say which file to write: --export FILE")
   exportNet(resolve(name))
 }
+benchTubes((line) => process.stdout.write(`${line}\n`))
 benchExpressions((line) => process.stdout.write(`${line}\n`))
 benchMotifs((line) => process.stdout.write(`${line}\n`))
 benchNet(

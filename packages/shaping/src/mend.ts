@@ -177,20 +177,18 @@ function oneWay(mends: readonly Mend[], { fullness }: Ledger): Mend[] {
 /** A piece on which changes are tried. */
 class Trial {
   readonly facts: readonly RoundFacts[]
-  readonly #piece: PieceSummary
   readonly #pattern: number
   readonly #before: { readonly severity: number; readonly fault: number }
 
   constructor(
     readonly motif: Motif,
     readonly gauge: Gauge,
-    piece: PieceSummary,
+    readonly piece: PieceSummary,
     ledger: Ledger,
     readonly budget: MendBudget,
     readonly terms: Terms,
   ) {
     this.facts = motif.rounds.map(factsOf)
-    this.#piece = piece
     this.#pattern = irregularityOf(motif)
     this.#before = {
       severity: severityOf(ledger.verdict),
@@ -218,7 +216,7 @@ class Trial {
     }
     if (change.kind === "leave" || change.kind === "block") return []
     const factor = change.kind === "hook" ? sizesWithHook(this.gauge, change.toMm) : 1
-    const piece = applyToSummary(this.#piece, index, change, this.facts, this.gauge, factor)
+    const piece = applyToSummary(this.piece, index, change, this.facts, this.gauge, factor)
     const rows = foldLedger(piece)
     const { verdict } = judgePiece(rows, piece)
     const kinds = new Set(this.facts.map(({ kind }) => kindKey(kind)))

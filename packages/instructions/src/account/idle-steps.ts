@@ -15,16 +15,14 @@ interface Worked {
 
 export function idleFindings(steps: readonly Step[], worked: Worked): Finding[] {
   const idle = [...idleIn(steps, worked, false), ...otherLegs(steps), ...otherChainJoined(steps)]
-  return idle.map(
-    ({ message, hint, span, passing }) => ({
-      severity: worked.settled || passing ? "note" : "warning",
-      code: "step-without-effect",
-      start: span.start,
-      end: span.end,
-      message,
-      hint,
-    }),
-  )
+  return idle.map(({ message, hint, span, passing }) => ({
+    severity: worked.settled || passing ? "note" : "warning",
+    code: "step-without-effect",
+    start: span.start,
+    end: span.end,
+    message,
+    hint,
+  }))
 }
 
 interface Idle {
@@ -74,10 +72,7 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
           return [{ span: step, ...sentences.skip, passing: true }]
         return worksInSame(after) ? [{ span: step, ...sentences.same, passing: true }] : []
       case "repeat":
-        return [
-          ...idleIn(step.body, worked, true),
-          ...idleInLast(step.last ?? [], worked, after),
-        ]
+        return [...idleIn(step.body, worked, true), ...idleInLast(step.last ?? [], worked, after)]
       case "pass":
         return step.cases.flatMap((one) => idleIn([one], worked, true))
       case "group":
@@ -105,6 +100,9 @@ function idleInLast(last: readonly Step[], worked: Worked, after: readonly Step[
   return [
     ...last.flatMap((one, at): Idle[] => {
       if (one.do === "as-round") return [{ span: one, ...rounds }]
+      const behind = [...last.slice(at + 1), ...after]
+      if (one.do === "mode" && one.loops && !behind.some(takesLoops))
+        return [{ span: one, ...sentences.loops, passing: true }]
       const goesOn = at < last.length - 1 || joins
       return one.do === "turn" && goesOn ? [{ span: one, ...turns, passing: true }] : []
     }),
@@ -192,7 +190,8 @@ const sentences = {
     hint: "Take it out of the bracket if it is meant after it.",
   },
   even: {
-    message: "The stitches of this round are spread over all of the round below; nothing is left out.",
+    message:
+      "The stitches of this round are spread over all of the round below; nothing is left out.",
     hint: "",
   },
   often: {
@@ -242,7 +241,9 @@ function takesLoops(step: Step): boolean {
 function isWorkedOnward(step: Step): boolean {
   if (!makesStitches(step)) return false
   if (step.do !== "work" || !step.place) return true
-  return step.place.at !== "made" && !(step.place.at === "next" && step.place.order === "first")
+  const { at } = step.place
+  const closes = at === "next" && step.place.order === "first" && step.count === 1
+  return at !== "made" && !closes
 }
 
 /** What comes next goes where the last stitch went. */

@@ -1,7 +1,7 @@
 // The fold of a motif: how many times what is worked once comes around. From round to round it stays or doubles, so it
 // tells how often a round is repeated whose own words do not.
 
-import type { Element, Round } from "@roundwright/motif"
+import { type Anchor, anchorKey, type Element, type Round } from "@roundwright/motif"
 
 /** Fewer turns alike may be chance. */
 const leastFold = 3
@@ -20,17 +20,25 @@ export function foldOf(round: Round, before: number | null): number | null {
 
 /** What each element is, and whether it shares its place with the one before it. */
 function signsOf(elements: readonly Element[]): string[] {
-  let place = placeOf(elements[elements.length - 1])
+  let before = elements[elements.length - 1]
   return elements.map((element) => {
-    const here = placeOf(element)
-    const shared = here !== "" && here === place ? "+" : ""
-    place = here
+    const shared = inOnePlace(before, element) ? "+" : ""
+    before = element
     return element.type === "stitch" ? `${element.kind.basic}${shared}` : `${element.chains}`
   })
 }
 
-function placeOf(element: Element | undefined): string {
-  return element?.type === "stitch" ? JSON.stringify(element.anchors) : ""
+function inOnePlace(a: Element | undefined, b: Element): boolean {
+  if (a?.type !== "stitch" || b.type !== "stitch") return false
+  return (
+    a.anchors.length === b.anchors.length && a.anchors.every((one, k) => isSame(one, b.anchors[k]!))
+  )
+}
+
+function isSame(a: Anchor, b: Anchor): boolean {
+  if (a.at !== b.at) return false
+  if (a.at === "centre" || b.at === "centre") return anchorKey(a) === anchorKey(b)
+  return a.element === b.element && a.round === b.round && anchorKey(a) === anchorKey(b)
 }
 
 function turnsAlike(signs: readonly string[]): number {
