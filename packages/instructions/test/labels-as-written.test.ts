@@ -48,6 +48,36 @@ Rnds 4, 6: Sc in back loop of each st around.`
     expect(found(text)).toBe("1=6 2=12 3=12 4=12 5=12")
   })
 
+  it("number the lines of a list, several rounds in one of them", () => {
+    const text = `${ring}
+1. 6 sc in ring.
+2. 2 sc in each st around.
+3-4. Sc in each st around.
+5 - 6) Sc in back loop of each st around.`
+    expect(found(text)).toBe("1=6 2=12 3=12 4=12 5=12 6=12")
+  })
+
+  it("may be glued to the first word of their round, and to what stands before", () => {
+    const text = `${ring}
+1st roundWork 6 sc in ring.Picture 2Round 2: 2 sc in each st around.
+3rd roundWorking in back loops, sc in each st around.`
+    expect(found(text)).toBe("1=6 2=12 3=12")
+  })
+
+  it("are given to a border before another piece begins", () => {
+    const text = `${ring}
+Row 1: 6 sc in ring.
+Row 2: 2 sc in each st around.
+Border: *Ch 3, sl st in next st; rep from * around.
+Leaf
+Row 1: 8 sc in ring.`
+    expect(
+      readPattern(`Terms: US\n${text}`)
+        .rounds.map(({ number }) => number)
+        .slice(0, 3),
+    ).toEqual([1, 2, 3])
+  })
+
   it("do not take a measure over some rounds for one", () => {
     const text = `Rd 1-3 = 2"\n${ring}\nRd 1: 6 sc in ring.\nRd 2: 2 sc in each st around.`
     expect(found(text)).toBe("1=6 2=12")

@@ -48,6 +48,7 @@ const reached: Readonly<Record<ProblemCode, string>> = {
     "Rnd 1: *3 dc in magic ring, ch 2; rep from * 2 more times; 3 dc in ring; join.\nRnd 2: *(3 dc, ch 2, 3 dc) in next ch-2 sp; rep from * 3 more times; join.",
   "corner-not-said":
     "Rnd 1: *3 dc in magic ring, ch 2; rep from * 3 more times.\nRnd 2: dc in each dc around, increasing in each corner.",
+  "few-stitches": "Terms: US\nRnd 1: 2 dc in magic ring; join.",
   "first-place-short":
     "Terms: US\nRnd 1: 12 dc in magic ring; join.\nRnd 2: ch 3 (counts as dc), 2 dc in each st around; join.",
   "fold-lost":

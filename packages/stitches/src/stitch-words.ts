@@ -42,7 +42,7 @@ const ukWords: Readonly<Record<BasicStitch, readonly string[]>> = {
   "sl st": slipStitch,
   sc: usWords.dc,
   esc: usWords.edc,
-  hdc: ["htr", "hftr", "halftr", "halftreble", "halftreblecrochet", "htrc", "hlftr"],
+  hdc: ["htr", "ht", "hftr", "halftr", "halftreble", "halftreblecrochet", "htrc", "hlftr"],
   ehdc: ["ehtr", "exhtr", "exthtr", "extendedhtr", "extendedhalftreble"],
   dc: ["tr", "trc", "trcrochet", "treble", "treblecrochet", "trst"],
   edc: usWords.etr,

@@ -61,7 +61,7 @@ const fewestForUnfinished = 6
 /** The whole round is worked into one place or two neighbours of many: its text stops short. */
 function nearlyAllLeft(work: RoundWork, span: Span): Finding | null {
   const { edge } = work.main
-  if (work.others.size > 0 || work.joined) return null
+  if (work.others.size > 0) return null
   const worked = new Set<number>()
   for (const use of work.used) {
     if (use.edge === edge && use.use === "worked") worked.add(use.from % edge.size)

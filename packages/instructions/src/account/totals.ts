@@ -223,7 +223,7 @@ function ourCount(
         gatheredCount(round.elements) === 0
       )
         // "4 clusters of 3 dc": groups, where nothing is gathered.
-        return groupCount(round, mainRepeats, stated)
+        return groupCount(round, mainRepeats, stated, true)
       if (only && item.kind!.gathered)
         return {
           agrees: gatheredCount(round.elements) === stated,
@@ -263,7 +263,7 @@ function ourCount(
     case "repeats":
       return plain(mainRepeats.count)
     default:
-      return groupCount(round, mainRepeats, stated)
+      return groupCount(round, mainRepeats, stated, /^(?:group|set|grp|gp)/.test(item.word))
   }
 }
 
@@ -329,7 +329,12 @@ function holdsEach(round: Round, groups: number, each: number): boolean {
  * Petals, shells, scallops, points: as many as the round repeats itself, or as it has stitches in one place. Only where it
  * has neither, as many as there are spaces, runs between them, or stitches of a kind.
  */
-function groupCount(round: Round, mainRepeats: Repeats, stated: number): Ours {
+function groupCount(
+  round: Round,
+  mainRepeats: Repeats,
+  stated: number,
+  halvesCount: boolean,
+): Ours {
   const edge = roundEdge(round, 0, false)
   const several = (tight: boolean) =>
     groupsInOnePlace(edge, tight).filter((group) => group.cells.length > 1).length
@@ -343,8 +348,8 @@ function groupCount(round: Round, mainRepeats: Repeats, stated: number): Ours {
     ...counts.spacesBySize.map((entry) => entry.count),
     ...counts.byKind.map((entry) => entry.count),
   ]
-  // The halves of a shell with chains in its middle are no shells.
-  const halves = wide > 1 && tight > wide && tight % wide === 0
+  // The halves of a shell with chains in its middle are no shells, but groups they are.
+  const halves = !halvesCount && wide > 1 && tight > wide && tight % wide === 0
   const placed = [halves ? 0 : tight, wide, gathered].filter((count) => count > 0)
   const repeats = repeatsMade(mainRepeats, [...placed, ...single])
   const natural = [...repeats, ...placed]

@@ -47,6 +47,7 @@ export const problemCodes = {
   "bracket-not-closed": doubt,
   "closing-chain-assumed": warning,
   "corner-not-said": doubt,
+  "few-stitches": warning,
   "first-place-short": doubt,
   "fold-lost": warning,
   "growth-implied": doubt,

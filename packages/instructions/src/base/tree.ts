@@ -31,6 +31,8 @@ export interface Noun {
     | "any"
     /** A stitch or a single chain. */
     | "cell"
+    /** Called by a word nobody knows: the next natural unit, a space, a petal or a stitch. */
+    | "unit"
   readonly kind?: StitchKind
   /** Chains of a space ("ch-3 sp"), stitches of a group ("3-dc group"). */
   readonly size?: number
@@ -323,5 +325,7 @@ export interface StatedTotal extends Span {
 
 export interface RoundTree {
   readonly steps: readonly Step[]
+  /** What is told after the join and begins the next round. */
+  readonly next?: readonly Step[]
   readonly totals: readonly StatedTotal[]
 }

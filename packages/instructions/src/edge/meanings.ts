@@ -19,6 +19,11 @@ export function meaningOf(edge: Edge, noun: Noun): Meaning {
 }
 
 function nearestMeaning(edge: Edge, noun: Noun): Meaning {
+  if (noun.what === "unit") {
+    const units: Noun[] = [{ what: "space" }, { what: "group" }, { what: "stitch" }]
+    const unit = units.find((one) => fits(edge, one))
+    return { noun: unit ?? noun, stretched: null, exists: unit !== undefined }
+  }
   if (!noun.small && fits(edge, noun)) return { noun, stretched: null, exists: true }
   if (noun.what === "space" && noun.small) {
     const { small: _small, ...plain } = noun

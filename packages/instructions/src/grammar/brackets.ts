@@ -176,6 +176,8 @@ function afterGroup(
     return [clause(cursor, [repeat], cost, told), bare]
   }
   cursor.at = after
+  // "(sc, hdc) - in the next st".
+  if (cursor.text() === "-" && cursor.is("in", 1)) cursor.at += 1
   acceptWork(cursor)
   const place =
     atPlace(cursor) && cursor.text() !== "to"

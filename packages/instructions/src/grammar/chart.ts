@@ -145,8 +145,9 @@ export class Chart {
       )
       if (told.has(String(k))) continue
       const { start, end } = word
-      remarks.push({ code: readsOver ? "read-over" : "skipped", start, end, said: String(k) })
-      if (!readsOver) cost += word.skipCost
+      const known = readsOver === "talk" || (readsOver && !this.cursor.placeNames.has(k))
+      remarks.push({ code: known ? "read-over" : "skipped", start, end, said: String(k) })
+      if (!known) cost += word.skipCost
     }
     if (remarks.length === 0) return clause
     if (readsOver === "talk" && !clause.remarks?.length)

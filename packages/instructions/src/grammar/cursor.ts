@@ -17,6 +17,8 @@ export type Locals = ReadonlyMap<string, LocalStitch>
 
 export class Cursor {
   at = 0
+  /** Words nobody knows that were read as the name of a place: they are passed over, whatever reads them. */
+  readonly placeNames = new Set<number>()
 
   constructor(
     readonly lexemes: readonly Lexeme[],

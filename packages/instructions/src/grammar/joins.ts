@@ -313,6 +313,7 @@ export function joinTarget(cursor: Cursor, start: number): JoinTarget {
       if (size === null && (!begins || firstOne)) return null
     }
     if (cursor.is("space")) return null
+    cursor.take("stitch")
     const noun: Noun = { what: "chain", ...(size === null ? {} : { size }) }
     return { ...cursor.since(start), at: "made", which: "first", noun }
   })

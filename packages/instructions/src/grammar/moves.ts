@@ -68,6 +68,9 @@ export function slipStitch(chart: Chart, at: number): readonly Clause[] {
           ],
         }
       : joined
+  // "12 dc in ring, ss together".
+  if (cursor.attempt(() => (cursor.take("together") && isBoundary(cursor.text()) ? true : null)))
+    return [told(joinClause(cursor, start, { place: null }))]
   // "sl st with first st".
   if (cursor.is("with") && (cursor.is("first", 1) || cursor.isOrdinal(1) || cursor.is("top", 1)))
     return withStart(cursor, start)

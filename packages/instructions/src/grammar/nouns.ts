@@ -282,6 +282,12 @@ export function chainOfSize(cursor: Cursor, noun: Noun): Noun {
   return size === null ? noun : { what: "space", size }
 }
 
+/** "3dc group", "5dc-shell": the figure is the size of a group, no count of them. */
+export function sizesGroup(cursor: Cursor): boolean {
+  if (!cursor.isNumber() || cursor.peek(1)?.spaced !== false) return false
+  return cursor.is("group", cursor.text(2) === "-" ? 3 : 2)
+}
+
 /** "3-dc group", "9-dc scallop", "petal", "group of 3 dc", "3dc cluster group". */
 function readGroupNoun(cursor: Cursor): Noun | null {
   let size: number | undefined

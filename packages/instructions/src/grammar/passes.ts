@@ -34,9 +34,30 @@ export function asPasses(given: readonly Step[]): Step[] {
       result[result.length - 1] = onePass(previous, step, [step, previous])
       continue
     }
+    if (previous && isFullPass(previous) && intoCornerLeft(step)) {
+      // "dc in each dc around. When you reach the corner, (2 dc, ch 2, 2 dc)": nothing else is left for it.
+      const place: Place = {
+        start: step.place.start,
+        end: step.place.end,
+        at: "each",
+        nouns: [step.place.noun],
+        until: { kind: "around" },
+      }
+      result[result.length - 1] = onePass(previous, step, [previous, { ...step, place }])
+      continue
+    }
     result.push(step)
   }
   return result
+}
+
+/** A list that goes into the one corner named. */
+function intoCornerLeft(
+  step: Step,
+): step is Extract<Step, { do: "group" }> & { place: Extract<Place, { at: "next" }> } {
+  if (step.do !== "group" || step.place.at !== "next" || step.place.count > 1) return false
+  const { noun, order } = step.place
+  return order === undefined && (noun.what === "corner" || noun.corner === true)
 }
 
 /** "skip 1 dc, 2 dc ch 1 2 dc": what stands between skips and reads the same both ways goes into the next stitch. */

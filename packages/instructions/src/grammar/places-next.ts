@@ -3,7 +3,7 @@
 import type { Noun, Place } from "../base/tree.ts"
 import { gapIf } from "../edge/gap-sides.ts"
 import type { Cursor } from "./cursor.ts"
-import { acceptTwo, chainOfSize, readNoun } from "./nouns.ts"
+import { acceptTwo, chainOfSize, readNoun, sizesGroup } from "./nouns.ts"
 import { readBeside } from "./places-beside.ts"
 import { readPicked } from "./places-picked.ts"
 
@@ -98,7 +98,7 @@ export function countedNext(cursor: Cursor, start: number, between: boolean): Pl
   const size =
     cursor.is("chain", 1) &&
     (cursor.is("space", 2) || (cursor.text(2) === "-" && cursor.is("space", 3)))
-  if (cursor.isNumber() && cursor.text(1) !== "-" && !size) {
+  if (cursor.isNumber() && cursor.text(1) !== "-" && !size && !sizesGroup(cursor)) {
     const value = cursor.takeCount(1)
     if (value === null) return null
     count = value

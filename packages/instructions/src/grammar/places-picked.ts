@@ -3,7 +3,7 @@
 
 import type { Noun, Pick, Place } from "../base/tree.ts"
 import type { Cursor } from "./cursor.ts"
-import { readCountedChain, readNoun } from "./nouns.ts"
+import { readCountedChain, readNoun, sizesGroup } from "./nouns.ts"
 import { readBeside } from "./places-beside.ts"
 import { readUntil } from "./until.ts"
 
@@ -121,7 +121,7 @@ export function readPicked(cursor: Cursor, start: number): Place | null {
     cursor.peek(1)?.type === "word" &&
     cursor.peek(1)?.spaced === false &&
     !/^(?:sc|hdc|dc|tr|htr)s?$/.test(cursor.text(1))
-  if (cursor.isNumber() && cursor.text(1) !== "-" && !sized && !glued)
+  if (cursor.isNumber() && cursor.text(1) !== "-" && !sized && !glued && !sizesGroup(cursor))
     count = cursor.takeCount(1) ?? 1
   const noun = readNoun(cursor)
   if (!noun) {

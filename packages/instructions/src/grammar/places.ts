@@ -13,6 +13,7 @@ import { readEach } from "./places-each.ts"
 import { readMade, readSame } from "./places-made.ts"
 import { readNext } from "./places-next.ts"
 import { readDip, readMiddleRun, readPicked } from "./places-picked.ts"
+import { readUnknownPlace } from "./places-unknown.ts"
 import { readUntil } from "./until.ts"
 
 /** True when a place with its preposition may start here. */
@@ -218,7 +219,8 @@ function readBare(cursor: Cursor, start: number, preposition: string): Place | n
     (between ? null : cursor.attempt(() => readMade(cursor, start))) ??
     cursor.attempt(() => readPicked(cursor, start)) ??
     cursor.attempt(() => readEach(cursor, start, between)) ??
-    cursor.attempt(() => readNext(cursor, start, between, preposition))
+    cursor.attempt(() => readNext(cursor, start, between, preposition)) ??
+    cursor.attempt(() => readUnknownPlace(cursor, start))
   )
 }
 

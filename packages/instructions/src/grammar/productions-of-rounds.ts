@@ -22,6 +22,7 @@ import {
   endsWithoutRepeat,
   firstReplaced,
   groupsOfSome,
+  nowMade,
   orStitch,
   untilSoMany,
 } from "./said-in-passing.ts"
@@ -238,6 +239,18 @@ export const productionsOfRounds: readonly Production[] = [
     starts: (word) => word.classes.has("first") || word.text === "again",
     rule: firstReplaced,
     examples: ["2 dc in each sp. The first dc of the round is replaced by 3 chains"],
+  },
+  {
+    name: "now made",
+    starts: (word) =>
+      word.classes.has("group") ||
+      word.classes.has("corner") ||
+      word.classes.has("picot") ||
+      word.classes.has("first") ||
+      word.type === "ordinal" ||
+      /^cl/.test(word.text),
+    rule: nowMade,
+    examples: ["in next ch-2 sp work [3 dc, ch 2, 3 dc]: corner made"],
   },
   {
     name: "end of no repeat",

@@ -126,12 +126,16 @@ export const productionsOfWork: readonly Production[] = [
     name: "goes on",
     starts: (word, cursor) =>
       word.classes.has("around") ||
-      (word.text === "do" && /^(?:it|this|that|so|these)$/.test(cursor.text(1))) ||
+      (/^(?:do|follow|work)$/.test(word.text) &&
+        /^(?:it|this|that|so|these|same)$/.test(cursor.text(1))) ||
       /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|proceed|do it|do this|alternating|alternate|etc|etcetera)$/.test(
         word.text,
       ),
     rule: goesOn,
-    examples: ["sc in next 2 sts, 2 sc in next st, continue around"],
+    examples: [
+      "sc in next 2 sts, 2 sc in next st, continue around",
+      "(2 dc, ch 2, 2 dc) in next sp, do the same in the other spaces",
+    ],
   },
   {
     name: "passage again",
@@ -221,7 +225,7 @@ export const productionsOfWork: readonly Production[] = [
       word.classes.has("forms") ||
       word.type === "number",
     rule: ringOfChains,
-    examples: ["an eight stitch ring", "make a ring of 6 chains"],
+    examples: ["an eight stitch ring", "make a ring of 6 chains", "ch 6, form a ring"],
   },
   {
     name: "how a chain counts",

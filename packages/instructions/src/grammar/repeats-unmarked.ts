@@ -3,6 +3,8 @@
 import type { Times } from "../base/tree.ts"
 import type { Chart, Clause } from "./chart.ts"
 import { clause, isUnplaced, repeatOf } from "./clauses.ts"
+import type { Cursor } from "./cursor.ts"
+import { readNoun } from "./nouns.ts"
 import { asPasses } from "./passes.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { repeatsOfAll } from "./repeats-of-all.ts"
@@ -12,7 +14,10 @@ import { readTimes } from "./until.ts"
 export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   cursor.at += 1
-  cursor.accept("this", "these", "that")
+  // "Repeat the same in every space".
+  const same = cursor.take("same")
+  if (same) cursor.take("in")
+  else cursor.accept("this", "these", "that")
   cursor.accept("sequence", "pattern", "steps", "instructions", "last", "step")
   const unmarked = cursor.attempt(() => {
     if (!cursor.accept("from", "between")) return null
@@ -116,7 +121,7 @@ export function goesOn(chart: Chart, at: number): readonly Clause[] {
     if (!talk && !does && !wayWords.test(cursor.text())) break
     cursor.at += 1
   }
-  const times = readTimes(cursor, true)
+  const times = cursor.attempt(() => inTheOthers(cursor)) ?? readTimes(cursor, true)
   const whole = times?.kind === "until" && times.until.kind === "around"
   if (times && !whole && times.kind === "until") return []
   if (!times && !/^[.;([]?$/.test(cursor.text())) return []
@@ -128,6 +133,13 @@ export function goesOn(chart: Chart, at: number): readonly Clause[] {
     0,
     3,
   )
+}
+
+/** "Do the same in the other three spaces". */
+function inTheOthers(cursor: Cursor): Times | null {
+  if (!cursor.take("rest") && !cursor.accept("other", "others", "all")) return null
+  cursor.takeCount(1)
+  return readNoun(cursor) && { kind: "until", until: { kind: "around" } }
 }
 
 const wayWords = /^(?:way|manner|fashion|pattern|patt|sequence|established|such|on|doing|all)$/

@@ -7,6 +7,20 @@ import { isBoundary } from "./cursor.ts"
 export function ringOfChains(chart: Chart, at: number): readonly Clause[] {
   const cursor = chart.from(at)
   const start = cursor.start()
+  const closed = cursor.attempt(() =>
+    cursor.take("forms") && cursor.take("ring") && isBoundary(cursor.text()) ? true : null,
+  )
+  if (closed) {
+    // "Ch 6, form a ring."
+    const span = cursor.since(start)
+    return [
+      clause(cursor, (before) =>
+        before.length === 1 && before[0]?.do === "chain"
+          ? [...before, { ...span, do: "join", place: null, ring: true }]
+          : null,
+      ),
+    ]
+  }
   while (cursor.take("work", "start", "forms", "with") || cursor.accept("by", "begin"));
   const ringFirst = cursor.take("ring")
   if (ringFirst && !cursor.accept("of", "with")) return []

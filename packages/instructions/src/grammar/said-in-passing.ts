@@ -30,6 +30,17 @@ export function firstReplaced(chart: Chart, at: number): readonly Clause[] {
   return [clause(cursor, [], 0.02)]
 }
 
+/** "... in next sp: corner made", "- shell completed": what has just been done, without a bracket. */
+export function nowMade(chart: Chart, at: number): readonly Clause[] {
+  if (!/^[,;:.-]$/.test(chart.lexemes[at - 1]?.text ?? "")) return []
+  const cursor = chart.from(at)
+  cursor.take("first", "that")
+  if (cursor.isOrdinal()) cursor.at += 1
+  if (!cursor.take("group", "corner", "picot") && !readKind(cursor)?.gathered) return []
+  if (!cursor.accept("made", "formed", "completed", "complete", "done")) return []
+  return isBoundary(cursor.text()) ? [clause(cursor, [], 0.02)] : []
+}
+
 /** "dc in each dc along each side ..., ending with 1 dc in the first sp": after steps that are not repeated. */
 export function endsWithoutRepeat(chart: Chart, at: number): readonly Clause[] {
   const before = chart.lexemes[at - 1]

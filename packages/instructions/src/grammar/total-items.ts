@@ -91,7 +91,9 @@ export function readItem(cursor: Cursor, end: number): StatedItem | null {
   if (count === null) return null
   const span = () => cursor.since(start)
   cursor.attempt(() =>
-    cursor.accept("x") && (cursor.isNumber() || cursor.is("chain")) ? true : null,
+    cursor.accept("x") && (cursor.isNumber() || cursor.is("chain") || cursor.is("group"))
+      ? true
+      : null,
   )
   const first = cursor.at
   const ofGroups = cursor.attempt(() => {

@@ -10,13 +10,13 @@ import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { isShortage } from "../work/try-once.ts"
+import { apartFromNext, begunBy, withNext } from "./after-join.ts"
 import { alongChainFinding } from "./along-chain.ts"
 import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed-totals.ts"
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
-import { foldOf } from "./fold.ts"
-import { foldLost, goesRoundAlike, losesFold, sharedFold } from "./fold-lost.ts"
+import { fewStitches, foldLost, goesRoundAlike, losesFold, sharedFold } from "./fold-lost.ts"
 import { type Foundation, readFoundation, tooManyChains } from "./foundation.ts"
 import type { State } from "./ground.ts"
 import { impliedRound } from "./implied-round.ts"
@@ -92,11 +92,15 @@ function statesTotal(tree: TreeReading, one: OneRound): boolean {
 }
 
 function resolver(state: State, one: OneRound): Resolver {
+  const begun = (tree: RoundTree) => {
+    const own = apartFromNext(tree)
+    return state.rounds.length === 0 ? own : begunBy(state.carried, own)
+  }
   return (tree) => {
     if (!tree.steps.some((step) => step.do === "as-round") && one.of === 1)
-      return { tree, findings: [] }
+      return { tree: begun(tree), findings: [] }
     const findings: Located[] = []
-    return { tree: resolved(tree, one, state.trees, findings), findings }
+    return { tree: begun(resolved(tree, one, state.trees, findings)), findings }
   }
 }
 
@@ -133,7 +137,7 @@ function after(
     )
   const common = {
     ...state,
-    trees: [...state.trees, { number: one.number, tree: request.tree }],
+    trees: [...state.trees, { number: one.number, tree: withNext(request.tree) }],
     locals: tree.names.size > 0 ? new Map([...state.locals, ...tree.names]) : state.locals,
     saidCounts: remembered(state, request.tree.steps),
     turnNext: endsWithTurn(request.tree.steps),
@@ -180,9 +184,13 @@ function after(
     const then = doubtAfter(state.doubt, request, result)
     doubt = then.doubt
     const told = own.some(({ severity }) => severity !== "note")
+    const few = settled || told ? null : fewStitches(round, label)
     if (!settled && !told && !saysStart(request.tree.steps) && losesFold(state.rounds, round)) {
       own.push(foldLost(state.rounds, round, label))
       doubt = { number: one.number, other: null, fold: sharedFold(state.rounds) }
+    } else if (few) {
+      own.push(few)
+      doubt = { number: one.number, other: null }
     } else if (then.finding) own.push(then.finding)
     else if (
       !doubt &&
@@ -198,7 +206,7 @@ function after(
   // The count goes on by the words of the round alone; the piece ends before it.
   const below = state.rounds[state.rounds.length - 1] ?? null
   const short = result.findings.some(({ code }) => isShortage(code))
-  const around = { fold: state.fold, below, short }
+  const around = { fold: sharedFold(state.rounds), below, short }
   const alone = !round && !first ? countedByItself(request, tree.gaps, around) : null
   if (alone) {
     motif ??= state.rounds.length
@@ -230,11 +238,10 @@ function after(
   return {
     ...common,
     centre,
-    carried: [],
+    carried: request.tree.next ?? [],
     rounds: round ? [...state.rounds, round] : state.rounds,
     motif,
     lost: round === null,
-    fold: round ? foldOf(round, state.fold) : state.fold,
     doubt,
     findings: [...state.findings, ...located(own)],
     readings: [...state.readings, reading],

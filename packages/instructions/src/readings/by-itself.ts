@@ -6,8 +6,8 @@ import { makesStitches } from "../account/idle-steps.ts"
 import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { Place, RoundTree, Span, Step } from "../base/tree.ts"
+import { groupsInOnePlace, roundEdge } from "../edge/edge.ts"
 import type { Gap } from "../grammar/read-words.ts"
-import { sharedPlaces } from "./fold.ts"
 import { impliedRepeats } from "./implied-repeat.ts"
 import { groundOf, onPlainPlaces } from "./own-ground.ts"
 import { workRound } from "./read-round.ts"
@@ -25,7 +25,7 @@ export interface ByItself {
 /** What is known around such a round. */
 export interface Around {
   /** How often what is worked once comes around in the rounds before. */
-  readonly fold: number | null
+  readonly fold: number
   /** The round below, where it is known. */
   readonly below: Round | null
   /** The words take more than the round below has. */
@@ -45,7 +45,7 @@ export function countedByItself(
   around: Around,
 ): ByItself | null {
   const { steps } = request.tree
-  const repeats = steps.some(({ do: what }) => what === "repeat")
+  const repeats = steps.some(tellsHowOften)
   // What is told once, and nowhere that it is repeated, may be a part of the round, unless it takes more than is there.
   const open = gaps.some(({ cost }) => cost >= 1) || leavesTimesOpen(steps)
   if (repeats || (around.short && !open)) {
@@ -120,7 +120,7 @@ function foldsOf(
     if (Number.isInteger(times) && times >= 2 && times <= mostTimes)
       found.set(times, (found.get(times) ?? 0) + weight)
   }
-  if (fold !== null) {
+  if (fold > 1) {
     add(fold, keepsFold)
     add(2 * fold, doublesFold)
   }
@@ -132,7 +132,8 @@ function foldsOf(
     const { spaces, stitches } = countsOf(below)
     if (units.places > 0) {
       add(spaces / units.places, unitsThere)
-      add(sharedPlaces(below) / units.places, groupsThere)
+      const groups = groupsInOnePlace(roundEdge(below, 0, false), false)
+      add(groups.filter(({ cells }) => cells.length > 1).length / units.places, groupsThere)
     } else if (units.stitches > 0) add(stitches / units.stitches, unitsThere)
   }
   return found
@@ -165,6 +166,19 @@ function leadsWithUnit(steps: readonly Step[]): boolean {
   const at = steps.findIndex(saysAround)
   return at > 0 && steps.slice(0, at).some((step) => makesStitches(step))
 }
+
+/** A repeat, or so many places named: "in each of 12 ch-3 spaces". */
+function tellsHowOften(step: Step): boolean {
+  const place = placeOf(step)
+  return (
+    step.do === "repeat" ||
+    (place?.at === "each" && place.total !== undefined) ||
+    (place?.at === "next" && place.each === true && place.count >= fewestPlaces)
+  )
+}
+
+/** Fewer places named may be a part of the round. */
+const fewestPlaces = 5
 
 /** It goes around for as long as the round below lasts. */
 function saysAround(step: Step): boolean {

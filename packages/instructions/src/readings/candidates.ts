@@ -163,7 +163,7 @@ function unlessLikelier(candidate: Candidate, all: readonly Candidate[]): Candid
       (other.tree.cost <= tree.cost - clearlyCheaper ||
         (other.tree.cost <= tree.cost + clearlyCheaper && figuresStated(other.tree) > figures)),
   )
-  return likelier ? { ...candidate, result: againstLikelierTree(result, request.span) } : candidate
+  return likelier ? { ...candidate, result: againstLikelierTree(result, request) } : candidate
 }
 
 function figuresStated({ totals }: RoundTree): number {

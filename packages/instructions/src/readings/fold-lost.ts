@@ -51,6 +51,22 @@ export function foldLost(before: readonly Round[], round: Round, span: Span): Fi
   }
 }
 
+/** Fewer do not go round: the text tells most of such a round in other words, or elsewhere. */
+const fewestRound = 4
+
+/** A round of two or three stitches, where nothing bears it out. */
+export function fewStitches(round: Round, span: Span): Finding | null {
+  const { stitches, spaces } = countsOf(round)
+  if (stitches >= fewestRound || spaces >= fewestRound) return null
+  return {
+    severity: "warning",
+    code: "few-stitches",
+    ...span,
+    message: `This round comes to ${stitches} stitches only: too few to go round.`,
+    hint: 'Say how often it is worked ("rep from * around"), or state its total.',
+  }
+}
+
 /** The space that a chain before the join leaves is no part of the work that is repeated. */
 function ownFold(round: Round): number {
   const { stitches, spaces } = countsOf(round)

@@ -20,13 +20,11 @@ export interface State {
   readonly trees: readonly NumberedTree[]
   readonly locals: Locals
   readonly saidCounts: ReadonlyMap<number, CountsAs>
-  /** Steps of a ring that stand before the first round. */
+  /** Steps that begin the next round: a ring before the first, or what was told after the join of the one before. */
   readonly carried: readonly Step[]
   readonly turnNext: boolean
   /** No round to go on from. */
   readonly lost: boolean
-  /** How often what is worked once comes around, as far as is known. */
-  readonly fold: number | null
   readonly doubt: Doubt | null
   /** How much is wrong so far: the sum over its rounds. */
   readonly score: number

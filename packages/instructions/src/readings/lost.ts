@@ -10,7 +10,7 @@ import { assumedRound } from "./assumed.ts"
 import { assumedFinding, clearTotal } from "./assumed-totals.ts"
 import { byItselfFinding, countedByItself } from "./by-itself.ts"
 import type { Resolver } from "./candidates.ts"
-import { foldOf } from "./fold.ts"
+import { sharedFold } from "./fold-lost.ts"
 import type { State } from "./ground.ts"
 import type { OneRound } from "./list-rounds.ts"
 import { placeOfRound, type Reader } from "./reader.ts"
@@ -53,6 +53,7 @@ export function unread(
 ): State {
   return {
     ...state,
+    carried: state.rounds.length === 0 ? state.carried : [],
     motif: state.motif ?? state.rounds.length,
     lost: true,
     score: state.score + lostRound,
@@ -138,7 +139,7 @@ function onUnknownGround(
       span: label,
     },
     first.gaps,
-    { fold: state.fold, below: null, short: false },
+    { fold: sharedFold(state.rounds), below: null, short: false },
   )
   if (!found) return null
   const { stated, agrees } = found.result.comparison
@@ -187,8 +188,8 @@ function onNewGround(
   }
   return {
     ...state,
+    carried: [],
     lost: false,
-    fold: foldOf(state.rounds[state.rounds.length - 1]!, state.fold),
     trees: [...state.trees, { number: one.number, tree }],
     findings: [...state.findings, { ...finding, round: one.number }],
     readings: [...state.readings, reading],

@@ -6,7 +6,8 @@ import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Span, Step } from "../base/tree.ts"
 import type { ChoiceName, ChoiceValue } from "../work/choices.ts"
 import { joinedTo } from "../work/perform-start.ts"
-import type { RoundResult } from "./round-result.ts"
+import { goesRoundAlike } from "./fold-lost.ts"
+import type { RoundRequest, RoundResult } from "./round-result.ts"
 import { choiceWords } from "./told-choices.ts"
 
 type Forced = ReadonlyMap<ChoiceName, ChoiceValue>
@@ -23,18 +24,22 @@ const unsettled: ReadonlySet<string> = new Set([
 export function withoutRareAgreement(
   result: RoundResult,
   forced: Forced,
-  tree: RoundTree,
-  span: Span,
+  request: RoundRequest,
 ): RoundResult {
   if (result.comparison.agrees !== true) return result
   const leaves = result.findings.some(
     ({ code, severity }) => severity === "warning" && unsettled.has(code),
   )
   const twoRuns = forced.has("last-repeat") && endsBesideRun(result.round)
-  if (!leaves && !twoRuns && !isRare(forced, tree, result.round?.startChain?.chains ?? 0))
-    return result
+  const rare = isRare(forced, request.tree, result.round?.startChain?.chains ?? 0)
+  if (!leaves && !twoRuns && (!rare || isBorneOut(result, request))) return result
   const words = [...forced].map(([name, value]) => choiceWords(name, value))
-  return notAgreeing(result, `only if ${words.join(" and ")}`, span)
+  return notAgreeing(result, `only if ${words.join(" and ")}`, request.span)
+}
+
+/** A total one off breaks the fold of the motif; one that keeps it is meant, however rarely it is met. */
+function isBorneOut({ round }: RoundResult, { shared: { rounds } }: RoundRequest): boolean {
+  return round !== null && rounds.length > 0 && goesRoundAlike(rounds, round)
 }
 
 /** The last loop of a round meets the first with no stitch between them: one too many. */
@@ -44,8 +49,9 @@ function endsBesideRun(round: Round | null): boolean {
 }
 
 /** The result of a tree of the words that is taken for its total against a likelier one that misses it. */
-export function againstLikelierTree(result: RoundResult, span: Span): RoundResult {
-  return notAgreeing(result, "only by an unlikely reading of the words", span)
+export function againstLikelierTree(result: RoundResult, request: RoundRequest): RoundResult {
+  if (isBorneOut(result, request)) return result
+  return notAgreeing(result, "only by an unlikely reading of the words", request.span)
 }
 
 function notAgreeing(result: RoundResult, how: string, span: Span): RoundResult {

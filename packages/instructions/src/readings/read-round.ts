@@ -72,7 +72,7 @@ export function workRound(request: RoundRequest): RoundResult {
       ),
     ],
   }
-  return withoutRareAgreement(taken, bestForced, request.tree, request.span)
+  return withoutRareAgreement(taken, bestForced, request)
 }
 
 /** Doubts that a stated total which agrees puts at rest. */
@@ -259,7 +259,7 @@ export function workRoundAs(
   request: RoundRequest,
   forced: ReadonlyMap<ChoiceName, ChoiceValue>,
 ): RoundResult {
-  return withoutRareAgreement(tryReading(request, forced), forced, request.tree, request.span)
+  return withoutRareAgreement(tryReading(request, forced), forced, request)
 }
 
 /** Other readings of a round at the points its words leave open. */

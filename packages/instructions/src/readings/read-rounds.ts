@@ -74,7 +74,6 @@ export function beginning(prose: ProseFound): State {
     carried: prose.foundation,
     turnNext: false,
     lost: false,
-    fold: null,
     doubt: null,
     score: 0,
   }

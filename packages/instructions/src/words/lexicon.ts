@@ -156,7 +156,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "chat",
     words:
-      "you|you'll|you're|we|i|i'm|will|should|would|can|may|might|must|need|needs|needed|want|if|when|while|as|so|but|because|since|like|this|these|those|there|here|is|are|be|been|was|were|do|does|did|have|has|had|get|gets|got|see|look|looks|note|remember|sure|now and then|again|well|good|great|easy|easily|nice|really|still|even though|example|photo|picture|pic|image|above|know|let's|let|go|going|come|comes|keep|keeping|time|way|all set|done|ready|finished|complete|completed|finally|begins|start again|always|usually|never|too|off|out|on hook|or so|at one time|at once|all at once|at same time|etc|it|they|them|their|that's|which|what|how|where|who|thing|things|part|parts|piece|work in progress|motif|square|flower|circle shape|project|design|instructions|directions|following instructions|follows|thus|via|video|tutorial|steps|hand|hands|please note|hint|tip:|voila|yay|congratulations|about|approximately|approx|roughly|from here|at this point|optional|optionally|by|for|because of|due|within this|throughout|through out|ok|okay|whole|entire|entirely|usual|usually|same way|same manner|in this way|this way|in this manner|following|first of all|actually|little|bit|nicely|neat|neatly|flat|lie flat|lay flat|shape|finish|finishing|finishes|continue|continuing|cont|continues|proceed|start with|normal|normally|regular way|into shape|in pattern|as established|as before|altogether|to correspond|ending to correspond|ends to correspond|as given|for corner|for joining|as desired|if desired",
+      "you|you'll|you're|we|i|i'm|will|should|would|can|may|might|must|need|needs|needed|want|if|when|while|as|so|but|because|since|like|this|these|those|there|here|is|are|be|been|was|were|do|does|did|have|has|had|get|gets|got|see|look|looks|note|remember|sure|now and then|again|well|good|great|easy|easily|nice|really|still|even though|example|photo|picture|pic|image|above|know|let's|let|go|going|come|comes|keep|keeping|time|way|all set|done|ready|finished|complete|completed|finally|begins|start again|always|usually|never|too|off|out|on hook|or so|at one time|at once|all at once|at same time|etc|it|they|them|their|that's|which|what|how|where|who|thing|things|part|parts|piece|work in progress|motif|square|flower|circle shape|project|design|instructions|directions|following instructions|follows|thus|via|video|tutorial|steps|hand|hands|please note|hint|tip:|voila|yay|congratulations|about|approximately|approx|roughly|from here|at this point|complete round with|completing round with|finish round with|to begin round|to begin rnd|to begin row|to start round|to start rnd|to start row|optional|optionally|by|for|because of|due|within this|throughout|through out|ok|okay|whole|entire|entirely|usual|usually|same way|same manner|in this way|this way|in this manner|following|first of all|actually|little|bit|nicely|neat|neatly|flat|lie flat|lay flat|shape|finish|finishing|finishes|continue|continuing|cont|continues|proceed|start with|normal|normally|regular way|into shape|in pattern|as established|as before|altogether|to correspond|ending to correspond|ends to correspond|as given|for corner|for joining|as desired|if desired",
   },
   {
     class: "says-total",
@@ -200,7 +200,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "in",
     words:
-      "in|into|on|onto|inside|at|within|in to|on to|working in|working into|worked in|worked into|work in|upon|back in|back into|back onto",
+      "in|into|on|onto|inside|at|within|in to|on to|working in|working into|worked in|worked into|work in|upon|when you reach|when you get to|when you come to|once you reach|once you get to|as you reach|upon reaching|when reaching|back in|back into|back onto",
   },
   { class: "of", words: "of|from" },
   { class: "to", words: "to" },
@@ -331,7 +331,7 @@ export const lexicon: readonly LexiconEntry[] = [
     words:
       "standing|regular|surface|additional|plain|loose|full|reverse|spike|linked|elongated|basic|simple|normal|raised|real|actual|usual|completed|complete|lone|solitary|consecutive|adjacent|individual|special|whole",
   },
-  { class: "times", words: "times|time|x|repeats|reps|repetitions" },
+  { class: "times", words: "times|time|x|xs|repeats|reps|repetitions" },
   { class: "more", words: "more|additional|further|extra|again|other times" },
   {
     class: "once",
