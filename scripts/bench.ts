@@ -7,9 +7,11 @@ import { tmpdir } from "node:os"
 import { join, resolve } from "node:path"
 import { checkPattern } from "@roundwright/assessment"
 import { readPattern } from "@roundwright/instructions"
+import { benchExpressions } from "./bench-expressions.ts"
 import { benchMotifs } from "./bench-motifs.ts"
 import { benchNet, exportNet } from "./bench-net.ts"
 import { benchPages } from "./bench-pages.ts"
+import { benchTubes } from "./bench-tubes.ts"
 
 const twelveRounds = discText(12)
 const root = resolve(import.meta.dirname, "..")
@@ -47,6 +49,8 @@ if (exported >= 0) {
   if (name === undefined) throw new Error("Say which file to write: --export FILE")
   exportNet(resolve(name))
 }
+benchTubes((line) => process.stdout.write(`${line}\n`))
+benchExpressions((line) => process.stdout.write(`${line}\n`))
 benchMotifs((line) => process.stdout.write(`${line}\n`))
 benchNet(
   (line) => process.stdout.write(`${line}\n`),

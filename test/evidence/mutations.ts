@@ -18,6 +18,7 @@ import { patterns as ukPatterns } from "../../packages/instructions/test/varied-
 import { patterns as usPatterns } from "../../packages/instructions/test/varied-us.ts"
 import { patterns as morePatterns } from "../../packages/instructions/test/varied-us-more.ts"
 import * as wheels from "../../packages/instructions/test/varied-wheels.ts"
+import { harmless } from "./mutations-harmless.ts"
 import { textsOfSets } from "./writing.ts"
 
 export type MutationKind = "total" | "count" | "place" | "clause"
@@ -291,54 +292,6 @@ function groupsIn({ motif }: PatternReading, index: number): number {
     (place, k) => place !== "" && place === places[k + 1] && place !== places[k - 1],
   ).length
 }
-
-/** Changes that change nothing, each with the reason. */
-export const harmless: readonly {
-  readonly why: string
-  readonly is: (mutation: Mutation, pattern: CleanPattern) => boolean
-}[] = [
-  {
-    why: "slip stitches lead along the edge to where the round goes on, and make nothing",
-    is: ({ change, line }) =>
-      /^"sl st/.test(change) ||
-      /\b(?:sl\.? ?st|slip st\w*|ss) (?:in|into|to|up)\b/i.test(line.slice(0, 90)),
-  },
-  {
-    why: "stitches are skipped that lie before the space, loop or corner named next",
-    is: ({ change, line }) =>
-      /^"skip/.test(change) && /\b(?:sps?|spaces?|loops?|corners?|between|arch\w*)\b/i.test(line),
-  },
-  {
-    why: "nothing is left but what is passed over anyway, and only chains and the join follow",
-    is: ({ change }) =>
-      /^"leave.* before "[,;] (?:\d? ?ch|join|s[ls]|rep|dc in first)/i.test(change),
-  },
-  {
-    why: "the last round is turned, or one that is turned there anyway",
-    is: ({ change, round }, { reading, text }) =>
-      /^"turn/.test(change) && (round === reading.rounds.length - 1 || /\bturn/i.test(text)),
-  },
-  {
-    why: "the words behind it go on in the same way: two in each, one in each",
-    is: ({ change }) =>
-      /^"(?:increase|2 sc in same).* before "[,;] 2 |^"sc in next 2.* before "[,;] sc in e/.test(
-        change,
-      ),
-  },
-  {
-    why: "the same loops are named once more",
-    is: ({ change, line }) =>
-      /^"in back loops/.test(change) && (line.match(/back loop|\bblo\b/gi) ?? []).length > 1,
-  },
-  {
-    why: "so many stitches in the next so many places, which is one in each",
-    is: ({ kind, line }) => kind === "count" && /\b(\d+) \w+ in (?:the )?next \1\b/.test(line),
-  },
-  {
-    why: "the figures of other sizes, of which the first is read",
-    is: ({ kind, line }) => kind === "count" && /\d+ ?\((?:\d+, )*\d+\)/.test(line),
-  },
-]
 
 function harmlessIn(mutation: Mutation, pattern: CleanPattern): boolean {
   return harmless.some(({ is }) => is(mutation, pattern))

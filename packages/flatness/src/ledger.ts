@@ -21,7 +21,11 @@ export interface Hand {
  * @throws RoundwrightError `broken-motif`
  */
 export function keepLedger(motif: Motif, gauge: Gauge, hand: Hand = {}): Ledger {
-  const piece = summarisePiece(motif, gauge)
+  return ledgerOf(motif, summarisePiece(motif, gauge), hand)
+}
+
+/** The same of a motif that is summed up already. */
+export function ledgerOf(motif: Motif, piece: PieceSummary, hand: Hand = {}): Ledger {
   const judged = judgePiece(foldLedger(piece, hand.heightFactor), piece)
   const { rows } = judged
   return {

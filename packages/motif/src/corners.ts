@@ -6,7 +6,7 @@
 // one) only bend an edge a little: stacked, they draw a disc into a polygon without making corners
 // of it, so they are told (`stacked`) but not treated as corners.
 
-import { workedPlaces } from "./counts.ts"
+import { oneInEach, workedPlaces } from "./counts.ts"
 import type { Anchor, Motif, Round } from "./model.ts"
 import { anchorKey } from "./places.ts"
 
@@ -79,8 +79,12 @@ function increaseGroups(motif: Motif, round: Round): IncreaseGroup[] {
   return groups
 }
 
-/** Worked places, all chains of one run taken together: a corner may stand in its first and last chain. */
+/**
+ * Worked places, all chains of one run taken together: a corner may stand in its first and last chain. None of a round
+ * in which no place holds two.
+ */
 function groupedPlaces(round: Round): { anchor: Anchor; elements: number[] }[] {
+  if (oneInEach(round)) return []
   const grouped = new Map<string, { anchor: Anchor; elements: number[] }>()
   for (const { anchor, elements } of workedPlaces(round).values()) {
     const whole: Anchor =
@@ -134,7 +138,7 @@ function evenlySpread(groups: readonly CornerGroup[], n: number): boolean {
 function countStacked(motif: Motif, index: number): number {
   const round = motif.rounds[index]
   const before = motif.rounds[index - 1]
-  if (!round || !before) return 0
+  if (!round || !before || oneInEach(round)) return 0
   const increasedBefore = new Set<number>()
   for (const { anchor, elements } of workedPlaces(before).values())
     if (anchor.at !== "centre" && elements.length > 1)

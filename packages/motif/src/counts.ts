@@ -80,6 +80,18 @@ export function workedPlaces(round: Round): Map<string, { anchor: Anchor; elemen
   return places
 }
 
+/** Every stitch stands alone on a stitch of its own, one after the other: no place of such a round holds two. */
+export function oneInEach({ elements }: Round): boolean {
+  let before = -1
+  for (const element of elements) {
+    if (element.type !== "stitch") continue
+    const [anchor, second] = element.anchors
+    if (second || anchor?.at !== "stitch" || anchor.element <= before) return false
+    before = anchor.element
+  }
+  return true
+}
+
 /** The element an anchor names, or null for the centre. */
 export function anchoredElement(motif: Motif, anchor: Anchor): Element | null {
   if (anchor.at === "centre") return null

@@ -6,7 +6,7 @@
 // span 2 sin(phi / 2) / phi of their length between its feet, and its ends, e high, lean 2 e sin(phi / 2) over them: an
 // annulus sector, elementary geometry.
 
-import { workedPlaces } from "./counts.ts"
+import { oneInEach, workedPlaces } from "./counts.ts"
 import type { Motif } from "./model.ts"
 
 /** Of each round the elements whose tops a later round is worked into: 1 where one is. */
@@ -93,8 +93,9 @@ function loopSpan(edge: number, height: number, end: number, foot: number): numb
   return Math.min(edge, spans * crowded)
 }
 
-/** Stitches by the place they are worked into, all chains of a run as one; a place at the centre is none. */
+/** Stitches by the place they are worked into, all chains of a run as one; none of the centre, nor where no place holds two. */
 function groupsOf(motif: Motif, index: number): { chains: number; elements: number[] }[] {
+  if (oneInEach(motif.rounds[index]!)) return []
   const groups = new Map<string, { chains: number; elements: number[] }>()
   for (const [key, { anchor, elements }] of workedPlaces(motif.rounds[index]!)) {
     if (anchor.at === "centre") continue

@@ -52,6 +52,12 @@ export function mainKind(round: Round): StitchKind {
 /** A starting chain that counts stands for the first stitch of its round and for no other. */
 function withOneStart(round: Round): Round {
   const { startChain, elements } = round
+  const counts = startChain?.counts === true
+  const whole = elements.every(
+    (element, place) =>
+      element.type !== "stitch" || (element.madeOfChains !== undefined) === (place === 0 && counts),
+  )
+  if (whole) return round
   const made = elements.flatMap((element) =>
     element.type === "stitch" && element.madeOfChains !== undefined ? [element.madeOfChains] : [],
   )
@@ -61,7 +67,7 @@ function withOneStart(round: Round): Round {
     elements: elements.map((element, place): Element => {
       if (element.type !== "stitch") return element
       const { madeOfChains: _, ...plain } = element
-      const stands = place === 0 && startChain?.counts
+      const stands = place === 0 && counts
       return stands ? { ...plain, madeOfChains: chains } : plain
     }),
   }

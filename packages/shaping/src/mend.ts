@@ -5,9 +5,9 @@
 import {
   foldLedger,
   judgePiece,
-  keepLedger,
   type Ledger,
   type LedgerRow,
+  ledgerOf,
   type PieceSummary,
   rhythmBreaks,
   severityOf,
@@ -81,13 +81,14 @@ export function findMends(motif: Motif, gauge: Gauge, options: MendOptions = {})
 /** The same, with what was left out of a piece too large to go through. */
 export function searchMends(motif: Motif, gauge: Gauge, options: MendOptions = {}): Mends {
   if (motif.rounds.length === 0) return { mends: [], leftOut: null }
-  const grown = keepLedger(motif, gauge)
+  const piece = summarisePiece(motif, gauge)
+  const grown = ledgerOf(motif, piece)
   const net = options.judge === "net"
   const shape = net ? (options.shape ?? layOut(motif, gauge, { inSpace: false })) : null
   const ledger = shape ? { ...grown, ...judgementOf(shape) } : grown
   const same = asItIs(motif, ledger, shape)
   const budget = options.budget ?? new MendBudget()
-  const trial = new Trial(motif, gauge, grown, budget, options.terms ?? "US")
+  const trial = new Trial(motif, gauge, piece, grown, budget, options.terms ?? "US")
   // A piece that lies flat needs no mending. Of one plain stitch throughout, where every round grows alike, a round that is
   // off is told all the same; elsewhere rounds may be full and lean on purpose.
   const off = trial.uniform && grown.rows.slice(1).some((row) => row.verdict !== "flat")
@@ -176,19 +177,18 @@ function oneWay(mends: readonly Mend[], { fullness }: Ledger): Mend[] {
 /** A piece on which changes are tried. */
 class Trial {
   readonly facts: readonly RoundFacts[]
-  readonly #piece: PieceSummary
   readonly #pattern: number
   readonly #before: { readonly severity: number; readonly fault: number }
 
   constructor(
     readonly motif: Motif,
     readonly gauge: Gauge,
+    readonly piece: PieceSummary,
     ledger: Ledger,
     readonly budget: MendBudget,
     readonly terms: Terms,
   ) {
     this.facts = motif.rounds.map(factsOf)
-    this.#piece = summarisePiece(motif, gauge)
     this.#pattern = irregularityOf(motif)
     this.#before = {
       severity: severityOf(ledger.verdict),
@@ -216,7 +216,7 @@ class Trial {
     }
     if (change.kind === "leave" || change.kind === "block") return []
     const factor = change.kind === "hook" ? sizesWithHook(this.gauge, change.toMm) : 1
-    const piece = applyToSummary(this.#piece, index, change, this.facts, this.gauge, factor)
+    const piece = applyToSummary(this.piece, index, change, this.facts, this.gauge, factor)
     const rows = foldLedger(piece)
     const { verdict } = judgePiece(rows, piece)
     const kinds = new Set(this.facts.map(({ kind }) => kindKey(kind)))

@@ -14,16 +14,15 @@ interface Worked {
 }
 
 export function idleFindings(steps: readonly Step[], worked: Worked): Finding[] {
-  return [...idleIn(steps, worked, false), ...otherLegs(steps)].map(
-    ({ message, hint, span, passing }) => ({
-      severity: worked.settled || passing ? "note" : "warning",
-      code: "step-without-effect",
-      start: span.start,
-      end: span.end,
-      message,
-      hint,
-    }),
-  )
+  const idle = [...idleIn(steps, worked, false), ...otherLegs(steps), ...otherChainJoined(steps)]
+  return idle.map(({ message, hint, span, passing }) => ({
+    severity: worked.settled || passing ? "note" : "warning",
+    code: "step-without-effect",
+    start: span.start,
+    end: span.end,
+    message,
+    hint,
+  }))
 }
 
 interface Idle {
@@ -42,26 +41,43 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
     const within = inside || (list.slice(0, at).some(makesStitches) && goesOn)
     switch (step.do) {
       case "turn":
+        if (list[at - 1]?.do === "turn") return [{ span: step, ...sentences.turnedBack }]
         return within || (worked.onCentre && goesOn) ? [{ span: step, ...sentences.turn }] : []
       case "join":
         return within && !step.ring ? [{ span: step, ...sentences.join, passing: true }] : []
       case "as-round":
         return inside ? [{ span: step, ...sentences.round }] : []
       case "mode":
-        return step.loops && (worked.onCentre || (!inside && !goesOn))
+        return step.loops && (worked.onCentre || !after.some(takesLoops))
           ? [{ span: step, ...sentences.loops, passing: true }]
+          : []
+      case "work":
+        return step.even && step.extra !== undefined && worked.onCentre
+          ? [{ span: step, ...sentences.spread }]
           : []
       case "chain":
         return step.place?.at === "each" ? [{ span: step, ...sentences.chains, passing: true }] : []
       case "skip":
+        if (after.some((one) => one.do === "work" && one.even))
+          return [{ span: step, ...sentences.even, passing: true }]
+        if (step.rest && (inside || after.some(isWorkedOnward)))
+          return [{ span: step, ...sentences.rest }]
+        if (step.steps?.some((inner) => inner.do === "group"))
+          return idleIn(step.steps, worked, true)
+        if (step.steps?.some((inner) => inner.do === "repeat"))
+          return [{ span: step, ...sentences.often, passing: true }]
         if (!worked.skipsMet.has(step) && step.place)
           return [{ span: step, ...sentences.unmet, passing: true }]
         if (step.steps?.some((inner) => inner.do === "skip"))
           return [{ span: step, ...sentences.skip, passing: true }]
         return worksInSame(after) ? [{ span: step, ...sentences.same, passing: true }] : []
       case "repeat":
-        return idleIn(step.body, worked, true)
+        return [...idleIn(step.body, worked, true), ...idleInLast(step.last ?? [], worked, after)]
+      case "pass":
+        return step.cases.flatMap((one) => idleIn([one], worked, true))
       case "group":
+        if (step.place.at === "each" && !step.steps.some(makesStitches))
+          return [{ span: step, ...sentences.chains, passing: true }]
         return onePlace(step.place)
           ? step.steps.flatMap((inner): Idle[] =>
               inner.do === "skip"
@@ -75,6 +91,46 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
         return []
     }
   })
+}
+
+/** The ending of the last repeat: what comes after it stands outside. */
+function idleInLast(last: readonly Step[], worked: Worked, after: readonly Step[]): Idle[] {
+  const joins = after[0]?.do === "join" || after[0]?.do === "slip"
+  const [turns, rounds] = [sentences.turn, sentences.round]
+  return [
+    ...last.flatMap((one, at): Idle[] => {
+      if (one.do === "as-round") return [{ span: one, ...rounds }]
+      const behind = [...last.slice(at + 1), ...after]
+      if (one.do === "mode" && one.loops && !behind.some(takesLoops))
+        return [{ span: one, ...sentences.loops, passing: true }]
+      const goesOn = at < last.length - 1 || joins
+      return one.do === "turn" && goesOn ? [{ span: one, ...turns, passing: true }] : []
+    }),
+    ...idleIn(
+      last.filter((one) => one.do !== "as-round" && one.do !== "turn" && one.do !== "mode"),
+      worked,
+      false,
+    ),
+  ]
+}
+
+/** "ch 5 (counts as tr, ch 1) ... join to 3rd ch": another chain than the one that the stitch ends on. */
+function otherChainJoined(steps: readonly Step[]): Idle[] {
+  const start = steps.find((step) => step.do === "chain" || makesStitches(step))
+  if (start?.do !== "chain" || !start.countsAs?.kind || !start.countsAs.chains) return []
+  const top = start.chains - start.countsAs.chains
+  return steps.flatMap((step): Idle[] =>
+    step.do === "join" && step.chain !== undefined && step.chain !== top
+      ? [
+          {
+            span: step,
+            message: `The first stitch is ${top} chains tall as the round begins, and the round is joined to chain ${step.chain}.`,
+            hint: "Mend the figure of the join or that of the first chain.",
+            passing: true,
+          },
+        ]
+      : [],
+  )
 }
 
 /** "(counts as dc4tog)" in a round whose clusters all have three legs. */
@@ -107,6 +163,20 @@ const sentences = {
     message: "The work is turned here in the middle of the round; it is counted as if it were not.",
     hint: "Give what is worked back and forth rows of its own.",
   },
+  turnedBack: {
+    message: "The work is turned twice here with nothing between; it is counted as if it were not.",
+    hint: "Take one of the turns out, or write what is worked between them.",
+  },
+  rest: {
+    message:
+      "Nothing can be left unworked here, within one repeat or one place; this is passed over.",
+    hint: "Say it at the end of the round.",
+  },
+  spread: {
+    message:
+      "There are no stitches yet among which more or fewer could be spread; it is passed over.",
+    hint: "Say how many stitches go into the ring.",
+  },
   join: {
     message: "The round is joined here before it ends; what follows is counted with it.",
     hint: "",
@@ -118,6 +188,15 @@ const sentences = {
   skip: {
     message: "This stands among stitches that all go into one place, where nothing is skipped.",
     hint: "Take it out of the bracket if it is meant after it.",
+  },
+  even: {
+    message:
+      "The stitches of this round are spread over all of the round below; nothing is left out.",
+    hint: "",
+  },
+  often: {
+    message: "What is skipped here is told more than once; it is skipped once.",
+    hint: "",
   },
   loops: {
     message: "Loops are named here with nothing after it that could go into them.",
@@ -143,6 +222,28 @@ const sentences = {
 
 export function makesStitches({ do: what }: Step): boolean {
   return what === "work" || what === "group" || what === "repeat" || what === "pass"
+}
+
+/** Not round a post, nor into something of this round: it goes into loops of the round below. */
+function takesLoops(step: Step): boolean {
+  if (step.do === "work") {
+    const { post, loops } = step.stitch.kind
+    const own = post ?? loops ?? step.place?.loops
+    return own === undefined && isWorkedOnward(step)
+  }
+  if (step.do === "slip")
+    return step.place?.at === "each" || (step.place?.at === "next" && !step.place.order)
+  if (step.do === "repeat") return step.body.some(takesLoops)
+  return makesStitches(step)
+}
+
+/** It makes stitches, and does not only close the round. */
+function isWorkedOnward(step: Step): boolean {
+  if (!makesStitches(step)) return false
+  if (step.do !== "work" || !step.place) return true
+  const { at } = step.place
+  const closes = at === "next" && step.place.order === "first" && step.count === 1
+  return at !== "made" && !closes
 }
 
 /** What comes next goes where the last stitch went. */

@@ -115,14 +115,11 @@ export function compareTotals(
           hint: "",
         })
     } else differing.push({ item, stated, ours: ours.count })
-    if (
-      item.unit === "groups" &&
-      item.each !== undefined &&
-      !holdsEach(round, item.count, item.each)
-    )
+    const each = item.unit === "groups" ? item.each : legsOfGroups(round, item)
+    if (each !== undefined && !holdsEach(round, item.count, each))
       differing.push({
         item: { ...item, word: `stitches in each of the ${item.word}` },
-        stated: item.each,
+        stated: each,
         ours: Math.round(countsOf(round).stitches / item.count),
       })
   }
@@ -304,6 +301,16 @@ function filledPlaces({ elements }: Round): number {
     if (element.type === "stitch")
       for (const anchor of element.anchors) if (anchor.at === "space") places.add(anchor.element)
   return places.size
+}
+
+/** "4 clusters of 3 dc" in a round that gathers nothing: groups of so many. */
+function legsOfGroups(round: Round, { unit, kind, word }: StatedItem): number | undefined {
+  const groups =
+    unit === "kind" &&
+    /cluster/.test(word) &&
+    /\d/.test(word) &&
+    gatheredCount(round.elements) === 0
+  return groups ? kind?.gathered?.legs : undefined
 }
 
 /** "6 petals of 7 sts": all stitches, those of a kind, or so many groups come to that. */

@@ -48,7 +48,7 @@ export function repeatedBracket(
     cursor,
     [ended ? { ...repeat, last: ended.last, ending: ended.how, end: cursor.lastEnd() } : repeat],
     cost,
-    extra,
+    { ...extra, remarks: [...(extra.remarks ?? []), ...(ended?.remarks ?? [])] },
   )
   if (ended || !isCorner(body)) return [plain]
   const group: Step = {

@@ -172,7 +172,8 @@ function afterGroup(
       times,
       ...(ending?.tail ? { tail: ending.tail } : {}),
     }
-    return [clause(cursor, [repeat], cost, extra), bare]
+    const told = { ...extra, remarks: [...extra.remarks, ...(ending?.remarks ?? [])] }
+    return [clause(cursor, [repeat], cost, told), bare]
   }
   cursor.at = after
   // "(sc, hdc) - in the next st".

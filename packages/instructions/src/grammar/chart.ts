@@ -324,3 +324,11 @@ function before(a: { state: State; order: number }, b: { state: State; order: nu
   if (a.state.at !== b.state.at) return a.state.at > b.state.at
   return a.order < b.order
 }
+
+/** The words a reading passes over, to be told. */
+export function skippedIn(chart: Chart, body: Reading): Remark[] {
+  return body.skipped.map((k): Remark => {
+    const word = chart.lexemes[k]!
+    return { code: "skipped", start: word.start, end: word.end, said: String(k) }
+  })
+}

@@ -98,6 +98,7 @@ function acceptDrawThroughAll(cursor: Cursor): boolean {
     const text = cursor.text()
     if (cursor.done() || /^[;.()[\]*]$/.test(text) || (text === "," && through)) break
     if (cursor.is("chain") && cursor.isNumber(1)) break
+    if (!through && saysOther(cursor)) return false
     if (
       through &&
       text !== "all" &&
@@ -119,6 +120,17 @@ function acceptDrawThroughAll(cursor: Cursor): boolean {
 const makingWords =
   /^(?:yo|yoh|yrh|wrap|wraps|yarn|wool|thread|insert|insert hook|put|draw.*|pull.*|through|thru|loops?|lps?|lp|hook|on hook|dropped|drop|tighten|close|remove|place|slip|pick up|keeping|leaving|all|remaining)$/
 
+const otherWork = [
+  "skip",
+  "repeat",
+  "turn",
+  "end",
+  "increase",
+  "decrease",
+  "picot",
+  "unworked",
+] as const
+
 /** Words that are no part of how one stitch is made: others than its own, or a part between commas with none of these. */
 function saysOther(cursor: Cursor): boolean {
   if (cursor.text() === ",") {
@@ -128,9 +140,8 @@ function saysOther(cursor: Cursor): boolean {
       if (text === "" || /^[,;.()[\]*]$/.test(text)) return ahead > 1
     }
   }
-  return (["skip", "repeat", "turn", "end", "increase", "decrease", "picot"] as const).some(
-    (word) => cursor.is(word),
-  )
+  if (cursor.text() === "using") return true
+  return otherWork.some((word) => cursor.is(word))
 }
 
 /** "drop loop ... through": the stitches just worked in one place become one popcorn. */

@@ -280,7 +280,7 @@ export function skipStitches(chart: Chart, at: number): readonly Clause[] {
     const end = chart.lexemes.findIndex(({ text }, k) => k >= from && text === ")")
     if (end < 0) return []
     const inner = chart.readInner(from, end)[0]
-    if (!inner) return []
+    if (!inner || inner.skipped.length > 0) return []
     cursor.at = end + 1
     return [
       clause(

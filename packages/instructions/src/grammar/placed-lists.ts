@@ -2,7 +2,7 @@
 // all in next sp" with it last. Where such a list ends, or begins, no bracket says: every end is kept.
 
 import type { Place, Step } from "../base/tree.ts"
-import type { Chart, Clause } from "./chart.ts"
+import { type Chart, type Clause, skippedIn } from "./chart.ts"
 import { clause, hasWork, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { isOneOrEach } from "./gathered-lists.ts"
@@ -11,7 +11,6 @@ import { inTurnPlace } from "./in-turn.ts"
 import { asPasses } from "./passes.ts"
 import { readPlace, readTarget } from "./places.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
-import { skippedIn } from "./repeats.ts"
 import { readUntil } from "./until.ts"
 
 /** Every clause less of a list than there could be is a little dearer: the list usually goes on. */

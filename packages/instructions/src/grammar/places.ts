@@ -6,7 +6,7 @@
 
 import type { Noun, Place } from "../base/tree.ts"
 import { gapIf } from "../edge/gap-sides.ts"
-import { type Cursor, isBoundary } from "./cursor.ts"
+import { type Cursor, isBoundary, isStitchWord } from "./cursor.ts"
 import { loopNamed } from "./loop-words.ts"
 import { acceptTwo, readNoun } from "./nouns.ts"
 import { readEach } from "./places-each.ts"
@@ -207,6 +207,7 @@ function readPostWords(cursor: Cursor, details: Details): true | null {
 
 function readBare(cursor: Cursor, start: number, preposition: string): Place | null {
   const between = preposition === "between"
+  if (between && namesNoGap(cursor)) return null
   return (
     cursor.attempt(() => readRing(cursor, start)) ??
     cursor.attempt(() => readHookChain(cursor, start)) ??
@@ -220,6 +221,18 @@ function readBare(cursor: Cursor, start: number, preposition: string): Place | n
     cursor.attempt(() => readEach(cursor, start, between)) ??
     cursor.attempt(() => readNext(cursor, start, between, preposition)) ??
     cursor.attempt(() => readUnknownPlace(cursor, start))
+  )
+}
+
+/** "between any 8 dc": a gap lies between two. */
+function namesNoGap(cursor: Cursor): boolean {
+  let ahead = 0
+  while (/^(?:any|each|next|last|first|of|the)$/.test(cursor.text(ahead))) ahead += 1
+  return (
+    cursor.isNumber(ahead) &&
+    cursor.value(ahead) !== 2 &&
+    isStitchWord(cursor.text(ahead + 1), cursor.terms) &&
+    !cursor.is("group", ahead + 2)
   )
 }
 

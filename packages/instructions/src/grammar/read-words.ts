@@ -57,9 +57,26 @@ export function readWords(
   })
   return {
     tokens,
-    trees: () => treesOf(lexemes, terms, locals, end),
+    trees: replayed(() => treesOf(lexemes, terms, locals, end)),
     slips: lexemes.filter((lexeme) => lexeme.slipOf !== undefined),
     remarks: sized.remarks,
+  }
+}
+
+/** Trees are put together once, as far as they are asked for: many rounds may be told in the same words. */
+function replayed(make: () => Generator<TreeReading>): () => Generator<TreeReading> {
+  const known: TreeReading[] = []
+  let rest: Generator<TreeReading> | null = null
+  return function* () {
+    for (let k = 0; ; k++) {
+      if (k === known.length) {
+        rest ??= make()
+        const next = rest.next()
+        if (next.done) return
+        known.push(next.value)
+      }
+      yield known[k]!
+    }
   }
 }
 

@@ -2,7 +2,7 @@
 // in first sc".
 
 import type { Step } from "../base/tree.ts"
-import { type Chart, isEndMark } from "./chart.ts"
+import { type Chart, isEndMark, type Remark, skippedIn } from "./chart.ts"
 import type { Cursor } from "./cursor.ts"
 import { asPasses } from "./passes.ts"
 import { readKind } from "./stitch-names.ts"
@@ -12,6 +12,13 @@ export interface Ending {
   readonly last: readonly Step[] | null
   readonly how: "replaces" | "follows" | null
   readonly tail?: readonly Step[]
+  /** What is told of its words. */
+  readonly remarks?: readonly Remark[]
+}
+
+interface List {
+  readonly steps: readonly Step[]
+  readonly remarks: readonly Remark[]
 }
 
 interface Run {
@@ -51,10 +58,10 @@ function readOmission(chart: Chart, run: Run): Ending | null {
   cursor.at += 1
   cursor.accept("out")
   cursor.take("last")
-  const steps = readListHere(chart, true)
-  if (!steps || steps.length === 0) return null
+  const list = readListHere(chart, true)
+  if (!list || list.steps.length === 0) return null
   atLastRepeat(cursor)
-  return { last: dropTail(run.steps, steps), how: "replaces" }
+  return { last: dropTail(run.steps, list.steps), how: "replaces", remarks: list.remarks }
 }
 
 function readEndingWith(chart: Chart, run: Run, marked: readonly Step[] | null): Ending | null {
@@ -75,11 +82,14 @@ function readEndingWith(chart: Chart, run: Run, marked: readonly Step[] | null):
       return marked ? { last: marked, how: "replaces" } : null
     }
   }
-  const steps = readListHere(chart, false)
-  if (!steps || steps.length === 0) return null
+  const list = readListHere(chart, false)
+  if (!list || list.steps.length === 0) return null
+  const { steps, remarks } = list
   const tail = replaceTail(run.steps, steps)
   atLastRepeat(cursor)
-  return lastSaid ? { last: tail, how: "replaces" } : { last: steps, how: "follows", tail }
+  return lastSaid
+    ? { last: tail, how: "replaces", remarks }
+    : { last: steps, how: "follows", tail, remarks }
 }
 
 /** "as Rnd 4, ending with 1 dc in each of last 5 dc": another ending for the repeat of that round. */
@@ -95,13 +105,13 @@ export function readOtherEnding(chart: Chart): readonly Step[] | null {
     cursor.take("last")
     cursor.take("repeat")
     cursor.take("with")
-    const steps = readListHere(chart, false)
-    return steps && steps.length > 0 ? steps : null
+    const list = readListHere(chart, false)
+    return list && list.steps.length > 0 ? list.steps : null
   })
 }
 
 /** The steps from here to the end of the sentence, a join or, inside a list, the next comma. */
-function readListHere(chart: Chart, toComma: boolean): readonly Step[] | null {
+function readListHere(chart: Chart, toComma: boolean): List | null {
   const { cursor } = chart
   const from = cursor.at
   const bracket = /^[([]$/.test(cursor.text())
@@ -134,7 +144,9 @@ function readListHere(chart: Chart, toComma: boolean): readonly Step[] | null {
       : chart.readInner(from, to)
   cursor.at = to
   const best = inner[0]
-  return best && best.cost < 1.5 ? asPasses(best.steps) : null
+  return best && best.cost < 1.5
+    ? { steps: asPasses(best.steps), remarks: [...best.remarks, ...skippedIn(chart, best)] }
+    : null
 }
 
 /** "(this brings thread into position)" behind the ending. */

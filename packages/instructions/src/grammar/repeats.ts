@@ -3,7 +3,7 @@
 
 import type { Place, Step, Times } from "../base/tree.ts"
 import { namesNext } from "./bracket-repeats.ts"
-import type { Chart, Clause, Reading, Remark } from "./chart.ts"
+import { type Chart, type Clause, type Reading, type Remark, skippedIn } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { inTurn } from "./in-turn.ts"
@@ -126,7 +126,12 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
     const once = clause(cursor, steps, cost + 0.6, extra)
     const ending = readEnding(chart, { steps, markAt: body.markAt })
     return [
-      clause(cursor, withEnding(cursor, steps, ending, around, start), cost + 0.5, extra),
+      clause(
+        cursor,
+        withEnding(cursor, steps, ending, around, start),
+        cost + 0.5,
+        withRemarks(extra, ending),
+      ),
       once,
     ]
   }
@@ -142,7 +147,22 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
     return [clause(cursor, upTo(span, steps, body.markAt, times), cost, extra)]
   const marked = { steps, markAt: body.markAt }
   const ending = readOnceMore(cursor, marked) ?? readEnding(chart, marked)
-  return [clause(cursor, withEnding(cursor, steps, ending, times, start), cost + unsaid, extra)]
+  return [
+    clause(
+      cursor,
+      withEnding(cursor, steps, ending, times, start),
+      cost + unsaid,
+      withRemarks(extra, ending),
+    ),
+  ]
+}
+
+/** What is told of the words of the ending goes with the rest. */
+function withRemarks<T extends { readonly remarks: readonly Remark[] }>(
+  extra: T,
+  ending: Ending | null,
+): T {
+  return { ...extra, remarks: [...extra.remarks, ...(ending?.remarks ?? [])] }
 }
 
 /** The figures between the word "rep" and the mark it names. */
@@ -202,13 +222,6 @@ function placeOfPassage(
     return [
       { ...cursor.since(start), do: "repeat", body: [group], last: null, ending: null, times },
     ]
-  })
-}
-
-export function skippedIn(chart: Chart, body: Reading): Remark[] {
-  return body.skipped.map((k): Remark => {
-    const word = chart.lexemes[k]!
-    return { code: "skipped", start: word.start, end: word.end, said: String(k) }
   })
 }
 

@@ -96,7 +96,12 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
     if (word.classes.size === 0) {
       stray.push(cursor.at)
       cost += strayWordCost
-    } else cost += Math.min(0.2, word.skipCost / 5)
+    } else {
+      // "(= 1 tr, in back loops only, 1 ch)": words of the work are no part of a total.
+      if ((word.classes.has("back-loop") || word.classes.has("front-loop")) && items.length > 0)
+        stray.push(cursor.at)
+      cost += Math.min(0.2, word.skipCost / 5)
+    }
     cursor.at += 1
   }
   if (items.length === 0) return null

@@ -202,10 +202,13 @@ function readEverywhere(cursor: Cursor): Times | null {
     } else if (!cursor.accept("other", "of") && !cursor.take("that")) break
   }
   if (!every && !next) return null
+  const alternate = every && cursor.text(-1) === "other" && cursor.text(-2) === "every"
   const sized =
     cursor.is("chain", 1) && (cursor.is("space", 2) || cursor.is("space", 3) || !cursor.is("next"))
   const count = cursor.isNumber() && cursor.text(1) !== "-" && !sized ? cursor.takeCount(1) : null
-  if (!readNoun(cursor) || /^and$/.test(cursor.text())) return null
+  const noun = readNoun(cursor)
+  // "in every other st" picks places, and tells of no repeat how often it is made.
+  if (!noun || /^and$/.test(cursor.text()) || (alternate && noun.what === "stitch")) return null
   cursor.attempt(() =>
     (cursor.take("of", "in") && cursor.take("previous") && cursor.take("round")) ||
     cursor.take("around")

@@ -1,6 +1,7 @@
 // A total that only a rare reading of the words meets. The reading is kept, since the rounds after it may bear it out,
 // but it is no agreement: a total that is one off is as likely, and the user is told so.
 
+import type { Round } from "@roundwright/motif"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Span, Step } from "../base/tree.ts"
 import type { ChoiceName, ChoiceValue } from "../work/choices.ts"
@@ -29,8 +30,9 @@ export function withoutRareAgreement(
   const leaves = result.findings.some(
     ({ code, severity }) => severity === "warning" && unsettled.has(code),
   )
+  const twoRuns = forced.has("last-repeat") && endsBesideRun(result.round)
   const rare = isRare(forced, request.tree, result.round?.startChain?.chains ?? 0)
-  if (!leaves && (!rare || isBorneOut(result, request))) return result
+  if (!leaves && !twoRuns && (!rare || isBorneOut(result, request))) return result
   const words = [...forced].map(([name, value]) => choiceWords(name, value))
   return notAgreeing(result, `only if ${words.join(" and ")}`, request.span)
 }
@@ -38,6 +40,12 @@ export function withoutRareAgreement(
 /** A total one off breaks the fold of the motif; one that keeps it is meant, however rarely it is met. */
 function isBorneOut({ round }: RoundResult, { shared: { rounds } }: RoundRequest): boolean {
   return round !== null && rounds.length > 0 && goesRoundAlike(rounds, round)
+}
+
+/** The last loop of a round meets the first with no stitch between them: one too many. */
+function endsBesideRun(round: Round | null): boolean {
+  const elements = round?.elements ?? []
+  return elements[0]?.type === "chain" && elements.at(-1)?.type === "chain"
 }
 
 /** The result of a tree of the words that is taken for its total against a likelier one that misses it. */

@@ -96,7 +96,9 @@ export function bareLabelAt(text: string, at: number, line: boolean): BareLabel 
   const from = Number(found[1])
   const to = Math.max(from, Number(found[2] ?? from))
   const end = at + found[0].length
-  return { from, to, row: false, start: at, end, markAt: end - /[^\d]*$/.exec(found[0])![0].length }
+  let markAt = end
+  while (!/\d/.test(text.charAt(markAt - 1))) markAt -= 1
+  return { from, to, row: false, start: at, end, markAt }
 }
 
 /** "3 Change colour, *sc in next sp, ch 2*": a line that begins with its number, and no mark behind it. */

@@ -51,6 +51,15 @@ export function passEach(work: RoundWork, step: Filling): void {
   const started = needed && every === 1 && startsInFirst(work, step, sites)
   if (needed && every === 1 && !started) fillFirst(work, step, sites.length)
   const widens = every > 2 || (every === 2 && alternates(work, step))
+  if (every > 1 && sites.length < every && !widens)
+    work.find({
+      severity: "warning",
+      code: "step-without-effect",
+      start: step.start,
+      end: step.end,
+      message: "Fewer places are left than this passes over, so that nothing is worked here.",
+      hint: "Look at what stands before it: it may use up the round already.",
+    })
   sites.forEach((site, k) => {
     work.countStep(step)
     if (k === 0 && started && step.do === "work") {

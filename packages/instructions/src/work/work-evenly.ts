@@ -24,6 +24,16 @@ export function workEvenly(work: RoundWork, step: Extract<Step, { do: "work" }>)
     makeStitches(work, step, step.stitch, [{ at: "centre" }], count)
     return
   }
+  const more = Math.abs(count - below.length)
+  if (step.count > 0 && step.extra !== undefined && Math.abs(step.extra) !== more)
+    work.find({
+      severity: "warning",
+      code: "figure-passed-over",
+      start: step.start,
+      end: step.end,
+      message: `The text speaks of ${Math.abs(step.extra)} increases or decreases; from ${below.length} to ${count} stitches it takes ${more}.`,
+      hint: "Mend one of the two figures.",
+    })
   const place = (k: number) => edge.anchorAt(below[k]!, false)
   if (work.startTaken && work.between > 0 && count < below.length) {
     // The starting stitch is the first of them.
