@@ -21,6 +21,13 @@ const cases: [string, ...string[]][] = [
     ...meshOfTwelve,
     "sl st in ch-5 sp, ch 1, sc in same sp, *(2 dc, ch 3, 2 dc) in next ch-5 sp, sc in next ch-5 sp; rep from * around; join.",
   ],
+  // "in rnd" only says which stitches are meant; "makes a petal" only what comes of them.
+  ["24/0/0", "12 sc in magic ring; join.", "2 sc in each st in rnd; join."],
+  [
+    "60/0/0",
+    ...meshOfTwelve,
+    "In 1st ch-5 sp, (1 sc, 3 dc, 1 sc), makes a petal. Repeat in each ch-5 sp in rnd. Join.",
+  ],
   [
     "24/0/0",
     "12 sc in magic ring; join.",

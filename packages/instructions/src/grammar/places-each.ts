@@ -125,12 +125,12 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
       }
     if (!owner || owner.what === "ring") cursor.at = at
   }
-  // "each ch sp from the previous row".
-  cursor.attempt(() =>
-    cursor.take("of", "in") && cursor.take("previous", "last") && cursor.take("round")
-      ? true
-      : null,
-  )
+  // "each ch sp from the previous row", "each ch sp in rnd"; "in rnd 2" names another.
+  cursor.attempt(() => {
+    if (!cursor.take("of", "in")) return null
+    cursor.take("previous", "last")
+    return cursor.take("round") && !cursor.isNumber() ? true : null
+  })
   if (nouns.length === 1 && nouns[0]!.what === "chain") cursor.attempt(() => acceptBackDown(cursor))
   const across = cursor.text() === "across"
   const until =

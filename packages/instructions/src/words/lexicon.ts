@@ -166,7 +166,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "chat",
     words:
-      "back down|back up|work your way around|work your way round|working your way around|make your way around|start by|begin by|continue around with|continuing around with|go around with|work around with",
+      "back down|back up|work your way around|work your way round|working your way around|make your way around|start by|begin by|makes a petal|makes one petal|makes petal|creates a petal|creates petal|makes a shell|makes one shell|makes a corner|creates a corner|continue around with|continuing around with|go around with|work around with",
   },
   { class: "next", words: "next|nxt|nx|following|foll|subsequent|succeeding" },
   { class: "same", words: "same|very same|that same|this same" },
