@@ -80,3 +80,15 @@ describe("the same in every one of them", () => {
     expect(counts(`${square}Rnd 2: ${words}`, 1)).toEqual([24])
   })
 })
+
+describe("a first round whose place is not there", () => {
+  it.each([
+    ["Ch 4, miss 3 ch, 11 dc in next ch; join.", 12],
+    ["Begin with 3 ch. Into the first of the ch make 6 sc; join.", 6],
+    ["Ch 3 and then do 9 dc in next loop; join.", 10],
+  ])("is worked into the centre: %s", (words, stitches) => {
+    const text = `Terms: US\nRnd 1: ${words}\nRnd 2: 2 dc in each st around.`
+    expect([stitches - 1, stitches]).toContain(counts(text, 2)[0])
+    expect(told(text, 1)).toBe(true)
+  })
+})

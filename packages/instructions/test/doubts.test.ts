@@ -44,14 +44,14 @@ describe("a round that does not go round as those before it", () => {
   it("is told, and one that takes the fold up again stands on no doubt", () => {
     const reading = read(
       twelve,
-      "sc in next 5 sts, 2 sc in next st, sc in each of next 6 sts.",
+      "ch 1, sc in next 5 sts, 2 sc in next st, sc in each of next 6 sts.",
       "ch 1, *sc in next st, ch 3; rep from * 11 more times, skip last st; join.",
     )
     expect(doubts(reading)).toEqual(["warning fold-lost"])
   })
 
   it("is no matter of doubt where a total or the words settle it", () => {
-    const odd = "sc in next 5 sts, 2 sc in next st, sc in each of next 6 sts."
+    const odd = "ch 1, sc in next 5 sts, 2 sc in next st, sc in each of next 6 sts."
     expect(doubts(read(twelve, `${odd} (13 sc)`))).toEqual([])
   })
 

@@ -52,7 +52,7 @@ const reached: Readonly<Record<ProblemCode, string>> = {
   "first-place-short":
     "Terms: US\nRnd 1: 12 dc in magic ring; join.\nRnd 2: ch 3 (counts as dc), 2 dc in each st around; join.",
   "fold-lost":
-    "Rnd 1: 12 sc in magic ring.\nRnd 2: sc in next 5 sts, 2 sc in next st, sc in each of next 6 sts.",
+    "Rnd 1: 12 sc in magic ring.\nRnd 2: ch 1, sc in next 5 sts, 2 sc in next st, sc in each of next 6 sts.",
   "growth-implied":
     "Terms: US\nRnd 1: 6 sc in magic ring.\nRnd 2: 2 sc in each sc.\nRnd 3: *sc in next sc, 2 sc in next sc; rep from * around.\nRnd 4: continue in this way. (24 sc)",
   "last-time-in-part":

@@ -116,7 +116,7 @@ export const productionsOfWork: readonly Production[] = [
       (word.type === "number" && (cursor.is("times", 1) || cursor.is("more", 1))),
     rule: repeatedFirst,
     examples: [
-      "dc3tog in ring, ch 3, work 11 more (dc3tog, ch 3) in ring",
+      "dc3tog in ring, ch 3, 11 more (dc3tog, ch 3) in ring",
       "in the ring work 6 times *2 dc, ch 1*",
       "repeat 6 times *sc in next st, 2 sc in next st*",
       "repeat (sc 1, inc) 6 times",

@@ -47,8 +47,8 @@ export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
   const start = cursor.start()
   // "in the ring work 6 times *2 dc, ch 1*".
   const figure = cursor.isNumber()
-  if (figure && !chart.lexemes[at - 1]?.classes.has("work")) return []
   if (figure && cursor.is("more", 1)) return moreOfBracket(chart, at)
+  if (figure && !chart.lexemes[at - 1]?.classes.has("work")) return []
   if (!figure) cursor.at += 1
   const following = cursor.accept("next") || cursor.take("next") || cursor.accept("this", "these")
   if (following) cursor.accept("steps", "sequence", "pattern", "instructions")

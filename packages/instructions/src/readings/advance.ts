@@ -13,7 +13,7 @@ import { isShortage } from "../work/try-once.ts"
 import { apartFromNext, begunBy, withNext } from "./after-join.ts"
 import { alongChainFinding } from "./along-chain.ts"
 import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed-totals.ts"
-import { byItselfFinding, countedByItself } from "./by-itself.ts"
+import { byItselfFinding, countedByItself, countedOnCentre } from "./by-itself.ts"
 import { type Candidate, candidatesOf, type Resolver } from "./candidates.ts"
 import { doubtAfter } from "./doubt.ts"
 import { fewStitches, foldLost, goesRoundAlike, losesFold, sharedFold } from "./fold-lost.ts"
@@ -207,7 +207,11 @@ function after(
   const below = state.rounds[state.rounds.length - 1] ?? null
   const short = result.findings.some(({ code }) => isShortage(code))
   const around = { fold: sharedFold(state.rounds), below, short }
-  const alone = !round && !first ? countedByItself(request, tree.gaps, around) : null
+  const alone = round
+    ? null
+    : first
+      ? countedOnCentre(request)
+      : countedByItself(request, tree.gaps, around)
   if (alone) {
     motif ??= state.rounds.length
     round = alone.round
@@ -248,9 +252,10 @@ function after(
   }
 }
 
-/** "Ch 3 (does not count)": whether it does is no matter of doubt. */
+/** "Ch 3 (does not count)", or no chain and no repeat at all: how it starts and ends is no matter of doubt. */
 function saysStart(steps: readonly Step[]): boolean {
-  return steps.some((step) => step.do === "chain" && step.countsAs?.counts === false)
+  if (steps.some((step) => step.do === "chain" && step.countsAs?.counts === false)) return true
+  return !steps.some(({ do: what }) => what === "chain" || what === "repeat")
 }
 
 /** The round grows by as many stitches as the two before it did. */

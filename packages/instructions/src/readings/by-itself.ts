@@ -71,6 +71,32 @@ export function countedByItself(
   return best && { ...best.found, sure: false }
 }
 
+/** A first round whose place is not there: whatever it is called, it is the centre. */
+export function countedOnCentre(request: RoundRequest): ByItself | null {
+  const { tree, foundation } = request
+  const steps = (foundation?.steps ?? tree.steps).flatMap(ontoCentre)
+  const result = workRound({
+    ...request,
+    tree: { ...tree, steps },
+    foundation: foundation && { ...foundation, steps },
+  })
+  const { round } = result
+  if (!round || countsOf(round).stitches < fewestOfFirst) return null
+  return { ground: round, round, result, sure: false }
+}
+
+/** A first round of fewer is hardly one. */
+const fewestOfFirst = 4
+
+function ontoCentre(step: Step): Step[] {
+  if (step.do === "slip" || step.do === "skip") return []
+  if (step.do === "repeat") return [{ ...step, body: step.body.flatMap(ontoCentre) }]
+  if ((step.do !== "work" && step.do !== "group") || !step.place || step.place.at === "each")
+    return [step]
+  const { start, end } = step.place
+  return [{ ...step, place: { start, end, at: "ring" } }]
+}
+
 function worked(
   request: RoundRequest,
   steps: readonly Step[] | null,

@@ -284,7 +284,8 @@ function otherWays(best: Candidate): Candidate[] {
     if (!result.round || result.score > best.result.score + 3) continue
     const alike =
       waysOfFold.has(way) &&
-      result.score <= best.result.score &&
+      best.result.score === 0 &&
+      result.score === 0 &&
       restoresFold(before, best.round, result.round)
     if (!open && !alike) continue
     if (

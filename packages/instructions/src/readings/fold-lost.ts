@@ -52,9 +52,9 @@ export function foldLost(before: readonly Round[], round: Round, span: Span): Fi
 }
 
 /** Fewer do not go round: the text tells most of such a round in other words, or elsewhere. */
-const fewestRound = 4
+const fewestRound = 3
 
-/** A round of two or three stitches, where nothing bears it out. */
+/** A round of one or two stitches, where nothing bears it out. */
 export function fewStitches(round: Round, span: Span): Finding | null {
   const { stitches, spaces } = countsOf(round)
   if (stitches >= fewestRound || spaces >= fewestRound) return null
