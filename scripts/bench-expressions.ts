@@ -12,6 +12,8 @@ const ends = ["", "!", "\0", "x", "1"]
 const [usual, short, long] = [32_000, 8_000, 64_000]
 /** Under so many ms nothing can be said of how a time grows. */
 const leastMs = 1.5
+/** Asked of every expression over a user's text. */
+const askedExponent = 1.2
 
 export function benchExpressions(write: (line: string) => void): void {
   const packages = resolve(import.meta.dirname, "../packages")
@@ -29,26 +31,31 @@ export function benchExpressions(write: (line: string) => void): void {
         const text = (length: number) => run.repeat(length / run.length) + end
         if (leastOf(expression, text(usual)) < leastMs) continue
         slow += 1
-        const growth = leastOf(expression, text(long)) / leastOf(expression, text(short))
-        const exponent = Math.log(growth) / Math.log(long / short)
+        const growth = (tries: number) =>
+          leastOf(expression, text(long), tries) / leastOf(expression, text(short), tries)
+        const exponentOf = (times: number) => Math.log(times) / Math.log(long / short)
+        const once = exponentOf(growth(3))
+        // A time that was disturbed is measured again.
+        const exponent = once > askedExponent ? Math.min(once, exponentOf(growth(15))) : once
         if (exponent > worst.exponent) worst = { exponent, written, run: JSON.stringify(run + end) }
       }
   write(
     `${all.length} expressions over ${runs.length * ends.length} strings each: ${slow} times over ${leastMs} ms at ${usual} characters`,
   )
   write(
-    `  highest exponent ${worst.exponent.toFixed(2)}: ${worst.written.slice(0, 60)} over ${worst.run}`,
+    `  highest exponent ${worst.exponent.toFixed(2)} (asked ${askedExponent}): ${worst.written.slice(0, 60)} over ${worst.run}`,
   )
 }
 
-/** The shortest of three times, ms. */
-function leastOf(expression: RegExp, text: string): number {
+/** The least of so many times that the processor spent, ms: what else the machine does counts little. */
+function leastOf(expression: RegExp, text: string, tries = 3): number {
   let least = Number.POSITIVE_INFINITY
-  for (let k = 0; k < 3; k++) {
-    const start = performance.now()
+  for (let k = 0; k < tries; k++) {
+    const before = process.cpuUsage()
     if (expression.global) text.replace(expression, "")
     else expression.test(text)
-    least = Math.min(least, performance.now() - start)
+    const { user, system } = process.cpuUsage(before)
+    least = Math.min(least, (user + system) / 1000)
     expression.lastIndex = 0
   }
   return least

@@ -47,6 +47,20 @@ describe("told at its own words", () => {
       "Row 1:",
     ],
     [
+      "a tool named in the ending of a repeat",
+      "Rnd 1: 6 sc in magic ring. (6)\nRnd 2: *2 sc in next st, sc in next st; rep from * around, ending with (sc, using a 6 mm hook, sc) in next st, sc in last st. (9)",
+      "not-reckoned",
+      "note",
+      "using a 6 mm hook",
+    ],
+    [
+      "a join to another chain than the first stitch ends on",
+      "Rnd 1: 16 sc in magic ring. (16)\nRnd 2: ch 5 (counts as tr, ch 1), (tr in next sc, ch 1) around, join to 3rd ch.",
+      "step-without-effect",
+      "note",
+      "join to 3rd ch",
+    ],
+    [
       "a sentence of talk",
       "Rnd 1: 6 sc in magic ring. (6) Hooray, marvellous progress!\nRnd 2: 2 sc in each st. (12)",
       "not-of-the-work",

@@ -155,7 +155,7 @@ function unlessLikelier(candidate: Candidate, all: readonly Candidate[]): Candid
   const { result, tree, request } = candidate
   if (result.comparison.agrees !== true) return candidate
   const figures = figuresStated(tree)
-  const likelier = all.some(
+  const likelier = all.filter(
     (other) =>
       other.round !== null &&
       other.tree.cost < understood &&
@@ -163,7 +163,9 @@ function unlessLikelier(candidate: Candidate, all: readonly Candidate[]): Candid
       (other.tree.cost <= tree.cost - clearlyCheaper ||
         (other.tree.cost <= tree.cost + clearlyCheaper && figuresStated(other.tree) > figures)),
   )
-  return likelier ? { ...candidate, result: againstLikelierTree(result, request) } : candidate
+  if (likelier.length === 0) return candidate
+  const others = likelier.map((other) => other.result)
+  return { ...candidate, result: againstLikelierTree(result, request, others) }
 }
 
 function figuresStated({ totals }: RoundTree): number {

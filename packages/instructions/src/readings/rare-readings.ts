@@ -2,11 +2,12 @@
 // but it is no agreement: a total that is one off is as likely, and the user is told so.
 
 import type { Round } from "@roundwright/motif"
+import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Span, Step } from "../base/tree.ts"
 import type { ChoiceName, ChoiceValue } from "../work/choices.ts"
 import { joinedTo } from "../work/perform-start.ts"
-import { goesRoundAlike } from "./fold-lost.ts"
+import { goesRoundAlike, sharedFold } from "./fold-lost.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
 import { choiceWords } from "./told-choices.ts"
 
@@ -32,14 +33,18 @@ export function withoutRareAgreement(
   )
   const twoRuns = forced.has("last-repeat") && endsBesideRun(result.round)
   const rare = isRare(forced, request.tree, result.round?.startChain?.chains ?? 0)
-  if (!leaves && !twoRuns && (!rare || isBorneOut(result, request))) return result
+  if (!leaves && !twoRuns && !rare) return result
   const words = [...forced].map(([name, value]) => choiceWords(name, value))
   return notAgreeing(result, `only if ${words.join(" and ")}`, request.span)
 }
 
-/** A total one off breaks the fold of the motif; one that keeps it is meant, however rarely it is met. */
+/**
+ * A total one off breaks the fold of the motif; one that keeps it, to the stitch, is meant, however rarely it is met. A
+ * start that stands apart from the rest keeps the fold without being counted in it.
+ */
 function isBorneOut({ round }: RoundResult, { shared: { rounds } }: RoundRequest): boolean {
-  return round !== null && rounds.length > 0 && goesRoundAlike(rounds, round)
+  if (round === null || rounds.length === 0 || !goesRoundAlike(rounds, round)) return false
+  return countsOf(round).stitches % sharedFold(rounds) === 0
 }
 
 /** The last loop of a round meets the first with no stitch between them: one too many. */
@@ -49,8 +54,13 @@ function endsBesideRun(round: Round | null): boolean {
 }
 
 /** The result of a tree of the words that is taken for its total against a likelier one that misses it. */
-export function againstLikelierTree(result: RoundResult, request: RoundRequest): RoundResult {
-  if (isBorneOut(result, request)) return result
+export function againstLikelierTree(
+  result: RoundResult,
+  request: RoundRequest,
+  likelier: readonly RoundResult[],
+): RoundResult {
+  if (isBorneOut(result, request) && !likelier.some((other) => isBorneOut(other, request)))
+    return result
   return notAgreeing(result, "only by an unlikely reading of the words", request.span)
 }
 
