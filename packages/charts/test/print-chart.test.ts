@@ -15,6 +15,7 @@ import {
   symbolsOfMotif,
 } from "../src/index.ts"
 import { faultsOf, nudge } from "../src/print/nudge.ts"
+import { roundNumbers } from "../src/print/numbers.ts"
 import { spread } from "../src/print/spread.ts"
 
 const text = `# Latch Tile
@@ -61,6 +62,34 @@ describe("the layout", () => {
   it("finds marks that are laid on one another", () => {
     const [one] = layout.marks.filter(({ kind }) => kind === "stitch")
     expect(overlapsOf([one!, { ...one!, element: 99 }])).toHaveLength(1)
+  })
+})
+
+describe("the numbers of the rounds", () => {
+  it("are led to their rounds by lines none of which cross", () => {
+    const places = [
+      { x: 1, y: 0.2 },
+      { x: 2, y: 0.1 },
+      { x: 3, y: 0.4 },
+      { x: 4, y: 0 },
+    ]
+    const { motif: four } = readPattern(
+      Array.from(
+        { length: 4 },
+        (_, k) => `Rnd ${k + 1}: ${6 * (k + 1)} sc evenly. (${6 * (k + 1)} sc)`,
+      ).join("\n"),
+    )
+    const { parts } = roundNumbers(four, { starts: places, reach: 6 } as never)
+    const lines = parts.map((part) => /M(\S+) (\S+)L(\S+) (\S+)"/.exec(part)!.slice(1).map(Number))
+    const side = (a: number[], b: number[], c: number[]) =>
+      (b[0]! - a[0]!) * (c[1]! - a[1]!) - (b[1]! - a[1]!) * (c[0]! - a[0]!)
+    for (const [i, one] of lines.entries())
+      for (const other of lines.slice(i + 1)) {
+        const [a, b, c, d] = [one.slice(0, 2), one.slice(2), other.slice(0, 2), other.slice(2)]
+        const cross = side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0
+        expect(cross).toBe(false)
+      }
+    expect(lines).toHaveLength(4)
   })
 })
 

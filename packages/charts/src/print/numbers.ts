@@ -15,7 +15,7 @@ export function roundNumbers(
 ): { parts: string[]; places: Place[] } {
   const radius = reach + figureMm
   const own = starts.map(({ x, y }) => Math.atan2(y, x))
-  const angles = apart(own, roomMm / radius)
+  const angles = uncrossed(apart(own, roomMm / radius), starts, radius)
   const parts = motif.rounds.map(({ number }, k) => {
     const start = starts[k]!
     const at = polar(angles[k]!, radius)
@@ -56,6 +56,35 @@ function apart(wanted: readonly number[], gap: number): number[] {
     out[k] = centre + placed[i]!
   })
   return out
+}
+
+/** The same places, two of them changed about wherever the lines that lead to them cross: each change makes the lines shorter. */
+function uncrossed(angles: readonly number[], starts: readonly Place[], radius: number): number[] {
+  const out = [...angles]
+  const cross = (i: number, k: number) => {
+    const [from, to] = [starts[i]!, polar(out[i]!, radius)]
+    const [start, end] = [starts[k]!, polar(out[k]!, radius)]
+    return (
+      side(from, to, start) * side(from, to, end) < 0 &&
+      side(start, end, from) * side(start, end, to) < 0
+    )
+  }
+  let changed = true
+  for (let pass = 0; changed && pass < out.length; pass++) {
+    changed = false
+    for (let i = 0; i < out.length; i++)
+      for (let k = i + 1; k < out.length; k++)
+        if (cross(i, k)) {
+          ;[out[i], out[k]] = [out[k]!, out[i]!]
+          changed = true
+        }
+  }
+  return out
+}
+
+/** More than zero where the third place lies to the left of the line from the first to the second. */
+function side(a: Place, b: Place, c: Place): number {
+  return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)
 }
 
 function two(value: number): string {
