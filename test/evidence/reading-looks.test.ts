@@ -6,10 +6,10 @@ import { readingBatches } from "./reading-looks.ts"
 describe("first looks at patterns as makers published them", () => {
   const batches = readingBatches()
 
-  it("hold at least 40 texts a batch, in order", () => {
+  it("hold at least 40 texts a batch, in order, but for the last, which may be begun", () => {
     expect(batches.map(({ batch }) => batch)).toEqual(batches.map((_, i) => i + 1))
     expect(batches.length).toBeGreaterThanOrEqual(6)
-    for (const { texts } of batches) expect(texts.length).toBeGreaterThanOrEqual(40)
+    for (const { texts } of batches.slice(0, -1)) expect(texts.length).toBeGreaterThanOrEqual(40)
   })
 
   it("count the rounds and texts that are keyed, and no more right than there are", () => {

@@ -208,6 +208,28 @@ const cases: [string, ...string[]][] = [
     "8 sc in magic ring; join.",
     "join new yarn with a standing dc in any st, dc in same st, 2 dc in each st around; join.",
   ],
+  [
+    "24/0/0",
+    "ch 3 (counts as dc), 11 dc in magic ring; join.",
+    "ch 3, dc in same sp, 2 dc in each following sp; join.",
+  ],
+  [
+    "24/0/0",
+    "ch 3 (counts as dc), 11 dc in magic ring; join.",
+    "ch 3, dc in same sp, 2 dc in each sp between dc around; join.",
+  ],
+  [
+    "8/8/8",
+    "magic ring, ch 3, dc in ring (counts as first cluster), ch 1, *dc2tog in ring, ch 1; rep from * 6 more times; join.",
+  ],
+  [
+    "8/0/0",
+    "magic ring, ch 3, dc in ring (the ch 3 and dc count as the first cluster), 7 clusters in ring; join.",
+  ],
+  [
+    "8/0/0",
+    "magic ring, ch 3, dc in ring (ch 3 and dc is equivalent to first cl), 7 cl in ring; join.",
+  ],
 ]
 
 describe("more loose wording", () => {

@@ -54,12 +54,10 @@ function takeUp(result: Step[], note: Note): boolean {
     const before = result[result.length - 2]
     if (note.countsAs.tog && before?.do === "chain") {
       // "ch 2, dc in next 2 sts (counts as dc3tog)": the stitches are its other legs.
-      const legs = (note.countsAs.kind?.gathered?.legs ?? 0) - 1
-      if (
-        legs > 0 &&
-        !last.stitch.kind.gathered &&
-        (last.place?.at === "next" ? last.place.count === legs : last.count === legs)
-      ) {
+      const own = last.place?.at === "next" ? last.place.count : last.count
+      const countsAs = last.stitch.kind.gathered ? note.countsAs : ofSoMany(note.countsAs, own + 1)
+      const legs = (countsAs.kind?.gathered?.legs ?? 0) - 1
+      if (legs > 0 && !last.stitch.kind.gathered && own === legs) {
         const kind = { ...last.stitch.kind, gathered: { how: "together" as const, legs } }
         result[result.length - 1] = {
           ...last,
@@ -68,7 +66,7 @@ function takeUp(result: Step[], note: Note): boolean {
         }
       }
       // "ch 3, dc2tog in ring (counts as dc3tog)": both together are the first cluster.
-      result[result.length - 2] = { ...before, countsAs: note.countsAs }
+      result[result.length - 2] = { ...before, countsAs }
       return true
     }
     if (note.countsAs.space !== undefined) {
@@ -81,6 +79,13 @@ function takeUp(result: Step[], note: Note): boolean {
     }
   }
   return false
+}
+
+/** "Ch 3, dc in ring (counts as first cluster)": a cluster of which no more is said has as many legs as are told with it. */
+function ofSoMany(countsAs: CountsAs, legs: number): CountsAs {
+  const { kind } = countsAs
+  if (kind?.gathered?.how !== "cluster" || kind.gathered.legs !== 3) return countsAs
+  return { ...countsAs, kind: { ...kind, gathered: { how: "cluster", legs } } }
 }
 
 /** "Ch 3 (counts as dc)" said once holds for a later start of as many chains. */

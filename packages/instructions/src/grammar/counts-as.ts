@@ -51,6 +51,13 @@ export function readCountsNote(cursor: Cursor): { countsAs: CountsAs; chains?: n
       cursor.at += 1
       cursor.take("chain")
     } else cursor.take("chain")
+    // "ch 3 and dc count as first cluster".
+    cursor.attempt(() => {
+      if (!cursor.take("and") && !cursor.accept("+")) return null
+      cursor.take("first", "next")
+      if (cursor.isNumber()) cursor.at += 1
+      return readKind(cursor) && (cursor.is("counts") || cursor.accept("together")) ? true : null
+    })
     while (
       cursor.accept(
         "at",

@@ -46,12 +46,13 @@ export function readEach(cursor: Cursor, start: number, between: boolean): Place
   }
   if (cursor.is("next") || ((cursor.is("first") || cursor.is("last")) && cursor.isNumber(1))) {
     const last = cursor.is("last")
+    const following = /^(?:following|subsequent)$/.test(cursor.text())
     cursor.at += 1
     const figure = cursor.isNumber()
     const next = countedNext(cursor, start, between)
     if (!next) return null
-    if (!of && !last && !figure && next.at === "next" && isPlural(cursor))
-      // "all subsequent spaces": those that are left.
+    if (!of && !last && !figure && next.at === "next" && (following || isPlural(cursor)))
+      // "all subsequent spaces", "each following space": those that are left.
       return {
         ...cursor.since(start),
         at: "each",

@@ -310,7 +310,7 @@ export const lexicon: readonly LexiconEntry[] = [
   {
     class: "counts",
     words:
-      "count|counts|counted|counting|considered|stands|stand|represents|represent|replaces|replace|equals|acts|serves|forms|is|are|=|equal|standing|instead|substitutes|regarded|serving|becomes|makes",
+      "count|counts|counted|counting|considered|stands|stand|represents|represent|replaces|replace|equals|acts|serves|forms|is|are|=|equal|standing|instead|substitutes|regarded|serving|becomes|makes|equivalent|equivalent to|equivalent of",
   },
   {
     class: "back-loop",

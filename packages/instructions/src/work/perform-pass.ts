@@ -43,7 +43,8 @@ export function passEach(work: RoundWork, step: Filling): void {
     place.until.kind === "around" && place.until.side && noun?.what === "space"
       ? endOfSide(position.edge, position.at, work.limitOf(position))
       : boundaryOf(work, position, place.until, place)
-  const sites = sitesOf(work, position, place, boundary, place)
+  const all = sitesOf(work, position, place, boundary, place)
+  const sites = beginsInGap(work, noun, all) ? all.slice(1) : all
   const needed = place.until.kind === "around" && place.until.rest !== true
   if (sites.length === 0 && needed) throw nothingLeft(place)
   const one = alone(step)
@@ -83,6 +84,23 @@ export function passEach(work: RoundWork, step: Filling): void {
   })
   if (place.until.kind === "around") position.at = Math.max(position.at, boundary)
   else position.at = Math.max(position.at, Math.min(boundary, position.at))
+}
+
+/** "ch 3, dc in same sp, 2 dc in each sp" over stitches without chains: the round has begun in the first of the gaps. */
+function beginsInGap(
+  { allSteps, startSite }: RoundWork,
+  noun: Noun | undefined,
+  sites: readonly Site[],
+): boolean {
+  if (startSite?.anchor.at !== "stitch" || sites.length < 2) return false
+  if (noun?.what !== "space" && noun?.what !== "gap") return false
+  if (sites[0]!.anchor.at !== "between") return false
+  return allSteps.some(
+    (step) =>
+      (step.do === "work" || step.do === "group") &&
+      step.place?.at === "same" &&
+      (step.place.noun.what === "space" || step.place.noun.what === "gap"),
+  )
 }
 
 /** "2 sc in every other st" and nothing else: with one in each of the others the round grows; a total may say else. */
