@@ -15,10 +15,10 @@ export const harmless: readonly {
       /\b(?:sl\.? ?st|slip st\w*|ss) (?:in|into|to|up|across)\b/i.test(line.slice(0, 90)),
   },
   {
-    why: "stitches are skipped that lie before the space, loop or corner named next",
+    why: "stitches are skipped that lie before the space, loop, picot or corner named next",
     is: ({ change, line }) =>
       /^"skip/.test(change) &&
-      /\b(?:sps?|spaces?|loops?|corners?|between|arch\w*|under)\b/i.test(line),
+      /\b(?:sps?|spaces?|loops?|corners?|picots?|between|arch\w*|under)\b/i.test(line),
   },
   {
     why: "nothing is left but what is passed over anyway, and only chains and the join follow",
@@ -51,7 +51,7 @@ export const harmless: readonly {
   },
   {
     why: "so many stitches in the next so many places, which is one in each",
-    is: ({ kind, line }) => kind === "count" && /\b(\d+) \w+ in (?:the )?next \1\b/.test(line),
+    is: ({ kind, line }) => kind === "count" && /\b(\d+) ?\w+ in (?:the )?next \1(?!\d)/.test(line),
   },
   {
     why: "the round named is gone by for its increases, and its own figures say what stands between them",

@@ -17,6 +17,8 @@ export function growthFinding(rows: readonly LedgerRow[]): string {
   const { round, fullness } = worst
   if (Math.abs(fullness) < leastTold) return `Round ${round} does not grow where flat needs it to`
   if (fullness < 0) return `Round ${round} draws the edge in where flat would let it grow`
+  if (rows.every(({ verdict }) => verdict === "flat"))
+    return `Round ${round} grows ${fullness > 1 ? "most" : "least"}, ${times(fullness)} of a flat round by itself; the others even it out`
   if (fullness > 1) return `Round ${round} grows ${times(fullness)} times what flat needs`
   return `Round ${round} grows only ${times(fullness)} of what flat needs`
 }

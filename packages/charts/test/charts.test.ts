@@ -23,6 +23,13 @@ describe("what a chart says", () => {
   const ruffled = rowsWith([flat, flat, 1.8 * flat, flat])
   const cupped = rowsWith([flat, 0.5 * flat, 0.5 * flat, 0.5 * flat])
 
+  it("says without alarm which round strays in a piece that lies flat throughout", () => {
+    const lying = ruffled.map((row) => ({ ...row, verdict: "flat" as const }))
+    expect(title(growthChart(lying))).toBe(
+      "Round 3 grows most, 1.80 of a flat round by itself; the others even it out",
+    )
+  })
+
   it.each([
     [growthChart(even), "Every round grows about as much as flat needs"],
     [growthChart(ruffled), "Round 3 grows 1.80 times what flat needs"],

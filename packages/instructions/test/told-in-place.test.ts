@@ -127,6 +127,35 @@ describe("a suspicion of UK terms", () => {
   })
 })
 
+describe("a figure that the round does not bear out", () => {
+  const ring =
+    "Rnd 1: ch 3, 2 dc in magic ring, *ch 2, 3 dc in ring; rep from * 2 more times, ch 2; join.\n"
+
+  it("is told of stitches skipped before a space", () => {
+    const skipping = (count: number) =>
+      `${ring}Rnd 2: sl st to next ch-2 sp, ch 3, 2 dc in same sp, *ch 1, skip next ${count} dc, 3 dc in next ch-2 sp; rep from * 2 more times, ch 1; join.`
+    expect(told(skipping(2), "step-without-effect")).toEqual({
+      severity: "note",
+      words: "in next ch-2 sp",
+    })
+    expect(told(skipping(3), "step-without-effect")).toBeNull()
+  })
+
+  it("is told of loops drawn through", () => {
+    const through = (loops: number) =>
+      `Rnd 1: magic ring, *(yo, insert hook in ring, draw up a loop, yo, draw through 2 loops) 3 times, yo, draw through all ${loops} loops on hook, ch 2; rep from * 7 more times; join.`
+    expect(told(through(7), "figure-passed-over")).toEqual({ severity: "note", words: "7" })
+    expect(told(through(4), "figure-passed-over")).toBeNull()
+  })
+
+  it("is told of increases, against the stitches they lead to", () => {
+    const spread = (increases: number) =>
+      `Rnd 1: 12 sc in magic ring. (12 sc)\nRnd 2: 18 sc, ${increases} increases spread evenly. (18 sc)`
+    expect(told(spread(9), "figure-passed-over")?.severity).toBe("warning")
+    expect(told(spread(6), "figure-passed-over")).toBeNull()
+  })
+})
+
 describe("the motif", () => {
   it("is the first of several pieces", () => {
     const { motif, rounds } = readPattern(

@@ -4,7 +4,7 @@
 
 import type { BasicStitch, StitchKind } from "@roundwright/stitches"
 import type { Place, Step } from "../base/tree.ts"
-import type { Chart, Clause } from "./chart.ts"
+import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readPlace } from "./places.ts"
@@ -61,25 +61,33 @@ export function spelledCluster(chart: Chart, at: number): readonly Clause[] {
     legs = count
   }
   const after = cursor.is("in") ? readPlace(cursor) : null
+  const closing = cursor.at
   if (close && !acceptDrawThroughAll(cursor)) return []
   if (!close) return []
+  const remarks = otherLoops(chart, [closing, cursor.at], draws === 0 ? 2 * legs : legs)
   const inner = place ?? after
   const together = place !== null && after?.at !== "same"
   const how = draws === 0 ? ("puff" as const) : ("cluster" as const)
   const kind: StitchKind = { basic: basicOf(wraps, draws), gathered: { how, legs } }
   const each = inner?.at === "next" && inner.count === 1 && inner.noun.what === "stitch"
   const over: Place | null = each && together ? { ...inner, count: legs, over: true } : inner
-  return [
-    clause(cursor, [
-      {
-        ...cursor.since(start),
-        do: "work",
-        stitch: { kind, tog: draws > 0 },
-        count: 1,
-        place: over,
-      },
-    ]),
-  ]
+  const step: Step = {
+    ...cursor.since(start),
+    do: "work",
+    stitch: { kind, tog: draws > 0 },
+    count: 1,
+    place: over,
+  }
+  return [clause(cursor, [step], 0, { remarks })]
+}
+
+/** "draw through all 7 loops" of a stitch whose legs leave another number on the hook; the last one may be kept back. */
+function otherLoops(chart: Chart, [from, to]: readonly [number, number], left: number): Remark[] {
+  const loops = [left, left + 1]
+  return chart.lexemes
+    .slice(from, to)
+    .filter(({ type, value }) => type === "number" && value > 1 && !loops.includes(value))
+    .map(({ start, end }): Remark => ({ code: "figure-passed-over", start, end }))
 }
 
 /** Wraps before the hook goes in, and how often two loops are drawn through: a half treble has none. */

@@ -123,6 +123,11 @@ const sentences: Readonly<Partial<Record<Remark["code"], (said: string) => Told>
     message: `"${said}" in the total is not read.`,
     hint: "",
   }),
+  "figure-passed-over": (said) => ({
+    severity: "note",
+    message: `"${said}" is not used: as it is made, this stitch leaves another number of loops on the hook.`,
+    hint: "Count the loops again.",
+  }),
   "first-size-read": () => ({
     severity: "note",
     message: "Figures for other sizes stand here; the first size is read.",

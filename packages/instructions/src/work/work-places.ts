@@ -253,8 +253,27 @@ function nextSite(work: RoundWork, position: Position, place: Next): Site {
       ? pickedSite(work, position, place, place.pick)
       : (gapMeant(work, position, place) ?? work.next(position, noun, place))
   if (!site) throw overrun(work, position, noun, place)
+  tellMorePassed(work, position, site, place)
   position.at = site.past ?? site.to
   return site
+}
+
+/** "skip 2 dc, shell in next sp" where three lie before it: the figure is not what the round below has. */
+function tellMorePassed(work: RoundWork, { edge }: Position, site: Site, span: Span): void {
+  const last = work.used.at(-1)
+  if (last?.use !== "skipped" || last.edge !== edge) return
+  let more = 0
+  for (let at = last.to; at < site.from; at++)
+    if (edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "stitch") more += 1
+  if (more === 0) return
+  work.find({
+    severity: "note",
+    code: "step-without-effect",
+    start: span.start,
+    end: span.end,
+    message: `Before this ${more === 1 ? "one more stitch lies" : `${more} more stitches lie`} than are said to be skipped.`,
+    hint: "",
+  })
 }
 
 /** "in skipped st": the last one skipped in this round that is still without a stitch. */
