@@ -4,19 +4,16 @@
 import { examinePattern } from "@roundwright/assessment"
 
 const [rounds, around] = process.argv.slice(2).map(Number) as [number, number]
-const lines = ["Terms: US", "Rnd 1: 6 sc in magic ring. (6 sc)"]
-for (let sts = 12; sts <= around; sts += 6)
+const lines = [
+  "Terms: US",
+  "Rnd 1: 6 sc in magic ring. (6 sc)",
+  ...(around < 12 ? [] : ["Rnd 2: 2 sc in each st around. (12 sc)"]),
+]
+for (let sts = 18; sts <= around; sts += 6)
   lines.push(
     `Rnd ${sts / 6}: *sc in next ${sts / 6 - 2} sts, 2 sc in next st; rep from * around. (${sts} sc)`,
   )
-lines[2] =
-  lines[2]?.replace(
-    "*sc in next 0 sts, 2 sc in next st; rep from * around",
-    "2 sc in each st around",
-  ) ?? ""
-lines.push(
-  `Rnds ${lines.filter((line) => line.startsWith("Rnd")).length + 1}-${rounds}: sc in each st around.`,
-)
+lines.push(`Rnds ${around / 6 + 1}-${rounds}: sc in each st around.`)
 const text = lines.join("\n")
 const spent = process.cpuUsage()
 const growthMs = timed(() => examinePattern(text, { remedies: false }))

@@ -5,7 +5,7 @@ import { execFileSync } from "node:child_process"
 import { join } from "node:path"
 
 /** Asked of the verdict by growth of the longest of them: ms, and MB of the process. */
-export const asked = { ms: 2000, mb: 300 }
+const asked = { ms: 2000, mb: 300 }
 
 export function benchTubes(write: (line: string) => void): void {
   for (const rounds of [200, 1000, 5000])

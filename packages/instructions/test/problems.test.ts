@@ -71,6 +71,7 @@ describe("places", () => {
     const text =
       "Terms: US\n\u2022 **Rnd 1:** \u201cred\u201d 6\u00a0sc in magic ring \u2013 wibble."
     const problem = only(readPattern(text), "words-passed-over")
+    expect(problem.severity).toBe("note")
     expect(pointedAt(text, problem)).toBe("wibble")
   })
 })

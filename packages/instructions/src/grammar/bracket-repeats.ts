@@ -6,7 +6,7 @@ import { clause, isUnplaced, repeatOf } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { gathered } from "./gathered-lists.ts"
 import { atPlace, readPlace } from "./places.ts"
-import { readEnding } from "./repeat-endings.ts"
+import { readEnding, withRemarks } from "./repeat-endings.ts"
 import { readCounted } from "./stitch-names.ts"
 import { readTimes, readUntil } from "./until.ts"
 
@@ -48,7 +48,7 @@ export function repeatedBracket(
     cursor,
     [ended ? { ...repeat, last: ended.last, ending: ended.how, end: cursor.lastEnd() } : repeat],
     cost,
-    { ...extra, remarks: [...(extra.remarks ?? []), ...(ended?.remarks ?? [])] },
+    withRemarks(extra, ended),
   )
   if (ended || !isCorner(body)) return [plain]
   const group: Step = {

@@ -19,7 +19,7 @@ import { acceptWork } from "./handling.ts"
 import { readNoun } from "./nouns.ts"
 import { asPasses } from "./passes.ts"
 import { atPlace, readPlace, readTarget } from "./places.ts"
-import { readEnding } from "./repeat-endings.ts"
+import { readEnding, withRemarks } from "./repeat-endings.ts"
 import { isRepeatMark } from "./repeat-marks.ts"
 import { readStitch } from "./stitch-names.ts"
 import { readBracketTotal } from "./totals.ts"
@@ -172,8 +172,7 @@ function afterGroup(
       times,
       ...(ending?.tail ? { tail: ending.tail } : {}),
     }
-    const told = { ...extra, remarks: [...extra.remarks, ...(ending?.remarks ?? [])] }
-    return [clause(cursor, [repeat], cost, told), bare]
+    return [clause(cursor, [repeat], cost, withRemarks(extra, ending)), bare]
   }
   cursor.at = after
   // "(sc, hdc) - in the next st".

@@ -16,6 +16,16 @@ export interface Ending {
   readonly remarks?: readonly Remark[]
 }
 
+/** What is told of the words of the ending goes with the rest. */
+export function withRemarks<T extends { readonly remarks?: readonly Remark[] }>(
+  extra: T,
+  ending: Ending | null,
+): T {
+  return ending?.remarks?.length
+    ? { ...extra, remarks: [...(extra.remarks ?? []), ...ending.remarks] }
+    : extra
+}
+
 interface List {
   readonly steps: readonly Step[]
   readonly remarks: readonly Remark[]

@@ -10,7 +10,7 @@ import { inTurn } from "./in-turn.ts"
 import { namedAgain } from "./passages.ts"
 import { asPasses, mirroredInSpace } from "./passes.ts"
 import { readPlace } from "./places.ts"
-import { type Ending, readEnding } from "./repeat-endings.ts"
+import { type Ending, readEnding, withRemarks } from "./repeat-endings.ts"
 import {
   type Close,
   closesOf,
@@ -155,14 +155,6 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
       withRemarks(extra, ending),
     ),
   ]
-}
-
-/** What is told of the words of the ending goes with the rest. */
-function withRemarks<T extends { readonly remarks: readonly Remark[] }>(
-  extra: T,
-  ending: Ending | null,
-): T {
-  return { ...extra, remarks: [...extra.remarks, ...(ending?.remarks ?? [])] }
 }
 
 /** The figures between the word "rep" and the mark it names. */

@@ -121,7 +121,10 @@ function after(
   const settled = result.comparison.agrees === true || result.comparison.inRange === true
   const own: Finding[] = []
   if (one.nth === 0) {
-    const alike = candidate.round !== null && goesRoundAlike(state.rounds, candidate.round)
+    const alike =
+      tree.gaps.length > 0 &&
+      candidate.round !== null &&
+      goesRoundAlike(state.rounds, candidate.round)
     own.push(
       ...gapFindings(clean, tree.gaps, settled, alike, candidate.unknown),
       ...slipFindings(clean, words),
@@ -204,14 +207,15 @@ function after(
     }
   }
   // The count goes on by the words of the round alone; the piece ends before it.
-  const below = state.rounds[state.rounds.length - 1] ?? null
-  const short = result.findings.some(({ code }) => isShortage(code))
-  const around = { fold: sharedFold(state.rounds), below, short }
   const alone = round
     ? null
     : first
       ? countedOnCentre(request)
-      : countedByItself(request, tree.gaps, around)
+      : countedByItself(request, tree.gaps, {
+          fold: sharedFold(state.rounds),
+          below: state.rounds[state.rounds.length - 1] ?? null,
+          short: result.findings.some(({ code }) => isShortage(code)),
+        })
   if (alone) {
     motif ??= state.rounds.length
     round = alone.round

@@ -9,7 +9,7 @@ import type { RoundTree, Step } from "../base/tree.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import { assumedRound } from "./assumed.ts"
 import { closingChainFinding, missingClosingChain, withClosingChain } from "./closing-chain.ts"
-import { restoresFold } from "./fold-lost.ts"
+import { losesFold, takesUpFold } from "./fold-lost.ts"
 import type { Foundation } from "./foundation.ts"
 import { impliedRepeats } from "./implied-repeat.ts"
 import type { Located } from "./list-rounds.ts"
@@ -274,19 +274,17 @@ const impliedRepeat = 4
 function otherWays(best: Candidate): Candidate[] {
   if (!best.round) return []
   const before = best.request.shared.rounds
+  const lost = best.result.score === 0 && losesFold(before, best.round)
   const found: Candidate[] = []
   for (const forced of otherReadingsOf(best.request)) {
     const [way] = forced.keys()
     if (forced.size !== 1 || way === undefined) continue
     const open = waysOpen.has(way) || (way === "single-start-chain" && joinsToChain(best.request))
-    if (!open && !waysOfFold.has(way)) continue
+    const restores = lost && waysOfFold.has(way)
+    if (!open && !restores) continue
     const result = workRoundAs(best.request, forced)
     if (!result.round || result.score > best.result.score + 3) continue
-    const alike =
-      waysOfFold.has(way) &&
-      best.result.score === 0 &&
-      result.score === 0 &&
-      restoresFold(before, best.round, result.round)
+    const alike = restores && result.score === 0 && takesUpFold(before, result.round)
     if (!open && !alike) continue
     if (
       sameCounts(result.round, best.round) ||

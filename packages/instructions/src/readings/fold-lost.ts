@@ -35,9 +35,9 @@ export function keepsFold(fold: number, round: Round): boolean {
   return ownFold(round) % fold === 0
 }
 
-/** The other count goes round alike where the one does not, and clearly so. */
-export function restoresFold(before: readonly Round[], one: Round, other: Round): boolean {
-  return losesFold(before, one) && countsOf(other).stitches > 0 && goesRoundAlike(before, other)
+/** The round goes round alike, and clearly so, where another reading of it does not. */
+export function takesUpFold(before: readonly Round[], round: Round): boolean {
+  return countsOf(round).stitches > 0 && goesRoundAlike(before, round)
 }
 
 export function foldLost(before: readonly Round[], round: Round, span: Span): Finding {

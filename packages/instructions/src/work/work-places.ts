@@ -205,13 +205,16 @@ function lastUsedInARow(work: RoundWork, position: Position, count: number): boo
   if (tail[0]?.use === "skipped") return true
   // "ch 3, dc into 2nd sc": the chains lead over the one between.
   if (count === 1 && work.elements[work.elements.length - 1]?.type === "chain") return false
-  const { edge } = position
-  const stitchesBetween = (from: number, to: number) => {
-    for (let at = from; at < to; at++)
-      if (edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "stitch") return true
-    return false
-  }
-  return tail.every((use, i) => !stitchesBetween(use.to, tail[i + 1]?.from ?? position.at))
+  return tail.every(
+    (use, i) => stitchesBetween(position, use.to, tail[i + 1]?.from ?? position.at) === 0,
+  )
+}
+
+function stitchesBetween({ edge }: Position, from: number, to: number): number {
+  let found = 0
+  for (let at = from; at < to; at++)
+    if (edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "stitch") found += 1
+  return found
 }
 
 /** What is worked over on the way to an earlier round counts as used. */
@@ -259,12 +262,10 @@ function nextSite(work: RoundWork, position: Position, place: Next): Site {
 }
 
 /** "skip 2 dc, shell in next sp" where three lie before it: the figure is not what the round below has. */
-function tellMorePassed(work: RoundWork, { edge }: Position, site: Site, span: Span): void {
+function tellMorePassed(work: RoundWork, position: Position, site: Site, span: Span): void {
   const last = work.used.at(-1)
-  if (last?.use !== "skipped" || last.edge !== edge) return
-  let more = 0
-  for (let at = last.to; at < site.from; at++)
-    if (edge.cells[((at % edge.size) + edge.size) % edge.size]?.type === "stitch") more += 1
+  if (last?.use !== "skipped" || last.edge !== position.edge) return
+  const more = stitchesBetween(position, last.to, site.from)
   if (more === 0) return
   work.find({
     severity: "note",
