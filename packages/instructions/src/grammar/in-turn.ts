@@ -32,10 +32,13 @@ export function inTurnPlace(place: Place): Place {
   return next
 }
 
-/** The one place a list names, when the list is repeated. */
+/** "in first sp (...), in next sp (...)", repeated: where the list begins is each time the next. */
 export function eachInTurn(steps: readonly Step[]): readonly Step[] {
-  const placed = steps.filter((step) => "place" in step && step.place)
-  if (placed.length !== 1) return steps
+  const [first, ...others] = steps.flatMap((step) =>
+    "place" in step && step.place ? [step.place] : [],
+  )
+  if (!first || others.some((place) => place.at === "next" && place.order === "first"))
+    return steps
   return steps.map((step) =>
     (step.do === "work" || step.do === "group") && step.place
       ? { ...step, place: inTurnPlace(step.place) }

@@ -46,6 +46,12 @@ export function asRound(chart: Chart, at: number): readonly Clause[] {
     ...(ending ? { ending } : {}),
     ...(instead.length > 0 ? { instead } : {}),
   }
+  const other = cursor.attempt(() => {
+    // "as round 1 but 2 dc in every st": what follows is the round.
+    cursor.accept(",")
+    return cursor.accept("but", "except") && (cursor.isNumber() || cursor.is("work")) ? true : null
+  })
+  if (other) return [clause(cursor, [], 0.05)]
   const sentence = /^[.;!)]$/.test(chart.lexemes[at - 1]?.text ?? "")
   if (!sentence) return [clause(cursor, [like], 0.02)]
   return [

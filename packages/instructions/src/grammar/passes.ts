@@ -10,7 +10,7 @@ import { isUnplaced } from "./clauses.ts"
  */
 export function asPasses(given: readonly Step[]): Step[] {
   if (given.length < 2) return [...given]
-  const steps = withChainsBetween(intoCorner(afterSkips(withBareGroups(given))))
+  const steps = withChainsBetween(intoCorner(afterSkips(withBareGroups(evenSides(given)))))
   const result: Step[] = []
   for (const step of steps) {
     const previous = result[result.length - 1]
@@ -49,6 +49,27 @@ export function asPasses(given: readonly Step[]): Step[] {
     result.push(step)
   }
   return result
+}
+
+/** "sc evenly around, 3 sc in each corner": one in each stitch between the corners. */
+function evenSides(steps: readonly Step[]): readonly Step[] {
+  return steps.map((step, i) => {
+    const corners = steps[i + 1]
+    if (step.do !== "work" || !step.even || step.count > 0 || step.extra || step.place) return step
+    if (!corners || !isFullPass(corners) || corners.place?.at !== "each") return step
+    if (!corners.place.nouns.every((noun) => noun.what === "corner" || noun.what === "space"))
+      return step
+    const { start, end, stitch } = step
+    const place: Place = {
+      start,
+      end,
+      at: "each",
+      nouns: [{ what: "stitch" }],
+      until: { kind: "around" },
+      unsaid: true,
+    }
+    return { start, end, do: "work", stitch, count: 1, place }
+  })
 }
 
 /** A list that goes into the one corner named. */

@@ -179,6 +179,8 @@ function attached(chart: Chart, at: number, place: Place, start: number): Clause
   const begins = at === 1 && cursor.text() === "."
   if (!/^[,:-]$/.test(cursor.text()) && !cursor.is("chain") && !begins) return []
   if (place.order !== "any" && (at > 2 || chart.openMarks.length > 0)) return []
+  // "Into first st: 2 dc": that is what goes there.
+  if (place.order !== "any" && cursor.text() === ":" && cursor.isNumber(1)) return []
   // "In front loops only": how the stitches are worked, not where the round begins.
   if (place.bare && (place.loops || place.post)) return []
   const end = cursor.lastEnd()

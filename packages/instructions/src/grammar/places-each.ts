@@ -189,7 +189,7 @@ function readOthers(cursor: Cursor, start: number): Place | null {
     if (!cursor.accept("other", "others", "rest", "other ones")) return null
     if (cursor.is("stitch") || cursor.is("chain") || cursor.is("space")) return null
   }
-  if (cursor.peek()?.type === "word" && !cursor.is("around")) return null
+  if (cursor.isNumber() || (cursor.peek()?.type === "word" && !cursor.is("around"))) return null
   return {
     ...cursor.since(start),
     at: "each",
@@ -253,7 +253,10 @@ function readCountOfPlaces(cursor: Cursor, start: number, between: boolean): Pla
   const total = cursor.takeCount(1)
   if (total === null) return null
   const first = cursor.take("next")
-  const noun = readNoun(cursor)
+  // "sc in all 12."
+  const noun =
+    readNoun(cursor) ??
+    (total > 1 && isBoundary(cursor.text()) ? ({ what: "stitch" } as const) : null)
   if (!noun) return null
   if (between && total === 2 && !first)
     // "between each 2 dc": in every gap.

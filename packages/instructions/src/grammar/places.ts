@@ -34,8 +34,12 @@ export function atPlace(cursor: Cursor): boolean {
 
 /** A place with its preposition, stepped over; null when none is here. */
 export function readPlace(cursor: Cursor): Place | null {
-  // "along side to next ch-2 sp" tells how far, not where.
-  if (/^(?:along|across)$/.test(cursor.text()) && cursor.is("side", 1)) return null
+  // "along side to next ch-2 sp", "dc across each side" tell how far, not where.
+  if (
+    /^(?:along|across)$/.test(cursor.text()) &&
+    cursor.is("side", cursor.is("each", 1) || cursor.is("rest", 1) ? 2 : 1)
+  )
+    return null
   if (!atPlace(cursor)) return null
   if (cursor.text() === "where") return cursor.attempt(() => readWhereBegun(cursor))
   if (cursor.text() === "over" && cursor.text(1) === "all" && isBoundary(cursor.text(2))) {

@@ -128,7 +128,7 @@ export const productionsOfWork: readonly Production[] = [
       word.classes.has("around") ||
       (/^(?:do|follow|work)$/.test(word.text) &&
         /^(?:it|this|that|so|these|same)$/.test(cursor.text(1))) ||
-      /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|proceed|do it|do this|alternating|alternate|etc|etcetera)$/.test(
+      /^(?:continue|cont|continuing|continues|carry on|carry|keep|keep going|go on|and so on|and so forth|proceed|do it|do this|alternating|alternate|etc|etcetera)$/.test(
         word.text,
       ),
     rule: goesOn,

@@ -17,7 +17,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   // "Repeat the same in every space".
   const same = cursor.take("same")
   if (same) cursor.take("in")
-  else cursor.accept("this", "these", "that")
+  else if (cursor.accept("this", "these", "that") && cursor.isNumber()) cursor.at += 1
   cursor.accept("sequence", "pattern", "steps", "instructions", "last", "step")
   const unmarked = cursor.attempt(() => {
     if (!cursor.accept("from", "between")) return null
@@ -135,9 +135,12 @@ export function goesOn(chart: Chart, at: number): readonly Clause[] {
   )
 }
 
-/** "Do the same in the other three spaces". */
+/** "Do the same in the other three spaces", "in all 6 loops", "in each of the other spaces". */
 function inTheOthers(cursor: Cursor): Times | null {
-  if (!cursor.take("rest") && !cursor.accept("other", "others", "all")) return null
+  const each = cursor.take("each")
+  if (each) cursor.accept("of")
+  if (!cursor.take("rest") && !cursor.accept("other", "others", "all", "in all") && !each)
+    return null
   cursor.takeCount(1)
   return readNoun(cursor) && { kind: "until", until: { kind: "around" } }
 }

@@ -68,10 +68,11 @@ export function passEach(work: RoundWork, step: Filling): void {
       fill(work, { ...one, count: step.count - 1 } as Filling, site, position)
       return
     }
-    if ((k + 1) % every !== 0 && widens && step.do === "work" && step.count > 1) {
-      // "2 sc in every 5th st": an increase round; the others get one each.
+    if ((k + 1) % every !== 0 && widens && step.do === "work" && increases(step)) {
+      // "2 sc in every 5th st", "inc every 5th st": an increase round; the others get one each.
       position.at = site.to
-      fill(work, { ...one, count: 1 } as Filling, site, position)
+      const { shape: _increase, ...stitch } = step.stitch
+      fill(work, { ...one, stitch, count: 1 } as Filling, site, position)
       return
     }
     if ((k + 1) % every !== 0 && every > 1) {
@@ -105,10 +106,15 @@ function beginsInGap(
 
 /** "2 sc in every other st" and nothing else: with one in each of the others the round grows; a total may say else. */
 function alternates(work: RoundWork, step: Filling): boolean {
-  if (step.do !== "work" || step.count !== 2 || step.stitch.kind.gathered) return false
+  if (step.do !== "work" || !increases(step) || step.count > 2 || step.stitch.kind.gathered)
+    return false
   const others = work.allSteps.filter(({ do: what }) => !/^(?:join|slip|turn|mode)$/.test(what))
   if (others.length > 1 || work.repeatDepth > 0) return false
   return work.choices.take("every-second", ["increase", "skip"]) === "increase"
+}
+
+function increases({ count, stitch }: Extract<Step, { do: "work" }>): boolean {
+  return count > 1 || stitch.shape === "increase"
 }
 
 function isImplied(place: Each): boolean {
