@@ -52,6 +52,7 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
   const counted = readCounted(cursor)
   if (!counted || (counted.stitch.kind.basic === "sl st" && !counted.stitch.kind.gathered))
     return []
+  acceptOtherName(cursor, counted)
   // "beg cl (ch 2, 2-dc cl) in same sp": the bracket says how it is made.
   if (begins && counted.stitch.kind.gathered && /^[([]$/.test(cursor.text()))
     return [clause(cursor, [], 0.02)]
@@ -61,6 +62,18 @@ export function makeStitches(chart: Chart, at: number): readonly Clause[] {
     chart.lexemes[at]!.classes.has("work") || led?.has("and") === true || led?.has("with") === true
   const told = [...afterName(cursor, counted, start, sentence, goesOn), ...paired]
   return crossed === null ? told : [...told, crossed]
+}
+
+/** "dc3tog (3 dc cluster) in next st", "dc (double crochet)": the bracket names the same stitch again. */
+function acceptOtherName(cursor: Cursor, { stitch }: CountedStitch): void {
+  cursor.attempt(() => {
+    if (!cursor.accept("(")) return null
+    const again = readCounted(cursor)
+    if (again?.count !== 1 || !cursor.accept(")")) return null
+    const { basic, gathered } = again.stitch.kind
+    const same = basic === stitch.kind.basic && gathered?.legs === stitch.kind.gathered?.legs
+    return same ? true : null
+  })
 }
 
 /** Everything that may follow the name of a stitch. */

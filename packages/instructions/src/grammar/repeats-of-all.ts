@@ -78,6 +78,17 @@ export function repeatsOfAll(
       0.14 + cost,
       { remarks },
     ),
+    // "ch 3, 2 dc in ring, ch 2, 3 dc in ring, ch 2; repeat": the start is the first of them.
+    clause(
+      cursor,
+      (before) => {
+        if (/^[)\]}]$/.test(chart.lexemes[at - 1]?.text ?? "")) return null
+        const from = afterFirstGroup(before)
+        return from > 0 ? [...before.slice(0, from), repeatOf(before.slice(from))] : null
+      },
+      0.13 + cost,
+      { remarks },
+    ),
     // "In any loop: sl st, ch 3, 2 dc, ch 3, sl st, ch 1. Repeat this around": the petal goes into every loop.
     clause(
       cursor,
@@ -219,6 +230,22 @@ function beginsWithLoop([loop, first]: readonly Step[]): boolean {
   return first.stitch.kind.basic === "sc" && first.place?.at === "next"
 }
 
+/** How many steps a first group takes: its chain, a stitch fewer than the next has, and the chains; 0 where none does. */
+function afterFirstGroup(before: readonly Step[]): number {
+  const chain = before.findIndex((step) => step.do === "chain")
+  const [start, first, space, next] = before.slice(chain)
+  if (start?.do !== "chain" || first?.do !== "work" || space?.do !== "chain") return 0
+  const alike =
+    next?.do === "work" &&
+    next.stitch.kind.basic === first.stitch.kind.basic &&
+    next.count === first.count + 1
+  return alike ? chain + 3 : 0
+}
+
+function goesSame(step: Step): boolean {
+  return (step.do === "work" || step.do === "group") && step.place?.at === "same"
+}
+
 /** How many steps the start of the round takes: the way to it, its chain, and what goes into the same place. */
 function afterStart(before: readonly Step[]): number {
   const chain = before.findIndex((step) => step.do !== "slip" && step.do !== "attach")
@@ -227,8 +254,10 @@ function afterStart(before: readonly Step[]): number {
   let works = 0
   for (; from < before.length; from++) {
     const step = before[from]!
-    const same = (step.do === "work" || step.do === "group") && step.place?.at === "same"
+    const same = goesSame(step)
     if (step.do === "note-counts") continue
+    // "ch 3, 2 dc, ch 2, 3 dc in same sp": the chain stands inside what goes there.
+    if (step.do === "chain" && before.slice(from + 1, from + 3).some(goesSame)) continue
     if (!same && !(step.do === "work" && isUnplaced(step))) break
     works += 1
   }

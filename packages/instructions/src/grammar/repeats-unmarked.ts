@@ -19,11 +19,13 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   if (same) cursor.take("in")
   else if (cursor.accept("this", "these", "that") && cursor.isNumber()) cursor.at += 1
   cursor.accept("sequence", "pattern", "steps", "instructions", "last", "step")
+  // "rep from beginning": where it begins is said.
+  let told = false
   const unmarked = cursor.attempt(() => {
     if (!cursor.accept("from", "between")) return null
     const mark = cursor.text()
     if (!isRepeatMark(mark))
-      return cursor.accept("beginning", "start", "beg") ||
+      return (told = cursor.accept("beginning", "start", "beg")) ||
         (cursor.is("around") && !chart.lexemes.slice(0, at).some(({ text }) => isRepeatMark(text)))
         ? true
         : null
@@ -38,7 +40,7 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
     !opens && /^[.;]?$/.test(cursor.text()) ? { kind: "until", until: { kind: "around" } } : null
   const times = readTimes(cursor, true) ?? implied
   if (!times || (times.kind === "until" && times.until.kind !== "around")) return []
-  return repeatsOfAll(chart, at, times, unmarked !== null, times === implied ? goesOnCost : 0)
+  return repeatsOfAll(chart, at, times, unmarked !== null && !told, times === implied ? goesOnCost : 0)
 }
 
 /** "Repeat 6 times *...*", "repeat (...) 6 times", "repeat the following 6 times: ...": how often, told in front. */
@@ -169,7 +171,9 @@ export function listTimes(chart: Chart, at: number): readonly Clause[] {
       (before) => {
         const from =
           before.findLastIndex(
-            (step) => !isUnplaced(step) && !(step.do === "work" && step.place?.at === "next"),
+            (step) =>
+              !isUnplaced(step) &&
+              !(step.do === "work" && (step.place?.at === "next" || step.place?.at === "ring")),
           ) + 1
         const body = before.slice(before[from]?.do === "chain" ? from + 1 : from)
         const first = before.length - body.length

@@ -315,7 +315,10 @@ function readRepeatTimes(
       ? { ...times, ofBracket: true }
       : times
   }
-  if (by === "mark") return readTimes(cursor, false)
+  if (by === "mark") {
+    const times = readTimes(cursor, false)
+    return times?.kind === "more" && times.plain ? { ...times, ofBracket: true } : times
+  }
   const times = readTimes(cursor, true)
   return times?.kind === "more" && times.plain ? { ...times, ofBracket: true } : times
 }

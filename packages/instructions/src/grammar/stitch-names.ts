@@ -311,10 +311,13 @@ function readStitchTimes(cursor: Cursor): number | null {
   }
   if (cursor.accept("times", "time", "x") || crossed) return cursor.is("more") ? null : count
   // "dc 11 sts in ring", "single crochet 8 stitches into the circle".
-  if (cursor.is("stitch") && (cursor.is("in", 1) || cursor.is("around", 1))) {
+  const bare = cursor.is("stitch") && /^[,;.]?$/.test(cursor.text(1))
+  if (cursor.is("stitch") && (cursor.is("in", 1) || cursor.is("around", 1) || bare)) {
     cursor.at += 1
     return count
   }
+  // "sc 180 around ring".
+  if (cursor.is("around") && (cursor.is("ring", 1) || cursor.is("bought-ring", 1))) return count
   // "sc 2, inc 1": the count after the name, where nothing follows that it could count.
   return isEndOfCount(cursor) ? count : null
 }

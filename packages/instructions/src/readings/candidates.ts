@@ -15,6 +15,7 @@ import { impliedRepeats } from "./implied-repeat.ts"
 import type { Located } from "./list-rounds.ts"
 import { againstLikelierTree } from "./rare-readings.ts"
 import { otherReadingsOf, workRound, workRoundAs } from "./read-round.ts"
+import { repeatedToTotal } from "./repeats-by-total.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
 
 /** A tree with the words of other rounds put in place of what names them. */
@@ -133,7 +134,10 @@ export function candidatesOf(
   ]
   if (best.result.comparison.agrees !== true) list.push(...otherWays(best))
   list.push(...closedByChain(best))
-  if (best.result.comparison.agrees !== true) list.push(...workedAround(best))
+  if (best.result.comparison.agrees !== true) {
+    const endless = found.find(({ result }) => result.findings.some(isEndless))
+    list.push(...workedAround(best), ...(endless ? endedByTotal(endless) : []))
+  }
   // Where nothing can be worked, any total that the words state is better than none.
   const assumed = assume(best.result.round ? best : (found.find(statesFirm) ?? best))
   if (assumed) list.push(assumed)
@@ -196,7 +200,16 @@ function withoutMeaning(
   cheapest: Candidate | undefined,
 ): number {
   if (!cheapest || cheapest.round || result.comparison.agrees === true) return 0
-  return tree.cost >= cheapest.tree.cost + leastMeaning ? cannotBeWorked : 0
+  // Nor is one that works once what has no end.
+  const endless =
+    cheapest.request.index === 0 &&
+    cheapest.result.findings.some(isEndless) &&
+    !tree.steps.some(isRepeat)
+  return endless || tree.cost >= cheapest.tree.cost + leastMeaning ? cannotBeWorked : 0
+}
+
+function isRepeat(step: Step): boolean {
+  return step.do === "repeat"
 }
 
 /** What says where and how often was passed over, and most of the round before is left. */
@@ -303,6 +316,18 @@ function otherWays(best: Candidate): Candidate[] {
     if (found.length >= mostOthers) break
   }
   return found
+}
+
+/** A repeat "around" in a ring, which only the total ends. */
+function endedByTotal(endless: Candidate): Candidate[] {
+  const ended = repeatedToTotal(endless.request)
+  if (!ended?.result.round) return []
+  const score = ended.result.score + endless.tree.cost * wordWeight
+  return [{ ...endless, ...ended, round: ended.result.round, unknown: false, score }]
+}
+
+function isEndless({ code }: Finding): boolean {
+  return code === "repeat-without-end"
 }
 
 /** The same round with the chain before its join that the words leave out. */

@@ -1,5 +1,6 @@
 // Markdown and HTML are tolerated by blanking their marks, so that offsets stay those of the text given.
 
+import { blankStepNumbers } from "./numbered-steps.ts"
 import type { SourceText } from "./source-text.ts"
 
 export function blankMarkup(source: SourceText): string {
@@ -20,7 +21,7 @@ export function blankMarkup(source: SourceText): string {
     if (text.includes("<")) text = text.replace(/<\/?[a-z][^<>\n]{0,200}>/gi, blank)
   }
   // "a) make a ring", "b) ch 3": steps of one round on lines of their own.
-  text = text.replace(/^[ \t]*\(?[a-h]\)[ \t]+/gm, blank)
+  text = blankStepNumbers(text.replace(/^[ \t]*\(?[a-h]\)[ \t]+/gm, blank))
   if (text.includes("*"))
     text = text
       .replace(

@@ -63,6 +63,7 @@ const shortWords: Readonly<Record<string, string>> = table({
   nx: "next",
   btw: "between",
   btwn: "between",
+  btn: "between",
   betw: "between",
   arnd: "around",
   ard: "around",
