@@ -10,7 +10,7 @@ import { isUnplaced } from "./clauses.ts"
  */
 export function asPasses(given: readonly Step[]): Step[] {
   if (given.length < 2) return [...given]
-  const steps = withChainsBetween(intoCorner(afterSkips(withBareGroups(evenSides(given)))))
+  const steps = withChainsBetween(intoCorner(afterSkips(withBareGroups(evenSides(slippedInSpace(given))))))
   const result: Step[] = []
   for (const step of steps) {
     const previous = result[result.length - 1]
@@ -282,4 +282,25 @@ export function mirroredInSpace(steps: readonly Step[]): readonly Step[] {
     return steps
   const inner = [{ ...first, place: null }, ...rest]
   return [{ start: first.start, end: last.end, do: "group", steps: inner, place: first.place }]
+}
+
+/** "sl st into next loop, 5 sc, sl st": from slip stitch to slip stitch all of it goes into the loop. */
+function slippedInSpace(steps: readonly Step[]): readonly Step[] {
+  const from = steps.findIndex(
+    (step, i) => slipsIntoSpace(step) && isUnplaced(steps[i + 1]) && steps[i + 1]!.do === "work",
+  )
+  const first = steps[from]
+  if (first?.do !== "slip" || first.place?.at !== "next") return steps
+  let to = from + 1
+  while (to < steps.length && isUnplaced(steps[to]) && steps[to]!.do !== "slip") to += 1
+  const last = steps[to]
+  if (last?.do !== "slip" || last.place) return steps
+  const inner: readonly Step[] = [{ ...first, place: null, to: false }, ...steps.slice(from + 1, to + 1)]
+  const group: Step = { start: first.start, end: last.end, do: "group", steps: inner, place: first.place }
+  return [...steps.slice(0, from), group, ...slippedInSpace(steps.slice(to + 1))]
+}
+
+function slipsIntoSpace(step: Step): boolean {
+  if (step.do !== "slip" || step.place?.at !== "next") return false
+  return step.place.count === 1 && step.place.noun.what === "space"
 }

@@ -95,6 +95,8 @@ export function readItem(cursor: Cursor, end: number): StatedItem | null {
       ? true
       : null,
   )
+  // "18 white sc, 18 red sc".
+  while (cursor.is("colour") && cursor.at < end - 1) cursor.at += 1
   const first = cursor.at
   const ofGroups = cursor.attempt(() => {
     // "6, 5dc groups": six of them.

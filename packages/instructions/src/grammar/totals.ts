@@ -8,6 +8,8 @@ import { type Cursor, isStitchWord } from "./cursor.ts"
 import { readKind } from "./stitch-names.ts"
 import { belongs, isPart, leads, readItem, separators } from "./total-items.ts"
 
+const tellsWhatCounts = /^(?:incl|including|counting|inclusive)$/
+
 /** A total whose words are not all understood is dearer by each of them. */
 const strayWordCost = 0.3
 
@@ -49,7 +51,7 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       cursor.lexemes[cursor.at - 1]?.classes.has("round") === true && cursor.isNumber()
     const item = ofRound ? null : cursor.attempt(() => readItem(cursor, end))
     if (item) {
-      items.push(item)
+      addItem(items, item, cursor)
       if (isPart(cursor)) side = true
       continue
     }
@@ -62,8 +64,14 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
       continue
     }
     if (isPart(cursor)) side = true
-    if (/^(?:incl|including|counting|inclusive)$/.test(text) && !cursor.isNumber(1))
+    if (tellsWhatCounts.test(text) && !cursor.isNumber(1)) {
       withStart = true
+      // "counting ch 2 at start": its figure counts nothing else.
+      if (cursor.is("chain", 1) && cursor.isNumber(2)) {
+        cursor.at += 3
+        continue
+      }
+    }
     const word = cursor.peek()!
     if (items.length === 0 && !leads(cursor)) return null
     if (/^[([{)\]}*]$/.test(text)) {
@@ -115,6 +123,17 @@ function readTotal(cursor: Cursor, end: number, closed: boolean): TotalRead | nu
     ...(withStart ? { withStart: true as const } : {}),
   }
   return { total, cost, stray }
+}
+
+/** Stitches told by their colours, "18 white sc, 18 red sc", are one count. */
+function addItem(items: StatedItem[], item: StatedItem, { lexemes }: Cursor): void {
+  const coloured = ({ start, end }: StatedItem): boolean =>
+    lexemes.some((word) => word.start > start && word.end < end && word.classes.has("colour"))
+  const at = items.findIndex(
+    (other) => other.unit === item.unit && other.word === item.word && coloured(other),
+  )
+  if (at < 0 || !coloured(item)) items.push(item)
+  else items[at] = { ...items[at]!, end: item.end, count: items[at]!.count + item.count }
 }
 
 function totalClause(cursor: Cursor, read: TotalRead, cost: number): Clause {
@@ -214,7 +233,14 @@ function tellsWork(chart: Chart, from: number, to: number): boolean {
       cursor.is("ring", 1) &&
       k + 2 === to &&
       closesRound(chart, /^[.;]$/.test(chart.lexemes[from - 2]?.text ?? "") ? from - 2 : from - 1)
-    const chains = cursor.is("chain") && cursor.isNumber(1) && cursor.text(2) !== "-" && !names
+    // "(48 dc, counting ch 2 at start)": how they were counted.
+    const counting = k > from && tellsWhatCounts.test(chart.lexemes[k - 1]!.text)
+    const chains =
+      cursor.is("chain") &&
+      cursor.isNumber(1) &&
+      cursor.text(2) !== "-" &&
+      !names &&
+      !(counting && chart.lexemes[from]!.type === "number")
     found =
       chains ||
       (cursor.is("in") &&

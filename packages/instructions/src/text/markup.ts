@@ -21,6 +21,11 @@ export function blankMarkup(source: SourceText): string {
     if (text.includes("<")) text = text.replace(/<\/?[a-z][^<>\n]{0,200}>/gi, blank)
   }
   // "a) make a ring", "b) ch 3": steps of one round on lines of their own.
+  // "Rnd 2: Rnd 2:": a label told twice.
+  text = text.replace(
+    /^([ \t]*(?:round|rnd|row) ?\d{1,3}[:.]) ?(?=(?:round|rnd|row) ?\d)(?:[a-z]+ ?\d{1,3}[:.])/gim,
+    (found, label: string) => label + " ".repeat(found.length - label.length),
+  )
   text = blankStepNumbers(text.replace(/^[ \t]*\(?[a-h]\)[ \t]+/gm, blank))
   if (text.includes("*"))
     text = text

@@ -13,7 +13,7 @@ const makesStitches = new RegExp(
   [
     String.raw`\b\d+ ?(?:more )?(?:${stitches}|inc)\b`,
     String.raw`\b[hst]?[dr]?c?inc\b`,
-    String.raw`\b(?:sc|dc|hdc|tr|htr|dtr|trebles?)(?:-| )\d`,
+    String.raw`\b(?:sc|dc|hdc|tr|htr|dtr|trebles?)[- ]?\d`,
     String.raw`\b(?:sc|dc|hdc|htr|tr|(?:single|double|treble) crochets?)\b[^.]{0,60}\b(?:in|into|around|each|next)\b`,
     String.raw`\b(?:ss|sl ?st|slip stitch)\b[^.]{0,20}\binto\b[^.]{0,20}\bnext\b`,
     // Slip stitches round something bought.
