@@ -211,9 +211,12 @@ export function readBracketTimes(cursor: Cursor): Times | null {
       if (times?.kind !== "more") return times
       return times.plain ? { ...times, ofBracket: true } : times
     }
-    if (cursor.text() !== "*" || !cursor.isNumber(1) || !endsTimes(cursor)) return null
-    const count = cursor.value(1)
-    cursor.at += 2
+    // "(sc, inc) * 6", and "(sc3, inc)6 (30)" with its total behind it.
+    const bare = cursor.isNumber() && /^[([]$/.test(cursor.text(1)) && cursor.isNumber(2)
+    if (!bare && (cursor.text() !== "*" || !cursor.isNumber(1) || !endsTimes(cursor))) return null
+    if (!bare) cursor.at += 1
+    const count = cursor.value()
+    cursor.at += 1
     return { kind: "total", count }
   })
 }

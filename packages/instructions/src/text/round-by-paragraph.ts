@@ -21,6 +21,9 @@ const makesStitches = new RegExp(
   ].join("|"),
   "i",
 )
+/** "sc6 in a ring (6)", "(sc3, inc)6 (30)": a round in the shortest form, its total behind it. */
+const shortRound =
+  /^[ \t•*.-]{0,9}[([]?(?:\d{1,2} ?)?(?:sc|dc|hdc|htr|tr|inc|dec)(?:\b| ?\d)[^.\n]{0,60}[([]\d{1,3}(?: ?sts?)?[)\]][ \t.]{0,4}$/i
 /** Chains, a join or new yarn: what a round begins with. */
 const opens =
   /^(?:[\s•>.\-–]|\*(?=\s))*(?:(?:now|then|next|start(?:ing)?(?: by| with)?|begin(?:ning)?(?: by)?|with|using|add|[\w ]{1,24}:)[\w ,]{0,24}?\b)?(?:ch\b|ch-?\d|chain\b|\d+ ?ch(?:ain)?s?\b|join\b|attach\b|(?:ss|sl ?st|slip st(?:itch)?) (?:in|into|to)\b|in(?:to)? (?:any|each|the)\b)/i
@@ -72,7 +75,8 @@ export function roundsByParagraph(source: SourceText, clean: string): RoundLabel
     const text = clean.slice(start, end).trimEnd()
     if (labels.length > 0 && endsPattern(text)) break
     if (text.length > longestParagraph) continue
-    const work = looksLikeWork(text) && makesStitches.test(text)
+    const short = shortRound.test(text)
+    const work = short || (looksLikeWork(text) && makesStitches.test(text))
     const again =
       labels.length > 0 &&
       /^[\s•*>.-]*(?:repeat|rep|work)\b[^.*]{0,20}\b(?:last|previous|this|that)\b[^.*]{0,10}\b(?:round|rnd|row)\b/i.test(
@@ -89,11 +93,11 @@ export function roundsByParagraph(source: SourceText, clean: string): RoundLabel
       labels.pop()
       body = ""
     }
-    const made = makesStitches.test(body)
+    const made = makesStitches.test(body) || shortRound.test(body)
     if (
       labels.length === 0 ||
       again ||
-      (made && (closes.test(body) || opens.test(text) || namesRound.test(text)))
+      (made && (closes.test(body) || short || opens.test(text) || namesRound.test(text)))
     ) {
       const lead = text.search(/\S/)
       const at = start + Math.max(0, lead)
