@@ -21,6 +21,10 @@ export function blankMarkup(source: SourceText): string {
     if (text.includes("<")) text = text.replace(/<\/?[a-z][^<>\n]{0,200}>/gi, blank)
   }
   // "a) make a ring", "b) ch 3": steps of one round on lines of their own.
+  // "For round 3, ...", "#3 ...": what stands round the label.
+  text = text
+    .replace(/^[ \t]*(?:now,? )?for (?=(?:round|rnd|row) ?\d{1,3} ?[,:])/gim, blank)
+    .replace(/^#(\d{1,2}) (?=\S)/gm, (_, number: string) => ` ${number}.`)
   // "Rnd 2: Rnd 2:": a label told twice.
   text = text.replace(
     /^([ \t]*(?:round|rnd|row) ?\d{1,3}[:.]) ?(?=(?:round|rnd|row) ?\d)(?:[a-z]+ ?\d{1,3}[:.])/gim,
