@@ -167,7 +167,7 @@ function chosen(found: readonly Found[]): RoundLabel[] {
 function bareLabels(text: string): BareLabel[] {
   let best: BareLabel[] = []
   for (const lines of [true, false]) {
-    const kept: BareLabel[] = []
+    const runs: BareLabel[][] = []
     const mark = lines
       ? /(?:^|\n)[ \t>•*-]*(?=\(?\d{1,2}[ \t]?[.):-]|\d{1,2}[ \t]{1,4}[a-z*]|[\u2460-\u2473])/gi
       : /(?:^|[\s.;)=])(?=\d{1,2}[-.):] ?\S)/g
@@ -175,11 +175,15 @@ function bareLabels(text: string): BareLabel[] {
       const at = match.index + match[0].length
       if (match[0] === "") mark.lastIndex += 1
       const label = lines || !closesBracket(text, at) ? bareLabelAt(text, at, lines) : null
-      const last = kept[kept.length - 1]
+      const run = runs.at(-1)
+      const last = run?.at(-1)
       const begins = label?.from === 1 || (lines && label?.from === 2 && opensBefore(text, at))
-      if (!label || !(last ? label.from === last.to + 1 : begins)) continue
-      kept.push(label)
+      if (!label) continue
+      if (run && last && label.from === last.to + 1) run.push(label)
+      // A list of materials may be numbered as well, before the rounds are.
+      else if (begins && (!run || !worksAfter(text, run))) runs.push([label])
     }
+    const kept = runs.at(-1) ?? []
     if (
       kept.length > best.length &&
       worksAfter(text, kept) &&
