@@ -37,8 +37,7 @@ export function eachInTurn(steps: readonly Step[]): readonly Step[] {
   const [first, ...others] = steps.flatMap((step) =>
     "place" in step && step.place ? [step.place] : [],
   )
-  if (!first || others.some((place) => place.at === "next" && place.order === "first"))
-    return steps
+  if (!first || others.some((place) => place.at === "next" && place.order === "first")) return steps
   return steps.map((step) =>
     (step.do === "work" || step.do === "group") && step.place
       ? { ...step, place: inTurnPlace(step.place) }

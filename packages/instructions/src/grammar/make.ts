@@ -357,7 +357,8 @@ function aroundThing(cursor: Cursor): boolean {
     one("bought-ring") ||
     one("that")
   ) {
-    return !(cursor.text() === "along each side")
+    // "sc across each side": how far it goes.
+    return !(cursor.text() === "along each side" || (one("each") && cursor.is("side", 2)))
   }
   // "23 dc round into the ring".
   if (one("in") && (cursor.is("ring", 2) || cursor.is("drawn-ring", 2))) {

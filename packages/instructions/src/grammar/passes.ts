@@ -10,7 +10,9 @@ import { isUnplaced } from "./clauses.ts"
  */
 export function asPasses(given: readonly Step[]): Step[] {
   if (given.length < 2) return [...given]
-  const steps = withChainsBetween(intoCorner(afterSkips(withBareGroups(evenSides(slippedInSpace(given))))))
+  const steps = withChainsBetween(
+    intoCorner(afterSkips(withBareGroups(evenSides(slippedInSpace(given))))),
+  )
   const result: Step[] = []
   for (const step of steps) {
     const previous = result[result.length - 1]
@@ -295,8 +297,17 @@ function slippedInSpace(steps: readonly Step[]): readonly Step[] {
   while (to < steps.length && isUnplaced(steps[to]) && steps[to]!.do !== "slip") to += 1
   const last = steps[to]
   if (last?.do !== "slip" || last.place) return steps
-  const inner: readonly Step[] = [{ ...first, place: null, to: false }, ...steps.slice(from + 1, to + 1)]
-  const group: Step = { start: first.start, end: last.end, do: "group", steps: inner, place: first.place }
+  const inner: readonly Step[] = [
+    { ...first, place: null, to: false },
+    ...steps.slice(from + 1, to + 1),
+  ]
+  const group: Step = {
+    start: first.start,
+    end: last.end,
+    do: "group",
+    steps: inner,
+    place: first.place,
+  }
   return [...steps.slice(0, from), group, ...slippedInSpace(steps.slice(to + 1))]
 }
 

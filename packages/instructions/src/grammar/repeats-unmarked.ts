@@ -24,8 +24,9 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
   const unmarked = cursor.attempt(() => {
     if (!cursor.accept("from", "between")) return null
     const mark = cursor.text()
+    told = !isRepeatMark(mark) && cursor.accept("beginning", "start", "beg")
     if (!isRepeatMark(mark))
-      return (told = cursor.accept("beginning", "start", "beg")) ||
+      return told ||
         (cursor.is("around") && !chart.lexemes.slice(0, at).some(({ text }) => isRepeatMark(text)))
         ? true
         : null
@@ -40,7 +41,13 @@ export function repeatAll(chart: Chart, at: number): readonly Clause[] {
     !opens && /^[.;]?$/.test(cursor.text()) ? { kind: "until", until: { kind: "around" } } : null
   const times = readTimes(cursor, true) ?? implied
   if (!times || (times.kind === "until" && times.until.kind !== "around")) return []
-  return repeatsOfAll(chart, at, times, unmarked !== null && !told, times === implied ? goesOnCost : 0)
+  return repeatsOfAll(
+    chart,
+    at,
+    times,
+    unmarked !== null && !told,
+    times === implied ? goesOnCost : 0,
+  )
 }
 
 /** "Repeat 6 times *...*", "repeat (...) 6 times", "repeat the following 6 times: ...": how often, told in front. */
@@ -120,7 +127,9 @@ export function goesOn(chart: Chart, at: number): readonly Clause[] {
   for (let k = 0; k < longestGoesOn && !cursor.is("around") && !cursor.is("until"); k++) {
     const talk = cursor.is("chat") || cursor.is("that") || cursor.is("same") || cursor.is("in")
     const does = cursor.is("work") || cursor.is("repeat") || cursor.is("of")
-    if (!talk && !does && !wayWords.test(cursor.text())) break
+    // "in all 6 loops" names them.
+    const all = cursor.is("each") && (cursor.isNumber(1) || cursor.is("space", 1))
+    if (all || (!talk && !does && !wayWords.test(cursor.text()))) break
     cursor.at += 1
   }
   const times = cursor.attempt(() => inTheOthers(cursor)) ?? readTimes(cursor, true)
@@ -141,8 +150,7 @@ export function goesOn(chart: Chart, at: number): readonly Clause[] {
 function inTheOthers(cursor: Cursor): Times | null {
   const each = cursor.take("each")
   if (each) cursor.accept("of")
-  if (!cursor.take("rest") && !cursor.accept("other", "others", "all", "in all") && !each)
-    return null
+  if (!cursor.take("rest") && !cursor.accept("other", "others", "all") && !each) return null
   cursor.takeCount(1)
   return readNoun(cursor) && { kind: "until", until: { kind: "around" } }
 }

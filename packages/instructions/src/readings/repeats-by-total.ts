@@ -15,8 +15,8 @@ export function repeatedToTotal(
   const repeat = steps.find(isEndless)
   if (!repeat) return null
   const worked = (count: number): { request: RoundRequest; result: RoundResult } => {
-    const told = steps.map((step): Step =>
-      step === repeat ? { ...repeat, times: { kind: "total", count } } : step,
+    const told = steps.map(
+      (step): Step => (step === repeat ? { ...repeat, times: { kind: "total", count } } : step),
     )
     const counted: RoundRequest = {
       ...request,
@@ -37,9 +37,7 @@ export function repeatedToTotal(
 }
 
 function isEndless(step: Step): step is Repeat {
-  return (
-    step.do === "repeat" && step.times.kind === "until" && step.times.until.kind === "around"
-  )
+  return step.do === "repeat" && step.times.kind === "until" && step.times.until.kind === "around"
 }
 
 function stitchesOf({ round }: RoundResult): number | undefined {

@@ -21,6 +21,8 @@ export function blankMarkup(source: SourceText): string {
     if (text.includes("<")) text = text.replace(/<\/?[a-z][^<>\n]{0,200}>/gi, blank)
   }
   // "a) make a ring", "b) ch 3": steps of one round on lines of their own.
+  // "CH (chain) 6": the short word, and what it is short for.
+  text = text.replace(/(?<=\b(?:chs?|st|sp) )\((?:chains?|stitch|space)\)(?= ?\S)/gi, blank)
   // "For round 3, ...", "#3 ...": what stands round the label.
   text = text
     .replace(/^[ \t]*(?:now,? )?for (?=(?:round|rnd|row) ?\d{1,3} ?[,:])/gim, blank)

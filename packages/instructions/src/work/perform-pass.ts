@@ -108,7 +108,9 @@ function beginsInGap(
 function alternates(work: RoundWork, step: Filling): boolean {
   if (step.do !== "work" || !increases(step) || step.count > 2 || step.stitch.kind.gathered)
     return false
-  const others = work.allSteps.filter(({ do: what }) => !/^(?:join|slip|turn|mode|attach)$/.test(what))
+  const others = work.allSteps.filter(
+    ({ do: what }) => !/^(?:join|slip|turn|mode|attach)$/.test(what),
+  )
   if (others.length > 1 || work.repeatDepth > 0) return false
   return work.choices.take("every-second", ["increase", "skip"]) === "increase"
 }
