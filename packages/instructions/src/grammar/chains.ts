@@ -95,7 +95,7 @@ export function makeChains(chart: Chart, at: number): readonly Clause[] {
   cursor.at = made
   if (cursor.take("between")) {
     cursor.take("each", "that")
-    if (cursor.take("group") || cursor.accept("clusters", "cluster", "them")) {
+    if (cursor.take("group", "corner") || cursor.accept("clusters", "cluster", "them")) {
       found.push(
         clause(cursor, [
           { ...cursor.since(start), do: "chain", chains, place: null, between: true },

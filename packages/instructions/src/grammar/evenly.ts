@@ -25,6 +25,16 @@ export function readWholeRound(cursor: Cursor): Step[] | null {
       }
       return [{ ...cursor.since(start), do: "work", stitch: named ?? sameStitch, count: 1, place }]
     }
+    const plain = cursor.attempt(() => readRoundOf(cursor))
+    if (plain) {
+      const place: Place = {
+        ...cursor.since(start),
+        at: "each",
+        nouns: [{ what: "stitch" }],
+        until: { kind: "around" },
+      }
+      return [{ ...cursor.since(start), do: "work", stitch: plain, count: 1, place }]
+    }
     const growth = readGrowth(cursor)
     if (growth === null) return null
     readUntil(cursor)
@@ -40,6 +50,17 @@ export function readWholeRound(cursor: Cursor): Step[] | null {
       },
     ]
   })
+}
+
+/** "one round of sc", "a plain round of dc": one in each stitch. */
+function readRoundOf(cursor: Cursor): StitchName | null {
+  if (cursor.isNumber() && cursor.takeCount(1) !== 1) return null
+  cursor.accept("a", "one", "plain", "single")
+  cursor.accept("plain", "more")
+  if (!cursor.take("round") || !cursor.accept("of", "in")) return null
+  const stitch = readStitch(cursor)
+  readUntil(cursor)
+  return stitch && /^[,;.]?$/.test(cursor.text()) ? stitch : null
 }
 
 /** ", increasing 6 sts evenly", "inc 6 evenly", "decreasing 4 evenly": how many more or fewer. */

@@ -296,7 +296,7 @@ function slippedInSpace(steps: readonly Step[]): readonly Step[] {
   let to = from + 1
   while (to < steps.length && isUnplaced(steps[to]) && steps[to]!.do !== "slip") to += 1
   const last = steps[to]
-  if (last?.do !== "slip" || last.place) return steps
+  if (last?.do !== "slip" || (last.place && last.place.at !== "same")) return steps
   const inner: readonly Step[] = [
     { ...first, place: null, to: false },
     ...steps.slice(from + 1, to + 1),

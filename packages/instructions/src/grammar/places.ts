@@ -40,6 +40,8 @@ export function readPlace(cursor: Cursor): Place | null {
     cursor.is("side", cursor.is("each", 1) || cursor.is("rest", 1) ? 2 : 1)
   )
     return null
+  // "(...) all the way around the circle": how far, too.
+  if (cursor.is("around") && /^all /.test(cursor.text())) return null
   if (!atPlace(cursor)) return null
   if (cursor.text() === "where") return cursor.attempt(() => readWhereBegun(cursor))
   if (cursor.text() === "over" && cursor.text(1) === "all" && isBoundary(cursor.text(2))) {
@@ -85,6 +87,16 @@ export function readPlace(cursor: Cursor): Place | null {
         nouns: [{ what: "space", size: place.count }],
         until: readUntil(cursor) ?? { kind: "around", implied: true },
       }
+    if (
+      /^(?:under|over)$/.test(preposition) &&
+      place.at === "each" &&
+      place.nouns.every((noun) => noun.what === "chain")
+    ) {
+      // "4 dc under each ch", "over each ch 2": over the chains, into their space.
+      const size = cursor.attempt(() => cursor.takeCount(2))
+      const space: Noun = { what: "space", ...(size === null ? {} : { size }) }
+      return { ...place, ...cursor.since(start), nouns: [space] }
+    }
     const over = preposition === "over" || preposition === "across" ? { over: true } : {}
     const passes = behind
       ? { passes: "behind" as const }

@@ -102,9 +102,11 @@ export const productionsOfRounds: readonly Production[] = [
       word.classes.has("even") ||
       word.classes.has("increase") ||
       word.classes.has("decrease") ||
-      word.classes.has("work"),
+      word.classes.has("work") ||
+      word.text === "plain" ||
+      (word.type === "number" && word.value === 1),
     rule: reads(readWholeRound),
-    examples: ["work even", "inc 6 evenly around"],
+    examples: ["work even", "inc 6 evenly around", "work one round of sc"],
   },
   {
     name: "corner increase",
