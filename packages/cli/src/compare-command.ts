@@ -15,6 +15,7 @@ export interface CompareRequest {
   readonly whole?: string | undefined
   readonly rows?: string | undefined
   readonly sides?: string | undefined
+  readonly at?: string | undefined
   readonly json: boolean
 }
 

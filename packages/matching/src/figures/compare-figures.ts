@@ -2,6 +2,7 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { readHeading } from "@roundwright/stitches"
+import { compareCounts, readAt } from "../compare/counts-compared.ts"
 import { driftOf } from "../compare/drift.ts"
 import {
   compareGauges,
@@ -15,8 +16,10 @@ import {
   compareWidths,
   readPerPlace,
 } from "../compare/plain-compared.ts"
+import { readThing } from "../compare/read-thing.ts"
 import { compareRows, readRows } from "../compare/rows.ts"
 import { compareStitches, readStitchTold } from "../compare/stitches-compared.ts"
+import { compareThings } from "../compare/things-compared.ts"
 import { lengthAt, unitIn } from "../lengths.ts"
 import { compareHooks } from "../ways/hooks-compared.ts"
 import { readCounted, readLengthOrCount } from "../ways/straight.ts"
@@ -41,6 +44,17 @@ export function compareFigures(first: string, second: string, asked: Asked): Fig
         hint: "Such as: compare 56 64 --sides 8.",
       })
     return compareBySides(made.count, meant.count, wholeOf(asked.sides, "the sides"))
+  }
+  const things = [readThing(first), readThing(second)] as const
+  if (things[0] && things[1]) {
+    const compared = compareThings(things[0], things[1])
+    return { ...compared, todo: compared.cause !== null }
+  }
+  const counts = [readCounted(first), readCounted(second)] as const
+  if (counts[0] && counts[1]) {
+    const at = asked.at === undefined ? null : readAt(asked.at)
+    const compared = compareCounts(counts[0], counts[1], at)
+    return { ...compared, todo: compared.difference !== 0 }
   }
   const places = [readPerPlace(first), readPerPlace(second)] as const
   if (places[0] && places[1]) return comparePerPlace(places[0], places[1])

@@ -15,7 +15,7 @@ export type FigureKind = (typeof figureKinds)[number]
 /** Names that only figures know: where one stands, no pattern is meant. */
 export const figureNames: Readonly<Record<FigureKind, readonly string[]>> = {
   match: ["stitches", "rows", "chains", "stitch", "repeat"],
-  compare: ["first", "second", "whole", "rows", "sides"],
+  compare: ["first", "second", "whole", "rows", "sides", "at"],
   yarn: [
     "need",
     "each",
