@@ -4,12 +4,15 @@
 import { RoundwrightError } from "@roundwright/numerics"
 import { rectangleIn } from "../blanket/piece-told.ts"
 import { easeOnto, edgesOfGrid } from "../border/ease.ts"
+import { readRepeat } from "../border/fit-repeat.ts"
 import { evenChangeText, evenGroups, groupsText, pickUpText } from "../border/groups.ts"
 import { judgeEdge } from "../border/judge-edge.ts"
+import { edgeRows, pickUpAlong } from "../border/pick-up.ts"
 import { stepDown } from "../border/step-down.ts"
 import { edgingRound, widenTo } from "../border/widen.ts"
+import { usesOfRepeat } from "../border/written-row.ts"
 import { readLength, unitIn } from "../lengths.ts"
-import { type Asked, type FiguresAnswer, gaugeTold, wholeOf } from "./values.ts"
+import { type Asked, choice, type FiguresAnswer, gaugeTold, wholeOf } from "./values.ts"
 
 /** Null where a border is to be planned round by round. @throws RoundwrightError for what cannot be used */
 export function borderFigures(asked: Asked): FiguresAnswer | null {
@@ -26,6 +29,25 @@ export function borderFigures(asked: Asked): FiguresAnswer | null {
       wholeOf(asked.stitches, "the stitches"),
       wholeOf(asked.step, "the step"),
     )
+  const row = asked["row-stitch"]
+  if (
+    asked.stitches !== undefined &&
+    asked.repeat === undefined &&
+    (asked.rows !== undefined || row !== undefined)
+  )
+    return pickUpAlong(
+      wholeOf(asked.stitches, "the stitches"),
+      asked.rows === undefined ? null : wholeOf(asked.rows, "the rows"),
+      choice(asked, "row-stitch", edgeRows) ?? "dc",
+    )
+  if (asked.row !== undefined) {
+    const plus = asked.repeat === undefined ? null : readRepeat(asked.repeat).plus
+    return usesOfRepeat(asked.row, plus)
+  }
+  const sided = ["side", "stitches", "rows", "pieces", "layout", "file"].some(
+    (name) => asked[name] !== undefined,
+  )
+  if (asked.repeat !== undefined && !sided) return repeatAlone(asked.repeat, asked.repeats)
   if (asked["too-many"] !== undefined) {
     const over = wholeOf(asked["too-many"], "the stitches too many")
     const each = wholeOf(asked["per-join"] ?? "1", "the stitches too many at a join")
@@ -47,6 +69,20 @@ export function borderFigures(asked: Asked): FiguresAnswer | null {
       return judgeEdge(readLength(side, "--side"), wholeOf(asked.stitches, "the stitches"), gauge)
   }
   return null
+}
+
+/** The counts that hold whole repeats, corners apart. */
+function repeatAlone(text: string, wanted: string | undefined): FiguresAnswer {
+  const { of, plus } = readRepeat(text)
+  const at = (many: number) => of * many + plus
+  const rest = plus === 0 ? "" : plus > 0 ? ` and ${plus} more` : ` less ${-plus}`
+  const own =
+    wanted === undefined
+      ? ""
+      : ` ${wanted} repeats are ${at(wholeOf(wanted, "the repeats"))} a side, ${4 * at(wholeOf(wanted, "the repeats"))} on four sides without corners.`
+  return {
+    text: `Whole repeats lie on a multiple of ${of}${rest}, corners apart: ${[1, 2, 3].map(at).join(", ")}, ... ${[10, 11, 12, 20, 21].map(at).join(", ")}, ...${own} A side that is 1 or 2 off is eased: pass over one more or one fewer in the last gaps, near the corners. Tell a side (--stitches 70) to have it fitted.`,
+  }
 }
 
 function sizeOf(text: string, name: string): [number, number] {

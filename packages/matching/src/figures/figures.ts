@@ -14,7 +14,7 @@ export type FigureKind = (typeof figureKinds)[number]
 
 /** Names that only figures know: where one stands, no pattern is meant. */
 export const figureNames: Readonly<Record<FigureKind, readonly string[]>> = {
-  match: ["stitches", "rows", "chains", "stitch", "repeat"],
+  match: ["stitches", "rows", "chains", "stitch", "repeat", "from-corner"],
   compare: ["first", "second", "whole", "rows", "sides", "at"],
   yarn: [
     "need",
@@ -47,6 +47,7 @@ export const figureNames: Readonly<Record<FigureKind, readonly string[]>> = {
     "rows",
     "step",
     "too-many",
+    "row",
     "gauge",
     "yarn",
     "hook",

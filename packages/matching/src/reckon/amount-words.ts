@@ -1,5 +1,6 @@
 // Amounts as they are told back: few digits, in every unit that was used for them.
 
+import { laidAs } from "../blanket/counts-alone.ts"
 import type { Range } from "./rates.ts"
 import { singular, type Unit } from "./units.ts"
 
@@ -36,29 +37,8 @@ export function laysFlat(key: string): boolean {
 
 /** What so many pieces can be laid as; null for things that are not laid out, or too many. */
 export function layoutsTold(count: number, key: string): string | null {
-  if (!flat.test(key) || !Number.isInteger(count) || count < 4 || count > 3000) return null
-  const own = rectanglesOf(count)
-  const good = own.filter(([a, b]) => b / a <= longest)
-  const name = (one: readonly [number, number]) => `${one[0]} by ${one[1]}`
-  if (good.length > 0) return `${count} can be laid ${good.slice(0, 3).map(name).join(", ")}.`
-  const near = [1, -1, 2, -2, 3, -3, 4, -4]
-    .map((by) => count + by)
-    .flatMap((other) => {
-      const best = rectanglesOf(other).find(([a, b]) => b / a <= longest)
-      return best ? [`${other} ${name(best)}`] : []
-    })
-    .slice(0, 4)
-  const only = own[0] && own[0][0] > 1 ? `only ${name(own[0])}` : "only one row"
-  return `${count} make ${only}; ${near.join(", ")}.`
+  if (!flat.test(key) || !Number.isInteger(count) || count < 4 || count > mostLaid) return null
+  return `${count}${laidAs(count)}.`
 }
 
-/** Blankets are hardly longer than twice their width. */
-const longest = 2
-
-/** Squarest first. */
-function rectanglesOf(count: number): [number, number][] {
-  const found: [number, number][] = []
-  for (let rows = Math.floor(Math.sqrt(count)); rows >= 1; rows--)
-    if (count % rows === 0) found.push([rows, count / rows])
-  return found
-}
+const mostLaid = 3000
