@@ -28,6 +28,11 @@ export function runCompare(
     around.err(`${wrap(`roundwright compare: ${why}`, 80)}\n`)
     return 2
   }
+  const [alone] = files
+  if (files.length === 1 && isFigures(alone!)) {
+    const grown = figuresAlone("compare", { ...askedFigures(asked), first: alone, second: "" })
+    if (grown) return printFigures(grown, json, around)
+  }
   if (files.length !== 2)
     return refuse(
       `name two pieces, as files or as counts or sizes in quotes, not ${files.length}: compare old.txt '12, 24, 35'.`,

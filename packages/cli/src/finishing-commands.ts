@@ -65,6 +65,7 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         chains: text,
         stitch: text,
         "from-corner": flag,
+        around: text,
         whole: text,
         "meant-hook": text,
         ...hand,

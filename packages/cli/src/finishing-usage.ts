@@ -35,8 +35,20 @@ export const finishingUsage = `  roundwright gauge FILE [--size '9 cm after Rnd 
   roundwright match --chains 57 [--stitch sc|hdc|dc|tr]
   roundwright match --stitches 85 --stitch dc
   roundwright match --chains 100 --now '30 in' --to '34 in'
-      Stitches on a foundation chain, chains for stitches, a chain that is
-      shorter or longer than its rows.
+  roundwright match --chains '18 in' --now '20 in' --to '18 in'
+      Stitches on a foundation chain, chains for stitches; a chain (--now) and
+      the row on it (--to); what to chain where a chain of that length came
+      out so wide.
+  roundwright match --now '6 x 7 in' --to '8 x 8 in'
+      A rectangle: strips and borders that bring both ways to the size.
+  roundwright match --from-corner --to '12 in' [--now '14 in']
+      A square worked from a corner: how long its row (--now) is by then.
+  roundwright match --shape circle|square|hexagon|granny --rounds 10
+                     [--stitch sc|hdc|dc|tr]
+      Stitches of each round of a plain flat shape.
+  roundwright match --shape oval --to '20 x 14 in' [--gauge '16 sc = 4 in']
+  roundwright match --around '22 in' [--shape circle|square|hexagon]
+      The chain and rounds of an oval; what a length all round is across.
   roundwright compare A B [--json]
       Two pieces of one pattern: the round in which they part, why (a ratio, an
       offset, a step), and whose count slipped. A and B are patterns, files of
@@ -44,12 +56,22 @@ export const finishingUsage = `  roundwright gauge FILE [--size '9 cm after Rnd 
   roundwright compare '16 sts = 4 in' '18 sts = 4 in' [--whole '48 in']
   roundwright compare 'worsted, 5 mm hook' 'DK, 4 mm hook' [--whole '12 in']
       Two of a kind set side by side: gauges, with their hooks or without
-      ('13 sts = 4 in, 8 mm hook'), rows ('84 rows = 180 cm'), hooks ('3 mm
-      hook'), yarns, stitches ('UK treble' 'US treble'), widths of one work
-      ('31 in' '34 in'), stitches to a place ('5 in 2' '7 in 3'). --whole is
-      what the pattern asks for: a length, or a count ('150 sts').
+      ('13 sts = 4 in, 8 mm hook'), stitches and rows ('13 sts x 9 rows =
+      4 in'), rows ('84 rows = 180 cm'), hooks ('3 mm hook'), yarns, stitches
+      ('UK treble' 'US treble'), widths of one work ('31 in' '34 in'),
+      stitches to a place ('72 in 24' '48 in 24'). --whole is what the pattern
+      asks for: a length, a size, or a count ('150 sts').
+  roundwright compare '12 in, worsted, 5 mm hook, 16 rounds'
+                     '8 in, DK, 4 mm hook, 16 rounds'
+      Two pieces by size and whatever else is known of each, parted by commas:
+      yarn, hook, rounds, stitch ('US dc'), a count ('25 sts'). Each is tested
+      as the cause: the hook, the yarn, the rounds, the terms, the count.
+  roundwright compare '6 spaces' '9 spaces' [--at 'row 3 of 21']
   roundwright compare 120 106 --rows 14 | compare 56 64 --sides 8
-      Stitches lost or won row by row; a count and the one it is meant to be.
+  roundwright compare '8, 24, 40, 54'
+      A count and the one it is meant to be, and how much is to be undone;
+      stitches lost or won row by row (the first count, the count now); counts
+      of one piece round by round, where they stop growing evenly.
   roundwright reckon '32 stitches = 7 in' '1 repeat = 8 stitches' '45 in'
   roundwright reckon '2 covers = 16 g' '1 ball = 85 g = 138 m' '15 g'
   roundwright reckon '1 blanket = 20 squares' 'have 62 squares'
@@ -100,15 +122,23 @@ export const finishingUsage = `  roundwright gauge FILE [--size '9 cm after Rnd 
       blanket is made of; or tell a side, stitches or rows.
   roundwright border --stitches 20 --onto 16 | --stitches 193x294 --onto 176x218
   roundwright border --stitches 204 --parts 8
+  roundwright border --stitches '47, 49, 48, 48' [--repeat '6 + 1']
+  roundwright border --row 'sk 4, 7 dc in next st' [--repeats 12]
+  roundwright border --repeat '5 - 1' [--repeats 12]
+  roundwright border --stitches 124 --rows 165
+                     --row-stitch sc|hdc|dc|tr|knit|garter
   roundwright border --squares '20 16 / 21 20'
   roundwright border --side '45 in' --stitches 220 --gauge '16 sc = 4 in'
   roundwright border --side '38 x 48 in' --to '45 x 55 in' [--gauge ...]
   roundwright border --side '45 x 60 in' --every '2.5 in'
   roundwright border --rows 258 --stitches 227 --step 8
   roundwright border --too-many 24 --per-join 2
-      One count led evenly onto another; shares of an edge; squares of unlike
-      counts joined; whether an edge ruffles; how wide a border must be; repeats
-      of an edging; fewer by steps; stitches too many at the joins.
+      One count led evenly onto another; shares of an edge; sides of unlike
+      counts; what a written repeat (--row) uses, and the counts that hold
+      whole repeats; stitches picked up along rows (--rows may be left out);
+      squares of unlike counts joined; whether an edge ruffles; how wide a
+      border must be; repeats of an edging; fewer by steps; stitches too many
+      at the joins.
   roundwright blanket [FILE] [--size baby | '120 x 150 cm' | --layout 4x8]
                      [--piece '15 cm' | '8 x 10 in' | 'side 1 in' | '5 = 4 in']
                      [--pieces 30] [--have 12] [--pace '3 a day']
@@ -124,6 +154,8 @@ export const finishingUsage = `  roundwright gauge FILE [--size '9 cm after Rnd 
       left, and the yarn. A joined pair, measured, goes before any reckoning.
       --larger mixes two sizes, also 9 small to 4 large; --colours-each tells
       how many kinds there are with so many colours, or choices '1 x 3 x 2'.
+  roundwright blanket --layout 5x8 | --pieces 26 [--have 20]
+      Pieces alone, no size told: to make, over, whole blankets, rectangles.
   roundwright blanket --edge '17 in' [--piece '8.5 in'] [--along 3]
   roundwright blanket --around '144 in' --layout 3x3
   roundwright blanket --piece '3 rounds' --join-rounds 1 [--along 2]

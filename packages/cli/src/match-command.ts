@@ -46,6 +46,7 @@ export interface MatchRequest extends HandOptions {
   readonly whole?: string | undefined
   readonly "meant-hook"?: string | undefined
   readonly "from-corner": boolean
+  readonly around?: string | undefined
   readonly json: boolean
 }
 

@@ -31,8 +31,12 @@ const numberWords: Readonly<Record<string, number>> = {
 const stitchWord =
   /^(?:sc|hdc|dc|tr|dtr|trtr|sl|ss|htr|edc|esc|bpdc|fpdc|bpsc|fpsc|single|double|half|treble|shell|fan|v-?st|cl|cluster|puff|popcorn|bobble|picot|sts?|stitch(?:es)?)s?$/i
 
-/** @param plus stitches beside the repeats @throws RoundwrightError `bad-row` */
-export function usesOfRepeat(text: string, plus: number | null = null): WrittenRepeat {
+/** @param plus stitches beside the repeats @param many repeats in the row @throws RoundwrightError `bad-row` */
+export function usesOfRepeat(
+  text: string,
+  plus: number | null = null,
+  many: number | null = null,
+): WrittenRepeat {
   const words = withoutMarks(text)
   if (words.length > mostLetters)
     throw new RoundwrightError("bad-row", "That is more than one repeat has.")
@@ -56,11 +60,15 @@ export function usesOfRepeat(text: string, plus: number | null = null): WrittenR
     plus === null
       ? `Without any beside the repeats: ${multiples(uses, 0)}. ${less}`
       : `With ${plus} beside the repeats: ${multiples(uses, plus)}.`
+  const all =
+    many === null
+      ? ""
+      : ` ${many} repeats use ${many * uses + (plus ?? 0)}${plus === null ? "" : ` with the ${plus} beside them`} and make ${many * makes}.`
   return {
     uses,
     makes,
     parts,
-    text: `One repeat uses ${uses} (${sums.join("; ")}) and makes ${makes}: a multiple of ${uses}, not of what is skipped or made. ${beside} A count that is 1 or 2 off is eased by passing over one more or one fewer in the last gaps.`,
+    text: `One repeat uses ${uses} (${sums.join("; ")}) and makes ${makes}: a multiple of ${uses}, not of what is skipped or made.${all} ${beside} A count that is 1 or 2 off is eased by passing over one more or one fewer in the last gaps.`,
   }
 }
 

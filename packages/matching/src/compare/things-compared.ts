@@ -116,7 +116,7 @@ function roundsTested(a: Thing, b: Thing, tell: (mm: number) => string): Tested[
     {
       cause: "rounds",
       makes: [makes, makes],
-      told: `Rounds: ${b.rounds} over ${a.rounds} is ${makes.toFixed(2)}; each adds ${tell(a.mm / a.rounds)} across in the first and ${tell(b.mm / b.rounds)} in the second, ${(b.mm / b.rounds / (a.mm / a.rounds)).toFixed(2)} times.`,
+      told: `Rounds: ${b.rounds} over ${a.rounds} is ${makes.toFixed(2)}; each adds ${tell(a.mm / a.rounds)} across in the first and ${tell(b.mm / b.rounds)} in the second, ${(b.mm / b.rounds / (a.mm / a.rounds)).toFixed(2)} times. With ${b.rounds} rounds the first would be about ${tell((a.mm / a.rounds) * b.rounds)}, with ${a.rounds} the second ${tell((b.mm / b.rounds) * a.rounds)}.`,
     },
   ]
 }
@@ -175,7 +175,9 @@ function hookTested(a: Thing, b: Thing, ratio: number): Tested[] {
   const share =
     shown <= 0
       ? "and the size goes the other way"
-      : `so ${formatPercent(shown)} of the hook's change shows in the size`
+      : shown > 1.1
+        ? "more than the hooks"
+        : `so ${formatPercent(shown)} of the hook's change shows in the size`
   return [
     {
       cause: "hook",

@@ -9,6 +9,7 @@ import { evenChangeText, evenGroups, groupsText, pickUpText } from "../border/gr
 import { judgeEdge } from "../border/judge-edge.ts"
 import { edgeRows, pickUpAlong } from "../border/pick-up.ts"
 import { stepDown } from "../border/step-down.ts"
+import { evenSides } from "../border/unlike-sides.ts"
 import { edgingRound, widenTo } from "../border/widen.ts"
 import { usesOfRepeat } from "../border/written-row.ts"
 import { readLength, unitIn } from "../lengths.ts"
@@ -21,13 +22,25 @@ export function borderFigures(asked: Asked): FiguresAnswer | null {
   if (parts !== undefined) {
     const total = wholeOf(asked.stitches ?? "", "the stitches")
     const shared = evenGroups(total, wholeOf(parts, "the parts"))
-    return { ...shared, text: `${total} in ${parts} parts: ${groupsText(shared, "parts")}.` }
+    const many = wholeOf(parts, "the parts")
+    const [down, up] = [Math.floor(total / many) * many, Math.ceil(total / many) * many]
+    const uneven =
+      down === up
+        ? `${total / many} in each`
+        : `not the same in each: ${groupsText(shared, "parts")}. ${down > 0 ? `${down} (${down / many} in each) is ${total - down} fewer, ` : ""}${up} (${up / many} in each) ${up - total} more; where all sides are to be alike the slip is in the round in which it began, and not the hook`
+    return { ...shared, text: `${total} in ${parts} parts: ${uneven}.` }
   }
   if (asked.rows !== undefined && asked.stitches !== undefined && asked.step !== undefined)
     return stepDown(
       wholeOf(asked.rows, "the rows"),
       wholeOf(asked.stitches, "the stitches"),
       wholeOf(asked.step, "the step"),
+    )
+  const sides = asked.stitches?.split(/[,;]|\band\b/i) ?? []
+  if (sides.length > 2)
+    return evenSides(
+      sides.map((one) => wholeOf(one, "the stitches of a side")),
+      asked.repeat === undefined ? null : readRepeat(asked.repeat),
     )
   const row = asked["row-stitch"]
   if (
@@ -42,7 +55,8 @@ export function borderFigures(asked: Asked): FiguresAnswer | null {
     )
   if (asked.row !== undefined) {
     const plus = asked.repeat === undefined ? null : readRepeat(asked.repeat).plus
-    return usesOfRepeat(asked.row, plus)
+    const many = asked.repeats === undefined ? null : wholeOf(asked.repeats, "the repeats")
+    return usesOfRepeat(asked.row, plus, many)
   }
   const sided = ["side", "stitches", "rows", "pieces", "layout", "file"].some(
     (name) => asked[name] !== undefined,

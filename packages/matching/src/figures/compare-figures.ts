@@ -2,6 +2,7 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { readHeading } from "@roundwright/stitches"
+import { readBlanketSize } from "../blanket/read-blanket.ts"
 import { compareCounts, readAt } from "../compare/counts-compared.ts"
 import { driftOf } from "../compare/drift.ts"
 import {
@@ -10,6 +11,7 @@ import {
   readGaugeTold,
   readYarnAndHook,
 } from "../compare/gauges-compared.ts"
+import { growthOfList } from "../compare/one-list.ts"
 import {
   compareBySides,
   comparePerPlace,
@@ -19,8 +21,9 @@ import {
 import { readThing } from "../compare/read-thing.ts"
 import { compareRows, readRows } from "../compare/rows.ts"
 import { compareStitches, readStitchTold } from "../compare/stitches-compared.ts"
+import { compareSwatches, readSwatchTold } from "../compare/swatches-compared.ts"
 import { compareThings } from "../compare/things-compared.ts"
-import { lengthAt, unitIn } from "../lengths.ts"
+import { lengthAt, readLength, unitIn } from "../lengths.ts"
 import { compareHooks } from "../ways/hooks-compared.ts"
 import { readCounted, readLengthOrCount } from "../ways/straight.ts"
 import { readTarget } from "../ways/target.ts"
@@ -45,6 +48,18 @@ export function compareFigures(first: string, second: string, asked: Asked): Fig
       })
     return compareBySides(made.count, meant.count, wholeOf(asked.sides, "the sides"))
   }
+  if (second === "") {
+    const counts = countsIn(first)
+    if (counts === null) return null
+    const grown = growthOfList(counts)
+    return { ...grown, todo: grown.round !== null }
+  }
+  const swatches = [readSwatchTold(first), readSwatchTold(second)] as const
+  if (swatches[0] && swatches[1]) {
+    const whole = asked.whole === undefined ? null : readBlanketSize(asked.whole).mm
+    const compared = compareSwatches(swatches[0], swatches[1], whole)
+    return { ...compared, todo: compared.cause !== null }
+  }
   const things = [readThing(first), readThing(second)] as const
   if (things[0] && things[1]) {
     const compared = compareThings(things[0], things[1])
@@ -68,7 +83,11 @@ export function compareFigures(first: string, second: string, asked: Asked): Fig
     return compareWidths(widths[0], widths[1], unitIn(first))
   const rows = [readRows(first), readRows(second)] as const
   if (rows[0] && rows[1]) {
-    const compared = compareRows(rows[0], rows[1])
+    const compared = compareRows(
+      rows[0],
+      rows[1],
+      asked.whole === undefined ? undefined : readLength(asked.whole, "--whole"),
+    )
     return { ...compared, todo: compared.cause !== null }
   }
   const gauges = [readGaugeTold(first), readGaugeTold(second)] as const
@@ -102,4 +121,12 @@ function onlyLength(text: string): number | null {
 function hookIn(text: string): number | null {
   if (!/\bhook\b/i.test(text)) return null
   return readHeading("hook", text.replace(/\bhook\b/i, "").trim(), "US").hookMm?.value ?? null
+}
+
+/** "8, 24, 40, 54": at least two counts and nothing else. */
+function countsIn(text: string): number[] | null {
+  const parts = text.split(/[\s,;]+/).filter((part) => part !== "")
+  return parts.length > 1 && parts.every((part) => /^\d{1,5}$/.test(part))
+    ? parts.map(Number)
+    : null
 }

@@ -14,7 +14,7 @@ export type FigureKind = (typeof figureKinds)[number]
 
 /** Names that only figures know: where one stands, no pattern is meant. */
 export const figureNames: Readonly<Record<FigureKind, readonly string[]>> = {
-  match: ["stitches", "rows", "chains", "stitch", "repeat", "from-corner"],
+  match: ["stitches", "rows", "chains", "stitch", "repeat", "from-corner", "around"],
   compare: ["first", "second", "whole", "rows", "sides", "at"],
   yarn: [
     "need",

@@ -11,6 +11,7 @@ import {
   tightFoundation,
 } from "../border/foundation.ts"
 import { lengthAt, readLength, unitIn } from "../lengths.ts"
+import { acrossOf } from "../ways/around.ts"
 import { fromCorner } from "../ways/from-corner.ts"
 import { ovalOf, plainRounds, roundShapes } from "../ways/plain-rounds.ts"
 import { matchRectangle } from "../ways/rectangle.ts"
@@ -24,6 +25,10 @@ import { type Asked, choice, type FiguresAnswer, gaugeTold, whole } from "./valu
 export function matchFigures(asked: Asked): FiguresAnswer | null {
   if (asked["from-corner"] !== undefined) return cornerAsked(asked)
   const shape = choice(asked, "shape", roundShapes)
+  if (asked.around !== undefined) {
+    const told = choice(asked, "shape", ["circle", "square", "hexagon"] as const) ?? "circle"
+    return acrossOf(readLength(asked.around, "--around"), told, unitIn(asked.around))
+  }
   if (shape === "oval") return ovalAsked(asked)
   if (asked.chains !== undefined) {
     const byLength = lengthAt(asked.chains)
