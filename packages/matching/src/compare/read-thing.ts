@@ -1,5 +1,6 @@
 // One of two pieces told by what is known of it, parted by commas: "12 in, worsted, 5 mm hook, 16 rounds".
 
+import { RoundwrightError } from "@roundwright/numerics"
 import { readHeading } from "@roundwright/stitches"
 import { type LengthUnit, lengthAt, unitIn } from "../lengths.ts"
 import { readCounted } from "../ways/straight.ts"
@@ -19,10 +20,22 @@ export interface Thing {
 
 const mostParts = 8
 
-/** Null where no size is told, or a part is nothing of the kind, or the size is all there is. */
+/** Whether anything is told beside the size. */
+export function tellsMore({ hookMm, yarn, stitch, rounds, counted }: Thing): boolean {
+  return [hookMm, yarn, stitch, rounds, counted].some((one) => one !== null)
+}
+
+/** No hook is thicker, mm: a thicker one is a size. */
+const thickestHook = 25
+
+/** Null where no one size is told. @throws RoundwrightError `unknown-part` for what is nothing known of a piece */
 export function readThing(text: string): Thing | null {
   const parts = text.split(/,(?!\d)|;|\bwith\b/i).map((part) => part.trim())
-  if (parts.length < 2 || parts.length > mostParts) return null
+  if (parts.length > mostParts) return null
+  // Several sizes are a piece told round by round.
+  const sizes = parts.filter((part) => !/hook|needle/i.test(part) && isLength(part))
+  if (sizes.length === 0 || sizes.filter((part) => !/mm$/i.test(part)).length > 1) return null
+  if (sizes.length === parts.length && parts.length > 1) return null
   let mm: number | null = null
   let unit: LengthUnit = "cm"
   let hookMm: number | null = null
@@ -38,7 +51,7 @@ export function readThing(text: string): Thing | null {
       continue
     }
     const hook = /hook|needle|mm$/i.test(part) ? hookIn(part) : null
-    if (hook !== null) {
+    if (hook !== null && hook <= thickestHook) {
       hookMm = hook
       continue
     }
@@ -59,10 +72,22 @@ export function readThing(text: string): Thing | null {
       continue
     }
     stitch = readStitchTold(part)
-    if (stitch === null) return null
+    if (stitch === null)
+      throw new RoundwrightError(
+        "unknown-part",
+        `"${part.slice(0, 40)}" is nothing that is known of a piece here.`,
+        {
+          hint: "Beside the size tell a yarn (worsted), a hook (5 mm hook), rounds (16 rounds), a stitch (US dc) or a count (25 sts), parted by commas.",
+        },
+      )
   }
   if (mm === null || !(mm > 0)) return null
   return { mm, unit, hookMm, yarn, stitch, rounds, counted }
+}
+
+function isLength(part: string): boolean {
+  const length = lengthAt(part)
+  return length !== null && part.slice(length.length).trim() === ""
 }
 
 function hookIn(part: string): number | null {

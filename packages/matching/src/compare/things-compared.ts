@@ -24,6 +24,9 @@ const alike = 0.02
 /** Hands differ by so much: a cause within it may be the whole of it. */
 const handsDiffer = 0.12
 
+/** A hook this many times as thick is the furthest on one yarn, as in matching. */
+const furthestHook = 1.4
+
 interface Tested {
   readonly cause: Exclude<ThingCause, null | "unknown">
   /** Size ratio it makes, at least and at most. */
@@ -45,7 +48,7 @@ export function compareThings(a: Thing, b: Thing): ThingsCompared {
   const lines = [...tested.map(({ told }) => told), ...toBring(a, b, tell)]
   if (Math.abs(ratio - 1) <= alike)
     return { ratio, cause: null, text: `${head}: as good as alike.`, lines }
-  const { cause, words } = causeOf(ratio, tested)
+  const { cause, words } = causeOf(ratio, tested, a.hookMm === null || b.hookMm === null)
   return { ratio, cause, text: `${head}. ${words}`, lines }
 }
 
@@ -62,7 +65,11 @@ const causeWords: Readonly<Record<Tested["cause"], string>> = {
   hook: "It is the hook",
 }
 
-function causeOf(ratio: number, tested: readonly Tested[]): { cause: ThingCause; words: string } {
+function causeOf(
+  ratio: number,
+  tested: readonly Tested[],
+  hooksUntold: boolean,
+): { cause: ThingCause; words: string } {
   const [first] = tested.filter(({ makes }) => makes.some((one) => Math.abs(one - 1) > alike))
   const fits = tested.filter(
     ({ makes, cause }) =>
@@ -91,6 +98,12 @@ function causeOf(ratio: number, tested: readonly Tested[]): { cause: ThingCause;
         words: `The hook makes ${formatPercent(low)} to ${formatPercent(high)} of it and not the whole: the rest, ${(ratio / partial.makes[1]).toFixed(2)} to ${(ratio / least).toFixed(2)}, is the yarn, the hand, the terms or the count.`,
       }
   }
+  const yarn = tested.find((one) => one.cause === "yarn")
+  if (yarn && sameWay(yarn.makes))
+    return {
+      cause: "yarn",
+      words: `Not the hook by itself: it is the yarn, ${Math.abs(Math.log(ratio)) < Math.abs(Math.log(yarn.makes[0])) ? "though it makes less than it does by usual gauges: hook or hand have held it back" : "and something besides: its hook, the hand or a count"}.`,
+    }
   // What all that is told makes together.
   const all = tested
     .filter(({ cause }) => cause !== "hook" || !tested.some((one) => one.cause === "yarn"))
@@ -102,6 +115,12 @@ function causeOf(ratio: number, tested: readonly Tested[]): { cause: ThingCause;
     return {
       cause: first.cause,
       words: `Together ${tested.map(({ cause }) => cause).join(" and ")} account for it (${all.map((one) => one.toFixed(2)).join(" to ")}): not the hook alone.`,
+    }
+  if (hooksUntold && Math.abs(Math.log(ratio)) <= Math.log(furthestHook) && tested.length === 0)
+    return {
+      cause: "unknown",
+      words:
+        "It may be the hook, but both hooks are not told; or the yarn, the terms, a count or the hand. Tell what each was made with, and count the rounds.",
     }
   return {
     cause: "unknown",

@@ -18,7 +18,7 @@ import {
   compareWidths,
   readPerPlace,
 } from "../compare/plain-compared.ts"
-import { readThing } from "../compare/read-thing.ts"
+import { readThing, tellsMore } from "../compare/read-thing.ts"
 import { compareRows, readRows } from "../compare/rows.ts"
 import { compareStitches, readStitchTold } from "../compare/stitches-compared.ts"
 import { compareSwatches, readSwatchTold } from "../compare/swatches-compared.ts"
@@ -61,7 +61,7 @@ export function compareFigures(first: string, second: string, asked: Asked): Fig
     return { ...compared, todo: compared.cause !== null }
   }
   const things = [readThing(first), readThing(second)] as const
-  if (things[0] && things[1]) {
+  if (things[0] && things[1] && things.some((one) => tellsMore(one!))) {
     const compared = compareThings(things[0], things[1])
     return { ...compared, todo: compared.cause !== null }
   }

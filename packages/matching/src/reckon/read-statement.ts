@@ -33,7 +33,8 @@ const wantWords = /^(?:want|wanted|need|needed|wish|wished|planned|meant)$/
 const perWords = /^(?:per|each|every|a|an|to)$/
 
 /** @throws RoundwrightError `bad-statement` for what is no statement of figures */
-export function readStatement(text: string): Statement {
+export function readStatement(told: string): Statement {
+  const text = plainly(told)
   const parts = text.split("=")
   if (parts.length > 1) {
     const amounts = parts.map((part) => wholly(wordsOf(part), text))
@@ -43,6 +44,16 @@ export function readStatement(text: string): Statement {
   const first = words[0]?.toLowerCase() ?? ""
   const role: Role = haveWords.test(first) ? "have" : wantWords.test(first) ? "want" : null
   const rest = role === null ? words : words.slice(1)
+  // "12 squares, 5 g each".
+  const last = rest.at(-1)?.toLowerCase() ?? ""
+  const second = rest.findIndex((word, k) => k > 1 && isNumber(word) && !isNumber(rest[k - 1]!))
+  if (/^(?:each|apiece)$/.test(last) && second > 0) {
+    const many = wholly(rest.slice(0, second), text)
+    return {
+      facts: [[one(many.unit), wholly(rest.slice(second, -1), text)]],
+      asked: [{ quantity: many, role }],
+    }
+  }
   // "8 g a square": so much for one of them. "3 to 4 g" is a range.
   const per = rest.findIndex(
     (word, k) => k > 1 && perWords.test(word.toLowerCase()) && !isNumber(rest[k + 1] ?? ""),
@@ -68,6 +79,49 @@ export function readStatement(text: string): Statement {
 
 function one(unit: Unit): Quantity {
   return { unit, low: 1, high: 1, sides: null, sideUnit: null }
+}
+
+const fractions: Readonly<Record<string, string>> = {
+  "½": "1/2",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅓": "1/3",
+  "⅔": "2/3",
+}
+const money: Readonly<Record<string, string>> = {
+  $: "dollars",
+  "£": "pounds sterling",
+  "€": "euros",
+}
+/** Words that stand between a thing and what it is. */
+const verbs =
+  /^(?:are|is|takes?|took|uses?|used|weighs?|weighed|makes?|gives?|gave|covers?|covered|measures?|measured|costs?|equals?|needs?)$/
+const numbers = "zero one two three four five six seven eight nine ten eleven twelve".split(" ")
+
+/** Signs and words as one way of writing: "50 g (125 m)" and "6 squares weigh 50 g" are told with "=". */
+function plainly(told: string): string {
+  const signs = told
+    .slice(0, mostLetters)
+    .replace(/[½¼¾⅓⅔]/g, (sign) => ` ${fractions[sign]}`)
+    .replace(
+      /([$£€])\s?(\d{1,7}(?:\.\d{1,2})?)/g,
+      (_, sign: string, value: string) => `${value} ${money[sign]}`,
+    )
+    .replace(/\s?\((?=\d)/g, " = ")
+    .replace(/[()]/g, " ")
+    .replace(/(?<=[a-z])\s?\/\s?(?=\d)/gi, " = ")
+  const words = signs.split(/\s+/).filter((word) => word !== "")
+  return words
+    .map((word, k) => {
+      const plain = word.toLowerCase()
+      const value = numbers.indexOf(plain)
+      if (value > 0) return String(value)
+      if (k === 0 && /^(?:an?|each|every)$/.test(plain)) return "1"
+      const next = words[k + 1] ?? ""
+      const followed = /^\d/.test(next) || numbers.indexOf(next.toLowerCase()) > 0
+      return k > 0 && verbs.test(plain) && followed ? "=" : word
+    })
+    .join(" ")
 }
 
 /** Numbers and words apart: "8g" is "8", "g"; "5x7" is "5", "x", "7". */

@@ -211,6 +211,14 @@ function gridsFor(
     const to = rates.from(key)
     const each = to.get("fabric")
     if (!each || to.has("area")) continue
+    if (!laysFlat(key)) {
+      const along = sides.map((side) => {
+        const many = (side * sideUnit.inBase) / middle(each)
+        return `${figure(many)} ${unit.name} along ${figure(side)} ${sideUnit.name}`
+      })
+      lines.push(`That is ${along.join(" and ")}.`)
+      continue
+    }
     const [across, down] = sides.map((side) => (side * sideUnit.inBase) / middle(each)) as [
       number,
       number,

@@ -2,7 +2,7 @@
 // and takes 1.25 yd), weights, areas, times; every other word is a thing that is counted.
 
 /** What a unit measures; yards and metres are of yarn, the other lengths of fabric, unless "yarn" is said. */
-export type Dimension = "fabric" | "yarn" | "weight" | "area" | "time" | "counted"
+export type Dimension = "fabric" | "yarn" | "weight" | "area" | "time" | "money" | "counted"
 
 export interface Unit {
   readonly dimension: Dimension
@@ -29,6 +29,9 @@ const measures: readonly (readonly [RegExp, Dimension, number, string])[] = [
   [/^(?:lbs?|pounds?)$/, "weight", 453.592, "lb"],
   [/^(?:min|minutes?)$/, "time", 1 / 60, "minutes"],
   [/^(?:h|hrs?|hours?)$/, "time", 1, "hours"],
+  [/^dollars?$/, "money", 1, "dollars"],
+  [/^euros?$/, "money", 1, "euros"],
+  [/^sterling$/, "money", 1, "pounds sterling"],
 ]
 
 /** "cm", "sq in", "stitches", "large squares"; null for no word at all. */
@@ -37,7 +40,10 @@ export function unitOf(words: readonly string[]): Unit | null {
   if (all.length === 0) return null
   const ofYarn = all.includes("yarn")
   const squared = /^(?:sq|square)$/.test(all[0]!) && all.length === 2
-  const plain = all.filter((word) => !/^(?:of|yarn|wide|across|tall|high|long|deep)$/.test(word))
+  const sterling = all.includes("sterling")
+  const plain = sterling
+    ? ["sterling"]
+    : all.filter((word) => !/^(?:of|yarn|wide|across|tall|high|long|deep)$/.test(word))
   const named = measureOf(squared ? plain.slice(1) : plain)
   if (named && squared && named[1] === "fabric")
     return { dimension: "area", key: "area", inBase: named[2] ** 2, name: `sq ${named[3]}` }

@@ -42,7 +42,8 @@ export interface ShareTold {
 
 /** @throws RoundwrightError `not-positive`, `nothing-told`, `no-yarn-left` */
 export function shareOut(asked: ShareAsked, unit: string): ShareTold {
-  const { done, of, used, ball, all, step = 1 } = asked
+  // A scale shows whole grams; lengths and balls are not weighed.
+  const { done, of, used, ball, all, step = unit === "g" ? 1 : 0 } = asked
   const left = asked.left ?? (all !== undefined && used !== undefined ? all - used : undefined)
   requirePositive(done, "What is done")
   if (of !== null && of < done)
@@ -113,7 +114,7 @@ function shareText(
   if (perPart !== null) parts.push(`each takes ${f(perPart)} ${unit}${metres(perPart)}`)
   if (needed !== null && perPart !== null)
     parts.push(
-      `all take ${f(perPart * of!)} ${unit}${metres(perPart * of!)}, the rest ${f(needed)} (${f(neededBand![0])} to ${f(neededBand![1])} by the scale's step)`,
+      `all take ${f(perPart * of!)} ${unit}${metres(perPart * of!)}, the rest ${f(needed)}${neededBand![0] < neededBand![1] ? ` (${f(neededBand![0])} to ${f(neededBand![1])} by the scale's step)` : ""}`,
     )
   if (short !== null)
     parts.push(
