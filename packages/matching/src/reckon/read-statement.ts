@@ -102,6 +102,8 @@ const numbers = "zero one two three four five six seven eight nine ten eleven tw
 function plainly(told: string): string {
   const signs = told
     .slice(0, mostLetters)
+    .replace(/\bhalf\s(?:of\s)?an?\s/gi, "1/2 ")
+    .replace(/\ba\sdozen\b/gi, "12")
     .replace(/[½¼¾⅓⅔]/g, (sign) => ` ${fractions[sign]}`)
     .replace(
       /([$£€])\s?(\d{1,7}(?:\.\d{1,2})?)/g,

@@ -84,6 +84,7 @@ function pluralOf(word: string): string {
   const short = shortWords[word]
   if (short) return short
   if (/(?:ss|x|ch|sh)$/.test(word)) return `${word}es`
+  if (/^(?:hal|lea|scar|shel)f$/.test(word)) return `${word.slice(0, -1)}ves`
   if (/[^aeiou]y$/.test(word)) return `${word.slice(0, -1)}ies`
   return word.endsWith("s") || /^(?:sc|hdc|dc|tr|dtr)$/.test(word) ? word : `${word}s`
 }
@@ -91,6 +92,7 @@ function pluralOf(word: string): string {
 /** "squares" as one of them is called. */
 export function singular(plural: string): string {
   if (/(?:ss|x|ch|sh)es$/.test(plural)) return plural.slice(0, -2)
+  if (/(?:hal|lea|scar|shel)ves$/.test(plural)) return `${plural.slice(0, -3)}f`
   if (plural.endsWith("ies")) return `${plural.slice(0, -3)}y`
   return /[^s]s$/.test(plural) ? plural.slice(0, -1) : plural
 }
