@@ -3,6 +3,10 @@
 import { formatPercent } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type LengthUnit, lengthWords } from "../lengths.ts"
+import { hookAdvice } from "../ways/hook-advice.ts"
+
+/** Beyond this it is no hook. */
+const furthestApart = 1.25
 
 export interface PlainCompared {
   readonly ratio: number
@@ -27,8 +31,15 @@ export function compareWidths(first: number, second: number, unit: LengthUnit): 
   const one = Math.max(2, Math.round(1 / Math.abs(ratio - 1)))
   return {
     ratio,
-    text: `${head} (in area ${(ratio ** 2).toFixed(2)} times; the other way ${(1 / ratio).toFixed(2)} and ${(1 / ratio ** 2).toFixed(2)}). With one hook and yarn it is not the hook: count both places. If there is about one stitch in ${one} ${ratio > 1 ? "more" : "fewer"}, they were ${ratio > 1 ? "won" : "lost"} at the edges; if the counts are the same, ${ratio > 1 ? "the hand has grown looser (or the first rows and their chain are tight)" : "the hand has grown tighter, or the stitch draws in as it goes on"}. For ${lengthWords(first, unit)} of the second it takes ${(1 / ratio).toFixed(2)} times its stitches; ${ratio < 1 ? `stretching it would be ${formatPercent(1 / ratio - 1)}, ${1 / ratio - 1 > blocks ? "more than blocking keeps" : "which blocking may keep"}` : `it would have to lose ${formatPercent(1 - 1 / ratio)}, and blocking makes nothing smaller`}. Measure over several rows, not the first ones.`,
+    text: `${head} (in area ${(ratio ** 2).toFixed(2)} times; the other way ${(1 / ratio).toFixed(2)} and ${(1 / ratio ** 2).toFixed(2)}). With one hook and yarn it is not the hook: count both places. If there is about one stitch in ${one} ${ratio > 1 ? "more" : "fewer"}, they were ${ratio > 1 ? "won" : "lost"} at the edges; if the counts are the same, ${ratio > 1 ? "the hand has grown looser (or the first rows and their chain are tight)" : "the hand has grown tighter, or the stitch draws in as it goes on"}. For ${lengthWords(first, unit)} of the second it takes ${(1 / ratio).toFixed(2)} times its stitches; ${ratio < 1 ? `stretching it would be ${formatPercent(1 / ratio - 1)}, ${1 / ratio - 1 > blocks ? "more than blocking keeps" : "which blocking may keep"}` : `it would have to lose ${formatPercent(1 - 1 / ratio)}, and blocking makes nothing smaller`}. Measure over several rows, not the first ones.${apart(ratio)}`,
   }
+}
+
+/** Two pieces made apart, and not one work, may differ by their hooks. */
+function apart(ratio: number): string {
+  const advice = hookAdvice(1 / ratio, { swatches: [] })
+  if (!advice || Math.abs(Math.log(ratio)) > Math.log(furthestApart)) return ""
+  return ` Two pieces made apart may have been made with two hooks: the second would come to the first with the hook ${advice.text}; count the rounds of both first.`
 }
 
 /** A count that was made and the one that was meant, with the sides or repeats it is made of. */

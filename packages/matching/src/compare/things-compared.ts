@@ -3,8 +3,9 @@
 // up to the hook itself (whole pieces remade), as in matching.
 
 import { formatPercent } from "@roundwright/assessment"
-import { yarnHookExponent, yarnWeights } from "@roundwright/stitches"
+import { hookExponent, yarnHookExponent, yarnWeights } from "@roundwright/stitches"
 import { lengthWords } from "../lengths.ts"
+import { hookAdvice } from "../ways/hook-advice.ts"
 import { compareYarns } from "./gauges-compared.ts"
 import type { Thing } from "./read-thing.ts"
 import { compareStitches } from "./stitches-compared.ts"
@@ -24,8 +25,8 @@ const alike = 0.02
 /** Hands differ by so much: a cause within it may be the whole of it. */
 const handsDiffer = 0.12
 
-/** A hook this many times as thick is the furthest on one yarn, as in matching. */
-const furthestHook = 1.4
+/** A hook this many times as thick is the furthest on one yarn, and between swatches and whole pieces it does a half more, as with gauges. */
+const hookReach = () => 1.5 * hookExponent({}) * Math.log(1.4)
 
 interface Tested {
   readonly cause: Exclude<ThingCause, null | "unknown">
@@ -116,11 +117,12 @@ function causeOf(
       cause: first.cause,
       words: `Together ${tested.map(({ cause }) => cause).join(" and ")} account for it (${all.map((one) => one.toFixed(2)).join(" to ")}): not the hook alone.`,
     }
-  if (hooksUntold && Math.abs(Math.log(ratio)) <= Math.log(furthestHook) && tested.length === 0)
+  const told = tested.length > 0 ? "What is told does not explain it. " : ""
+  const advice = hookAdvice(1 / ratio, { swatches: [] })
+  if (hooksUntold && advice && Math.abs(Math.log(ratio)) <= hookReach())
     return {
       cause: "unknown",
-      words:
-        "It may be the hook, but both hooks are not told; or the yarn, the terms, a count or the hand. Tell what each was made with, and count the rounds.",
+      words: `${told}It may be the hook, for both hooks are not told (to come to the first, the second takes the hook ${advice.text}); or the yarn, the terms of the stitches, a count or the hand. Tell what each was made with, and count the rounds.`,
     }
   return {
     cause: "unknown",
@@ -135,7 +137,7 @@ function roundsTested(a: Thing, b: Thing, tell: (mm: number) => string): Tested[
     {
       cause: "rounds",
       makes: [makes, makes],
-      told: `Rounds: ${b.rounds} over ${a.rounds} is ${makes.toFixed(2)}; each adds ${tell(a.mm / a.rounds)} across in the first and ${tell(b.mm / b.rounds)} in the second, ${(b.mm / b.rounds / (a.mm / a.rounds)).toFixed(2)} times. With ${b.rounds} rounds the first would be about ${tell((a.mm / a.rounds) * b.rounds)}, with ${a.rounds} the second ${tell((b.mm / b.rounds) * a.rounds)}.`,
+      told: `Rounds: ${b.rounds} over ${a.rounds} is ${makes.toFixed(2)}; each adds ${tell(a.mm / a.rounds)} across in the first and ${tell(b.mm / b.rounds)} in the second, ${(b.mm / b.rounds / (a.mm / a.rounds)).toFixed(2)} times.${b.rounds === a.rounds ? "" : ` With ${b.rounds} rounds the first would be about ${tell((a.mm / a.rounds) * b.rounds)}, with ${a.rounds} the second ${tell((b.mm / b.rounds) * a.rounds)}.`}`,
     },
   ]
 }
