@@ -78,6 +78,12 @@ export function compareFigures(first: string, second: string, asked: Asked): Fig
     const compared = compareStitches(stitches[0], stitches[1])
     return { ...compared, todo: compared.cause !== null }
   }
+  // So few millimetres are no piece: they are hooks.
+  const thin = [bareMillimetres(first), bareMillimetres(second)] as const
+  if (thin[0] !== null && thin[1] !== null) {
+    const compared = compareHooks(thin[0], thin[1])
+    return { ...compared, todo: compared.hookRatio !== 1 }
+  }
   const widths = [onlyLength(first), onlyLength(second)] as const
   if (widths[0] !== null && widths[1] !== null)
     return compareWidths(widths[0], widths[1], unitIn(first))
@@ -130,3 +136,11 @@ function countsIn(text: string): number[] | null {
     ? parts.map(Number)
     : null
 }
+
+/** "5 mm" and no more, as hooks are named; null for anything else and for what is thicker than hooks are. */
+function bareMillimetres(text: string): number | null {
+  const mm = Number(/^\s*(\d{1,2}(?:\.\d{1,2})?)\s*mm\s*$/i.exec(text)?.[1] ?? 0)
+  return mm > 0 && mm <= thickestHook ? mm : null
+}
+
+const thickestHook = 25
