@@ -40,6 +40,17 @@ export const askedOfFigures: readonly AskedQuestion[] = [
     holds: ["180 yd", "540 yd", "Together: 40 rows = 480 points = 720 yd", "1 row = 12 points"],
   },
   {
+    asks: "30 by 40 in took 900 yd; 400 yd are left: how large a one?",
+    command: "reckon '30 x 40 in = 900 yd' '400 yd'",
+    holds: ["533.3 sq in", "20 by 26.7 in"],
+  },
+  {
+    asks: "10 rose squares of 6 g and 20 cream ones of 9 g, balls of 50 g?",
+    command:
+      "reckon '1 rose square = 6 g' '1 cream square = 9 g' '10 rose squares' '20 cream squares' '1 ball = 50 g'",
+    holds: ["All of them: 240 g = 4.8 balls"],
+  },
+  {
     asks: "10 in with worsted and 5 mm, 7 in with DK and 4 mm, 12 rounds both.",
     command: "compare '10 in, worsted, 5 mm hook, 12 rounds' '7 in, DK, 4 mm hook, 12 rounds'",
     holds: [

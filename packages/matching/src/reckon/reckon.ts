@@ -3,14 +3,8 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import type { FiguresAnswer } from "../figures/values.ts"
-import {
-  amountTold,
-  figure,
-  inAllUnits,
-  layoutsTold,
-  laysFlat,
-  percentTold,
-} from "./amount-words.ts"
+import { amountTold, figure, inAllUnits, layoutsTold, laysFlat } from "./amount-words.ts"
+import { also, besides, type Units } from "./besides.ts"
 import { baseOf, goesUp, middle, type Range, type Rates, ratesOf } from "./rates.ts"
 import { type Asked, type Quantity, readStatement } from "./read-statement.ts"
 import { repeatsTold } from "./repeats-told.ts"
@@ -41,7 +35,7 @@ export function reckon(statements: readonly string[], repeat?: string): Reckoned
   const units = unitsUsed(facts, asked)
   if (asked.length === 0 && facts.length === 0) throw nothingAsked()
   const lines = [
-    ...asked.flatMap((one) => askedLines(one, rates, units, repeat)),
+    ...asked.flatMap((one) => askedLines(one, facts, rates, units, repeat)),
     ...besides(asked, rates, units),
     ...contraryLines(rates, units),
     ...eachLines(facts, rates, units),
@@ -74,9 +68,6 @@ function nothingAsked(): RoundwrightError {
   })
 }
 
-type Units = ReadonlyMap<string, readonly Unit[]>
-
-/** Units by what they measure, each once, in the order they were used. */
 function unitsUsed(
   facts: readonly (readonly [Quantity, Quantity])[],
   asked: readonly Asked[],
@@ -116,6 +107,7 @@ function quantityTold({ unit, low, high, sides, sideUnit }: Quantity): string {
 
 function askedLines(
   { quantity }: Asked,
+  facts: readonly (readonly [Quantity, Quantity])[],
   rates: Rates,
   units: Units,
   repeat: string | undefined,
@@ -152,10 +144,31 @@ function askedLines(
       ? [`${said} ${quantity.low === 1 && !sides ? "is" : "are"} ${is.join(" = ")}.`]
       : []),
     ...wholes,
+    ...inProportion(to.get("area"), base, facts, unit),
     ...size,
     ...laid,
     ...(layouts ? [layouts] : []),
     ...(repeats ? [repeats] : []),
+  ]
+}
+
+/** An area that something makes, in the proportion of the one size that was told. */
+function inProportion(
+  rate: Range | undefined,
+  base: Range,
+  facts: readonly (readonly [Quantity, Quantity])[],
+  unit: Unit,
+): string[] {
+  // The size of one thing is no proportion of many.
+  const size = facts
+    .filter((fact) => !fact.some((one) => one.unit.dimension === "counted" && one.high === 1))
+    .flat()
+    .find(({ unit: own, sides }) => own.key === "area" && sides)
+  if (!rate || !size?.sides || unit.key === "area") return []
+  const times = Math.sqrt((middle(base) * middle(rate)) / middle(baseOf(size)))
+  const [a, b] = size.sides
+  return [
+    `In the proportion of ${figure(a)} by ${figure(b)} that is ${figure(a * times)} by ${figure(b * times)} ${size.sideUnit!.name}, each side ${figure(times)} times as long.`,
   ]
 }
 
@@ -234,90 +247,6 @@ function gridsFor(
       `That is ${figure(across)} by ${figure(down)} ${unit.name} a side: ${told.join("; ")}.`,
     )
   }
-  return lines
-}
-
-/** Amounts of one kind beside one another: short, over, ratio, together. */
-function besides(asked: readonly Asked[], rates: Rates, units: Units): string[] {
-  const lines: string[] = []
-  const kinds = new Map<string, Asked[]>()
-  for (const one of asked) {
-    const { unit } = one.quantity
-    kinds.set(unit.key, [...(kinds.get(unit.key) ?? []), one])
-  }
-  for (const [key, group] of kinds) {
-    const unit = units.get(key)![0]!
-    const have = group.filter(({ role }) => role === "have")
-    const want = group.filter(({ role }) => role === "want")
-    const sum = (all: readonly Asked[]) =>
-      all.reduce((total, { quantity }) => total + middle(baseOf(quantity)), 0)
-    if (have.length > 0 && want.length > 0)
-      lines.push(shortOrOver(sum(have), sum(want), unit, rates.from(key), units))
-    else if (group.length > 1)
-      lines.push(...sideBySide(group, sum(group), unit, rates.from(key), units))
-  }
-  return [...lines, ...acrossKinds(asked, rates, units)]
-}
-
-function also(value: number, to: ReadonlyMap<string, Range>, units: Units): string {
-  const parts = [...to].map(([key, rate]) =>
-    inAllUnits({ low: value * rate.low, high: value * rate.high }, units.get(key) ?? []),
-  )
-  return parts.length > 0 ? ` = ${parts.join(" = ")}` : ""
-}
-
-function shortOrOver(
-  have: number,
-  want: number,
-  unit: Unit,
-  to: ReadonlyMap<string, Range>,
-  units: Units,
-): string {
-  const tell = (value: number) => amountTold({ low: value, high: value }, unit)
-  const by = have - want
-  const share = `${percentTold(have / want)} are there`
-  if (Math.abs(by) < near * want) return `${tell(have)} are just what is wanted.`
-  return by > 0
-    ? `${tell(have)} are enough for ${tell(want)}: ${tell(by)} over${also(by, to, units)}.`
-    : `${tell(have)} of ${tell(want)}, ${share}: ${tell(-by)} to go${also(-by, to, units)}.`
-}
-
-function sideBySide(
-  group: readonly Asked[],
-  sum: number,
-  unit: Unit,
-  to: ReadonlyMap<string, Range>,
-  units: Units,
-): string[] {
-  const values = group.map(({ quantity }) => middle(baseOf(quantity)))
-  const [first, ...others] = values as [number, ...number[]]
-  const tell = (value: number) => amountTold({ low: value, high: value }, unit)
-  return [
-    ...others.map((value) => {
-      const by = value - first
-      if (Math.abs(by) < near * first) return `${tell(value)} are as many as the first.`
-      const root =
-        unit.dimension === "area"
-          ? `, each side ${figure(Math.sqrt(value / first))} times as long`
-          : ""
-      return `${tell(value)} are ${figure(value / first)} times ${tell(first)}: ${tell(Math.abs(by))} ${by > 0 ? "more" : "less"} (${percentTold(Math.abs(by) / first)})${also(Math.abs(by), to, units)}; the first are ${figure(first / value)} times the other${root}.`
-    }),
-    `Together: ${tell(sum)}${also(sum, to, units)}.`,
-  ]
-}
-
-/** What is there in one kind and wanted in another: "have 500 g", "want 30 squares". */
-function acrossKinds(asked: readonly Asked[], rates: Rates, units: Units): string[] {
-  const lines: string[] = []
-  for (const want of asked.filter(({ role }) => role === "want"))
-    for (const have of asked.filter(({ role }) => role === "have")) {
-      const [from, to] = [want.quantity.unit, have.quantity.unit]
-      if (from.key === to.key) continue
-      const rate = rates.from(from.key).get(to.key)
-      if (!rate) continue
-      const needed = middle(baseOf(want.quantity)) * rate.high
-      lines.push(shortOrOver(middle(baseOf(have.quantity)), needed, to, rates.from(to.key), units))
-    }
   return lines
 }
 
