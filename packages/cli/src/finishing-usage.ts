@@ -35,13 +35,13 @@ export const finishingUsage = `  roundwright gauge FILE [--size '9 cm after Rnd 
   roundwright match --chains 57 [--stitch sc|hdc|dc|tr]
   roundwright match --stitches 85 --stitch dc
   roundwright match --chains 100 --now '30 in' --to '34 in'
-  roundwright match --chains '18 in' --now '20 in' --to '18 in'
+  roundwright match --chains '24 in' --now '27 in' --to '24 in'
       Stitches on a foundation chain, chains for stitches; a chain (--now) and
       the row on it (--to); what to chain where a chain of that length came
       out so wide.
-  roundwright match --now '6 x 7 in' --to '8 x 8 in'
+  roundwright match --now '5 x 7 in' --to '8 x 8 in'
       A rectangle: strips and borders that bring both ways to the size.
-  roundwright match --from-corner --to '12 in' [--now '14 in']
+  roundwright match --from-corner --to '10 in' [--now '12 in']
       A square worked from a corner: how long its row (--now) is by then.
   roundwright match --shape circle|square|hexagon|granny --rounds 10
                      [--stitch sc|hdc|dc|tr]
@@ -59,30 +59,30 @@ export const finishingUsage = `  roundwright gauge FILE [--size '9 cm after Rnd 
       ('13 sts = 4 in, 8 mm hook'), stitches and rows ('13 sts x 9 rows =
       4 in'), rows ('84 rows = 180 cm'), hooks ('3 mm hook'), yarns, stitches
       ('UK treble' 'US treble'), widths of one work ('31 in' '34 in'),
-      stitches to a place ('72 in 24' '48 in 24'). --whole is what the pattern
+      stitches to a place ('90 in 30' '60 in 30'). --whole is what the pattern
       asks for: a length, a size, or a count ('150 sts').
-  roundwright compare '12 in, worsted, 5 mm hook, 16 rounds'
-                     '8 in, DK, 4 mm hook, 16 rounds'
+  roundwright compare '10 in, worsted, 5 mm hook, 12 rounds'
+                     '7 in, DK, 4 mm hook, 12 rounds'
       Two pieces by size and whatever else is known of each, parted by commas:
       yarn, hook, rounds, stitch ('US dc'), a count ('25 sts'). Each is tested
       as the cause: the hook, the yarn, the rounds, the terms, the count.
-  roundwright compare '6 spaces' '9 spaces' [--at 'row 3 of 21']
+  roundwright compare '8 shells' '12 shells' [--at 'row 5 of 30']
   roundwright compare 120 106 --rows 14 | compare 56 64 --sides 8
-  roundwright compare '8, 24, 40, 54'
+  roundwright compare '10, 20, 30, 38, 48'
       A count and the one it is meant to be, and how much is to be undone;
       stitches lost or won row by row (the first count, the count now); counts
       of one piece round by round, where they stop growing evenly.
-  roundwright reckon '32 stitches = 7 in' '1 repeat = 8 stitches' '45 in'
-  roundwright reckon '2 covers = 16 g' '1 ball = 85 g = 138 m' '15 g'
-  roundwright reckon '1 blanket = 20 squares' 'have 62 squares'
-                     'want 4 blankets' [--repeat '15 + 3'] [--json]
+  roundwright reckon '14 stitches = 4 in' '1 repeat = 12 stitches' '50 in'
+  roundwright reckon '3 mats = 42 g' '1 ball = 100 g = 210 m' '58 g'
+  roundwright reckon '1 blanket = 24 squares' 'have 55 squares'
+                     'want 3 blankets' [--repeat '15 + 3'] [--json]
       Any figures through one another: stitches, rows, squares, strips, balls,
-      grams, yards, hours. Say what stands for what ('5 strips of 8 blocks',
+      grams, yards, hours. Say what stands for what ('4 strips of 9 blocks',
       '8 g a square' too) and then the amounts that are asked, any number of
       them; 'have' and 'want' tell what is short or over, two of one kind are
       set side by side. Things are told whole with what is left over, squares
-      as they can be laid, areas ('42 x 25 in') as areas. Yards and metres are
-      of yarn, inches and centimetres of fabric ('516 in of yarn' of yarn).
+      as they can be laid, areas ('30 x 20 in') as areas. Yards and metres are
+      of yarn, inches and centimetres of fabric ('300 in of yarn' of yarn).
       --repeat tells whether so many stitches fit a repeat.
   roundwright yarn FILE [--pieces 32 | --layout 4x8]
                      [--weighed '4 pieces = 38 g'] [--step '1 g']
@@ -122,10 +122,10 @@ export const finishingUsage = `  roundwright gauge FILE [--size '9 cm after Rnd 
       blanket is made of; or tell a side, stitches or rows.
   roundwright border --stitches 20 --onto 16 | --stitches 193x294 --onto 176x218
   roundwright border --stitches 204 --parts 8
-  roundwright border --stitches '47, 49, 48, 48' [--repeat '6 + 1']
-  roundwright border --row 'sk 4, 7 dc in next st' [--repeats 12]
-  roundwright border --repeat '5 - 1' [--repeats 12]
-  roundwright border --stitches 124 --rows 165
+  roundwright border --stitches '31, 33, 32, 32' [--repeat '6 + 1']
+  roundwright border --row 'sk 3, 6 dc in next st' [--repeats 12]
+  roundwright border --repeat '6 - 1' [--repeats 12]
+  roundwright border --stitches 90 --rows 120
                      --row-stitch sc|hdc|dc|tr|knit|garter
   roundwright border --squares '20 16 / 21 20'
   roundwright border --side '45 in' --stitches 220 --gauge '16 sc = 4 in'
@@ -154,7 +154,7 @@ export const finishingUsage = `  roundwright gauge FILE [--size '9 cm after Rnd 
       left, and the yarn. A joined pair, measured, goes before any reckoning.
       --larger mixes two sizes, also 9 small to 4 large; --colours-each tells
       how many kinds there are with so many colours, or choices '1 x 3 x 2'.
-  roundwright blanket --layout 5x8 | --pieces 26 [--have 20]
+  roundwright blanket --layout 6x9 | --pieces 34 [--have 20]
       Pieces alone, no size told: to make, over, whole blankets, rectangles.
   roundwright blanket --edge '17 in' [--piece '8.5 in'] [--along 3]
   roundwright blanket --around '144 in' --layout 3x3

@@ -1,4 +1,4 @@
-// `roundwright reckon '32 stitches = 7 in' '45 in'`: any figures of makers reckoned through one another.
+// `roundwright reckon '14 stitches = 4 in' '50 in'`: any figures of makers reckoned through one another.
 
 import { reckon } from "@roundwright/matching"
 import { printFigures } from "./figures-out.ts"

@@ -52,7 +52,7 @@ describe("finishing cells", () => {
       alone("yarn", "Done: 11 squares\nUsed: 210 g\nAll: 500 g"),
       alone("border", "Stitches: 186\nOnto: 178"),
       alone("blanket", "Edge: 33 groups\nPiece: 5 groups\nAlong: 6"),
-      alone("reckon", "2 mats = 16 g\n1 ball = 85 g = 138 m\n15 g"),
+      alone("reckon", "3 mats = 42 g\n1 ball = 100 g = 210 m\n58 g"),
     ]
     // Beside a pattern too: the lines are none of a pattern's.
     for (const text of [`# Sums\n\n${cells.join("\n\n")}\n`, notebook(...cells)]) {
@@ -68,7 +68,7 @@ describe("finishing cells", () => {
         "26 in all",
         "skip 8 of",
         "3 short",
-        "1.88 mats",
+        "4.14 mats",
       ].entries())
         expect(leads[k]).toContain(held)
       expect((await renderNotebook(text)).html).toContain("takes 86")

@@ -24,7 +24,7 @@ export function countsAlone({
   const needed = layout ? layout[0] * layout[1] : (pieces ?? have ?? 0)
   if (!(needed >= 1))
     throw new RoundwrightError("bad-count", "No number of pieces is told.", {
-      hint: "Give --layout 5x8, or --pieces 26.",
+      hint: "Give --layout 6x9, or --pieces 34.",
     })
   const head = layout
     ? `${layout[0]} by ${layout[1]} are ${needed} pieces, ${ratioWords(layout)}.`

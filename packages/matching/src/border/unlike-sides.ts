@@ -17,7 +17,7 @@ export function evenSides(
 ): UnlikeSides {
   if (counts.length < 3 || counts.length > 12 || counts.some((one) => !(one >= 1)))
     throw new RoundwrightError("no-sides", "Three to twelve sides are told here.", {
-      hint: "Such as --stitches '47, 49, 48, 48'.",
+      hint: "Such as --stitches '31, 33, 32, 32'.",
     })
   const [least, most] = [Math.min(...counts), Math.max(...counts)]
   const room = repeat === null ? 0 : repeat.of

@@ -1,5 +1,5 @@
-// The multiple of a written repeat: how many stitches of the row below it uses up, by adding up its words: "sk 4, 7 dc in next st" uses
-// 5. Chains use none, "2tog" two, brackets into one place one, "in each of next 3 sts" three.
+// The multiple of a written repeat: how many stitches of the row below it uses up, by adding up its words: "sk 3, 6 dc in next st" uses
+// 4. Chains use none, "2tog" two, brackets into one place one, "in each of next 3 sts" three.
 
 import { RoundwrightError } from "@roundwright/numerics"
 
@@ -44,7 +44,7 @@ export function usesOfRepeat(
     const own = usesOf(part)
     if (own === null)
       throw new RoundwrightError("bad-row", `What "${part.slice(0, 50)}" uses is not clear.`, {
-        hint: "Tell what lies between the asterisks, parted by commas: 'sk 4, 7 dc in next st'.",
+        hint: "Tell what lies between the asterisks, parted by commas: 'sk 3, 6 dc in next st'.",
       })
     return { words: part, ...own }
   })
@@ -52,7 +52,7 @@ export function usesOfRepeat(
   const makes = parts.reduce((sum, one) => sum + one.makes, 0)
   if (uses < 1)
     throw new RoundwrightError("bad-row", "These words use no stitch of the row below.", {
-      hint: "Tell what lies between the asterisks, such as: 'sk 4, 7 dc in next st'.",
+      hint: "Tell what lies between the asterisks, such as: 'sk 3, 6 dc in next st'.",
     })
   const sums = parts.filter((one) => one.uses > 0).map((one) => `${one.words}: ${one.uses}`)
   const less = `Where a corner or an end takes the last stitch, the stitches between are that less 1: ${multiples(uses, -1)}.`
@@ -135,7 +135,7 @@ function usesOf(part: string): { readonly uses: number; readonly makes: number }
   if (/\b(?:same|corner|space|sp|loop)\b/.test(plain) && places === null)
     return { uses: 0, makes: made }
   if (places === null) return { uses: made, makes: made }
-  // "7 dc in next st" puts 7 into one; "dc in next 7 sts", "dc in each of next 7".
+  // "6 dc in next st" puts 6 into one; "dc in next 7 sts", "dc in each of next 7".
   return /^\d|^(?:one|two|three|four|five|six|seven|eight|nine|ten)\b/.test(plain)
     ? { uses: places, makes: made * places }
     : { uses: places, makes: places }

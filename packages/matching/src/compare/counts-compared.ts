@@ -20,7 +20,7 @@ export interface At {
   readonly noun: "rows" | "rounds"
 }
 
-/** "3 of 21", "row 3 of 21". @throws RoundwrightError `not-whole` */
+/** "5 of 30", "row 5 of 30". @throws RoundwrightError `not-whole` */
 export function readAt(text: string): At {
   const match =
     /^\s{0,9}(?:(rows?|rounds?|rnds?)\s{1,9})?(\d{1,4})\s{0,9}(?:of|from|\/)\s{0,9}(\d{1,4})\s{0,9}(rows?|rounds?|rnds?)?\s{0,9}$/i.exec(
@@ -30,7 +30,7 @@ export function readAt(text: string): At {
   if (match && part > 0 && part <= of)
     return { part, of, noun: /^row/i.test(match[1] ?? match[4] ?? "round") ? "rows" : "rounds" }
   throw new RoundwrightError("not-whole", `"${text.slice(0, 40)}" tells no place of a piece.`, {
-    hint: "Write where the counts part, of how many in all: --at 'row 3 of 21'.",
+    hint: "Write where the counts part, of how many in all: --at 'row 5 of 30'.",
   })
 }
 

@@ -1,4 +1,4 @@
-// One of two pieces told by what is known of it, parted by commas: "12 in, worsted, 5 mm hook, 16 rounds".
+// One of two pieces told by what is known of it, parted by commas: "10 in, worsted, 5 mm hook, 12 rounds".
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { readHeading } from "@roundwright/stitches"
@@ -77,7 +77,7 @@ export function readThing(text: string): Thing | null {
         "unknown-part",
         `"${part.slice(0, 40)}" is nothing that is known of a piece here.`,
         {
-          hint: "Beside the size tell a yarn (worsted), a hook (5 mm hook), rounds (16 rounds), a stitch (US dc) or a count (25 sts), parted by commas.",
+          hint: "Beside the size tell a yarn (worsted), a hook (5 mm hook), rounds (12 rounds), a stitch (US dc) or a count (25 sts), parted by commas.",
         },
       )
   }

@@ -129,7 +129,7 @@ function hookIn(text: string): number | null {
   return readHeading("hook", text.replace(/\bhook\b/i, "").trim(), "US").hookMm?.value ?? null
 }
 
-/** "8, 24, 40, 54": at least two counts and nothing else. */
+/** "10, 20, 30, 38": at least two counts and nothing else. */
 function countsIn(text: string): number[] | null {
   const parts = text.split(/[\s,;]+/).filter((part) => part !== "")
   return parts.length > 1 && parts.every((part) => /^\d{1,5}$/.test(part))

@@ -84,7 +84,7 @@ function wishedFor(asked: Asked, example: string): string {
 }
 
 function cornerAsked(asked: Asked): FiguresAnswer {
-  const to = wishedFor(asked, "match --from-corner --to '12 in'")
+  const to = wishedFor(asked, "match --from-corner --to '10 in'")
   return fromCorner(
     readTarget(to, "--to").mm,
     asked.now === undefined ? null : readTarget(asked.now, "--now").mm,
@@ -104,7 +104,7 @@ function ovalAsked(asked: Asked): FiguresAnswer {
 }
 
 function chainAsked(asked: Asked): FiguresAnswer {
-  const example = "match --chains '18 in' --now '20 in' --to '18 in'"
+  const example = "match --chains '24 in' --now '27 in' --to '24 in'"
   const to = wishedFor(asked, example)
   if (asked.now === undefined)
     throw new RoundwrightError("no-size", "How wide the work is on that chain is not told.", {

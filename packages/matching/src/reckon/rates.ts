@@ -1,4 +1,4 @@
-// What one thing is in another, through all that was told: 4 repeats = 32 stitches = 7 in gives 45 in = 205.7 stitches = 25.7
+// What one thing is in another, through all that was told: 2 repeats = 28 stitches = 8 in gives 50 in = 175 stitches = 12.5
 // repeats. Facts are links between units; the shortest way from one unit to another counts.
 
 import type { Quantity } from "./read-statement.ts"

@@ -1,4 +1,4 @@
-// Statements of figures as makers make them: "32 stitches = 7 in", "8 g a square", "24 balls of 10 hexagons", "have 62 squares",
+// Statements of figures as makers make them: "14 stitches = 4 in", "8 g a square", "9 bags of 12 hexagons", "have 55 squares",
 // "48 x 60 in". Words are walked over one by one.
 
 import { RoundwrightError } from "@roundwright/numerics"
@@ -63,7 +63,7 @@ export function readStatement(told: string): Statement {
     if (!unit) throw badStatement(text)
     return { facts: [[one(unit), wholly(rest.slice(0, per), text)]], asked: [] }
   }
-  // "5 strips of 8 blocks": each is so many, and so many there are.
+  // "4 strips of 9 blocks": each is so many, and so many there are.
   const of = rest.findIndex(
     (word, k) => k > 1 && /^(?:of|at|with)$/i.test(word) && isNumber(rest[k + 1] ?? ""),
   )
@@ -180,7 +180,7 @@ function wholly(words: readonly string[], text: string): Quantity {
   const unit = unitOf(words.slice(at))
   if (!unit)
     throw new RoundwrightError("bad-statement", `${words[0]} of what, in "${cut(text)}"?`, {
-      hint: "Name what is counted or measured: '62 squares', '15 g', '45 in'.",
+      hint: "Name what is counted or measured: '55 squares', '58 g', '50 in'.",
     })
   if (words.slice(at).some(isNumber)) throw badStatement(text)
   if (sides) {
@@ -199,6 +199,6 @@ function cut(text: string): string {
 
 function badStatement(text: string): RoundwrightError {
   return new RoundwrightError("bad-statement", `"${cut(text)}" is no statement of figures.`, {
-    hint: "Write what stands for what, '32 stitches = 7 in' or '8 g a square', and what is asked, '45 in'.",
+    hint: "Write what stands for what, '14 stitches = 4 in' or '8 g a square', and what is asked, '50 in'.",
   })
 }

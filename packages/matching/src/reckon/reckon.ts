@@ -1,4 +1,4 @@
-// Figures reckoned through one another, as makers ask it: "2 covers = 16 g", "1 ball = 85 g = 138 m", and what 15 g are. Every amount
+// Figures reckoned through one another, as makers ask it: "3 mats = 42 g", "1 ball = 100 g = 210 m", and what 58 g are. Every amount
 // is told in all that it stands for, in whole things with what is left over, and beside the others of its kind.
 
 import { RoundwrightError } from "@roundwright/numerics"
@@ -45,7 +45,7 @@ export function reckon(statements: readonly string[], repeat?: string): Reckoned
       "nothing-asked",
       "The figures told have nothing to do with one another.",
       {
-        hint: "Say what stands for what, such as '32 stitches = 7 in', and what is asked, '45 in'.",
+        hint: "Say what stands for what, such as '14 stitches = 4 in', and what is asked, '50 in'.",
       },
     )
   const [text, ...rest] = lines
@@ -64,7 +64,7 @@ export function reckon(statements: readonly string[], repeat?: string): Reckoned
 
 function nothingAsked(): RoundwrightError {
   return new RoundwrightError("nothing-asked", "No figures are told.", {
-    hint: "Such as: reckon '2 squares = 16 g' '15 g', or: reckon '32 stitches = 7 in' '45 in'.",
+    hint: "Such as: reckon '3 squares = 42 g' '58 g', or: reckon '14 stitches = 4 in' '50 in'.",
   })
 }
 

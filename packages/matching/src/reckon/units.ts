@@ -1,5 +1,5 @@
-// Units of what makers count and measure: lengths of fabric and of yarn (which stand for different things: a point is 3.75 in wide
-// and takes 1.25 yd), weights, areas, times; every other word is a thing that is counted.
+// Units of what makers count and measure: lengths of fabric and of yarn (which stand for different things: a point is 4 in wide
+// and takes 1.5 yd), weights, areas, times; every other word is a thing that is counted.
 
 /** What a unit measures; yards and metres are of yarn, the other lengths of fabric, unless "yarn" is said. */
 export type Dimension = "fabric" | "yarn" | "weight" | "area" | "time" | "money" | "counted"

@@ -1,4 +1,4 @@
-// A rectangle brought to another, "6 x 7 in" to "8 x 8 in": a border is as wide all round and cannot do it where more is missing one
+// A rectangle brought to another, "5 x 7 in" to "8 x 8 in": a border is as wide all round and cannot do it where more is missing one
 // way than the other; strips along the edges can, the first along one edge, the second along the lengthened other.
 
 import { formatPercent } from "@roundwright/assessment"
