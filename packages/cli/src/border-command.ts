@@ -50,6 +50,7 @@ export interface BorderRequest extends Omit<HandOptions, "terms"> {
   readonly every?: string | undefined
   readonly step?: string | undefined
   readonly "too-many"?: string | undefined
+  readonly row?: string | undefined
   readonly now?: string | undefined
   readonly pattern?: string | undefined
   readonly terms?: string | undefined
@@ -59,7 +60,10 @@ export interface BorderRequest extends Omit<HandOptions, "terms"> {
 /** @returns 0 for a border that lies flat, else 1 @throws RoundwrightError for what cannot be used */
 export async function runBorder(request: BorderRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
-  const figures = figuresAlone("border", askedFigures(request))
+  const figures = figuresAlone("border", {
+    ...askedFigures(request),
+    ...(file === undefined ? {} : { file }),
+  })
   if (figures) return printFigures(figures, request.json, around)
   if (others.length > 0)
     throw new RoundwrightError("one-file", "One pattern at a time, please.", {

@@ -15,6 +15,7 @@ export interface CompareRequest {
   readonly whole?: string | undefined
   readonly rows?: string | undefined
   readonly sides?: string | undefined
+  readonly at?: string | undefined
   readonly json: boolean
 }
 
@@ -26,6 +27,11 @@ export function runCompare(
   const refuse = (why: string) => {
     around.err(`${wrap(`roundwright compare: ${why}`, 80)}\n`)
     return 2
+  }
+  const [alone] = files
+  if (files.length === 1 && isFigures(alone!)) {
+    const grown = figuresAlone("compare", { ...askedFigures(asked), first: alone, second: "" })
+    if (grown) return printFigures(grown, json, around)
   }
   if (files.length !== 2)
     return refuse(

@@ -1,5 +1,4 @@
-// The commands that match pieces and finish a blanket: their options, and what `help` says of them. Each loads what it needs
-// when it is called.
+// The commands that match pieces and finish a blanket, with their options. Each loads what it needs when it is called.
 
 import { parseArgs } from "node:util"
 import type { Surroundings } from "./surroundings.ts"
@@ -33,10 +32,19 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
     const { values, positionals } = parseArgs({
       args,
       allowPositionals: true,
-      options: { whole: text, rows: text, sides: text, json: flag },
+      options: { whole: text, rows: text, sides: text, at: text, json: flag },
     })
     const { runCompare } = await import("./compare-command.ts")
     return runCompare({ files: positionals, ...values }, around)
+  },
+  async reckon(args, around) {
+    const { values, positionals } = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { repeat: text, json: flag },
+    })
+    const { runReckon } = await import("./reckon-command.ts")
+    return runReckon({ statements: positionals, ...values }, around)
   },
   async match(args, around) {
     const { values, positionals } = parseArgs({
@@ -56,6 +64,8 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         rows: text,
         chains: text,
         stitch: text,
+        "from-corner": flag,
+        around: text,
         whole: text,
         "meant-hook": text,
         ...hand,
@@ -120,6 +130,7 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
         "per-join": text,
         rows: text,
         "row-stitch": text,
+        row: text,
         repeat: text,
         repeats: text,
         onto: text,
@@ -184,127 +195,3 @@ export const finishingCommands: Readonly<Record<string, Command>> = {
     return runBlanket({ files: positionals, ...values, gauge, hook, yarn }, around)
   },
 }
-
-export const finishingUsage = `  roundwright gauge FILE [--size '9 cm after Rnd 3'] [--size 'side 12.2 cm']
-                     [--swatch '16 dc x 9 rows = 10 cm']
-                     [--weighed '4 pieces = 38 g' [--skein '50 g = 120 m']]
-                     [--pattern NAME] [--yarn DK] [--hook '4 mm'] [--json]
-      The hand of a real piece: how wide and how tall each of its stitches is,
-      with standard errors, from sizes after rounds, the finished side, swatches
-      and the weight of the yarn, all weighed by how sure they are and against
-      what is published; the size after every round; and which further
-      measurement would narrow heights and widths most. --size may be given
-      several times, and the pattern's own Size: lines count too.
-  roundwright match [FILE] --to '15.2 cm' [--now '14 cm'] [--pattern NAME]
-                     [--rounds 5 --shape square|hexagon|circle|granny]
-                     [--changed yarn|pattern|hook|nothing]
-                     [--fabric tight|loose] [--tried '3.5 mm = 6.1 in']
-                     [--meant-hook '1.75 mm'] [--whole '60 x 80 in']
-                     [--yarn DK] [--hook '4 mm']
-                     [--gauge '16 sc = 10 cm'] [--json]
-      Ways to bring a piece to the size of its siblings, best first, each with
-      size, verdict, bow, stitches a side and yarn: another last round, rounds
-      more or fewer, the pins, another start, another hook; and says when it
-      cannot be the hook, and what it may be. The size is across unless said:
-      --to 'side 6 in', --to 'diagonal 21 cm'; --now is the piece as it is. Or
-      --to a file with a piece measured round by round. Without FILE a plain
-      piece of --rounds stands in; several sizes, as --now '11.5, 12, 13 in',
-      are told one by one. --changed tells what differs from the pieces that
-      have the size, --fabric how the work comes out, --tried what other hooks
-      gave, which goes before any law, --meant-hook which hook was meant where
-      --hook is the one in hand, --whole what the pattern says of the whole.
-  roundwright match --stitches 60 | --rows 12 | --stitches '5 blocks'
-                     --now '35 in' --to '50 in' | --to '80 stitches'
-                     [--repeat '16 + 6']
-      Straight work by its count: how many for a size, or how large so many.
-  roundwright match --chains 57 [--stitch sc|hdc|dc|tr]
-  roundwright match --stitches 85 --stitch dc
-  roundwright match --chains 100 --now '30 in' --to '34 in'
-      Stitches on a foundation chain, chains for stitches, a chain that is
-      shorter or longer than its rows.
-  roundwright compare A B [--json]
-      Two pieces of one pattern: the round in which they part, why (a ratio, an
-      offset, a step), and whose count slipped. A and B are patterns, files of
-      lines such as "Rnd 3: 36 sts, 9 cm", or figures in quotes: '12, 24, 35'.
-  roundwright compare '16 sts = 4 in' '18 sts = 4 in' [--whole '48 in']
-  roundwright compare 'worsted, 5 mm hook' 'DK, 4 mm hook' [--whole '12 in']
-      Two of a kind set side by side: gauges, with their hooks or without
-      ('13 sts = 4 in, 8 mm hook'), rows ('84 rows = 180 cm'), hooks ('3 mm
-      hook'), yarns, stitches ('UK treble' 'US treble'), widths of one work
-      ('31 in' '34 in'), stitches to a place ('5 in 2' '7 in 3'). --whole is
-      what the pattern asks for: a length, or a count ('150 sts').
-  roundwright compare 120 106 --rows 14 | compare 56 64 --sides 8
-      Stitches lost or won row by row; a count and the one it is meant to be.
-  roundwright yarn FILE [--pieces 32 | --layout 4x8]
-                     [--weighed '4 pieces = 38 g'] [--step '1 g']
-                     [--skein '50 g = 120 m'] [--border sc,hdc] [--join sc|
-                     slip-stitch|whip|mattress|as-you-go]
-                     [--colours 'rose: 1-3; cream: 4-6'] [--left '23 g']
-                     [--reserve '10 %'] [--now '14 cm'] [--json]
-      Yarn by round, colour, piece, joins, border and tails, the error beside
-      each figure, skeins to buy, and what is left over still makes. Surest are
-      several pieces weighed together. Without FILE, from figures alone; amounts
-      are in g, oz, m, yd or balls, --skein or --ball brings one to another:
-  roundwright yarn --now '64 in' --used '1800 g' [--last-round '45 g' |
-                     --rounds 79] [--more 12]
-                     [--used '8 balls' --left '16 balls' --keep '14 balls']
-      How far a piece goes on that grows in rounds.
-  roundwright yarn --row '15 g' --row-height '2 cm' --ball '100 g' --balls 15
-      The same in rows.
-  roundwright yarn --done 11 [--of 30] [--used '210 g'] [--left '500 g' |
-                     --all '710 g'] [--ball '50 g' | --per-ball '12-13']
-                     [--step '1 g']
-      What is still to do from what was done: parts, sides, rows, pieces.
-  roundwright yarn --need '8 x 220 yd' --skein '100 g = 170 yd'
-  roundwright yarn --used '1200 yd' --now '40 x 50 in' --to '60 x 80 in'
-  roundwright yarn --each 'rose 6 g, cream 4 g' --of 48 [--skein ...]
-  roundwright yarn --left '63 g' --skein '100 g = 200 m'
-  roundwright yarn --size '50 x 60 in' --yarn worsted
-      Skeins of another label; another size; so many pieces by colour; what is
-      on a ball; a blanket with nothing weighed.
-  roundwright border [FILE] [--layout 4x8 | --pieces 3] [--side '9 in']
-                     [--stitches 59 | 110x140] [--rounds sc,dc]
-                     [--repeat '6 + 1' [--repeats 13]] [--per-join 1]
-                     [--corner 3 | '(sc, ch 2, sc)'] [--rows 20 [--row-stitch
-                     dc]] [--terms UK] [--json]
-      Stitches a side of a border, so many a join and in each corner, a repeat
-      fitted to every side with the places added or passed over told, taller
-      stitches into the dips; judged flat round by round. FILE is the piece the
-      blanket is made of; or tell a side, stitches or rows.
-  roundwright border --stitches 20 --onto 16 | --stitches 193x294 --onto 176x218
-  roundwright border --stitches 204 --parts 8
-  roundwright border --squares '20 16 / 21 20'
-  roundwright border --side '45 in' --stitches 220 --gauge '16 sc = 4 in'
-  roundwright border --side '38 x 48 in' --to '45 x 55 in' [--gauge ...]
-  roundwright border --side '45 x 60 in' --every '2.5 in'
-  roundwright border --rows 258 --stitches 227 --step 8
-  roundwright border --too-many 24 --per-join 2
-      One count led evenly onto another; shares of an edge; squares of unlike
-      counts joined; whether an edge ruffles; how wide a border must be; repeats
-      of an edging; fewer by steps; stitches too many at the joins.
-  roundwright blanket [FILE] [--size baby | '120 x 150 cm' | --layout 4x8]
-                     [--piece '15 cm' | '8 x 10 in' | 'side 1 in' | '5 = 4 in']
-                     [--pieces 30] [--have 12] [--pace '3 a day']
-                     [--pair '29 cm' | --gap '0.5 cm'] [--larger '20 cm: 4']
-                     [--shape square|hexagon|octagon|circle|on-point]
-                     [--straight-edges] [--border '3 cm']
-                     [--colours 'rose 120 g, cream' | 6 [--seed 7]
-                     [--colours-each 3]] [--join sc] [--skein '50 g = 120 m']
-                     [--weighed '4 pieces = 38 g'] [--out plan.svg] [--json]
-      Pieces for a size, or the blanket that the pieces at hand make: how many
-      are still to make, the layout as a drawing (--out), half pieces, fillers
-      and edge triangles, colours shared out by seed or by the weight that is
-      left, and the yarn. A joined pair, measured, goes before any reckoning.
-      --larger mixes two sizes, also 9 small to 4 large; --colours-each tells
-      how many kinds there are with so many colours, or choices '1 x 3 x 2'.
-  roundwright blanket --edge '17 in' [--piece '8.5 in'] [--along 3]
-  roundwright blanket --around '144 in' --layout 3x3
-  roundwright blanket --piece '3 rounds' --join-rounds 1 [--along 2]
-  roundwright blanket --corner-to-corner --piece '5 = 4 in' --size '45 x 60 in'
-  roundwright blanket --in-rounds --size '45 x 60 in' [--piece '0.9 in']
-  roundwright blanket --in-rounds --size '4 x 9 groups' [--chains-each 4]
-  roundwright blanket --size throw
-      Small pieces along a large edge; pieces of an edge measured all round;
-      pieces with a joining round each; blocks from corner to corner; one piece
-      in rounds about its first row; the sizes that go by a name.
-`

@@ -45,6 +45,8 @@ export interface MatchRequest extends HandOptions {
   readonly stitch?: string | undefined
   readonly whole?: string | undefined
   readonly "meant-hook"?: string | undefined
+  readonly "from-corner": boolean
+  readonly around?: string | undefined
   readonly json: boolean
 }
 
@@ -52,7 +54,10 @@ export interface MatchRequest extends HandOptions {
 export async function runMatch(request: MatchRequest, around: Surroundings): Promise<number> {
   const [file, ...others] = request.files
   if (file === undefined) {
-    const figures = figuresAlone("match", askedFigures(request))
+    const figures = figuresAlone("match", {
+      ...askedFigures(request),
+      ...(request["from-corner"] ? { "from-corner": "yes" } : {}),
+    })
     if (figures) return printFigures(figures, request.json, around)
   }
   if (others.length > 0 || (file === undefined && request.now === undefined))

@@ -27,7 +27,10 @@ const mostDigits = 12
 
 /** @throws RoundwrightError `not-whole` */
 export function wholeNumber(text: string, option: string): number {
-  const digits = /^\s*(\d+)\s*$/.exec(text)?.[1]?.replace(/^0+(?=\d)/, "")
+  const digits =
+    /^\s*(\d+)(?:\s{0,9}(?:sts?|stitches|sc|dc|hdc|rows?|rounds?|rnds?|pieces?|squares?|repeats?))?\s*$/i
+      .exec(text)?.[1]
+      ?.replace(/^0+(?=\d)/, "")
   if (digits !== undefined && digits.length > mostDigits)
     throw new RoundwrightError("not-whole", `${option} ${shortened(digits)} is far too many.`)
   const value = digits === undefined ? 0 : Number(digits)

@@ -1,6 +1,6 @@
 // What `roundwright help` says, at 80 columns.
 
-import { finishingUsage } from "./finishing-commands.ts"
+import { finishingUsage } from "./finishing-usage.ts"
 
 export const usage = `roundwright: does a crochet motif worked in rounds lie flat, and what to change.
 

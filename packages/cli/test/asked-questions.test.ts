@@ -4,9 +4,10 @@ import { tmpdir } from "node:os"
 import { describe, expect, it } from "vitest"
 import { askedOfSizes } from "./asked-questions.ts"
 import { askedOfEdges } from "./asked-questions-of-edges.ts"
+import { askedOfFigures } from "./asked-questions-of-figures.ts"
 import { callIn } from "./calling.ts"
 
-const askedQuestions = [...askedOfSizes, ...askedOfEdges]
+const askedQuestions = [...askedOfSizes, ...askedOfEdges, ...askedOfFigures]
 
 /** Words of a command line, with single quotes. */
 function wordsOf(command: string): string[] {
@@ -24,6 +25,6 @@ describe("questions of makers", () => {
           missing.push(`${asks} wants "${held}": ${said.slice(0, 400)}`)
     }
     expect(missing).toEqual([])
-    expect(askedQuestions.length).toBeGreaterThanOrEqual(60)
+    expect(askedQuestions.length).toBeGreaterThanOrEqual(90)
   })
 })

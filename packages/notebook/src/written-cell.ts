@@ -18,6 +18,7 @@ export const cellKinds = [
   "match",
   "compare",
   "hand",
+  "reckon",
   "yarn",
   "border",
   "blanket",

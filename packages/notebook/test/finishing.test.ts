@@ -52,6 +52,7 @@ describe("finishing cells", () => {
       alone("yarn", "Done: 11 squares\nUsed: 210 g\nAll: 500 g"),
       alone("border", "Stitches: 186\nOnto: 178"),
       alone("blanket", "Edge: 33 groups\nPiece: 5 groups\nAlong: 6"),
+      alone("reckon", "3 mats = 42 g\n1 ball = 100 g = 210 m\n58 g"),
     ]
     // Beside a pattern too: the lines are none of a pattern's.
     for (const text of [`# Sums\n\n${cells.join("\n\n")}\n`, notebook(...cells)]) {
@@ -60,13 +61,14 @@ describe("finishing cells", () => {
       const leads = result.cells.flatMap(({ content }) =>
         content?.kind === "finishing" ? [content.found!.lead] : [],
       )
-      expect(leads).toHaveLength(5)
+      expect(leads).toHaveLength(6)
       for (const [k, held] of [
         "takes 86",
         "1.27 times",
         "26 in all",
         "skip 8 of",
         "3 short",
+        "4.14 mats",
       ].entries())
         expect(leads[k]).toContain(held)
       expect((await renderNotebook(text)).html).toContain("takes 86")
@@ -89,11 +91,12 @@ describe("finishing cells", () => {
         cell("yarn", "Sheep: 3"),
         cell("blanket", "Size: 1 x 1 cm"),
         cell("border", "Repeat: often"),
+        "```reckon\n62\n```",
       ),
     )
-    expect(problems.length).toBe(4)
+    expect(problems.length).toBe(5)
     expect(problems.every(({ severity, hint }) => severity === "error" && hint !== "")).toBe(true)
-    expect(new Set(problems.map(({ cell: index }) => index)).size).toBe(4)
+    expect(new Set(problems.map(({ cell: index }) => index)).size).toBe(5)
   })
 
   it("go along with a page, and no drawing but one of ours is taken from it", async () => {

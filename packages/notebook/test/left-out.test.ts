@@ -6,6 +6,7 @@ import { chartNames, shapeChartNames } from "@roundwright/charts"
 import { beforeAll, describe, expect, it } from "vitest"
 import { computeNotebook } from "../src/index.ts"
 import { bundleScript } from "../src/live/bundle.ts"
+import { namedSigns } from "../src/live/leave-out-signs.ts"
 import { drawChart } from "../src/page/svg.ts"
 import type { ChartPair } from "../src/result.ts"
 import { cell } from "./made.ts"
@@ -52,5 +53,14 @@ describe("the drawing of a live page's script", () => {
       const kinds = await compare("piece", cell("pattern name=piece", text) + cells.join(""))
       expect(kinds.toSorted()).toEqual(names.toSorted())
     }
+  })
+})
+
+describe("signs by their names", () => {
+  it("are those of HTML 4, each the sign of its name", () => {
+    const signs = namedSigns()
+    expect(Object.keys(signs)).toHaveLength(252)
+    const known = { nbsp: "\u00a0", eacute: "é", yuml: "ÿ", times: "×", frac12: "½", hellip: "…" }
+    expect(signs).toMatchObject({ ...known, mdash: "—", Omega: "Ω", amp: "&", lt: "<", quot: '"' })
   })
 })

@@ -3,7 +3,10 @@
 
 import { RoundwrightError } from "@roundwright/numerics"
 import { believable, type LengthUnit, lengthWords } from "../lengths.ts"
+import type { JoinKind } from "../yarn/joins.ts"
 import { type Colour, type SharedColours, shareColours } from "./colours.ts"
+import { haveText, laidAs } from "./counts-alone.ts"
+import { joinEffect } from "./join-effect.ts"
 import {
   hexagonsOffset,
   type Layout,
@@ -32,12 +35,16 @@ export interface BlanketRequest {
   /** Sizes of the name that was asked for, the one taken first. */
   readonly named?: readonly NamedSize[]
   readonly layout?: readonly [rows: number, columns: number]
+  /** Whether the layout only follows from a number of pieces. */
+  readonly countTold?: boolean
   /** Pieces there are already. */
   readonly have?: number
   /** Make the blanket of what is at hand and nothing more. */
   readonly onlyHave?: boolean
   /** Larger squares, by their size in the smallest. */
   readonly larger?: readonly SizedCount[]
+  /** How pieces are joined, where it is told: for what the join does to the size. */
+  readonly join?: JoinKind
   readonly borderMm?: number
   readonly straightEdges?: boolean
   readonly halves?: boolean
@@ -127,7 +134,7 @@ export function planBlanket(request: BlanketRequest): BlanketPlan {
     fillers: count("filler"),
     quarters: count("quarter-square"),
     colours: shared,
-    notes: notesOf(request, pitch, shared),
+    notes: notesOf(request, pitch, shared, [rows, columns]),
   } as const
   return { ...plan, text: textOf(plan, request) }
 }
@@ -281,9 +288,10 @@ function areaShare({ shape, size }: Layout["pieces"][number]): number {
 }
 
 function notesOf(
-  { named, pairMm, joinMm, borderMm, larger, unit }: BlanketRequest,
+  { named, pairMm, joinMm, borderMm, larger, unit, join }: BlanketRequest,
   pitch: Pitch,
   shared: SharedColours | null,
+  grid: readonly [rows: number, columns: number],
 ): string[] {
   const notes: string[] = []
   if (pitch.from === "join")
@@ -292,7 +300,7 @@ function notesOf(
     )
   else if (pitch.from === "piece")
     notes.push(
-      "No joined pair was measured: pieces are taken to lie edge to edge, and the join to take no room. Join two, measure over both, and say so (--pair).",
+      `No joined pair was measured: pieces are taken to lie edge to edge, and the join to take no room. ${joinEffect(join, unit, grid)} Join two, measure over both, and say so (--pair).`,
     )
   else
     notes.push(
@@ -328,7 +336,7 @@ const shapeWords: Readonly<Record<PieceOutline, string>> = {
 
 function textOf(plan: Omit<BlanketPlan, "text">, request: BlanketRequest): string {
   const { shape, unit, pieceLengthMm } = request
-  const { rows, columns, needed, have, toMake, left, halves, triangles, widthMm, lengthMm } = plan
+  const { rows, columns, needed, have, halves, triangles, widthMm, lengthMm } = plan
   const what = pieceLengthMm === undefined ? shapeWords[shape] : "pieces"
   const grid =
     shape === "hexagon"
@@ -358,14 +366,14 @@ function textOf(plan: Omit<BlanketPlan, "text">, request: BlanketRequest): strin
   const wished = plan.wanted
     ? `, where ${lengthWords(plan.wanted[0], unit)} by ${lengthWords(plan.wanted[1], unit)} were wished for`
     : ""
-  const there =
-    have === 0
-      ? ""
-      : toMake > 0
-        ? ` ${have} are there (${Math.round((100 * have) / needed)} %), ${toMake} more to make.`
-        : ` All are there${left > 0 ? `, and ${left} left over` : ""}.`
+  const there = have === 0 ? "" : ` ${haveText(have, needed)}`
+  // So many that were told make no better rectangle.
+  const thin =
+    request.countTold && Math.max(rows, columns) > 2 * Math.min(rows, columns) && shape === "square"
+      ? ` ${needed}${laidAs(needed)}.`
+      : ""
   const each = plan.wanted ? ` of ${lengthWords(plan.pitchMm, unit)} each` : ""
-  return `${needed} ${what}${mixed || each} in ${grid}${edge.length > 0 ? `, with ${edge.join(" and ")}` : ""}${steps}: ${lengthWords(widthMm, unit)} by ${lengthWords(lengthMm, unit)}${wished}.${there}${otherRows(plan, request)}`
+  return `${needed} ${what}${mixed || each} in ${grid}${edge.length > 0 ? `, with ${edge.join(" and ")}` : ""}${steps}: ${lengthWords(widthMm, unit)} by ${lengthWords(lengthMm, unit)}${wished}.${there}${thin}${otherRows(plan, request)}`
 }
 
 /** A wish met by more than this share less is told the other way round too: a row fewer or more. */

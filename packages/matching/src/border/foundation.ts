@@ -4,6 +4,7 @@
 
 import { formatPercent } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
+import { type LengthUnit, lengthWords } from "../lengths.ts"
 import { hookAdvice } from "../ways/hook-advice.ts"
 
 export const rowStitches = ["sc", "hdc", "dc", "tr"] as const
@@ -85,5 +86,31 @@ export function tightFoundation(
   return {
     share,
     text: `The chain is ${off} shorter than its rows and draws the edge in; no border cures it. Chain with ${advice ? `a hook ${advice.way}: ${advice.text}` : "a larger hook"}, or begin with foundation stitches that have no chain, or take the chain off and work the edge anew. The rows keep their hook.`,
+  }
+}
+
+/** A chain of that length came out so wide: what to chain for the width wished for, mm. */
+export function chainByLength(
+  chainMm: number,
+  nowMm: number,
+  toMm: number,
+  unit: LengthUnit = "cm",
+): { readonly ratio: number; readonly chainMm: number; readonly text: string } {
+  if (!(chainMm > 0) || !(nowMm > 0) || !(toMm > 0))
+    throw new RoundwrightError("no-size", "All three lengths must be above zero.")
+  const ratio = nowMm / chainMm
+  const wanted = toMm / ratio
+  const tell = (mm: number) => lengthWords(mm, unit)
+  const share = toMm / nowMm
+  const why =
+    Math.abs(ratio - 1) <= givesWay
+      ? "The chain is as long as its rows"
+      : ratio > 1
+        ? "The chain is tighter than its stitches, so its length is no measure"
+        : "The chain is looser than its stitches, so its length is no measure"
+  return {
+    ratio,
+    chainMm: wanted,
+    text: `${why}: ${tell(nowMm)} over ${tell(chainMm)} is ${ratio.toFixed(2)}. For ${tell(toMm)} chain ${tell(wanted)} in the same way, ${share.toFixed(2)} times the stitches (${share < 1 ? `${Number((10 * share).toFixed(1))} for every 10` : `${formatPercent(share - 1)} more`}). Surer: count the stitches in a part of the row, and go by that. Not the hook; the rows keep theirs.`,
   }
 }

@@ -3,6 +3,10 @@
 import { formatPercent } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
 import { type LengthUnit, lengthWords } from "../lengths.ts"
+import { hookAdvice } from "../ways/hook-advice.ts"
+
+/** Beyond this it is no hook. */
+const furthestApart = 1.25
 
 export interface PlainCompared {
   readonly ratio: number
@@ -11,6 +15,9 @@ export interface PlainCompared {
 
 /** Less is a ruler's doubt on a soft edge. */
 const alike = 0.02
+
+/** What blocking keeps of a stretch in plain stitches, as in matching. */
+const blocks = 0.05
 
 /** One piece of work that is wider in one place than in another, mm: the hook is the same, so it is the count or the hand. */
 export function compareWidths(first: number, second: number, unit: LengthUnit): PlainCompared {
@@ -24,8 +31,15 @@ export function compareWidths(first: number, second: number, unit: LengthUnit): 
   const one = Math.max(2, Math.round(1 / Math.abs(ratio - 1)))
   return {
     ratio,
-    text: `${head}. With one hook and yarn it is not the hook: count both places. If there is about one stitch in ${one} ${ratio > 1 ? "more" : "fewer"}, they were ${ratio > 1 ? "won" : "lost"} at the edges; if the counts are the same, the hand has grown ${ratio > 1 ? "looser (or the first rows and their chain are tight)" : "tighter"}.`,
+    text: `${head} (in area ${(ratio ** 2).toFixed(2)} times; the other way ${(1 / ratio).toFixed(2)} and ${(1 / ratio ** 2).toFixed(2)}). With one hook and yarn it is not the hook: count both places. If there is about one stitch in ${one} ${ratio > 1 ? "more" : "fewer"}, they were ${ratio > 1 ? "won" : "lost"} at the edges; if the counts are the same, ${ratio > 1 ? "the hand has grown looser (or the first rows and their chain are tight)" : "the hand has grown tighter, or the stitch draws in as it goes on"}. For ${lengthWords(first, unit)} of the second it takes ${(1 / ratio).toFixed(2)} times its stitches; ${ratio < 1 ? `stretching it would be ${formatPercent(1 / ratio - 1)}, ${1 / ratio - 1 > blocks ? "more than blocking keeps" : "which blocking may keep"}` : `it would have to lose ${formatPercent(1 - 1 / ratio)}, and blocking makes nothing smaller`}. Measure over several rows, not the first ones.${apart(ratio)}`,
   }
+}
+
+/** Two pieces made apart, and not one work, may differ by their hooks. */
+function apart(ratio: number): string {
+  const advice = hookAdvice(1 / ratio, { swatches: [] })
+  if (!advice || Math.abs(Math.log(ratio)) > Math.log(furthestApart)) return ""
+  return ` Two pieces made apart may have been made with two hooks: the second would come to the first with the hook ${advice.text}; count the rounds of both first.`
 }
 
 /** A count that was made and the one that was meant, with the sides or repeats it is made of. */
@@ -78,8 +92,13 @@ export function comparePerPlace(a: PerPlace, b: PerPlace): PlainCompared {
       : second > ruffle
         ? " a ruffle; about 1 lies flat"
         : " about flat"
+  const by = b.stitches - a.stitches
+  const same =
+    a.places === b.places && by !== 0
+      ? ` On ${a.places} places that is ${Math.abs(by)} ${by > 0 ? "more" : "fewer"}, ${b.stitches} in place of ${a.stitches}: count, not hook.`
+      : ""
   return {
     ratio,
-    text: `${first.toFixed(2)} to a place in the first and ${second.toFixed(2)} in the second: ${(100 * Math.abs(ratio - 1)).toFixed(1)} % ${ratio > 1 ? "more" : "fewer"},${still}.`,
+    text: `${first.toFixed(2)} to a place in the first and ${second.toFixed(2)} in the second: ${(100 * Math.abs(ratio - 1)).toFixed(1)} % ${ratio > 1 ? "more" : "fewer"} (${ratio.toFixed(2)} times; the other way ${(1 / ratio).toFixed(2)}),${still}.${same}`,
   }
 }

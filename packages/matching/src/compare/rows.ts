@@ -2,11 +2,12 @@
 
 import { formatPercent } from "@roundwright/assessment"
 import { type BasicStitch, basicStitches, gaugeFrom, sizeOf } from "@roundwright/stitches"
-import { lengthAt } from "../lengths.ts"
+import { type LengthUnit, lengthAt, lengthWords, unitIn } from "../lengths.ts"
 
 export interface RowsTold {
   readonly rows: number
   readonly lengthMm: number
+  readonly unit?: LengthUnit
 }
 
 /** "84 rows = 180 cm", "66 rounds, 71 in"; null for anything else. */
@@ -17,7 +18,7 @@ export function readRows(text: string): RowsTold | null {
     )
   const length = match && lengthAt(text.slice(match[0].length))
   if (!match || !length || !(length.mm > 0) || Number(match[1]) < 1) return null
-  return { rows: Number(match[1]), lengthMm: length.mm }
+  return { rows: Number(match[1]), lengthMm: length.mm, unit: unitIn(text) }
 }
 
 export interface RowsCompared {
@@ -32,12 +33,19 @@ export interface RowsCompared {
 /** Rows this much apart are alike: a row or so in twenty. */
 const alike = 0.04
 
-export function compareRows(a: RowsTold, b: RowsTold): RowsCompared {
+/** @param wholeMm the length of the whole by the first */
+export function compareRows(a: RowsTold, b: RowsTold, wholeMm?: number): RowsCompared {
   const [rowA, rowB] = [a.lengthMm / a.rows, b.lengthMm / b.rows]
   const ratio = rowB / rowA
   const tall = Math.max(ratio, 1 / ratio)
-  const cm = (mm: number) => `${(mm / 10).toFixed(2)} cm`
-  const head = `A row is ${cm(rowA)} in the first and ${cm(rowB)} in the second, ${ratio.toFixed(2)} times as tall.`
+  const cm = (mm: number) =>
+    a.unit === "in" ? `${(mm / 25.4).toFixed(2)} in` : `${(mm / 10).toFixed(2)} cm`
+  const tell = (mm: number) => lengthWords(mm, a.unit)
+  const whole =
+    wholeMm === undefined
+      ? ""
+      : ` ${tell(wholeMm)}, ${Math.round(wholeMm / rowA)} rows of the first, come to ${tell(wholeMm * ratio)} in the second; for ${tell(wholeMm)} take ${Math.round(wholeMm / rowB)} rows of it.`
+  const head = `A row is ${cm(rowA)} in the first and ${cm(rowB)} in the second, ${ratio.toFixed(2)} times as tall (the other way ${(1 / ratio).toFixed(2)}).${whole}`
   const compared = { a: { ...a, rowMm: rowA }, b: { ...b, rowMm: rowB }, ratio }
   if (tall - 1 <= alike) return { ...compared, cause: null, text: `${head} They are alike.` }
   return { ...compared, cause: "ratio", text: `${head} ${whyTaller(tall)}` }

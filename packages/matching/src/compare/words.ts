@@ -47,9 +47,26 @@ function countText(found: Compared, a: MeasuredPiece, b: MeasuredPiece): string 
   const own = rounds.find(({ round }) => round === partAtRound)!
   const names = { a: a.name, b: b.name }
   const head = `They part in round ${partAtRound}: ${a.name} has ${own.a}, ${b.name} has ${own.b}.`
-  return [head, countWhy(cause!, amount!, own), slip && slipText(slip, names)]
+  const below = rounds.find(({ round }) => round === partAtRound! - 1)
+  return [
+    head,
+    growthText(below ?? null, own),
+    countWhy(cause!, amount!, own),
+    slip && slipText(slip, names),
+  ]
     .filter((part) => part)
     .join(" ")
+}
+
+/** How many in each stitch of the round below, where both have the same below and it goes in whole numbers. */
+function growthText(
+  below: Comparison["rounds"][number] | null,
+  { a, b }: Comparison["rounds"][number],
+): string | null {
+  if (!below?.a || below.a !== below.b || !a || !b) return null
+  if (a % below.a !== 0 && b % below.a !== 0) return null
+  const each = (count: number) => Number((count / below.a!).toFixed(2))
+  return `On the ${below.a} below that is ${each(a)} in each in the first and ${each(b)} in each in the second, ${Math.abs(a - b)} ${a > b ? "fewer" : "more"}.`
 }
 
 function countWhy(

@@ -5,6 +5,7 @@ import { RoundwrightError } from "@roundwright/numerics"
 import { alongEdge } from "../blanket/along-edge.ts"
 import { readColours } from "../blanket/colours.ts"
 import { choicesOf, combinationsOf } from "../blanket/combinations.ts"
+import { countsAlone } from "../blanket/counts-alone.ts"
 import type { NamedSize } from "../blanket/named-sizes.ts"
 import { cornerToCorner, rectangleInGroups, rectangleInRounds } from "../blanket/one-piece.ts"
 import { readPieceTold } from "../blanket/piece-told.ts"
@@ -53,6 +54,10 @@ export function blanketFigures(asked: Asked): FiguresAnswer | null {
       ? combinationsOf(families, wholeOf(many, "the colours of a piece"), pieces)
       : choicesOf(many, families, pieces)
   }
+  const sized = ["piece", "size", "file", "pair", "colours", "larger", "edge"].some(
+    (name) => asked[name] !== undefined,
+  )
+  if (!sized && (asked.layout !== undefined || asked.pieces !== undefined)) return countsTold(asked)
   // A name by itself: what sizes go by it.
   const alone = ["piece", "pieces", "layout", "have", "file"].every(
     (name) => asked[name] === undefined,
@@ -62,6 +67,18 @@ export function blanketFigures(asked: Asked): FiguresAnswer | null {
     if (named.length > 0) return { text: namedText(named) }
   }
   return null
+}
+
+function countsTold(asked: Asked): FiguresAnswer {
+  const [pieces, have] = [whole(asked, "pieces"), asked.have]
+  const told = countsAlone({
+    ...(asked.layout === undefined ? {} : { layout: rowsByColumns(asked.layout) }),
+    ...(pieces === undefined ? {} : { pieces }),
+    ...(have === undefined ? {} : { have: wholeOf(have, "the pieces at hand", 0) }),
+  })
+  const pace =
+    asked.pace === undefined ? [] : [paceText(asked.pace, Math.max(1, told.toMake ?? told.needed))]
+  return { ...told, lines: [...pace, ...told.lines] }
 }
 
 function namedText(named: readonly NamedSize[]): string {

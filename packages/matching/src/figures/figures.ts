@@ -14,8 +14,8 @@ export type FigureKind = (typeof figureKinds)[number]
 
 /** Names that only figures know: where one stands, no pattern is meant. */
 export const figureNames: Readonly<Record<FigureKind, readonly string[]>> = {
-  match: ["stitches", "rows", "chains", "stitch", "repeat"],
-  compare: ["first", "second", "whole", "rows", "sides"],
+  match: ["stitches", "rows", "chains", "stitch", "repeat", "from-corner", "around"],
+  compare: ["first", "second", "whole", "rows", "sides", "at"],
   yarn: [
     "need",
     "each",
@@ -47,6 +47,7 @@ export const figureNames: Readonly<Record<FigureKind, readonly string[]>> = {
     "rows",
     "step",
     "too-many",
+    "row",
     "gauge",
     "yarn",
     "hook",

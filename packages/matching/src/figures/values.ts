@@ -25,7 +25,10 @@ export function whole(asked: Asked, name: string): number | undefined {
 
 /** @param least 0 where none may be told @throws RoundwrightError `not-whole` */
 export function wholeOf(text: string, name: string, least = 1): number {
-  const digits = /^\s*(\d+)\s*$/.exec(text)?.[1]?.replace(/^0+(?=\d)/, "")
+  const digits =
+    /^\s*(\d+)(?:\s{0,9}(?:sts?|stitches|sc|dc|hdc|rows?|rounds?|rnds?|pieces?|squares?|repeats?))?\s*$/i
+      .exec(text)?.[1]
+      ?.replace(/^0+(?=\d)/, "")
   if (digits !== undefined && digits.length > mostDigits)
     throw new RoundwrightError(
       "not-whole",

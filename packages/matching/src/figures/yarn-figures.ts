@@ -99,8 +99,13 @@ function ofWhatWasDone(asked: Asked, skein: Skein | undefined): FiguresAnswer {
       : amountIn(readAmount(asked.ball, "--ball"), unit, skein)
   const optional = <Key extends string>(key: Key, one: number | undefined) =>
     one === undefined ? {} : ({ [key]: one } as Record<Key, number>)
+  const perUnit =
+    skein && skein.metres !== null && unit !== "m" && unit !== "yd"
+      ? amountIn({ value: 1, unit }, "m", skein)
+      : null
   return shareOut(
     {
+      ...(perUnit === null ? {} : { metresPerUnit: perUnit }),
       done: partsOf(asked.done!, "--done"),
       laidOut: /square|piece|motif|hexagon|block|grann/i.test(asked.done!),
       of: asked.of === undefined ? null : partsOf(asked.of, "--of"),

@@ -53,7 +53,7 @@ export function testCauses(
         wouldBe,
         off,
         fits: off <= within,
-        text: `${words}: it would be ${lengthWords(wouldBe, unit)}, ${formatPercent(off)} from ${lengthWords(targetMm, unit)}.`,
+        text: `${words}: it would be ${lengthWords(wouldBe, unit)}, ${formatPercent(Math.abs(wouldBe / targetMm - 1))} from ${lengthWords(targetMm, unit)}.`,
       }
     })
     .sort((a, b) => Number(b.fits) - Number(a.fits) || rank(a) - rank(b))

@@ -2,7 +2,7 @@
 // makers who remade whole pieces tell of more: squares of 6 and 7 in with 3.5 and 4 mm (Priscilla Hewitt), coasters of 8.8 and
 // 9.8 cm with 5 and 5.5 mm (victorianeclectic.com), as the hook itself. So a range of hooks is told, the nearest first to try.
 
-import { type GaugeInput, hookExponent, hooks } from "@roundwright/stitches"
+import { type GaugeInput, hookExponent, hooks, yarnHookExponent } from "@roundwright/stitches"
 
 export interface HookAdvice {
   /** The likeliest, the nearest to the hook now and the furthest that may be needed, mm. */
@@ -72,12 +72,19 @@ export function numberWord(value: number): string {
   return ["no", "one", "two", "three", "four", "five", "six"][value] ?? String(value)
 }
 
+/** On one yarn swatches go with this power of the hook. */
+const exponentLeast = yarnHookExponent
+
+function shareWords(share: number): string {
+  return `${Math.round(100 * share)} %`
+}
+
 /**
  * Another hook in hand than the one that was meant: how much of the size that makes, at most as the hook itself.
  * @param wanted size meant over size now; null where no such hook is told
  */
 export function meantHook(
-  { meantHookMm }: { readonly meantHookMm?: number },
+  { meantHookMm, changed }: { readonly meantHookMm?: number; readonly changed?: string },
   hookMm: number | undefined,
   wanted: number,
 ): { readonly explains: boolean; readonly text: string } | null {
@@ -86,6 +93,11 @@ export function meantHook(
   const share = Math.log(hooks) / Math.log(1 / wanted)
   const rest = 1 / wanted / hooks
   const sizes = `The hooks stand as ${hooks.toFixed(2)} (${hookMm} mm over ${meantHookMm} mm), the sizes as ${(1 / wanted).toFixed(2)}`
+  if (changed === "yarn" && share > 0)
+    return {
+      explains: false,
+      text: `${sizes}: the hook makes ${shareWords(exponentLeast * share)} to ${shareWords(share)} of it, the yarn the rest.`,
+    }
   if (!(share > 0))
     return { explains: false, text: `${sizes}: the other way, so it is not the hook.` }
   if (share >= 0.85) return { explains: true, text: `${sizes}: it is the hook.` }

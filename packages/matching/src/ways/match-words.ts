@@ -20,7 +20,7 @@ export function answerOf(
     if (fabric === undefined || !hookAdvice) return leave
     return `${leave} But if you must work ${fabric === "tight" ? "tightly" : "loosely"} to reach it, take the hook ${hookAdvice.text}, and work as your hand goes; counts stay.`
   }
-  const missing = `${off}, a factor of ${factor.toFixed(2)}, ${tell(Math.abs(perSideMm))} on each side`
+  const missing = `${off}, a factor of ${factor.toFixed(2)} (now over wished ${(1 / factor).toFixed(2)}; in area ${(1 / factor ** 2).toFixed(2)}), ${tell(Math.abs(perSideMm))} on each side`
   const cures = ways.filter(({ kind }) => kind !== "hook" && kind !== "start")
   const [best, second] = cures
   const cure = best

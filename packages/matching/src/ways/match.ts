@@ -65,7 +65,7 @@ export function matchPiece(piece: PieceNow, target: Target, facts: KnownFacts = 
   const withOff = all.map((one) => ({ ...one, off: one.sizeMm / target.mm - 1 }))
   const worth = withOff.filter((one) => isWorthNaming(one, wanted - 1))
   // Where none meets the size the nearest is told, with how far it stays off.
-  const near = nearestOf(withOff, wanted - 1)
+  const near = nearestOf(withOff, 1 / wanted - 1)
   const ranked = (worth.length > 0 ? worth : near)
     .sort(byRank)
     .filter(isOneOfFew())
@@ -118,7 +118,10 @@ function fewCauses(causes: readonly TestedCause[]): TestedCause[] {
   return (near.length > 0 ? near : causes).slice(0, mostCauses)
 }
 
-/** The way that takes most off what is missing, where it takes off half at least. */
+/**
+ * The way that takes most off what is missing, where it takes off half at least.
+ * @param missing size now over the one wished for, less one, as `off` is
+ */
 function nearestOf<One extends { readonly off: number }>(
   ways: readonly One[],
   missing: number,

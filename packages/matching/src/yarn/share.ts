@@ -18,6 +18,8 @@ export interface ShareAsked {
   readonly ball?: number
   /** Everything there was before the first part, in place of what is left. */
   readonly all?: number
+  /** Metres in one of the unit, by the label. */
+  readonly metresPerUnit?: number
   /** Whether the parts are laid in rows, so that rectangles are told. */
   readonly laidOut?: boolean
 }
@@ -40,7 +42,8 @@ export interface ShareTold {
 
 /** @throws RoundwrightError `not-positive`, `nothing-told`, `no-yarn-left` */
 export function shareOut(asked: ShareAsked, unit: string): ShareTold {
-  const { done, of, used, ball, all, step = 1 } = asked
+  // A scale shows whole grams; lengths and balls are not weighed.
+  const { done, of, used, ball, all, step = unit === "g" ? 1 : 0 } = asked
   const left = asked.left ?? (all !== undefined && used !== undefined ? all - used : undefined)
   requirePositive(done, "What is done")
   if (of !== null && of < done)
@@ -95,6 +98,7 @@ function shareText(
     left,
     laidOut,
     all,
+    metresPerUnit,
   }: Omit<ShareAsked, "left"> & { readonly left?: number | undefined },
   unit: string,
 ): string {
@@ -103,10 +107,14 @@ function shareText(
     told
   const parts: string[] = []
   if (toDo !== null) parts.push(`${done} of ${of} are done, ${toDo} to do`)
-  if (perPart !== null) parts.push(`each takes ${f(perPart)} ${unit}`)
+  const metres = (value: number) =>
+    metresPerUnit === undefined
+      ? ""
+      : ` (${f(value * metresPerUnit)} m, ${f((value * metresPerUnit) / 0.9144)} yd)`
+  if (perPart !== null) parts.push(`each takes ${f(perPart)} ${unit}${metres(perPart)}`)
   if (needed !== null && perPart !== null)
     parts.push(
-      `all take ${f(perPart * of!)} ${unit}, the rest ${f(needed)} (${f(neededBand![0])} to ${f(neededBand![1])} by the scale's step)`,
+      `all take ${f(perPart * of!)} ${unit}${metres(perPart * of!)}, the rest ${f(needed)}${neededBand![0] < neededBand![1] ? ` (${f(neededBand![0])} to ${f(neededBand![1])} by the scale's step)` : ""}`,
     )
   if (short !== null)
     parts.push(

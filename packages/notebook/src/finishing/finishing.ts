@@ -7,6 +7,7 @@ import { borderAnswer } from "./border-answer.ts"
 import { figuresAnswer } from "./figures-answer.ts"
 import { handAnswer } from "./hand-answer.ts"
 import { compareAnswer, matchAnswer } from "./match-answer.ts"
+import { reckonAnswer } from "./reckon-answer.ts"
 import type { Asked, FinishingAnswer, FinishingKind, FinishingResult } from "./types.ts"
 import { yarnAnswer } from "./yarn-answer.ts"
 
@@ -14,6 +15,7 @@ const answers: Readonly<Record<FinishingKind, (asked: Asked) => FinishingAnswer>
   match: matchAnswer,
   compare: compareAnswer,
   hand: handAnswer,
+  reckon: ({ text }) => reckonAnswer(text),
   yarn: yarnAnswer,
   border: borderAnswer,
   blanket: blanketAnswer,
@@ -27,7 +29,7 @@ export function finishingKey(kind: FinishingKind, pattern: string | null, lines:
 export function finish(kind: FinishingKind, pattern: string | null, text: string): FinishingResult {
   return unlessRefused<FinishingResult, FinishingResult>(
     () =>
-      pattern === null && kind !== "hand"
+      pattern === null && kind !== "hand" && kind !== "reckon"
         ? figuresAnswer(kind, text)
         : answers[kind]({ pattern: pattern ?? "", text }),
     ({ message, hint }) => ({ fault: message, hint }),

@@ -42,11 +42,12 @@ export function runFinishing(
     const kind = finishingKinds.find((one) => one === cell.kind)
     if (kind === undefined || !cell.options) continue
     // Without a pattern to its name a cell may stand by its lines alone.
-    const figures = kind === "hand" ? null : kind
+    const figures = kind === "hand" || kind === "reckon" ? null : kind
     const alone =
-      figures !== null &&
-      cell.options.of === undefined &&
-      (patterns.size === 0 || asksFigures(figures, cell.text))
+      kind === "reckon" ||
+      (figures !== null &&
+        cell.options.of === undefined &&
+        (patterns.size === 0 || asksFigures(figures, cell.text)))
     const pattern = alone ? null : patternOf(cell, patterns, report)
     if (!pattern && !alone) continue
     if (figures !== null && (figures !== "compare" || alone)) {

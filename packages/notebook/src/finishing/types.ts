@@ -1,6 +1,14 @@
 // What a finishing cell is asked, and what it gives.
 
-export const finishingKinds = ["match", "compare", "hand", "yarn", "border", "blanket"] as const
+export const finishingKinds = [
+  "match",
+  "compare",
+  "hand",
+  "reckon",
+  "yarn",
+  "border",
+  "blanket",
+] as const
 export type FinishingKind = (typeof finishingKinds)[number]
 
 export interface Asked {
@@ -29,7 +37,7 @@ export type FinishingResult = FinishingAnswer | { readonly fault: string; readon
 /** The lines each kind may hold, and how they are written. */
 export const finishingLines: Readonly<
   Record<
-    Exclude<FinishingKind, "compare" | "hand">,
+    Exclude<FinishingKind, "compare" | "hand" | "reckon">,
     { readonly names: readonly string[]; readonly example: string }
   >
 > = {

@@ -34,6 +34,7 @@ const foldWords: ReadonlyMap<string, string> = new Map([
   ["match", "Change what is to match"],
   ["compare", "Change the other piece"],
   ["hand", "Change what was measured"],
+  ["reckon", "Change these figures"],
   ["yarn", "Change what the yarn is for"],
   ["border", "Change this border"],
   ["blanket", "Change this blanket"],

@@ -4,12 +4,14 @@
 import { dirname, join } from "node:path"
 import type { Plugin, PluginBuild } from "esbuild"
 import { leaveOutOfDrawing } from "./leave-out-drawing.ts"
+import { leaveOutSigns } from "./leave-out-signs.ts"
 
 export const leaveOutPlugins: readonly Plugin[] = [
   { name: "never drawn", setup: neverDrawn },
   { name: "never called", setup: neverCalled },
   { name: "by its parts", setup: byItsParts },
   leaveOutOfDrawing,
+  leaveOutSigns,
 ]
 
 /** A module by its name, with other contents in its place. */

@@ -31,6 +31,7 @@ export const editableKinds: ReadonlySet<CellKind> = new Set<CellKind>([
   "match",
   "compare",
   "hand",
+  "reckon",
   "yarn",
   "border",
   "blanket",
