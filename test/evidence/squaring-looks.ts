@@ -36,6 +36,8 @@ export interface SquaringCase {
   readonly readsBack: boolean
   /** Two of the proposals have a round in common. */
   readonly alike: boolean
+  /** Corners that a check finds in the outline of the designer's last round; absent where it was not looked at. */
+  readonly designerCorners?: number | null
   readonly designerBowPercent: number | null
   readonly designerAngleOffDeg: number | null
   readonly designerVerdict: string | null

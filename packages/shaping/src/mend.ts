@@ -274,12 +274,14 @@ class Trial {
     if (before > 0 ? severity >= before : severity > 0) return []
     // What lies flat is changed only towards its own pattern.
     if (before === 0 && pattern > 0) return []
-    if (fault > (pattern < 0 ? 1 : 1 - leastGain) * worst) return []
+    // From off to flat is a gain, whatever is left within the give.
+    const settles = before > 1 && severity === 0
+    if (!settles && fault > (pattern < 0 ? 1 : 1 - leastGain) * worst) return []
     const rank =
       shapeWeight * fault +
       pattern +
-      upheaval(candidate.change) +
-      slipCost(candidate.change, this.facts[candidate.index]!) +
+      upheaval(candidate.change, this.terms) +
+      slipCost(candidate.change, candidate.index, this.facts) +
       disturbanceWeight * this.#disturbance(candidate)
     return [{ ...candidate, outcome, rank, severity, pattern }]
   }
