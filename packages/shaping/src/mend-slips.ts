@@ -16,7 +16,7 @@ const perRegrown = 0.05
 const wholeRound = 0.1
 const stoppedShort = 0.1
 const mistakenTerms = 0.02
-const allStitches = 0.12
+const allStitches = 0.2
 const anotherHook = 0.05
 
 /**
@@ -50,10 +50,11 @@ export function slipCost(
   }
 }
 
-/** Rounds that grow otherwise than they did. */
+/** How many growths the piece has that become another one: a plan that grew evenly has one. */
 function regrown(perRound: number, index: number, facts: readonly RoundFacts[]): number {
   const count = (round: number): number => facts[round]?.stitches ?? 0
-  return facts.filter((_, r) => r >= index && count(r) - count(r - 1) !== perRound).length
+  const growths = facts.map((_, r) => count(r) - count(r - 1)).slice(index)
+  return new Set(growths.filter((growth) => growth !== perRound)).size
 }
 
 /**

@@ -16,9 +16,9 @@ import {
 import { kindKey, type Motif, stitchesAndChains } from "@roundwright/motif"
 import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
 import { type Gauge, hookFactor, type Terms } from "@roundwright/stitches"
-import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { asItIs } from "./mend-as-it-is.ts"
 import { MendBudget, makingWork, weighingWork } from "./mend-budget.ts"
+import { byTheNet } from "./mend-by-net.ts"
 import { betterShapes, disturbanceWeight } from "./mend-by-shape.ts"
 import { type Candidate, candidatesFor, nearestFirst } from "./mend-candidates.ts"
 import { faultOf, misfitOf } from "./mend-fault.ts"
@@ -56,11 +56,6 @@ const mostForAll = 1500
 
 /** Made to the piece itself and judged whole: enough to fill the list after what cannot be made falls away. */
 const mostMade = 24
-
-/** Laid out as a net: the best few, within a budget of nodes in all (a second or two). */
-const mostLaidOut = 4
-
-const mostNodes = 3_000
 
 /** Of a piece that blocks flat this share of the misfit or less is left. */
 const clearGain = 0.7
@@ -376,26 +371,4 @@ function judged(motif: Motif, gauge: Gauge): Outcome {
 /** Sizes with another hook over sizes with the gauge's own; 1 where it names none. */
 function sizesWithHook({ input }: Gauge, toMm: number): number {
   return input.hookMm === undefined ? 1 : hookFactor(input, input.hookMm, toMm)
-}
-
-/**
- * The best few laid out, within a budget; what the net finds no better than before falls away, and so does what there
- * is no budget for, since a verdict of the ledger beside one of the net would compare two judges.
- */
-function byTheNet(ranked: readonly Ranked[], gauge: Gauge, before: number): Ranked[] {
-  let nodes = 0
-  let laid = 0
-  const judged = ranked.flatMap((one): Ranked[] => {
-    const { motif } = one.mend
-    if (!motif || laid === mostLaidOut || nodes > mostNodes) return []
-    const shape = layOutAsChecked(motif, gauge)
-    if (shape === null) return []
-    laid++
-    nodes += shape.net.nodes.length
-    const severity = severityOf(shape.verdict)
-    if (severity > 0 && severity >= before) return []
-    const mend: Mend = { ...one.mend, verdictAfter: shape.verdict, judgedBy: "net" }
-    return [{ mend, rank: one.rank, severity, pattern: one.pattern }]
-  })
-  return judged.sort(byRank)
 }
