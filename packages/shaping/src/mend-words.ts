@@ -3,6 +3,7 @@
 import type { ElementChange } from "@roundwright/flatness"
 import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
 import { kindName, type Terms } from "@roundwright/stitches"
+import { handWords } from "./mend-hand.ts"
 import { areMistaken } from "./mend-slips.ts"
 import type { RoundFacts } from "./mend-summary.ts"
 
@@ -57,6 +58,8 @@ export function describeChange(
       return `Leave out round ${number}.`
     case "add-round":
       return `Work one more round after round ${number} without increases, ${stitch} in each stitch${here.chains > 0 ? " and chain" : ""}.`
+    case "hand":
+      return handWords(change.taller)
     case "leave":
       return `Leave it: what is off works itself out by round ${number}.`
     case "block":

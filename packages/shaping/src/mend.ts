@@ -23,6 +23,7 @@ import { betterShapes, disturbanceWeight } from "./mend-by-shape.ts"
 import { type Candidate, candidatesFor, nearestFirst } from "./mend-candidates.ts"
 import { faultOf, misfitOf } from "./mend-fault.ts"
 import { groupSizes } from "./mend-groups.ts"
+import { handAsCause } from "./mend-hand.ts"
 import { applyToMotif } from "./mend-motif.ts"
 import { irregularityOf } from "./mend-pattern.ts"
 import type { Mend } from "./mend-result.ts"
@@ -115,14 +116,16 @@ export function searchMends(motif: Motif, gauge: Gauge, options: MendOptions = {
   const clear = ({ pattern, mend }: Ranked) =>
     pattern < 0 || mend.misfit <= clearGain * misfitOf(grown.rows)
   const offered = ledger.verdict === "blocks-flat" ? judged.filter(clear) : judged
-  const changes = oneWay(
+  const slips = oneWay(
     offered.map(({ mend }) => mend),
     grown,
   )
+  const hand = handAsCause(motif, piece, grown.rows)
+  const changes = [...slips.slice(0, mostMends - hand.length - same.length), ...hand]
   return {
     mends:
       local.length > 0 && ledger.verdict !== "flat"
-        ? [...changes, ...same].slice(0, mostMends)
+        ? [...changes, ...same]
         : inOrder(motif, same, changes),
     leftOut: budget.refused ? leftOutWords(motif, weighed) : null,
   }
@@ -209,7 +212,7 @@ class Trial {
       const outcome = judged(motif, this.gauge)
       return this.#ranked(candidate, outcome, this.#fault(motif, outcome.rows))
     }
-    if (change.kind === "leave" || change.kind === "block") return []
+    if (change.kind === "leave" || change.kind === "block" || change.kind === "hand") return []
     const factor = change.kind === "hook" ? sizesWithHook(this.gauge, change.toMm) : 1
     const piece = applyToSummary(this.piece, index, change, this.facts, this.gauge, factor)
     const rows = foldLedger(piece)
