@@ -109,6 +109,19 @@ describe("a written round", () => {
     )
   })
 
+  it("says what is passed over before a stitch that spans several places, in both terms", () => {
+    const motif = read([
+      "24 dc in magic ring; join.",
+      "*dc in next 3 sts, ch 3; rep from * around; join.",
+      "skip 2 sts, *tr5tog (1 leg in next st, 3 legs in next ch-3 sp, 1 leg in next st), ch 8, skip next st; rep from * 7 more times; join. (8 sts, 8 ch-8 sps)",
+    ])
+    for (const [terms, skip, name] of [
+      ["US", "skip", "tr5tog"],
+      ["UK", "miss", "dtr5tog"],
+    ] as const)
+      expect(writePattern(motif, terms)).toContain(`${skip} 2 sts, *${name} (1 leg in next st`)
+  })
+
   it("calls no loop a corner that looks like those beside it", () => {
     const loops = "ch 1, *sc in next st, ch 3; rep from * around; join."
     const squared = told([
