@@ -136,6 +136,12 @@ function opened(phrases: readonly string[], walk: Walk): number {
   let made = 0
   let begun = false
   phrases.forEach((phrase, i) => {
+    const sides = sidesMade(phrase, phrases[i + 1] ?? "", walk)
+    if (sides !== null) {
+      begun = true
+      made += sides
+      return
+    }
     if (phrase === "starting in same st") {
       walk.at = 0
       return
@@ -160,6 +166,23 @@ function opened(phrases: readonly string[], walk: Walk): number {
     begun = true
     made += done(phrase, walk)
   })
+  return made
+}
+
+/** "dc in each st around, working 3 dc in each corner st": every place from here on that is one or the other. */
+function sidesMade(phrase: string, next: string, walk: Walk): number | null {
+  const side = /^(.*) in each (\S+(?: sp)?) around$/.exec(phrase)
+  const corner = /^working (.*) in each (?:remaining )?corner (sp|st)$/.exec(next)
+  if (!side || !corner) return null
+  const group = /^\((.*)\)$/.exec(corner[1]!)
+  const inCorner = madeIn(group ? group[1]! : corner[1]!)
+  const size = walk.places.length
+  let made = 0
+  for (let k = walk.at; k < size + (walk.first ?? 0); k++) {
+    const { name, corner: own } = walk.places[k % size]!
+    if (own && (name === "st") === (corner[2] === "st")) made += inCorner
+    else if (name === side[2]) made += madeIn(side[1]!)
+  }
   return made
 }
 

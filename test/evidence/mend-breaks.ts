@@ -95,34 +95,47 @@ export function breakable(pieces: readonly Sound[]): Sound[] {
 /** Breaks of one kind in the same piece. */
 const mostOfOne = 4
 
+/** A piece with one slip in it. */
+export interface BrokenPiece {
+  readonly id: string
+  readonly kind: BreakKind
+  readonly what: string
+  readonly motif: Motif
+  readonly gauge: Gauge
+  /** What the right piece holds, as `keyOf` tells it. */
+  readonly wanted: string
+}
+
 /** Breaks `each` pieces of every kind; the same seed gives the same breaks. */
-export function breakTrials(each: number, seed: number): Broken[] {
+export function brokenPieces(each: number, seed: number): BrokenPiece[] {
   const pieces = breakable(soundPieces())
   const random = seededRandom(seed)
   return breakKinds.flatMap((kind) => {
-    const found: Broken[] = []
+    const found: BrokenPiece[] = []
     const tried = new Set<string>()
     for (let tries = 0; found.length < each && tries < 200 * each; tries++) {
-      const piece = pick(random, pieces)
-      const broken = breakOne(kind, piece.motif, random)
-      if (!broken || keyOf(broken.motif) === keyOf(piece.motif)) continue
-      const name = `${piece.id} ${broken.what}`
-      if (tried.has(name) || found.filter(({ id }) => id === piece.id).length >= mostOfOne) continue
+      const { id, motif, gauge } = pick(random, pieces)
+      const broken = breakOne(kind, motif, random)
+      const wanted = keyOf(motif)
+      if (!broken || keyOf(broken.motif) === wanted) continue
+      const name = `${id} ${broken.what}`
+      if (tried.has(name) || found.filter((one) => one.id === id).length >= mostOfOne) continue
       tried.add(name)
       // A slip that shows: where the piece still lies flat there is nothing to mend.
-      if (keepLedger(broken.motif, piece.gauge).verdict === "flat") continue
-      const mends = findMends(broken.motif, piece.gauge)
-      const wanted = keyOf(piece.motif)
-      const at = mends.findIndex(({ motif }) => motif !== null && keyOf(motif) === wanted)
-      found.push({
-        id: piece.id,
-        kind,
-        what: broken.what,
-        place: at < 0 ? null : at + 1,
-        proposed: mends.map(({ change }) => change),
-      })
+      if (keepLedger(broken.motif, gauge).verdict === "flat") continue
+      found.push({ id, kind, ...broken, gauge, wanted })
     }
     return found
+  })
+}
+
+/** The place of the true correction among the mends of every broken piece. */
+export function breakTrials(each: number, seed: number): Broken[] {
+  return brokenPieces(each, seed).map(({ id, kind, what, motif, gauge, wanted }) => {
+    const mends = findMends(motif, gauge)
+    const at = mends.findIndex((mend) => mend.motif !== null && keyOf(mend.motif) === wanted)
+    const proposed = mends.map(({ change }) => change)
+    return { id, kind, what, place: at < 0 ? null : at + 1, proposed }
   })
 }
 
@@ -201,7 +214,7 @@ function valid(motif: Motif): Motif | null {
 }
 
 /** Equal for pieces of the same stitches and chains in every round. */
-function keyOf(motif: Motif): string {
+export function keyOf(motif: Motif): string {
   return JSON.stringify(
     motif.rounds.map((round) => {
       const { byKind, spacesBySize } = countRound(round)

@@ -14,6 +14,7 @@ import {
 } from "@roundwright/shaping"
 import { gaugeFrom } from "@roundwright/stitches"
 import type { SquaringCase } from "./squaring-looks.ts"
+import { withStartFound } from "./with-start-found.ts"
 
 export interface SquaringKey {
   readonly id: string
@@ -107,12 +108,24 @@ function designerFigures(
   key: SquaringKey,
 ): Pick<
   SquaringCase,
-  "designerWordsAsWritten" | "designerBowPercent" | "designerAngleOffDeg" | "designerVerdict"
+  | "designerWordsAsWritten"
+  | "designerCorners"
+  | "designerBowPercent"
+  | "designerAngleOffDeg"
+  | "designerVerdict"
 > {
-  const text = ["Terms: US", "", key.base, ...key.designer.rounds].join("\n")
+  const text = key.designer.rounds.reduce(
+    (before, line) => `${before}\n${withStartFound(before, line)}`,
+    `Terms: US\n\n${key.base}`,
+  )
   const { motif } = readPattern(`${text}\n`)
   const from = key.circleRounds
-  const unknown = { designerBowPercent: null, designerAngleOffDeg: null, designerVerdict: null }
+  const unknown = {
+    designerCorners: null,
+    designerBowPercent: null,
+    designerAngleOffDeg: null,
+    designerVerdict: null,
+  }
   if (motif.rounds.length !== from + key.designer.rounds.length) return unknown
   const told = tried(() => writeRounds(withStarts(motif, from), from))
   const words = told && { designerWordsAsWritten: median(told.map(wordsOf)) }
@@ -120,6 +133,7 @@ function designerFigures(
   if (!shape) return { ...unknown, ...words }
   return {
     ...words,
+    designerCorners: shape.asChecked.corners,
     designerBowPercent: percent(shape.bowMm / shape.sideMm),
     designerAngleOffDeg: tenths(shape.cornerAngleDeg - (180 - 360 / key.corners)),
     designerVerdict: shape.judged.verdict,

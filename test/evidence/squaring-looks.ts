@@ -36,6 +36,8 @@ export interface SquaringCase {
   readonly readsBack: boolean
   /** Two of the proposals have a round in common. */
   readonly alike: boolean
+  /** Corners that a check finds in the outline of the designer's last round; absent where it was not looked at. */
+  readonly designerCorners?: number | null
   readonly designerBowPercent: number | null
   readonly designerAngleOffDeg: number | null
   readonly designerVerdict: string | null
@@ -59,10 +61,15 @@ export function squaringLookWords({ look, cases }: SquaringLook): string[] {
     `${of.filter(meets).length} of ${of.length}`
   const median = (values: number[]) => values.sort((a, b) => a - b)[values.length >> 1] ?? 0
   const told = made.flatMap((one) => one.designerWordsAsWritten ?? [])
+  const laid = cases.filter((one) => one.designerVerdict !== null)
+  const isTrue = (one: SquaringCase) =>
+    Math.abs(one.designerBowPercent ?? 9) < 2 && Math.abs(one.designerAngleOffDeg ?? 9) <= 3
+  const flat = laid.filter((one) => one.designerVerdict === "flat")
   return [
     `look ${look}: ${made.length} of ${cases.length} circles with a proposal; sides bow under 2 % ${share(made, (one) => Math.abs(one.bowPercent ?? 9) < 2)}, corners within 3 degrees ${share(made, (one) => Math.abs(one.angleOffDeg ?? 9) <= 3)}, flat off the hook ${share(made, (one) => one.verdict === "flat")}`,
     `  every unit held ${share(made, (one) => one.held === 1)}, chains along the sides of lace and granny ${share(open, (one) => one.chainsAlongSides)}, chain corner ${share(made, (one) => one.chainCorner)}`,
     `  tr only where needed or the designer's ${share(made, (one) => !one.usesTr || one.needsTr || one.designerUsesTr)}, at most one graded round ${share(made, (one) => one.gradedRounds <= 1)}, heights one way ${share(made, (one) => one.monotone)}`,
     `  read back ${share(made, (one) => one.readsBack)}, no round in common ${share(made, (one) => !one.alike)}, median words a round ${median(made.map((one) => one.wordsARound))} (designers as keyed, without starts, ${median(made.map((one) => one.designerWordsARound))}${told.length > 0 ? `; told by the same writer ${median(told)}` : ""})`,
+    `  the designers' own rounds: flat ${flat.length} of ${laid.length}, of these with sides and corners as straight and true ${share(flat, isTrue)}`,
   ]
 }

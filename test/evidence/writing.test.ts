@@ -41,4 +41,16 @@ describe("a reader by the letter", () => {
   ])("%s", (line, count) => {
     expect(countByLetter(line, motif, 2)).toEqual(count)
   })
+
+  it("counts sides and corners told together", () => {
+    const told = "working (2 dc, ch 2, 2 dc) in each corner sp; join in top of beg ch-3."
+    const { motif: square } = readPattern(
+      `Terms: US\nRnd 1: ch 3 (counts as dc), 2 dc in magic ring, ch 2, *3 dc in ring, ch 2; rep from * twice more; join in top of beg ch-3.\nRnd 2: ch 3 (counts as dc), dc in each st around, ${told}`,
+    )
+    for (const [line, count] of [
+      [`Rnd 2: ch 3 (counts as dc), dc in each st around, ${told}`, 28],
+      [`Rnd 2: ch 1, starting in same st, dc in each st around, ${told}`, 28],
+    ] as const)
+      expect(countByLetter(line, square, 1)).toBe(count)
+  })
 })

@@ -23,5 +23,7 @@ export type ElementChange =
   | { readonly kind: "add-round" }
   /** Change nothing: what is off has worked itself out by this round. */
   | { readonly kind: "leave" }
+  /** Change nothing: with stitches so many times as tall for their width, by another hand, hook or yarn, it is flat. */
+  | { readonly kind: "hand"; readonly taller: number }
   /** Change nothing and pin it out. */
   | { readonly kind: "block" }

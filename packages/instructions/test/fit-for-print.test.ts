@@ -81,7 +81,56 @@ describe("a written round", () => {
         ...square,
         "ch 1, *sc in next 3 sts, (sc, ch 2, sc) in next ch-2 sp; rep from * around; join.",
       ]),
+    ).toContain("(sc, ch 2, sc) in each corner sp")
+    expect(
+      told([
+        ...square,
+        "ch 1, *sc in next st, 2 sc in next st, sc in next st, (sc, ch 2, sc) in next ch-2 sp; rep from * around; join.",
+      ]),
     ).toContain("(sc, ch 2, sc) in next corner sp")
+  })
+
+  it("tells a polygon that goes on alike by its sides and corners, wherever the round begins", () => {
+    const start = "ch 3 (counts as dc), dc in next 2 sts"
+    const corner = "(2 dc, ch 2, 2 dc) in next ch-2 sp"
+    expect(
+      told([
+        ...square,
+        `${start}, *${corner}**, dc in next 3 sts; rep from * around, ending at **; join.`,
+      ]),
+    ).toContain("dc in each st around, working (2 dc, ch 2, 2 dc) in each corner sp; join in top")
+    expect(
+      told([
+        ...square,
+        `sl st to next ch-2 sp, ch 3 (counts as dc), (dc, ch 2, 2 dc) in same sp, *dc in next 3 sts**, ${corner}; rep from * around, ending at **; join.`,
+      ]),
+    ).toContain(
+      "(dc, ch 2, 2 dc) in same sp, dc in each st around, working (2 dc, ch 2, 2 dc) in each remaining corner sp; join",
+    )
+  })
+
+  it("says what is passed over before a stitch that spans several places, in both terms", () => {
+    const motif = read([
+      "24 dc in magic ring; join.",
+      "*dc in next 3 sts, ch 3; rep from * around; join.",
+      "skip 2 sts, *tr5tog (1 leg in next st, 3 legs in next ch-3 sp, 1 leg in next st), ch 8, skip next st; rep from * 7 more times; join. (8 sts, 8 ch-8 sps)",
+    ])
+    for (const [terms, skip, name] of [
+      ["US", "skip", "tr5tog"],
+      ["UK", "miss", "dtr5tog"],
+    ] as const)
+      expect(writePattern(motif, terms)).toContain(`${skip} 2 sts, *${name} (1 leg in next st`)
+  })
+
+  it("calls no loop a corner that looks like those beside it", () => {
+    const loops = "ch 1, *sc in next st, ch 3; rep from * around; join."
+    const squared = told([
+      "8 sc in magic ring; join.",
+      loops,
+      "sl st to next ch-3 sp, ch 3 (counts as dc), (dc, ch 3, 2 dc) in same sp, *3 dc in next ch-3 sp**, (2 dc, ch 3, 2 dc) in next ch-3 sp; rep from * around, ending at **; join.",
+    ])
+    expect(squared).toContain("in same sp (corner made)")
+    expect(squared).not.toContain("next corner")
   })
 
   it("says where it starts, whether its chain counts, and what each join goes into", () => {

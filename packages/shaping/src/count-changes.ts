@@ -1,6 +1,6 @@
 // Other counts for a round: where the stitches go in or come out.
 
-import { findCorners, type Motif, workedPlaces } from "@roundwright/motif"
+import { type Element, findCorners, type Motif, workedPlaces } from "@roundwright/motif"
 import { insertColumns, removeColumns } from "./columns.ts"
 
 /** The round with so many stitches more or fewer, at its corners or evenly round; null where none can go. */
@@ -15,9 +15,10 @@ function spotsToAdd(motif: Motif, round: number, many: number): number[] | null 
   const groups = cornerSpots(motif, round)
   if (groups.length > 0 && many % (2 * groups.length) === 0) {
     const each = many / (2 * groups.length)
-    return groups.flatMap(({ first, last }) =>
-      Array.from({ length: each }, () => [first, last]).flat(),
-    )
+    return groups.flatMap(({ first, last }) => {
+      const beside = [stitchBefore(elements, first), stitchAfter(elements, last)]
+      return Array.from({ length: each }, () => beside).flat()
+    })
   }
   const stitches = elements.flatMap((element, e) => (element.type === "stitch" ? [e] : []))
   if (stitches.length === 0) return null
@@ -25,6 +26,20 @@ function spotsToAdd(motif: Motif, round: number, many: number): number[] | null 
     { length: many },
     (_, k) => stitches[Math.floor(((k + 0.5) * stitches.length) / many) % stitches.length]!,
   )
+}
+
+/** A corner of chains alone is widened by the stitches beside it. */
+function stitchBefore(elements: readonly Element[], from: number): number {
+  const n = elements.length
+  for (let k = 0; k < n; k++)
+    if (elements[(from - k + n) % n]!.type === "stitch") return (from - k + n) % n
+  return from
+}
+
+function stitchAfter(elements: readonly Element[], from: number): number {
+  const n = elements.length
+  for (let k = 0; k < n; k++) if (elements[(from + k) % n]!.type === "stitch") return (from + k) % n
+  return from
 }
 
 /**

@@ -110,8 +110,9 @@ export function ideasFor(
   }
   const fewer = { rounds: options.rounds - 1 }
   if (own.name === "solid") {
-    const groups = thinned(own, options.corners, stitchesOfGroup)
     const long = own.units.length > longRound
+    const tooLong = own.units.length * options.rounds > mostForOthers
+    const groups = tooLong ? null : thinned(own, options.corners, stitchesOfGroup)
     const mesh = long ? null : thinned(own, options.corners, stitchesOfMesh)
     return [
       ...begun,
@@ -140,6 +141,8 @@ const mostStraightened = 2
 
 /** Over a longer round another fabric is the one other idea: each takes seconds. */
 const longRound = 100
+/** Stitches of all new rounds, about, beyond which another fabric takes as long to look at as the piece's own, and is left out. */
+const mostForOthers = 400
 
 /** Stitches of solid fabric that a group, and a post of mesh, takes up. */
 const stitchesOfGroup = 3

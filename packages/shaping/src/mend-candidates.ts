@@ -13,8 +13,11 @@ export interface Candidate {
   readonly change: ElementChange
 }
 
-/** A count may be doubled or halved, as a forgotten or doubled increase round does; beyond it the pattern is another one. */
-const furthestFactor = 2
+/**
+ * A count may be three times as large or small, as a second round with its increases forgotten or doubled is; beyond it the
+ * pattern is another one.
+ */
+const furthestFactor = 3
 /** Multiples of the repeat tried on either side. */
 const mostSteps = 4
 /** Stitches a maker exchanges for one another, lowest first, and how far along the list. */
@@ -46,7 +49,7 @@ export function candidatesFor(
       index >= solid && own.stitches > 0
         ? countSteps(
             own.stitches,
-            corners[index]!,
+            new Set([corners[index]!, corners[last]!]),
             repeats.slice(Math.max(0, index - 1), index + 2),
           )
         : []
@@ -73,14 +76,16 @@ export function candidatesFor(
   return [...whole, ...rounds, ...plansOfIncreases(facts, ledger, corners[last]!, repeats, solid)]
 }
 
-/** Differences that bring the count to whole repeats of its own round or one beside it, or to its corners alike. */
-function countSteps(count: number, corners: number, beside: readonly number[]): number[] {
-  const steps = new Set(beside)
-  const atCorners = 2 * corners
-  if (corners > 0) steps.add(atCorners)
+/** Differences that bring the count to whole repeats of its own round or one beside it, or to its corners, or the piece's, alike. */
+function countSteps(
+  count: number,
+  corners: ReadonlySet<number>,
+  beside: readonly number[],
+): number[] {
+  const atCorners = new Set([...corners].filter((own) => own > 0).map((own) => 2 * own))
   const found = new Set<number>()
-  for (const own of steps) {
-    const rest = own === atCorners ? 0 : count % own
+  for (const own of new Set([...beside, ...atCorners])) {
+    const rest = atCorners.has(own) ? 0 : count % own
     for (let k = -mostSteps; k <= mostSteps; k++) {
       const by = k * own - rest
       const factor = (count + by) / count

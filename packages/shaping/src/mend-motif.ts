@@ -21,7 +21,7 @@ import { addPlainRound, dropRound } from "./whole-rounds.ts"
  * none of stitches and chains, such as another hook, or cannot be carried through the rounds after it.
  */
 export function applyToMotif(motif: Motif, index: number, change: ElementChange): Motif | null {
-  if (change.kind === "leave" || change.kind === "block") return motif
+  if (change.kind === "leave" || change.kind === "block" || change.kind === "hand") return motif
   const changed = apply(motif, index, change)
   if (!changed) return null
   const whole = { ...changed, rounds: changed.rounds.map(withOneStart) }

@@ -6,7 +6,7 @@ import { turningChainCounts, turningChains } from "@roundwright/stitches"
 import { groupSizes } from "./mend-groups.ts"
 
 /** Costs of what is told of a piece once more, in misfit (mend-fault.ts); chosen on seeds below 1000 of the mend trials. */
-const costs = { kind: 0.05, group: 0.05, chains: 0.06, growth: 0.03, start: 0.04 } as const
+const costs = { kind: 0.05, group: 0.02, chains: 0.08, growth: 0.03, start: 0.1 } as const
 
 /** The shortest telling of the piece in what its rounds do: every stitch, group, chain and increase that is another. */
 export function irregularityOf(motif: Motif): number {

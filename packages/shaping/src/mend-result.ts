@@ -5,7 +5,7 @@ import type { Motif } from "@roundwright/motif"
 
 export interface Mend extends Remedy {
   readonly kind: Remedy["edit"]["kind"]
-  /** The changed piece; the piece itself for `leave` and `block`, null where no stitch changes (another hook). */
+  /** The changed piece; the piece itself for `leave`, `block` and `hand`, null where no stitch changes (another hook). */
   readonly motif: Motif | null
   /** Who gives `verdictAfter`. */
   readonly judgedBy: "net" | "ledger"

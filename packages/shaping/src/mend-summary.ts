@@ -26,13 +26,13 @@ export function factsOf(round: Round): RoundFacts {
 /** Changes that hold within the rounds there are. */
 export type SummaryChange = Exclude<
   ElementChange,
-  { readonly kind: "drop-round" | "add-round" | "group" | "terms" | "leave" | "block" }
+  { readonly kind: "drop-round" | "add-round" | "group" | "terms" | "hand" | "leave" | "block" }
 >
 
 /** Changes that the piece summed up does not know. */
 export function isOfThePiece(
   change: ElementChange,
-): change is Exclude<ElementChange, SummaryChange | { kind: "leave" | "block" }> {
+): change is Exclude<ElementChange, SummaryChange | { kind: "hand" | "leave" | "block" }> {
   return (
     change.kind === "drop-round" ||
     change.kind === "add-round" ||

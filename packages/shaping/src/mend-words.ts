@@ -3,6 +3,8 @@
 import type { ElementChange } from "@roundwright/flatness"
 import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
 import { kindName, type Terms } from "@roundwright/stitches"
+import { handWords } from "./mend-hand.ts"
+import { areMistaken } from "./mend-slips.ts"
 import type { RoundFacts } from "./mend-summary.ts"
 
 export function describeChange(
@@ -56,6 +58,8 @@ export function describeChange(
       return `Leave out round ${number}.`
     case "add-round":
       return `Work one more round after round ${number} without increases, ${stitch} in each stitch${here.chains > 0 ? " and chain" : ""}.`
+    case "hand":
+      return handWords(change.taller)
     case "leave":
       return `Leave it: what is off works itself out by round ${number}.`
     case "block":
@@ -66,9 +70,7 @@ export function describeChange(
 /** All stitches a step lower or higher: mostly the terms were mistaken. */
 function otherTermsWords(by: 1 | -1, terms: Terms): string {
   const other = terms === "US" ? "UK" : "US"
-  // A pattern in UK terms taken for US comes out a step too tall, one in US terms taken for UK a step too low.
-  const mistaken = terms === "US" ? by < 0 : by > 0
-  if (mistaken)
+  if (areMistaken(terms, by))
     return `Read it in ${other} terms: the pattern may be written in them, and every stitch is one step ${by < 0 ? "lower" : "taller"}.`
   return `Work every round one stitch ${by < 0 ? "lower" : "taller"}, same counts.`
 }

@@ -16,13 +16,14 @@ import {
 import { kindKey, type Motif, stitchesAndChains } from "@roundwright/motif"
 import { layOut, type ShapeVerdict } from "@roundwright/relaxation"
 import { type Gauge, hookFactor, type Terms } from "@roundwright/stitches"
-import { layOutAsChecked } from "./lay-out-as-checked.ts"
 import { asItIs } from "./mend-as-it-is.ts"
 import { MendBudget, makingWork, weighingWork } from "./mend-budget.ts"
+import { byTheNet } from "./mend-by-net.ts"
 import { betterShapes, disturbanceWeight } from "./mend-by-shape.ts"
 import { type Candidate, candidatesFor, nearestFirst } from "./mend-candidates.ts"
 import { faultOf, misfitOf } from "./mend-fault.ts"
 import { groupSizes } from "./mend-groups.ts"
+import { handAsCause } from "./mend-hand.ts"
 import { applyToMotif } from "./mend-motif.ts"
 import { irregularityOf } from "./mend-pattern.ts"
 import type { Mend } from "./mend-result.ts"
@@ -56,11 +57,6 @@ const mostForAll = 1500
 
 /** Made to the piece itself and judged whole: enough to fill the list after what cannot be made falls away. */
 const mostMade = 24
-
-/** Laid out as a net: the best few, within a budget of nodes in all (a second or two). */
-const mostLaidOut = 4
-
-const mostNodes = 3_000
 
 /** Of a piece that blocks flat this share of the misfit or less is left. */
 const clearGain = 0.7
@@ -120,14 +116,16 @@ export function searchMends(motif: Motif, gauge: Gauge, options: MendOptions = {
   const clear = ({ pattern, mend }: Ranked) =>
     pattern < 0 || mend.misfit <= clearGain * misfitOf(grown.rows)
   const offered = ledger.verdict === "blocks-flat" ? judged.filter(clear) : judged
-  const changes = oneWay(
+  const slips = oneWay(
     offered.map(({ mend }) => mend),
     grown,
   )
+  const hand = handAsCause(motif, piece, grown.rows)
+  const changes = [...slips.slice(0, mostMends - hand.length - same.length), ...hand]
   return {
     mends:
       local.length > 0 && ledger.verdict !== "flat"
-        ? [...changes, ...same].slice(0, mostMends)
+        ? [...changes, ...same]
         : inOrder(motif, same, changes),
     leftOut: budget.refused ? leftOutWords(motif, weighed) : null,
   }
@@ -214,7 +212,7 @@ class Trial {
       const outcome = judged(motif, this.gauge)
       return this.#ranked(candidate, outcome, this.#fault(motif, outcome.rows))
     }
-    if (change.kind === "leave" || change.kind === "block") return []
+    if (change.kind === "leave" || change.kind === "block" || change.kind === "hand") return []
     const factor = change.kind === "hook" ? sizesWithHook(this.gauge, change.toMm) : 1
     const piece = applyToSummary(this.piece, index, change, this.facts, this.gauge, factor)
     const rows = foldLedger(piece)
@@ -274,12 +272,14 @@ class Trial {
     if (before > 0 ? severity >= before : severity > 0) return []
     // What lies flat is changed only towards its own pattern.
     if (before === 0 && pattern > 0) return []
-    if (fault > (pattern < 0 ? 1 : 1 - leastGain) * worst) return []
+    // From off to flat is a gain, whatever is left within the give.
+    const settles = before > 1 && severity === 0
+    if (!settles && fault > (pattern < 0 ? 1 : 1 - leastGain) * worst) return []
     const rank =
       shapeWeight * fault +
       pattern +
-      upheaval(candidate.change) +
-      slipCost(candidate.change, this.facts[candidate.index]!) +
+      upheaval(candidate.change, this.terms) +
+      slipCost(candidate.change, candidate.index, this.facts) +
       disturbanceWeight * this.#disturbance(candidate)
     return [{ ...candidate, outcome, rank, severity, pattern }]
   }
@@ -374,26 +374,4 @@ function judged(motif: Motif, gauge: Gauge): Outcome {
 /** Sizes with another hook over sizes with the gauge's own; 1 where it names none. */
 function sizesWithHook({ input }: Gauge, toMm: number): number {
   return input.hookMm === undefined ? 1 : hookFactor(input, input.hookMm, toMm)
-}
-
-/**
- * The best few laid out, within a budget; what the net finds no better than before falls away, and so does what there
- * is no budget for, since a verdict of the ledger beside one of the net would compare two judges.
- */
-function byTheNet(ranked: readonly Ranked[], gauge: Gauge, before: number): Ranked[] {
-  let nodes = 0
-  let laid = 0
-  const judged = ranked.flatMap((one): Ranked[] => {
-    const { motif } = one.mend
-    if (!motif || laid === mostLaidOut || nodes > mostNodes) return []
-    const shape = layOutAsChecked(motif, gauge)
-    if (shape === null) return []
-    laid++
-    nodes += shape.net.nodes.length
-    const severity = severityOf(shape.verdict)
-    if (severity > 0 && severity >= before) return []
-    const mend: Mend = { ...one.mend, verdictAfter: shape.verdict, judgedBy: "net" }
-    return [{ mend, rank: one.rank, severity, pattern: one.pattern }]
-  })
-  return judged.sort(byRank)
 }

@@ -37,6 +37,8 @@ export interface OvalPlan {
   readonly counts: readonly number[]
   readonly flatCounts: readonly number[]
   readonly chains: number
+  /** Repeats of either end, which most rounds keep; 1 where there are none to keep. */
+  readonly repeats: number
   readonly text: string
   /** By this file's own formula: a ledger that knows only circles and polygons would call the long middle too full. */
   readonly verdict: Verdict
@@ -69,7 +71,10 @@ export function planOval(options: OvalOptions): OvalPlan {
     (_, i) => 2 * straight + ((i + 1) * 2 * Math.PI * heightMm) / widthMm,
   )
   const each = flatIncrease(stitch, gauge) / 2
-  const ends = flatCounts.map((_, i) => Math.max(1, Math.round((i + 1) * each)))
+  const repeats = repeatsOfEnd(each)
+  const ends = flatCounts.map(
+    (_, i) => repeats * Math.max(1, Math.round(((i + 1) * each) / repeats)),
+  )
   let motif: Motif = { centre: { kind: "single-chain", chains }, rounds: [] }
   ends.forEach((end, i) => {
     const round =
@@ -85,6 +90,7 @@ export function planOval(options: OvalOptions): OvalPlan {
     counts,
     flatCounts,
     chains,
+    repeats,
     text: `${[...gaugeHeadings(gauge, terms), "", firstLine(stitch, chains, ends[0]!, terms), ...writeRounds(withStarts(motif, 1), 1, terms, { fastenOff: true })].join("\n")}\n`,
     verdict: verdictOf(fullness.at(-1)!),
     fullness,
@@ -110,6 +116,18 @@ function chainsFor({ chains, longerByMm, gauge }: OvalOptions, widthMm: number):
       numbers: { chains: whole },
     })
   return whole
+}
+
+/** A whole number of increases within this share of the flat ones is kept to: at most one round in twenty departs. */
+const nearEnough = 0.05
+
+/**
+ * Stitches that an end grows by in its usual round, in as many repeats; a single one where no whole number is near enough to
+ * be kept to. Either way each end is right to half of it.
+ */
+function repeatsOfEnd(each: number): number {
+  const whole = Math.max(1, Math.round(each))
+  return Math.abs(whole - each) <= nearEnough * each ? whole : 1
 }
 
 /** Along one side of the chain, an end's stitches into its last chain, back along the other side. */
@@ -143,13 +161,11 @@ function laterRound(
     const first = side * (straight + before)
     for (let k = 0; k < straight; k++) into(first + k, 1)
     for (let k = 0; k < before; k++) {
-      // Increases spread evenly over the end, half a step on in every other round.
-      const shift = round % 2 === 0 ? 0.5 : 0
+      // Increases spread evenly over the end: a repeat begins with one, in every other round it has one in its middle.
       const share = (end - before) / before
-      into(
-        first + straight + k,
-        1 + Math.floor((k + 1) * share + shift) - Math.floor(k * share + shift),
-      )
+      const grown = (places: number): number =>
+        round % 2 === 1 ? Math.ceil(places * share) : Math.floor(places * share + 0.5)
+      into(first + straight + k, 1 + grown(k + 1) - grown(k))
     }
   }
   return { number: round + 1, elements, turned: false, closing: "joined" }

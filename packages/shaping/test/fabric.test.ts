@@ -243,7 +243,7 @@ describe("planned polygons", () => {
     const square = planCircle({ stitches: [dc], gauge, rounds: 4, corners: 4 })
     // Common practice, no source: 3 dc and ch 2 four times, then (2 dc, ch 2, 2 dc) in every corner space.
     expect(square.counts).toEqual([12, 28, 44, 60])
-    expect(square.text).toMatch(/\(2 dc, ch 2, 2 dc\) in next corner sp/)
+    expect(square.text).toMatch(/\(2 dc, ch 2, 2 dc\) in each corner sp/)
     expect(square.verdict).toBe("flat")
     const again = readPattern(square.text)
     expect(again.motif.rounds.map(({ elements }) => elements)).toEqual(

@@ -101,6 +101,16 @@ describe("remedies", () => {
     expect(best).toMatchObject({ kind: "increase", verdictAfter: "flat" })
   })
 
+  it("tell of the hand, hook or yarn where every round is off by the same share, and only there", () => {
+    const ofHand = (motif: Motif) => findMends(motif, hand).filter(({ kind }) => kind === "hand")
+    const [full] = ofHand(disc(15, 30, 45, 60, 75, 90))
+    expect(full).toMatchObject({ verdictAfter: "flat", disturbance: 0 })
+    expect(full?.change).toMatch(/too full by the same \d+ %.*taller.*smaller hook/)
+    expect(ofHand(disc(10, 20, 30, 40, 50, 60))[0]?.change).toMatch(/too tight.*larger hook/)
+    expect(ofHand(disc(12, 24, 52, 64, 76, 88))).toEqual([])
+    expect(ofHand(disc(24, 48, 72, 96, 120, 144))).toEqual([])
+  })
+
   it("never leave a piece as bad as it was, and name the better outcomes first", () => {
     for (const piece of [waving, disc(12, 24, 36, 40, 44, 48), disc(20, 40, 60, 80)]) {
       const before = severityOf(keepLedger(piece, hand).verdict)

@@ -1,3 +1,4 @@
+import { verdictOf } from "@roundwright/flatness"
 import { readPattern } from "@roundwright/instructions"
 import { validateMotif } from "@roundwright/motif"
 import { gaugeFrom } from "@roundwright/stitches"
@@ -52,8 +53,27 @@ describe("ovals", () => {
     for (const basic of ["sc", "hdc", "dc", "tr"] as const) {
       const plan = planOval({ stitch: { basic }, gauge: own, rounds: 12, chains: 9 })
       plan.flatCounts.forEach((flat, i) => {
-        expectClose(plan.counts[i]!, flat, 1 + 1e-9, "each end is rounded to a whole stitch")
+        expectClose(
+          plan.counts[i]!,
+          flat,
+          plan.repeats + 1e-9,
+          "each end is rounded to whole repeats, to half of one at most",
+        )
       })
+    }
+  })
+
+  it("keep the repeats of their ends and both straight runs, and lie flat in every round", () => {
+    const own = gaugeFrom({ swatches: [] })
+    for (const basic of ["sc", "hdc", "dc"] as const) {
+      const plan = planOval({ stitch: { basic }, gauge: own, rounds: 40, chains: 12 })
+      const ends = plan.counts.map((count) => count / 2 - (plan.chains - 2))
+      expect(plan.repeats).toBe({ sc: 3, hdc: 4, dc: 6 }[basic])
+      expect(ends.every((end) => end % plan.repeats === 0)).toBe(true)
+      expect(plan.fullness.every((fullness) => verdictOf(fullness) === "flat")).toBe(true)
+      const [, second, third] = plan.text.split("\n").filter((line) => /^Rnd/.test(line))
+      expect(second).toContain(`2 ${basic} in each of next ${plan.repeats} sts`)
+      expect(third).toContain(`[2 ${basic} in next st, ${basic} in next st] ${plan.repeats} times`)
     }
   })
 

@@ -1,6 +1,12 @@
 // Where the corners of a round are, as places the next one works into.
 
-import { anchorKey, findCorners, type Motif, type RoundCorners } from "@roundwright/motif"
+import {
+  anchorKey,
+  type Element,
+  findCorners,
+  type Motif,
+  type RoundCorners,
+} from "@roundwright/motif"
 
 export interface CornersTold {
   /** Keys of the places in the corners of the round below. */
@@ -33,15 +39,27 @@ function placesOf(
   const elements = motif.rounds[round]?.elements ?? []
   const n = elements.length
   const keys = new Set<string>()
-  for (const { first, last } of corners?.groups ?? []) {
+  const groups = corners?.groups ?? []
+  for (const { first, last } of groups) {
     const span = (last - first + n) % n
     if (span % 2 === 1) continue
+    // One loop among others like it shows nobody that a later round makes a corner of it.
+    const hidden =
+      first === last &&
+      elements.some(
+        (other, e) => isLike(other, elements[first]!) && !groups.some((group) => group.first === e),
+      )
+    if (hidden) continue
     const element = (first + span / 2) % n
     const middle = elements[element]
     if (middle?.type === "chain") keys.add(anchorKey({ at: "space", round, element }))
     else if (middle?.type === "stitch") keys.add(anchorKey({ at: "stitch", round, element }))
   }
   return keys
+}
+
+function isLike(one: Element, other: Element): boolean {
+  return one.type === "chain" && other.type === "chain" && one.chains === other.chains
 }
 
 function madeIn(corners: RoundCorners | undefined): ReadonlySet<number> {

@@ -13,6 +13,8 @@ export interface Part {
 
 /** How a round may be told. The first that reads back to the same round is taken; each next one says less. */
 export interface Wording {
+  /** "dc in each st around, working ... in each corner sp" for sides and corners that are all alike. */
+  readonly sides: boolean
   /** "rep from * around" rather than how often. */
   readonly around: boolean
   /** "next corner ch-2 sp", "next st (corner)", or no word of it. */
@@ -27,6 +29,7 @@ export interface Wording {
 }
 
 const full: Wording = {
+  sides: false,
   around: true,
   corners: "named",
   totals: "by-kind",
@@ -37,6 +40,7 @@ const full: Wording = {
 
 /** From the fullest wording to the barest. */
 export const wordings: readonly Wording[] = [
+  { ...full, sides: true },
   full,
   { ...full, corners: "aside" },
   { ...full, totals: "together" },
@@ -48,6 +52,7 @@ export const wordings: readonly Wording[] = [
   { ...full, around: false, corners: "none", totals: "together", start: false },
   { ...full, around: false, corners: "none", totals: "together", start: false, joinInto: false },
   {
+    ...full,
     around: false,
     corners: "none",
     totals: "together",

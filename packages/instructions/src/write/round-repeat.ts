@@ -4,6 +4,7 @@
 import { Folder, isPower, listParts, timesFrom } from "./fold.ts"
 import type { Voice } from "./house-style.ts"
 import type { Part, Wording } from "./part.ts"
+import { sidesAround } from "./sides-around.ts"
 
 export interface RoundParts {
   readonly parts: readonly Part[]
@@ -34,6 +35,8 @@ const fewestShared = 6
 
 export function roundText(told: RoundParts, voice: Voice, wording: Wording): string {
   const { begins } = told
+  const sides = wording.sides && !told.skipAtEnd ? sidesAround(told.parts) : null
+  if (sides) return begins ? `starting in same st, ${sides}` : sides
   if (!wording.repeats) return listParts(told.parts).join(", ")
   const folder = new Folder(voice)
   if (!begins || !wording.start) return repeatText(told, folder, wording).text

@@ -104,12 +104,15 @@ class RoundWriter {
   told(index: number, at: number): Told {
     let doubted: Told | null = null
     let refused: unknown = null
+    let before: string | null = null
     for (let wording = at; wording < wordings.length; wording++) {
       const line = this.#tryLine(index, wordings[wording]!)
       if (typeof line !== "string") {
         refused = line
         continue
       }
+      if (line === before) continue
+      before = line
       const back = this.#readBack(index, line)
       if (back === "clean") return { line, wording }
       if (back !== "doubted") continue

@@ -87,17 +87,18 @@ export function stitchParts(
   const alike = legsAlike(element, hook, name)
   if (alike) return alike
   const legs: string[] = []
+  let skipFirst: string | null = null
   for (let i = 0; i < keys.length; ) {
     let count = 1
     while (keys[i + count] === keys[i]) count += 1
     const place = placeOf(hook, element.anchors[i]!, round)
     if (place.skip && i > 0)
       throw cannot(round, "spreads one stitch over places that are not next to each other")
-    if (place.skip) legs.unshift(place.skip)
+    skipFirst ??= place.skip
     legs.push(`${count} ${count === 1 ? "leg" : "legs"} in ${place.noun}`)
     i += count
   }
-  const skip = legs[0]?.startsWith("skip") ? [{ text: legs.shift()! }] : []
+  const skip = skipFirst === null ? [] : [{ text: skipFirst }]
   return [...skip, { text: `${name} (${legs.join(", ")})` }]
 }
 
