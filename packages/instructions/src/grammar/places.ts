@@ -131,6 +131,16 @@ export function readTarget(cursor: Cursor, start: number, preposition: string): 
     const bare = readBare(cursor, start, preposition)
     if (bare?.at === "next" && (bare.noun.what === "stitch" || bare.noun.what === "chain"))
       cursor.attempt(() => acceptOwner(cursor))
+    if (bare?.at === "next" && bare.noun.what === "space") {
+      // "next hole of ch-2 space".
+      const named = cursor.attempt(() => {
+        if (!cursor.accept("of")) return null
+        while (cursor.take("next", "that", "same"));
+        const noun = readNoun(cursor)
+        return noun?.what === "space" ? noun : null
+      })
+      if (named) return { ...bare, ...cursor.since(start), noun: named, ...details }
+    }
     if (bare) return { ...bare, ...details }
     if (!details.loops && !details.post) return null
     return {

@@ -57,7 +57,12 @@ export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
   // "in the ring work 6 times *2 dc, ch 1*".
   const figure = cursor.isNumber()
   if (figure && cursor.is("more", 1)) return moreOfBracket(chart, at)
-  if (figure && !chart.lexemes[at - 1]?.classes.has("work")) return []
+  // "6x (2 dc, 1 dc)" where a clause begins, "work 6 times *...*".
+  const opens = /^[([]$/.test(cursor.text(2)) && (chart.lexemes[at - 1]?.type ?? "mark") === "mark"
+  if (figure && !opens && !chart.lexemes[at - 1]?.classes.has("work")) return []
+  const placed = figure && opens ? moreOfBracket(chart, at) : []
+  if (placed.length > 0) return placed
+  chart.from(at)
   if (!figure) cursor.at += 1
   const following = cursor.accept("next") || cursor.take("next") || cursor.accept("this", "these")
   if (following) cursor.accept("steps", "sequence", "pattern", "instructions")

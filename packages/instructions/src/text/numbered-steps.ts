@@ -1,8 +1,8 @@
-// "ROUND ONE:" on a line of its own, its steps numbered 1, 2, 3 below it: the numbers are no labels and no counts.
+// "ROUND ONE:", its steps numbered 1, 2, 3 on the lines below it: the numbers are no labels and no counts.
 
-/** A round's label and nothing else. */
-const labelAlone =
-  /^[ \t]{0,20}(?:round|rnd|row|rd)s?[ \t]{1,4}(?:\d{1,3}|[a-z]{2,10}(?:[- ][a-z]{2,10})?)[ \t]{0,4}[:.-]?[ \t]{0,9}$/i
+/** A line that a round's label begins; a word for a number stands alone on it. */
+const labelled =
+  /^[ \t]{0,20}(?:round|rnd|row|rd)s?[ \t]{1,4}(?:\d{1,3}\b|[a-z]{2,10}(?:[- ][a-z]{2,10})?[ \t]{0,4}[:.-]?[ \t]{0,9}$)/i
 const stepNumber = /^[ \t]{0,20}(\d{1,2})[.)][ \t]{1,9}(?=\S)/
 /** Fewest steps that make a list. */
 const fewestSteps = 2
@@ -12,7 +12,7 @@ export function blankStepNumbers(text: string): string {
   if (!/^[ \t]{0,20}1[.)]/m.test(text)) return text
   const lines = text.split("\n")
   for (let at = 0; at < lines.length; at++) {
-    if (!labelAlone.test(lines[at]!.trimEnd())) continue
+    if (!labelled.test(lines[at]!.trimEnd())) continue
     const steps: number[] = []
     for (let k = at + 1; k < lines.length; k++) {
       const line = lines[k]!
