@@ -4,7 +4,6 @@ import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
 import { basicName, type Gauge, type Terms } from "@roundwright/stitches"
 import { foldLedger } from "./fold.ts"
 import { judgePiece } from "./judge.ts"
-import { handsOf, oddsOf } from "./odds.ts"
 import type { Ledger, LedgerRow } from "./result.ts"
 import { type PieceSummary, summarisePiece } from "./summary.ts"
 
@@ -30,7 +29,6 @@ export function ledgerOf(motif: Motif, piece: PieceSummary, hand: Hand = {}): Le
   const { rows } = judged
   return {
     ...judged,
-    odds: oddsOf(judged.fullness, handsOf(piece)),
     bowed: bowedNote(rows.at(-1)),
     uneven: unevenNote(motif, rows),
     notes: notesOn(piece, rows, hand.terms ?? "US"),
