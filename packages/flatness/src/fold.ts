@@ -171,6 +171,7 @@ function rowOf(round: RoundSummary, edge: Edge, below: Edge): LedgerRow {
     outline: { corners: edge.corners, sharpness: edge.sharpness },
     slackMm: longest - edge.edge,
     verdict: verdictOf(accumulated),
+    ...(round.ground ? {} : { inFront: true as const }),
   }
 }
 

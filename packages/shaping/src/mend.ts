@@ -260,10 +260,11 @@ class Trial {
       const { number: round } = this.motif.rounds[index]!
       return [{ of: candidate, make, round, disturbance: this.#disturbance(candidate) }]
     })
-    return betterShapes(pieces, this.gauge, before).map(({ of, motif, verdict }) => {
+    return betterShapes(pieces, this.gauge, before).map(({ of, motif, verdict, fullness }) => {
       const outcome = { verdict, rows: judged(motif, this.gauge).rows }
       const ranked = { ...of, outcome, rank: 0, pattern: 0, severity: severityOf(verdict) }
-      return { ...this.#mendOf(ranked, motif, outcome).mend, judgedBy: "net" as const }
+      const { mend } = this.#mendOf(ranked, motif, outcome)
+      return { ...mend, fullnessAfter: fullness, judgedBy: "net" as const }
     })
   }
 
@@ -392,7 +393,8 @@ function byTheNet(ranked: readonly Ranked[], gauge: Gauge, before: number): Rank
     nodes += shape.net.nodes.length
     const severity = severityOf(shape.verdict)
     if (severity > 0 && severity >= before) return []
-    const mend: Mend = { ...one.mend, verdictAfter: shape.verdict, judgedBy: "net" }
+    const { verdict: verdictAfter, fullness: fullnessAfter } = shape
+    const mend: Mend = { ...one.mend, verdictAfter, fullnessAfter, judgedBy: "net" }
     return [{ mend, rank: one.rank, severity, pattern: one.pattern }]
   })
   return judged.sort(byRank)
