@@ -1,6 +1,6 @@
 // One judge in every part of a result: nets, hands that differ, free layers, and what a change is said to lead to.
 
-import { verdictOf } from "@roundwright/flatness"
+import { bands, verdictOf } from "@roundwright/flatness"
 import { describe, expect, it } from "vitest"
 import { checkPattern, verdictSentence } from "../src/index.ts"
 
@@ -22,12 +22,12 @@ function netBag(rounds: number): string {
 }
 
 /** A disc that begins with and adds so many sc a round. */
-function scDisc(each: number, ending = ""): string {
-  const rounds = [2, 3, 4, 5].map((k) => {
-    const plain = k === 2 ? "" : `sc in next ${k - 2} sts, `
-    return `Rnd ${k}: *${plain}2 sc in next st; rep from * around${ending}. (${k * each} sc)`
+function scDisc(each: number, rounds = 5): string {
+  const later = Array.from({ length: rounds - 1 }, (_, index) => {
+    const plain = index === 0 ? "" : `sc in next ${index} sts, `
+    return `Rnd ${index + 2}: *${plain}2 sc in next st; rep from * around. (${(index + 2) * each} sc)`
   })
-  return ["Terms: US", "", `Rnd 1: ${each} sc in ring${ending}. (${each} sc)`, ...rounds].join("\n")
+  return ["Terms: US", "", `Rnd 1: ${each} sc in ring. (${each} sc)`, ...later].join("\n")
 }
 
 const quick = { remedies: false } as const
@@ -93,6 +93,31 @@ function sixQuarters(rounds: number): string {
   }
   return lines.join("\n")
 }
+
+describe("a wall of even rounds", () => {
+  const basket = (even: number) => {
+    const rounds = Array.from(
+      { length: even },
+      (_, k) => `Rnd ${k + 13}: sc in each st around. (96 sc)`,
+    )
+    return [scDisc(8, 12), ...rounds].join("\n")
+  }
+
+  it("is counted from the base as its maker made it, and one or two even rounds are no wall", () => {
+    const base = checkPattern(basket(0), quick).laidOut!
+    const rest = checkPattern(basket(2), quick)
+    const wall = checkPattern(basket(5), quick)
+    expect(base.verdict).toBe("blocks-flat")
+    expect(rest.laidOut!.verdict).toBe("flat")
+    expect(rest.notes.join(" ")).not.toContain("wall")
+    // From a flat circle the edge would be a tenth short, which lies flat; from its own base it is a fifth short.
+    expect(wall.rounds.at(-1)!.accumulatedFullness!).toBeGreaterThan(1 - bands.flat)
+    expect(wall.laidOut!.verdict).toBe("cups")
+    expect(wall.laidOut!.fromRound).toBeGreaterThan(12)
+    expect(wall.rounds.at(-1)!.verdict).toBe("cups")
+    expect(wall.notes.join(" ")).toContain("Rounds 13 to 17 add nothing")
+  })
+})
 
 describe("petals in front of the ground", () => {
   it("have no verdict of their own, and the ground keeps its own", () => {

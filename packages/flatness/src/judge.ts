@@ -5,6 +5,7 @@ import { handsOf, oddsOf, verdictInHands } from "./odds.ts"
 import type { LedgerRow, Odds, Verdict } from "./result.ts"
 import type { PieceSummary, RoundSummary } from "./summary.ts"
 import { severityOf } from "./verdict.ts"
+import { wallOf } from "./wall.ts"
 
 export interface Judgement {
   readonly verdict: Verdict
@@ -24,9 +25,15 @@ export interface Judgement {
  */
 export function judgePiece(rows: readonly LedgerRow[], piece: PieceSummary): Judgement {
   const hands = handsOf(piece)
+  const wall = wallOf(rows, piece)
+  const inHand = (full: number, index: number): number =>
+    asFabric(
+      wall && index >= wall.first ? full / Math.exp(wall.handLog) : full,
+      piece.rounds[index],
+    )
   const judgedAt = (row: LedgerRow, index: number): LedgerRow => ({
     ...row,
-    verdict: verdictInHands(asFabric(row.accumulatedFullness, piece.rounds[index]), hands),
+    verdict: verdictInHands(inHand(row.accumulatedFullness, index), hands),
   })
   const ground = rows.filter((_, index) => piece.rounds[index]?.ground)
   const last = ground.at(-1)
@@ -41,7 +48,7 @@ export function judgePiece(rows: readonly LedgerRow[], piece: PieceSummary): Jud
   )
   const at = rows.indexOf(last)
   const { verdict } = judged[at]!
-  const odds = oddsOf(asFabric(fullness, piece.rounds[at]), hands)
+  const odds = oddsOf(inHand(fullness, at), hands)
   if (verdict === "flat") return { verdict, fromRound: null, fullness, odds, rows: judged }
   const judgedGround = judged.filter((_, index) => piece.rounds[index]?.ground)
   let first = judgedGround.length - 1

@@ -7,6 +7,7 @@ import { judgePiece } from "./judge.ts"
 import type { Ledger, LedgerRow } from "./result.ts"
 import { type PieceSummary, shortestLoop, summarisePiece } from "./summary.ts"
 import { bands } from "./verdict.ts"
+import { wallOf } from "./wall.ts"
 
 export interface Hand {
   /** Every height against every width, 1 for the gauge as it is: a tighter or looser hand. */
@@ -83,6 +84,11 @@ function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], terms: Terms):
   if (straight.length > 0)
     notes.push(
       `The loops of ${roundsInWords(straight)} hang on loops and are drawn straight: chains give only half of what solid fabric gives, so less that is missing makes them cup.`,
+    )
+  const wall = wallOf(rows, piece)
+  if (wall !== null && rows.at(-1)!.verdict === "cups")
+    notes.push(
+      `Rounds ${rows[wall.first]!.round} to ${rows.at(-1)!.round} add nothing to the base below: they stand up as a wall. How far they draw in is counted from that base, which its maker made to lie flat.`,
     )
   const last = rows.at(-1)
   const stacked = piece.rounds.at(-1)?.stacked ?? 0

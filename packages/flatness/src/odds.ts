@@ -22,10 +22,10 @@ const calledFlat = 0.6
 /**
  * Hands are of two kinds where sc is worked round and round without turning: most work it about as high as wide, others much
  * tighter and taller, as five of nine published gauges have it (1.0 to 1.19, their middle 1.14). So makers call discs of 6 sc a
- * round flat, and discs of 8. Half of all hands are tight before a piece is seen; a maker works the counts that lie flat in
- * her hand, so each kind weighs by the odds that the piece lies flat in it.
+ * round flat, and discs of 8. Half of all hands are tight before a piece is seen (fitted; five of nine gauges, tapestry
+ * among them); a maker works the counts that lie flat in her hand, so each kind weighs by the odds that the piece lies flat in it.
  */
-const tightHand = { taller: 1.14, share: 0.5 } as const
+export const tightHand = { taller: 1.14, share: 0.5 } as const
 
 /** The hands that may have worked a piece. */
 export interface Hands {
