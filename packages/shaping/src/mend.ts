@@ -377,10 +377,8 @@ function sizesWithHook({ input }: Gauge, toMm: number): number {
   return input.hookMm === undefined ? 1 : hookFactor(input, input.hookMm, toMm)
 }
 
-/**
- * The best few laid out, within a budget; what the net finds no better than before falls away, and so does what there
- * is no budget for, since a verdict of the ledger beside one of the net would compare two judges.
- */
+// What there is no budget for falls away too: a verdict of the ledger beside one of the net would compare two judges.
+/** The best few laid out, within a budget; what the net finds no better than before falls away. */
 function byTheNet(ranked: readonly Ranked[], gauge: Gauge, before: number): Ranked[] {
   let nodes = 0
   let laid = 0
