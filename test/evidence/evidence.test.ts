@@ -32,8 +32,6 @@ describe("verdicts", () => {
     expect(outcomes.filter((outcome) => outcome.opposite)).toEqual([])
   })
 
-  // Two of 13 differ. One is a disc of 8 sc a round that lay flat in its maker's hand: only a rise of sc worked with a small
-  // hook meets it, and that rise was withdrawn, as no pair of gauges shows it and one hand is taken everywhere.
   it("meet nearly as large a share of the cases that fitted no constant", () => {
     const judging = outcomes.filter((outcome) => !outcome.fitted)
     expect(judging.length).toBeGreaterThanOrEqual(12)

@@ -242,6 +242,7 @@ function checkedRounds(
   const rows = new Map(ledger?.rows.map((row) => [row.round, row]))
   return reading.rounds.map((round) => {
     const row = rows.get(round.number)
+    const judged = row?.inFront ? undefined : row
     const length = (value: number | undefined) => (gauge?.absolute ? (value ?? null) : null)
     return {
       round: round.number,
@@ -254,11 +255,11 @@ function checkedRounds(
       radiusMm: length(row?.radiusMm),
       growthMm: length(row?.growthMm),
       flatGrowthMm: length(row?.flatGrowthMm),
-      fullness: row ? ownFullness(row) : null,
-      accumulatedFullness: row?.accumulatedFullness ?? null,
-      fullnessRange: row ? openRange(row) : null,
-      curvatureDeg: row?.curvatureDeg ?? null,
-      verdict: row?.verdict ?? null,
+      fullness: judged ? ownFullness(judged) : null,
+      accumulatedFullness: judged?.accumulatedFullness ?? null,
+      fullnessRange: judged ? openRange(judged) : null,
+      curvatureDeg: judged?.curvatureDeg ?? null,
+      verdict: judged?.verdict ?? null,
     }
   })
 }

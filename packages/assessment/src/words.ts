@@ -2,6 +2,7 @@
 // with units and sensible digits (mm to 1, cm to 0.1, per cent to 1).
 
 import {
+  bands,
   type LedgerRow,
   type Odds,
   openRange,
@@ -42,8 +43,19 @@ function verdictOf(laidOut: LaidOut): string {
     return `${capitalised(verdictWord(laidOut.verdict))}${from}.`
   const stretch = laidOut.meanStretch ?? laidOut.blockingStretch
   const off = laidOut.fromRound === null ? "Blocks flat" : `Blocks flat: off${from}`
+  // Beyond what pins take up the word stands only because other hands work it flat.
+  if (stretch !== null && stretch > mostPinned) return `${off}; ${byHand(laidOut)}.`
   const by = stretch === null ? "" : `; a stretch of ${formatPercent(stretch)} takes it up`
   return `${off}${by}.`
+}
+
+const mostPinned = Math.max(bands.blocksFull, 1 / (1 - bands.blocksLean) - 1) + 1e-9
+
+/** Where hands differ so much that one works flat what another does not. */
+function byHand({ odds }: LaidOut): string {
+  return odds.cups > odds.ruffles
+    ? "a loose hand works it flat, in a tight one it cups"
+    : "a tight hand works it flat, in a looser one it ruffles"
 }
 
 /** The piece in one line: title, rounds, corners, size, terms; empty when nothing was laid out. */
@@ -115,12 +127,18 @@ export function formatPercent(share: number): string {
 
 /** The round's own fullness; a dash where that says nothing. */
 export function ownFullnessText(row: LedgerRow): string {
-  const own = ownFullness(row)
+  const own = row.inFront ? null : ownFullness(row)
   return own === null ? "-" : formatFullness(own)
 }
 
-/** Fullness of the piece so far: one figure, or the range that loops, scallops and corners leave open. */
+/** The word of a row of the ledger: what the piece so far does, or that the round is no part of its ground. */
+export function rowWord(row: LedgerRow): string {
+  return row.inFront ? "in front" : verdictWord(row.verdict)
+}
+
+/** Fullness of the piece so far: one figure, or the range that loops, scallops and corners leave open; a dash in front of it. */
 export function soFarText(row: LedgerRow): string {
+  if (row.inFront) return "-"
   const range = openRange(row)
   if (range === null) return formatFullness(row.accumulatedFullness)
   const [least, most] = range

@@ -55,6 +55,12 @@ export function asksForShape(name: string): boolean {
 export type ChartedResult = Pick<CheckResult, "ledger" | "gauge"> &
   Partial<Pick<CheckResult, "terms">>
 
+/** The rounds that grow from one another; all where nothing is ground. */
+function groundOf(ledger: readonly LedgerRow[]): readonly LedgerRow[] {
+  const ground = ledger.filter(({ inFront }) => !inFront)
+  return ground.length > 0 ? ground : ledger
+}
+
 /**
  * The chart of that name for a checked pattern.
  * @param piece the motif with its laid-out shape, for the charts that ask for it
@@ -75,7 +81,7 @@ export function chartByName(
   if (drawShape && piece?.shape)
     return drawShape(piece.motif, piece.shape, { ...options, lengthUnit, terms })
   const draw = charts.get(name)
-  if (draw) return draw(result.ledger, { ...options, lengthUnit })
+  if (draw) return draw(groundOf(result.ledger), { ...options, lengthUnit })
   if (!drawShape)
     throw new RoundwrightError("unknown-chart", `There is no chart called "${name}".`, {
       hint: `Charts are ${[...chartNames, ...shapeChartNames].join(", ")}.`,

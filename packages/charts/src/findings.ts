@@ -28,10 +28,9 @@ const leastTold = 0.005
 
 export function fullnessFinding(rows: readonly LedgerRow[]): string {
   const last = rows.at(-1)!
-  const off = last.accumulatedFullness - 1
-  if (Math.abs(off) > bands.flat)
+  if (last.verdict !== "flat")
     return `After round ${last.round} the edge is ${times(last.accumulatedFullness)} times a flat one`
-  const strayed = rows.filter((row) => Math.abs(row.accumulatedFullness - 1) > bands.flat)
+  const strayed = rows.filter(({ verdict }) => verdict !== "flat")
   if (strayed.length === 0)
     return `The edge stays within ${Math.round(100 * bands.flat)} % of a flat one`
   return `The edge leaves flat in ${countRounds(strayed.length)} and comes back`

@@ -11,6 +11,7 @@ import {
   type LaidOut,
   oddsSentence,
   ownFullnessText,
+  rowWord,
   soFarText,
   verdictSentence,
   verdictWord,
@@ -118,7 +119,7 @@ function ledgerTable(result: CheckResult): string[] {
       found ? found.across.toFixed(digits) : "",
       row ? ownFullnessText(row) : "",
       row ? soFarText(row) : "",
-      row ? verdictWord(row.verdict) : "not read",
+      row ? rowWord(row) : "not read",
     ]
   })
   return alignColumns([header, ...body])

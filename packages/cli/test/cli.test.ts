@@ -49,6 +49,24 @@ describe("check", () => {
     expect(printed[1]).toContain("What to change")
   })
 
+  it("tells a terminal what it is working at, and takes that away before it prints", async () => {
+    const seen: string[] = []
+    await run(["check", "ruffled.txt", "--quick"], {
+      cwd: folder,
+      out: () => seen.push("printed"),
+      err: () => {},
+      progress: (text) => seen.push(text),
+    })
+    expect(seen).toEqual([
+      "Working ruffled.txt stitch by stitch ...",
+      "",
+      "printed",
+      "Looking for what to change ...",
+      "",
+      "printed",
+    ])
+  })
+
   it("says the verdict in the first line and ends with 0 for a flat piece", async () => {
     const { status, out } = await call("check", "flat.txt")
     expect(out.split("\n")[0]).toMatch(/^Lies flat/)

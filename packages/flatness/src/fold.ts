@@ -13,7 +13,7 @@
 
 import { clamp, cornerReachOf, cornerStretch, perimeterOf, sharpnessFor } from "./outline.ts"
 import type { LedgerRow } from "./result.ts"
-import type { PieceSummary, RoundSummary, StandingPart } from "./summary.ts"
+import { type PieceSummary, type RoundSummary, type StandingPart, shortestLoop } from "./summary.ts"
 import { verdictOf } from "./verdict.ts"
 
 /**
@@ -21,9 +21,6 @@ import { verdictOf } from "./verdict.ts"
  * a chain is about twice as long as its yarn is thick (assumed).
  */
 export const slackFeetChains = 0.5
-
-/** A run of one or two chains is a gap between tops and not a loop: too short to be drawn out (assumed). */
-const shortestLoop = 3
 
 /**
  * Bases crowd in a loop: a foot needs about half a chain. Source: a joined ring of four chains holds eight
@@ -174,6 +171,7 @@ function rowOf(round: RoundSummary, edge: Edge, below: Edge): LedgerRow {
     outline: { corners: edge.corners, sharpness: edge.sharpness },
     slackMm: longest - edge.edge,
     verdict: verdictOf(accumulated),
+    ...(round.ground ? {} : { inFront: true as const }),
   }
 }
 

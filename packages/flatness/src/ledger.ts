@@ -4,9 +4,10 @@ import { commonDivisor, type Motif, repeatsOf } from "@roundwright/motif"
 import { basicName, type Gauge, type Terms } from "@roundwright/stitches"
 import { foldLedger } from "./fold.ts"
 import { judgePiece } from "./judge.ts"
-import { handsOf, oddsOf } from "./odds.ts"
 import type { Ledger, LedgerRow } from "./result.ts"
-import { type PieceSummary, summarisePiece } from "./summary.ts"
+import { type PieceSummary, shortestLoop, summarisePiece } from "./summary.ts"
+import { bands } from "./verdict.ts"
+import { wallOf } from "./wall.ts"
 
 export interface Hand {
   /** Every height against every width, 1 for the gauge as it is: a tighter or looser hand. */
@@ -30,7 +31,6 @@ export function ledgerOf(motif: Motif, piece: PieceSummary, hand: Hand = {}): Le
   const { rows } = judged
   return {
     ...judged,
-    odds: oddsOf(judged.fullness, handsOf(piece)),
     bowed: bowedNote(rows.at(-1)),
     uneven: unevenNote(motif, rows),
     notes: notesOn(piece, rows, hand.terms ?? "US"),
@@ -70,11 +70,25 @@ function notesOn(piece: PieceSummary, rows: readonly LedgerRow[], terms: Terms):
   const slack = rows.filter(
     (row, index) =>
       row.slackMm > tellingSlack * (1 + rounding) * row.edgeMm &&
-      piece.rounds[index]!.runs.length > 0,
+      row.accumulatedFullness <= 1 + bands.flat &&
+      piece.rounds[index]!.runs.some(({ chains }) => chains >= shortestLoop),
   )
   if (slack.length > 0)
     notes.push(
       `Chain loops hang slack in ${roundsInWords(slack)}: counted as solid edge they would look too full, but a slack loop is no ruffle.`,
+    )
+  const straight = rows.filter(
+    (row, index) =>
+      piece.rounds[index]!.netShare > 0 && row.accumulatedFullness < 1 && row.verdict !== "flat",
+  )
+  if (straight.length > 0)
+    notes.push(
+      `The loops of ${roundsInWords(straight)} hang on loops and are drawn straight: chains give only half of what solid fabric gives, so less that is missing makes them cup.`,
+    )
+  const wall = wallOf(rows, piece)
+  if (wall !== null && rows.at(-1)!.verdict === "cups")
+    notes.push(
+      `Rounds ${rows[wall.first]!.round} to ${rows.at(-1)!.round} add nothing to the base below: they stand up as a wall. How far they draw in is counted from that base, which its maker made to lie flat.`,
     )
   const last = rows.at(-1)
   const stacked = piece.rounds.at(-1)?.stacked ?? 0

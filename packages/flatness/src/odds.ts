@@ -5,9 +5,9 @@
 // otherwise); of those most lie flat, as patterns are published to.
 
 import { normalBelow } from "@roundwright/numerics"
-import type { Odds } from "./result.ts"
+import type { Odds, Verdict } from "./result.ts"
 import type { PieceSummary } from "./summary.ts"
-import { bands } from "./verdict.ts"
+import { bands, verdictOf } from "./verdict.ts"
 
 /** Standard deviation of the log fullness beside that of the hand: counts, sizes, the way it is worked out (fitted, see `bands`). */
 const ownSpread = 0.04
@@ -22,16 +22,16 @@ const calledFlat = 0.6
 /**
  * Hands are of two kinds where sc is worked round and round without turning: most work it about as high as wide, others much
  * tighter and taller, as five of nine published gauges have it (1.0 to 1.19, their middle 1.14). So makers call discs of 6 sc a
- * round flat, and discs of 8. The share of makers who work so was fitted on the sets that fitted the bands; 0.4
- * does nearly as well.
+ * round flat, and discs of 8. Half of all hands are tight before a piece is seen (fitted; five of nine gauges, tapestry
+ * among them); a maker works the counts that lie flat in her hand, so each kind weighs by the odds that the piece lies flat in it.
  */
-const tightHand = { taller: 1.14, share: 0.5 } as const
+export const tightHand = { taller: 1.14, share: 0.5 } as const
 
 /** The hands that may have worked a piece. */
 export interface Hands {
   /** Relative spread of height over width among them. */
   readonly spread: number
-  /** Share of the piece in sc that is not turned and of which no swatch tells, 0..1. */
+  /** Share of all edges in sc that is not turned and of which no swatch tells, 0..1. */
   readonly unturned: number
 }
 
@@ -39,8 +39,9 @@ export function oddsOf(fullness: number, { spread, unturned }: Hands): Odds {
   const usual = oddsInHand(fullness, spread)
   if (unturned === 0) return usual
   const tight = oddsInHand(fullness * tightHand.taller ** -unturned, spread)
-  const mixed = (one: number, other: number) =>
-    (1 - tightHand.share) * one + tightHand.share * other
+  const likely = tightHand.share * tight.flat
+  const share = likely / (likely + (1 - tightHand.share) * usual.flat)
+  const mixed = (one: number, other: number) => (1 - share) * one + share * other
   return {
     flat: mixed(usual.flat, tight.flat),
     blocksFlat: mixed(usual.blocksFlat, tight.blocksFlat),
@@ -74,15 +75,27 @@ function oddsInHand(fullness: number, spread: number): Odds {
   }
 }
 
+/**
+ * The verdict on one fullness, in the hands that may have worked it: cups or ruffles is told only where that is likelier than
+ * lying flat. What lies flat in one kind of hand and not in the other is between them.
+ */
+export function verdictInHands(fullness: number, hands: Hands): Verdict {
+  const verdict = verdictOf(fullness)
+  if (verdict === "flat" || verdict === "blocks-flat") return verdict
+  const odds = oddsOf(fullness, hands)
+  return odds.flat > odds[verdict] ? "blocks-flat" : verdict
+}
+
 /** The hands of a piece: what its rounds say of them, weighed by their edges. */
 export function handsOf(piece: PieceSummary): Hands {
-  let [edge, spread, unturned] = [0, 0, 0]
-  for (const { solidMm, ratioSpread, unturnedShare } of piece.rounds) {
-    edge += solidMm
+  let [edge, solid, spread, unturned] = [0, 0, 0, 0]
+  for (const { edgeMm, solidMm, ratioSpread, unturnedShare } of piece.rounds) {
+    edge += edgeMm
+    solid += solidMm
     spread += solidMm * ratioSpread
     unturned += solidMm * unturnedShare
   }
-  return edge > 0
-    ? { spread: spread / edge, unturned: unturned / edge }
+  return solid > 0
+    ? { spread: spread / solid, unturned: unturned / edge }
     : { spread: 0, unturned: 0 }
 }

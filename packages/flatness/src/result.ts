@@ -52,6 +52,8 @@ export interface LedgerRow {
   readonly slackMm: number
   /** Judged on the accumulated fullness. */
   readonly verdict: Verdict
+  /** Set on a round that stands in front of the ground: petals and other free layers say nothing of how the piece lies. */
+  readonly inFront?: true
 }
 
 export interface Remedy {

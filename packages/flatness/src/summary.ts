@@ -18,6 +18,7 @@ import {
 import {
   type BasicStitch,
   chainSize,
+  chainThickness,
   type Gauge,
   type StitchSize,
   sizeOf,
@@ -40,6 +41,10 @@ export interface RoundSummary {
   readonly number: number
   /** Sum of the top widths. */
   readonly solidMm: number
+  /** With every run of chains drawn out. */
+  readonly edgeMm: number
+  /** Share of the edge that hangs in loops of chains, where the stitches between stand on such loops too; 0 elsewhere. */
+  readonly netShare: number
   /** Chain runs of the edge by length. */
   readonly runs: readonly { readonly chains: number; readonly count: number }[]
   readonly chainMm: number
@@ -60,6 +65,9 @@ export interface RoundSummary {
   /** A later round is worked into this one, or it is the last: part of the ground. */
   readonly ground: boolean
 }
+
+/** A run of one or two chains is a gap between tops and not a loop: too short to be drawn out (assumed). */
+export const shortestLoop = 3
 
 export interface PieceSummary {
   /** Radius of the hole in the middle, mm. */
@@ -141,17 +149,21 @@ function summariseRound(
     spread += widthMm * size.ratioSpread
     const plain = element.kind.basic === "sc" && !round.turned
     if (plain && size.provenance === "published median") unturnedMm += widthMm
-    standing.push(standingOf(motif, element.anchors, size.heightMm, tops))
+    standing.push(standingOf(motif, element.anchors, size.heightMm, tops, chainThickness(chainMm)))
     return widthMm
   })
   const heights = standing.map((part) => part?.heightMm ?? 0)
   const { slackMm: fanSlackMm, fans } = scallopSlack(motif, place, worked, widths, heights, chainMm)
   const turning = fans > 0 ? noCorners : corners
   const { side, corner } = sideAndCorner(round, turning, widths, standing)
+  const lengths = [...runs].map(([chains, count]) => ({ chains, count }))
+  const edgeMm = solidMm + chainMm * lengths.reduce((sum, run) => sum + run.chains * run.count, 0)
   return {
     number: round.number,
     solidMm,
-    runs: [...runs].map(([chains, count]) => ({ chains, count })),
+    edgeMm,
+    netShare: netShare(lengths, side, edgeMm, chainMm),
+    runs: lengths,
     chainMm,
     fanSlackMm,
     base: mainBase(standing),
@@ -164,6 +176,23 @@ function summariseRound(
     extrapolated,
     ground,
   }
+}
+
+function netShare(
+  runs: RoundSummary["runs"],
+  side: readonly StandingPart[],
+  edgeMm: number,
+  chainMm: number,
+): number {
+  const onLoops = side.reduce(
+    (sum, { run, share }) => sum + (run !== null && run.chains >= shortestLoop ? share : 0),
+    0,
+  )
+  const loops = runs.reduce(
+    (sum, { chains, count }) => sum + (chains >= shortestLoop ? chains * count : 0),
+    0,
+  )
+  return onLoops > 0.5 && edgeMm > 0 ? (loops * chainMm) / edgeMm : 0
 }
 
 /** An edge of fans is scalloped, not cornered. */
@@ -194,6 +223,7 @@ function standingOf(
   anchors: Anchors,
   heightMm: number,
   tops: ReadonlyMap<string, number>,
+  thicknessMm: number,
 ): Standing {
   const anchor = anchors[0]!
   if (anchor.at === "centre") return { base: -1, heightMm, run: null }
@@ -202,7 +232,7 @@ function standingOf(
     target?.type === "chain"
       ? { chains: target.chains, tops: tops.get(`${anchor.round}:${anchor.element}`) ?? 1 }
       : null
-  return { base: anchor.round, heightMm, run }
+  return { base: anchor.round, heightMm: run ? Math.max(heightMm, thicknessMm) : heightMm, run }
 }
 
 function mainBase(standing: readonly (Standing | null)[]): number {

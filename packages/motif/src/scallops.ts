@@ -6,6 +6,7 @@
 // span 2 sin(phi / 2) / phi of their length between its feet, and its ends, e high, lean 2 e sin(phi / 2) over them: an
 // annulus sector, elementary geometry.
 
+import { chainThickness } from "@roundwright/stitches"
 import { oneInEach, workedPlaces } from "./counts.ts"
 import type { Motif } from "./model.ts"
 
@@ -58,9 +59,10 @@ export function scallopSlack(
     if (!onlyBetween(round.elements, first, last, elements)) continue
     const heldTops = elements.filter((element) => held[element] === 1).length
     if (heldTops > heldShare * elements.length) continue
-    const edge = elements.reduce((sum, element) => sum + widths[element]!, 0)
+    const solid = elements.reduce((sum, element) => sum + widths[element]!, 0)
     const tallest = Math.max(...elements.map((element) => heights[element]!))
-    const mean = elements.reduce((sum, k) => sum + widths[k]! * heights[k]!, 0) / edge
+    const mean = elements.reduce((sum, k) => sum + widths[k]! * heights[k]!, 0) / solid
+    const edge = solid + gapsMm(round.elements, first, last, chainMm)
     const end = Math.max(
       Math.min(heights[first]!, besideOf(round.elements, heights, chainMm, first, -1)),
       Math.min(heights[last]!, besideOf(round.elements, heights, chainMm, last, 1)),
@@ -132,6 +134,21 @@ function onlyBetween(
   for (let k = first; k !== last; k = (k + 1) % all.length)
     if (!set.has(k) && all[k]!.type === "stitch") return false
   return true
+}
+
+/** The least that short runs of chains between the tops of a group take: gaps in its arc, gathered as far as they will. */
+function gapsMm(
+  all: Motif["rounds"][number]["elements"],
+  first: number,
+  last: number,
+  chainMm: number,
+): number {
+  let gaps = 0
+  for (let k = first; k !== last; k = (k + 1) % all.length) {
+    const element = all[k]!
+    if (element.type === "chain" && element.chains < shortestLoop) gaps += 1
+  }
+  return gaps * chainThickness(chainMm)
 }
 
 /** How high the next stitch beside an element stands in its way: less where chains between them leave room on either side. */

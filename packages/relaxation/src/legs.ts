@@ -4,6 +4,7 @@
 // length sqrt(h^2 + d^2), so that the round is h deep; legs that fan out of one place keep their length h.
 
 import { type Anchor, anchorKey, type Motif, type RoundCorners } from "@roundwright/motif"
+import { chainThickness } from "@roundwright/stitches"
 import type { EdgeNode } from "./edge-plan.ts"
 import { cornerMitres, firstTips, type Mitre } from "./mitre.ts"
 import type { Point } from "./net.ts"
@@ -74,7 +75,7 @@ export function planLegs(
   const spread = spreadLeans(ground, round, mitres, placed)
   return placed.map((leg, k) => {
     const { index, top, place, share } = leg
-    const h = top.heightMm + place.aboveMm
+    const h = heightOf(leg, ground.chainMm)
     const plain = { index, top, place, share }
     const mitre = mitres.find((one) => one.elements.has(top.element))
     const mitred = mitre === undefined ? null : mitredLean(ground, round, mitre, leg)
@@ -89,6 +90,12 @@ export function planLegs(
     const leanMm = Math.min(limit, Math.max(-limit, lean))
     return { ...plain, leanMm, restMm: own === undefined ? h : Math.hypot(h, leanMm), bend: null }
   })
+}
+
+/** How high a leg holds its top over its place; over a run of chains at least their own thickness. */
+function heightOf({ top, anchor, place }: Placed, chainMm: number): number {
+  const least = anchor.at === "space" || anchor.at === "chain" ? chainThickness(chainMm) : 0
+  return Math.max(top.heightMm, least) + place.aboveMm
 }
 
 type Placed = Standing & { place: Place; group: Standing[]; solid: boolean }

@@ -4,11 +4,10 @@
 
 import {
   foldLedger,
-  handsOf,
   judgePiece,
   type LedgerRow,
   type Odds,
-  oddsOf,
+  type PieceSummary,
   summarisePiece,
   type Verdict,
   verdictOf,
@@ -44,19 +43,34 @@ export function judgeShape(
   heightFactor = 1,
 ): ShapeVerdict {
   const piece = summarisePiece(motif, gauge)
+  const known = withoutFreeEdge(misfits, piece)
   const judged = judgePiece(
-    foldLedger(piece, heightFactor).map((row, round) => together(row, misfits[round]!)),
+    foldLedger(piece, heightFactor).map((row, round) => together(row, known[round]!)),
     piece,
   )
   const { rows } = judged
   const worst = rows.slice(1).reduce((a, b) => (stretchOf(b) > stretchOf(a) ? b : a), rows.at(-1)!)
   return {
     ...judged,
-    odds: oddsOf(judged.fullness, handsOf(piece)),
     meanStretch: stretchFor(judged.fullness),
     blockingStretch: stretchOf(worst),
     blockingRound: worst.round,
   }
+}
+
+/**
+ * Nothing holds the tops of the last round to their pitch: pressed flat its fans spread, and it looks less off than it is. A
+ * round later it would be about as far off as the round below it. Where that is further off to the same side the middle of both is taken.
+ */
+function withoutFreeEdge(misfits: readonly RoundMisfit[], piece: PieceSummary): RoundMisfit[] {
+  const ground = piece.rounds.flatMap((round, index) => (round.ground ? [index] : []))
+  const [below, last] = [ground.at(-2), ground.at(-1)]
+  return misfits.map((misfit, index) => {
+    if (index !== last || below === undefined) return misfit
+    const [own, under] = [logOf(misfit.fullness), logOf(misfits[below]!.fullness)]
+    if (own * under <= 0 || Math.abs(under) <= Math.abs(own)) return misfit
+    return { ...misfit, fullness: Math.exp((own + under) / 2) }
+  })
 }
 
 function together(row: LedgerRow, { fullness, heldFullness }: RoundMisfit): LedgerRow {

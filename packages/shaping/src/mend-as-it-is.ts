@@ -17,7 +17,7 @@ export function asItIs(motif: Motif, ledger: Ledger, shape: ShapeVerdict | null)
   const same = {
     motif,
     judgedBy: shape ? ("net" as const) : ("ledger" as const),
-    fullnessAfter: ledger.rows.at(-1)!.accumulatedFullness,
+    fullnessAfter: shape?.fullness ?? ledger.fullness,
     misfit: misfitOf(ledger.rows),
     disturbance: 0,
   }

@@ -27,7 +27,8 @@ export function byTheNet(ranked: readonly Ranked[], gauge: Gauge, before: number
     nodes += shape.net.nodes.length
     const severity = severityOf(shape.verdict)
     if (severity > 0 && severity >= before) return []
-    const mend: Mend = { ...one.mend, verdictAfter: shape.verdict, judgedBy: "net" }
+    const { verdict: verdictAfter, fullness: fullnessAfter } = shape
+    const mend: Mend = { ...one.mend, verdictAfter, fullnessAfter, judgedBy: "net" }
     return [{ mend, rank: one.rank, severity, pattern: one.pattern }]
   })
   return judged.sort(byRank)

@@ -22,6 +22,7 @@ export interface BetterShape<T> {
   readonly of: T
   readonly motif: Motif
   readonly verdict: ShapeVerdict["verdict"]
+  readonly fullness: number
 }
 
 /** Pressed flat: changes near the worst round first, then the least disturbing, within a budget of nodes in all. */
@@ -72,7 +73,7 @@ export function betterShapes<T>(
     .flatMap(({ of, motif }): BetterShape<T>[] => {
       const shape = layOutAsChecked(motif, gauge)
       if (shape === null || severityOf(shape.verdict) >= severityOf(before.verdict)) return []
-      return [{ of, motif, verdict: shape.verdict }]
+      return [{ of, motif, verdict: shape.verdict, fullness: shape.fullness }]
     })
     .sort((a, b) => severityOf(a.verdict) - severityOf(b.verdict))
 }

@@ -258,10 +258,11 @@ class Trial {
       const { number: round } = this.motif.rounds[index]!
       return [{ of: candidate, make, round, disturbance: this.#disturbance(candidate) }]
     })
-    return betterShapes(pieces, this.gauge, before).map(({ of, motif, verdict }) => {
+    return betterShapes(pieces, this.gauge, before).map(({ of, motif, verdict, fullness }) => {
       const outcome = { verdict, rows: judged(motif, this.gauge).rows }
       const ranked = { ...of, outcome, rank: 0, pattern: 0, severity: severityOf(verdict) }
-      return { ...this.#mendOf(ranked, motif, outcome).mend, judgedBy: "net" as const }
+      const { mend } = this.#mendOf(ranked, motif, outcome)
+      return { ...mend, fullnessAfter: fullness, judgedBy: "net" as const }
     })
   }
 

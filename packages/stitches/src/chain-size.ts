@@ -26,6 +26,11 @@ export function chainSize(gauge: Gauge): ChainSize {
   }
 }
 
+/** A chain is about twice as long as its yarn is thick (assumed); on a run of chains nothing comes to lie lower than that. */
+export function chainThickness(chainMm: number): number {
+  return chainMm / 2
+}
+
 export interface PicotSize {
   /** How far the loop stands out from the edge, mm (or sc widths). */
   readonly heightMm: number

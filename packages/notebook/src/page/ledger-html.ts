@@ -5,8 +5,8 @@ import {
   type CheckResult,
   inTerms,
   ownFullnessText,
+  rowWord,
   soFarText,
-  verdictWord,
 } from "@roundwright/assessment"
 import { ownFullness } from "@roundwright/flatness"
 import type { CheckedPattern } from "../result.ts"
@@ -39,14 +39,21 @@ export function ledgerHtml(pattern: CheckedPattern, { alone, told }: PageSoFar):
     const measures = row ? [row.growthMm, row.flatGrowthMm, row.edgeMm, row.across] : []
     return element(
       "tr",
-      { class: row && row.verdict !== "flat" ? "astray" : null, "data-round": round.round },
+      {
+        class: row && !row.inFront && row.verdict !== "flat" ? "astray" : null,
+        "data-round": round.round,
+      },
       element("td", {}, leading.has(round.round) ? leadTo(round.round) : String(round.round)),
       number(countedText(round.counted, round.agrees, round.stated)),
       number(row ? ownFullnessText(row) : ""),
       number(row ? soFarText(row).replace("-", "\u2013") : ""),
-      element("td", { class: "word" }, row ? verdictWord(row.verdict) : "not read"),
+      element("td", { class: "word" }, row ? rowWord(row) : "not read"),
       lengths.map((_, index) => number(row ? signed(measures[index]!, digits) : "")),
-      number(row && ownFullness(row) !== null ? `${signed(row.curvatureDeg, 0)}\u00b0` : ""),
+      number(
+        row && !row.inFront && ownFullness(row) !== null
+          ? `${signed(row.curvatureDeg, 0)}\u00b0`
+          : "",
+      ),
     )
   })
   const headings = [
