@@ -58,7 +58,9 @@ export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
   const figure = cursor.isNumber()
   if (figure && cursor.is("more", 1)) return moreOfBracket(chart, at)
   // "6x (2 dc, 1 dc)" where a clause begins, "work 6 times *...*".
-  const opens = /^[([]$/.test(cursor.text(2)) && (chart.lexemes[at - 1]?.type ?? "mark") === "mark"
+  const before = chart.lexemes[at - 1]
+  const begins = !before || (before.type === "mark" && !/^[([{]$/.test(before.text))
+  const opens = begins && /^[([]$/.test(cursor.text(2))
   if (figure && !opens && !chart.lexemes[at - 1]?.classes.has("work")) return []
   const placed = figure && opens ? moreOfBracket(chart, at) : []
   if (placed.length > 0) return placed
