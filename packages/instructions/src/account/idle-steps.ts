@@ -4,8 +4,11 @@
 
 import type { Finding } from "../base/problem-list.ts"
 import type { Place, Span, Step } from "../base/tree.ts"
+import { idleFigures } from "./idle-figures.ts"
 
 interface Worked {
+  /** Number of the round. */
+  readonly number: number
   /** The round comes to its stated total without them. */
   readonly settled: boolean
   /** The first round: its stitches have no loops to choose from. */
@@ -14,7 +17,13 @@ interface Worked {
 }
 
 export function idleFindings(steps: readonly Step[], worked: Worked): Finding[] {
-  const idle = [...idleIn(steps, worked, false), ...otherLegs(steps), ...otherChainJoined(steps)]
+  const figures = idleFigures(steps, worked.number)
+  const idle: Idle[] = [
+    ...idleIn(steps, worked, false),
+    ...otherLegs(steps),
+    ...otherChainJoined(steps),
+    ...figures.map((one) => ({ ...one, hint: "Mend the figure.", passing: true as const })),
+  ]
   return idle.map(({ message, hint, span, passing }) => ({
     severity: worked.settled || passing ? "note" : "warning",
     code: "step-without-effect",
@@ -62,6 +71,8 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
           return [{ span: step, ...sentences.even, passing: true }]
         if (step.rest && (inside || after.some(isWorkedOnward)))
           return [{ span: step, ...sentences.rest }]
+        if (step.steps?.some(({ do: what }) => what === "turn" || what === "mode"))
+          return [{ span: step, ...sentences.within, passing: true }]
         if (step.steps?.some((inner) => inner.do === "group"))
           return idleIn(step.steps, worked, true)
         if (step.steps?.some((inner) => inner.do === "repeat"))
@@ -138,8 +149,12 @@ function otherLegs(steps: readonly Step[]): Idle[] {
   const made = new Set<number>()
   const stated: { step: Step; legs: number }[] = []
   const walk = (list: readonly Step[]) => {
-    for (const step of list) {
-      if (step.do === "work" && step.stitch.kind.gathered) made.add(step.stitch.kind.gathered.legs)
+    for (const [k, step] of list.entries()) {
+      const [before, after] = [list[k - 1], list[k + 1]]
+      const own =
+        after?.do === "note-counts" || (before?.do === "chain" && before.countsAs?.kind?.gathered)
+      if (step.do === "work" && step.stitch.kind.gathered && !own)
+        made.add(step.stitch.kind.gathered.legs)
       const counts = "countsAs" in step ? step.countsAs?.kind?.gathered : undefined
       if (counts) stated.push({ step, legs: counts.legs })
       if (step.do === "group") walk(step.steps)
@@ -196,6 +211,10 @@ const sentences = {
   },
   often: {
     message: "What is skipped here is told more than once; it is skipped once.",
+    hint: "",
+  },
+  within: {
+    message: "Among what is skipped here stands something that makes no stitch; it is passed over.",
     hint: "",
   },
   loops: {

@@ -249,19 +249,17 @@ export function heldBack(chart: Chart, at: number): readonly Clause[] {
   const after = place ?? readPlace(cursor)
   const closing = cursor.at
   if (!acceptDrawThroughAll(cursor)) cursor.at = closing
+  const remarks = otherLoops(chart, [closing, cursor.at], legs)
   const spread = after?.at === "next" && after.count === legs
   const gathered: StitchKind = { ...kind, gathered: { how: "cluster", legs } }
-  return [
-    clause(cursor, [
-      {
-        ...cursor.since(start),
-        do: "work",
-        stitch: { kind: gathered, tog: spread },
-        count: 1,
-        place: after,
-      },
-    ]),
-  ]
+  const step: Step = {
+    ...cursor.since(start),
+    do: "work",
+    stitch: { kind: gathered, tog: spread },
+    count: 1,
+    place: after,
+  }
+  return [clause(cursor, [step], 0, { remarks })]
 }
 
 /** Words between "leaving" and "on hook", at most. */
