@@ -204,6 +204,7 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
     cwd: surroundings.cwd,
     out: (text) => surroundings.out(plainly(text)),
     err: (text) => surroundings.err(plainly(text)),
+    progress: (text) => surroundings.progress?.(plainly(text)),
   }
   const [name, ...rest] = args
   if (name === undefined) {

@@ -198,8 +198,13 @@ function namedAfter(cursor: Cursor): number | null {
   return cursor.isNumber(ahead) ? cursor.value(ahead) : null
 }
 
+/** Chains that are joined to a ring are none that a stitch begins with. */
 function makesChain(steps: readonly Step[], chains: number): boolean {
-  return steps.some((step) => step.do === "chain" && step.chains === chains)
+  return steps.some((step, k) => {
+    const after = steps[k + 1]
+    const ring = after?.do === "join" && (after.ring || after.place === null)
+    return step.do === "chain" && step.chains === chains && !ring
+  })
 }
 
 /** "complete as popcorn", "close to a popcorn". */
