@@ -42,12 +42,14 @@ export const harmless: readonly {
   },
   {
     why: "the last round is turned, or one that is turned there anyway",
-    is: ({ change, round }, { reading, text }) =>
-      /^"turn/.test(change) && (round === reading.rounds.length - 1 || /\bturn/i.test(text)),
+    is: ({ change, line, round }, { reading }) =>
+      /^"turn/.test(change) &&
+      (round === reading.rounds.length - 1 || (line.match(/\bturn/gi) ?? []).length > 1),
   },
   {
-    why: "the words behind it go on in the same way: two in each, one in each",
+    why: "the words behind it go on in the same way: one, two or three in each",
     is: ({ change, before }) =>
+      /^"3 dc in next.* before "[,;] 3 dc in each/.test(change) ||
       /^"(?:increase|2 sc in same).* before "[,;] (?:\*?2 |in each)|^"sc in next 2.* before "[,;] (?:1 )?sc in e/.test(
         change,
       ) ||

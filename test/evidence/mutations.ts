@@ -278,11 +278,12 @@ export function outcomeOfMutation(mutation: Mutation, pattern: CleanPattern): Ou
 
 /** A problem within the round points at the very words that were changed, as it did before: they are told not to be used. */
 function pointedAt(
-  { before, round }: Mutation,
+  { before, kind, round }: Mutation,
   { problems, rounds }: PatternReading,
   { text }: CleanPattern,
 ): boolean {
-  const at = (rounds[round]?.start ?? 0) + before.length
+  // A clause stands behind its comma.
+  const at = (rounds[round]?.start ?? 0) + before.length + (kind === "clause" ? 2 : 0)
   const lineStart = text.lastIndexOf("\n", at - 1) + 1
   const line = text.slice(0, at).split("\n").length
   return problems.some(

@@ -57,7 +57,8 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
       case "as-round":
         return inside ? [{ span: step, ...sentences.round }] : []
       case "mode":
-        return step.loops && (worked.onCentre || !after.some(takesLoops))
+        return step.loops &&
+          (worked.onCentre || !after.some((one) => takesLoops(one) || (inside && slipsOn(one))))
           ? [{ span: step, ...sentences.loops, passing: true }]
           : []
       case "work":
@@ -71,7 +72,7 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
           return [{ span: step, ...sentences.even, passing: true }]
         if (step.rest && (inside || after.some(isWorkedOnward)))
           return [{ span: step, ...sentences.rest }]
-        if (step.steps?.some(({ do: what }) => what === "turn" || what === "mode"))
+        if (step.steps?.some(isNothingToSkip))
           return [{ span: step, ...sentences.within, passing: true }]
         if (step.steps?.some((inner) => inner.do === "group"))
           return idleIn(step.steps, worked, true)
@@ -243,6 +244,16 @@ export function makesStitches({ do: what }: Step): boolean {
   return what === "work" || what === "group" || what === "repeat" || what === "pass"
 }
 
+/** "sl st in each st around": slip stitches that a round is made of. */
+export function slipsInEach(step: Step): boolean {
+  return step.do === "slip" && step.place?.at === "each"
+}
+
+/** A turn, loops, stitches spread over a round: nothing that lies on the edge to be skipped. */
+function isNothingToSkip(step: Step): boolean {
+  return step.do === "turn" || step.do === "mode" || (step.do === "work" && step.even === true)
+}
+
 /** Not round a post, nor into something of this round: it goes into loops of the round below. */
 function takesLoops(step: Step): boolean {
   if (step.do === "work") {
@@ -250,10 +261,14 @@ function takesLoops(step: Step): boolean {
     const own = post ?? loops ?? step.place?.loops
     return own === undefined && isWorkedOnward(step)
   }
-  if (step.do === "slip")
-    return step.place?.at === "each" || (step.place?.at === "next" && !step.place.order)
-  if (step.do === "repeat") return step.body.some(takesLoops)
+  // One slip stitch by itself leads on or closes; in each, or repeated, they are what the round is made of.
+  if (step.do === "slip") return slipsInEach(step)
+  if (step.do === "repeat") return step.body.some((one) => takesLoops(one) || slipsOn(one))
   return makesStitches(step)
+}
+
+function slipsOn(step: Step): boolean {
+  return step.do === "slip" && step.place?.at === "next" && !step.place.order
 }
 
 /** It makes stitches, and does not only close the round. */

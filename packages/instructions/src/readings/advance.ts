@@ -1,7 +1,7 @@
 // One round more on one way of having read those before: its candidates, each as a new state.
 
 import type { Centre, Round } from "@roundwright/motif"
-import { makesStitches, otherChainsAtJoin } from "../account/idle-steps.ts"
+import { makesStitches, otherChainsAtJoin, slipsInEach } from "../account/idle-steps.ts"
 import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundReading } from "../base/reading.ts"
@@ -341,6 +341,6 @@ function boughtCentre(
 
 /** "turn" as the last of the round's work, before or after its join. */
 function endsWithTurn(steps: readonly Step[]): boolean {
-  const last = steps.findLastIndex((step) => makesStitches(step))
+  const last = steps.findLastIndex((step) => makesStitches(step) || slipsInEach(step))
   return last >= 0 && steps.slice(last + 1).some((step) => step.do === "turn")
 }
