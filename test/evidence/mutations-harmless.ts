@@ -29,9 +29,7 @@ export const harmless: readonly {
   {
     why: "nothing is left but what is passed over anyway, and only chains and the join follow",
     is: ({ change }) =>
-      /^"leave.* before "[,;] (?:\d? ?ch|join|s[ls]|rep|(?:\d )?[\w.]+ in(?:to)? first)/i.test(
-        change,
-      ),
+      /^"leave.* before "[,;] (?:\d? ?ch|join|s[ls]|rep|(?:\d )?[\w.]+ in(?:to)? f)/i.test(change),
   },
   {
     why: "a repeat told so many times that it comes to once around",
@@ -54,6 +52,12 @@ export const harmless: readonly {
         change,
       ) ||
       (/^"increase.* before "[,;] rep/.test(change) && /\*2 \w+ in next \w+$/.test(before)),
+  },
+  {
+    why: "the chains that the next round begins with, told before the turn and there again",
+    is: ({ change, text, line }) =>
+      /^"ch 3.* before "[,;] turn/.test(change) &&
+      /^[^\n]*\n[^:\n]*: ch 3\b/i.test(text.slice(text.indexOf(line))),
   },
   {
     why: "the same loops are named once more",

@@ -89,9 +89,7 @@ function otherSpaces(steps: readonly Step[]): IdleFigure[] {
     const space = step.do === "work" ? step.countsAs?.space : undefined
     if (step.do !== "work" || space === undefined || chain?.do !== "chain") return []
     const made = chain.chains + turningChains(step.stitch.kind.basic)
-    // A half treble is taken for one chain as often as for two.
-    const low = step.stitch.kind.basic === "hdc" ? made - 1 : made
-    if (space === made || space === low) return []
+    if (space === made) return []
     return [
       { span: step, message: `With its chain this makes a space of ${made}, not of ${space}.` },
     ]

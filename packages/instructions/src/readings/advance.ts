@@ -1,7 +1,8 @@
 // One round more on one way of having read those before: its candidates, each as a new state.
 
 import type { Centre, Round } from "@roundwright/motif"
-import { makesStitches, otherChainsAtJoin, slipsInEach } from "../account/idle-steps.ts"
+import { otherChainsAtJoin } from "../account/chains-at-join.ts"
+import { makesStitches, slipsInEach } from "../account/idle-steps.ts"
 import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundReading } from "../base/reading.ts"
