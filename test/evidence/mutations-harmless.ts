@@ -3,6 +3,9 @@
 
 import type { CleanPattern, Mutation } from "./mutations.ts"
 
+/** What stands before the figure or the place of slip stitches at the beginning of a round. */
+const led = /^[^:*]*:\s*(?:sl\.? ?st|slip st\w*|ss) (?:in|into|to|up|across|between)\b[^,;.(*]*$/i
+
 /** Changes that change nothing, each with the reason. */
 export const harmless: readonly {
   readonly why: string
@@ -10,20 +13,23 @@ export const harmless: readonly {
 }[] = [
   {
     why: "slip stitches lead along the edge to where the round goes on, and make nothing",
-    is: ({ change, line }) =>
+    is: ({ change, before, line }) =>
       /^"sl st/.test(change) ||
-      /\b(?:sl\.? ?st|slip st\w*|ss) (?:in|into|to|up|across)\b/i.test(line.slice(0, 90)),
+      led.test(before) ||
+      (/^[^:*]*:\s*$/.test(before) && /^\d+ sl st\b/.test(line.slice(before.length))),
   },
   {
-    why: "stitches are skipped that lie before the space, loop, picot or corner named next",
+    why: "stitches are skipped that lie before the space, loop, picot, corner or round named next",
     is: ({ change, line }) =>
       /^"skip/.test(change) &&
-      /\b(?:sps?|spaces?|loops?|corners?|picots?|between|arch\w*|under)\b/i.test(line),
+      /\b(?:sps?|spaces?|loops?|lps?|corners?|picots?|between|arch\w*|under|of (?:row|rnd|round) \d)\b/i.test(
+        line,
+      ),
   },
   {
     why: "nothing is left but what is passed over anyway, and only chains and the join follow",
     is: ({ change }) =>
-      /^"leave.* before "[,;] (?:\d? ?ch|join|s[ls]|rep|\w+ in first)/i.test(change),
+      /^"leave.* before "[,;] (?:\d? ?ch|join|s[ls]|rep|(?:\d )?[\w.]+ in(?:to)? f)/i.test(change),
   },
   {
     why: "a repeat told so many times that it comes to once around",
@@ -34,15 +40,24 @@ export const harmless: readonly {
   },
   {
     why: "the last round is turned, or one that is turned there anyway",
-    is: ({ change, round }, { reading, text }) =>
-      /^"turn/.test(change) && (round === reading.rounds.length - 1 || /\bturn/i.test(text)),
+    is: ({ change, line, round }, { reading }) =>
+      /^"turn/.test(change) &&
+      (round === reading.rounds.length - 1 || (line.match(/\bturn/gi) ?? []).length > 1),
   },
   {
-    why: "the words behind it go on in the same way: two in each, one in each",
-    is: ({ change }) =>
-      /^"(?:increase|2 sc in same).* before "[,;] 2 |^"sc in next 2.* before "[,;] (?:1 )?sc in e/.test(
+    why: "the words behind it go on in the same way: one, two or three in each",
+    is: ({ change, before }) =>
+      /^"3 dc in next.* before "[,;] 3 dc in each/.test(change) ||
+      /^"(?:increase|2 sc in same).* before "[,;] (?:\*?2 |in each)|^"sc in next 2.* before "[,;] (?:1 )?sc in e/.test(
         change,
-      ),
+      ) ||
+      (/^"increase.* before "[,;] rep/.test(change) && /\*2 \w+ in next \w+$/.test(before)),
+  },
+  {
+    why: "the chains that the next round begins with, told before the turn and there again",
+    is: ({ change, text, line }) =>
+      /^"ch 3.* before "[,;] turn/.test(change) &&
+      /^[^\n]*\n[^:\n]*: ch 3\b/i.test(text.slice(text.indexOf(line))),
   },
   {
     why: "the same loops are named once more",
@@ -56,10 +71,6 @@ export const harmless: readonly {
   {
     why: "the round named is gone by for its increases, and its own figures say what stands between them",
     is: ({ kind, line }) => kind === "count" && /\b(?:as|rep) Rnd \d+, working \d+/.test(line),
-  },
-  {
-    why: "stitches gathered over so many stitches, told again by those they go over",
-    is: ({ change, line }) => /before " sts in the/.test(change) && /tog over the/.test(line),
   },
   {
     why: "so many times, or so many more times",

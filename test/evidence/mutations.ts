@@ -28,8 +28,9 @@ export interface Mutation {
   readonly pattern: string
   /** Index of the changed round among those read. */
   readonly round: number
-  /** The changed round, and what was put where into it. */
+  /** The changed round, what stands in it before the change, and what was put where into it. */
   readonly line: string
+  readonly before: string
   readonly change: string
   readonly text: string
 }
@@ -137,6 +138,7 @@ function mutated(
     pattern: pattern.id,
     round,
     line: newLine,
+    before: line.slice(0, from + changed.at),
     change: changed.change,
     text: pattern.text.slice(0, start) + newLine + pattern.text.slice(end),
   }
@@ -144,7 +146,7 @@ function mutated(
 
 /** Where the words of a round begin, its label passed. */
 function bodyStart(line: string): number {
-  return /^[^:)\]]{0,40}?(?::|\)(?=\s)|\])\s*/.exec(line)?.[0].length ?? 0
+  return /^(?:\d+\.\s+|[^:)\]]{0,40}?(?::|\)(?=\s)|\])\s*)/.exec(line)?.[0].length ?? 0
 }
 
 /** The last bracket of a round that holds a figure and stands at its end. */
@@ -153,7 +155,14 @@ function totalPlace(line: string): { from: number; to: number } | null {
   return found && found.index > 0 ? { from: found.index, to: line.length } : null
 }
 
-type Way = (part: string, below: (n: number) => number) => { text: string; change: string } | null
+interface Changed {
+  readonly text: string
+  /** Offset of the change. */
+  readonly at: number
+  readonly change: string
+}
+
+type Way = (part: string, below: (n: number) => number) => Changed | null
 
 /** Another number near by, or far. */
 function otherNumber(n: number, below: (n: number) => number): number {
@@ -171,6 +180,7 @@ const changeNumber: Way = (part, below) => {
   const after = part.slice(chosen.index + chosen[0].length)
   return {
     text: part.slice(0, chosen.index) + other + after,
+    at: chosen.index,
     change: `${chosen[0]} to ${other} before "${after.slice(0, 12)}"`,
   }
 }
@@ -196,6 +206,7 @@ const changePlace: Way = (part, below) => {
   const after = part.slice(match.index + match[0].length)
   return {
     text: part.slice(0, match.index) + other + after,
+    at: match.index,
     change: `"${match[0]}" to "${other}" before "${after.slice(0, 12)}"`,
   }
 }
@@ -236,6 +247,7 @@ const insertClause: Way = (part, below) => {
   const clause = workingClauses[below(workingClauses.length)]!
   return {
     text: `${part.slice(0, at)}, ${clause}${part.slice(at)}`,
+    at,
     change: `"${clause}" before "${part.slice(at, at + 14)}"`,
   }
 }
@@ -259,9 +271,28 @@ export function outcomeOfMutation(mutation: Mutation, pattern: CleanPattern): Ou
   }
   const told = toldIn(reading)
   for (const [what, times] of told) if (times > (pattern.told.get(what) ?? 0)) return "told"
-  if (changed?.agrees === false) return "told"
+  if (changed?.agrees === false || pointedAt(mutation, reading, pattern)) return "told"
   if (outcomeOf(reading) !== pattern.outcome) return "reached"
   return harmlessIn(mutation, pattern) ? "harmless" : "silent"
+}
+
+/** A problem within the round points at the very words that were changed, as it did before: they are told not to be used. */
+function pointedAt(
+  { before, kind, round }: Mutation,
+  { problems, rounds }: PatternReading,
+  { text }: CleanPattern,
+): boolean {
+  // A clause stands behind its comma.
+  const at = (rounds[round]?.start ?? 0) + before.length + (kind === "clause" ? 2 : 0)
+  const lineStart = text.lastIndexOf("\n", at - 1) + 1
+  const line = text.slice(0, at).split("\n").length
+  return problems.some(
+    (problem) =>
+      problem.line === line &&
+      problem.column - 1 <= at - lineStart &&
+      at - lineStart < problem.column - 1 + problem.length &&
+      problem.column - 1 > rounds[round]!.start - lineStart,
+  )
 }
 
 /** Whether words and changed total agree after all: the words leave open what decides it, or come to it by themselves. */

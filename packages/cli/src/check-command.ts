@@ -73,7 +73,7 @@ export async function runCheck(
         const named = several || pattern !== undefined ? name : null
         // The verdict stands before the search for what to change begins, which can be broken off.
         around.out(`${printed > 0 ? "\n" : ""}${printVerdict(result, named)}`)
-        around.progress?.("Looking for what to change ...")
+        around.progress?.("Looking for what to change; Ctrl-C breaks that off ...")
         const whole = finish()
         around.progress?.("")
         around.out(printRest(whole, text))

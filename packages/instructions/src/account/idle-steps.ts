@@ -4,8 +4,11 @@
 
 import type { Finding } from "../base/problem-list.ts"
 import type { Place, Span, Step } from "../base/tree.ts"
+import { idleFigures } from "./idle-figures.ts"
 
 interface Worked {
+  /** Number of the round. */
+  readonly number: number
   /** The round comes to its stated total without them. */
   readonly settled: boolean
   /** The first round: its stitches have no loops to choose from. */
@@ -14,7 +17,13 @@ interface Worked {
 }
 
 export function idleFindings(steps: readonly Step[], worked: Worked): Finding[] {
-  const idle = [...idleIn(steps, worked, false), ...otherLegs(steps), ...otherChainJoined(steps)]
+  const figures = idleFigures(steps, worked.number)
+  const idle: Idle[] = [
+    ...idleIn(steps, worked, false),
+    ...otherLegs(steps),
+    ...otherChainJoined(steps),
+    ...figures.map((one) => ({ ...one, hint: "Mend the figure.", passing: true as const })),
+  ]
   return idle.map(({ message, hint, span, passing }) => ({
     severity: worked.settled || passing ? "note" : "warning",
     code: "step-without-effect",
@@ -48,7 +57,8 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
       case "as-round":
         return inside ? [{ span: step, ...sentences.round }] : []
       case "mode":
-        return step.loops && (worked.onCentre || !after.some(takesLoops))
+        return step.loops &&
+          (worked.onCentre || !after.some((one) => takesLoops(one) || (inside && slipsOn(one))))
           ? [{ span: step, ...sentences.loops, passing: true }]
           : []
       case "work":
@@ -62,6 +72,8 @@ function idleIn(list: readonly Step[], worked: Worked, inside: boolean): Idle[] 
           return [{ span: step, ...sentences.even, passing: true }]
         if (step.rest && (inside || after.some(isWorkedOnward)))
           return [{ span: step, ...sentences.rest }]
+        if (step.steps?.some(isNothingToSkip))
+          return [{ span: step, ...sentences.within, passing: true }]
         if (step.steps?.some((inner) => inner.do === "group"))
           return idleIn(step.steps, worked, true)
         if (step.steps?.some((inner) => inner.do === "repeat"))
@@ -138,8 +150,12 @@ function otherLegs(steps: readonly Step[]): Idle[] {
   const made = new Set<number>()
   const stated: { step: Step; legs: number }[] = []
   const walk = (list: readonly Step[]) => {
-    for (const step of list) {
-      if (step.do === "work" && step.stitch.kind.gathered) made.add(step.stitch.kind.gathered.legs)
+    for (const [k, step] of list.entries()) {
+      const [before, after] = [list[k - 1], list[k + 1]]
+      const own =
+        after?.do === "note-counts" || (before?.do === "chain" && before.countsAs?.kind?.gathered)
+      if (step.do === "work" && step.stitch.kind.gathered && !own)
+        made.add(step.stitch.kind.gathered.legs)
       const counts = "countsAs" in step ? step.countsAs?.kind?.gathered : undefined
       if (counts) stated.push({ step, legs: counts.legs })
       if (step.do === "group") walk(step.steps)
@@ -198,6 +214,10 @@ const sentences = {
     message: "What is skipped here is told more than once; it is skipped once.",
     hint: "",
   },
+  within: {
+    message: "Among what is skipped here stands something that makes no stitch; it is passed over.",
+    hint: "",
+  },
   loops: {
     message: "Loops are named here with nothing after it that could go into them.",
     hint: "Name them before the stitches that go into them.",
@@ -224,6 +244,16 @@ export function makesStitches({ do: what }: Step): boolean {
   return what === "work" || what === "group" || what === "repeat" || what === "pass"
 }
 
+/** "sl st in each st around": slip stitches that a round is made of. */
+export function slipsInEach(step: Step): boolean {
+  return step.do === "slip" && step.place?.at === "each"
+}
+
+/** A turn, loops, stitches spread over a round: nothing that lies on the edge to be skipped. */
+function isNothingToSkip(step: Step): boolean {
+  return step.do === "turn" || step.do === "mode" || (step.do === "work" && step.even === true)
+}
+
 /** Not round a post, nor into something of this round: it goes into loops of the round below. */
 function takesLoops(step: Step): boolean {
   if (step.do === "work") {
@@ -231,10 +261,14 @@ function takesLoops(step: Step): boolean {
     const own = post ?? loops ?? step.place?.loops
     return own === undefined && isWorkedOnward(step)
   }
-  if (step.do === "slip")
-    return step.place?.at === "each" || (step.place?.at === "next" && !step.place.order)
-  if (step.do === "repeat") return step.body.some(takesLoops)
+  // One slip stitch by itself leads on or closes; in each, or repeated, they are what the round is made of.
+  if (step.do === "slip") return slipsInEach(step)
+  if (step.do === "repeat") return step.body.some((one) => takesLoops(one) || slipsOn(one))
   return makesStitches(step)
+}
+
+function slipsOn(step: Step): boolean {
+  return step.do === "slip" && step.place?.at === "next" && !step.place.order
 }
 
 /** It makes stitches, and does not only close the round. */
@@ -254,79 +288,4 @@ function worksInSame(steps: readonly Step[]): boolean {
 
 function onePlace({ at }: Place): boolean {
   return at === "next" || at === "each" || at === "same" || at === "list" || at === "ring"
-}
-
-/** "join to top of ch-5", "3rd ch of 5 ch" in a round that makes no run of five: a figure not used, and told. */
-export function otherChainsAtJoin(text: string, steps: readonly Step[]): Finding[] {
-  const start = startOf(steps)
-  const made = start === null ? chainsMade(steps) : new Set([start])
-  return steps.flatMap((step): Finding[] => {
-    const joins =
-      step.do === "join" ||
-      (step.do === "slip" && step.place?.at === "made") ||
-      // "dc in base of ch-3", "hdc in top of ch-3".
-      (step.do === "work" && (step.place?.at === "same" || step.place?.at === "made"))
-    if (!joins || (step.do === "join" && step.ring)) return []
-    if (step.do === "join" && step.chain !== undefined && step.chain > Math.max(0, ...made))
-      return [
-        {
-          severity: "note",
-          code: "step-without-effect",
-          start: step.start,
-          end: step.end,
-          message: `The round begins with fewer than ${step.chain} chains; it is joined to what it begins with.`,
-          hint: "",
-        },
-      ]
-    const said = text.slice(step.start, step.end)
-    const named =
-      /\bch(?:ain)?s?\.?[ -]?(\d{1,3})\b|\b(\d{1,3})[ -]?ch(?:ain)?s?\b(?![ -]?\d)/i.exec(said)
-    const size = Number(named?.[1] ?? named?.[2])
-    if (!named || made.has(size)) return []
-    return [
-      {
-        severity: "note",
-        code: "step-without-effect",
-        start: step.start + named.index,
-        end: step.start + named.index + named[0].length,
-        message: `The round does not begin with ${size} chains, as is said here; this goes to what it begins with.`,
-        hint: "",
-      },
-    ]
-  })
-}
-
-/** Chains that stand before the first stitch, of a group that opens the round too; null where there are none. */
-function startOf(steps: readonly Step[]): number | null {
-  const first = steps.find((step) => step.do === "chain" || makesStitches(step))
-  if (first?.do === "chain") return first.chains
-  return first?.do === "group" ? startOf(first.steps) : null
-}
-
-/** Lengths of the runs of chains in the words of a round, runs side by side also as one. */
-function chainsMade(steps: readonly Step[]): Set<number> {
-  const made = new Set<number>()
-  let run = 0
-  const add = (chains: number) => {
-    run += chains
-    made.add(chains)
-    made.add(run)
-  }
-  for (const step of steps) {
-    if (step.do === "chain" || step.do === "picot") {
-      add(step.chains)
-      continue
-    }
-    run = 0
-    const inner =
-      step.do === "group"
-        ? step.steps
-        : step.do === "repeat"
-          ? [...step.body, ...(step.last ?? [])]
-          : step.do === "pass"
-            ? step.cases
-            : []
-    for (const chains of chainsMade(inner)) made.add(chains)
-  }
-  return made
 }

@@ -72,6 +72,7 @@ export type Place = Span & {
   readonly over?: boolean
   /** What lies between and is worked over. */
   readonly covers?: Noun
+  readonly coversCount?: number
   /** Said with "each of": every place gets the whole. */
   readonly each?: boolean
 } & (

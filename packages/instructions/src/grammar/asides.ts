@@ -3,7 +3,7 @@
 import type { Lexeme } from "../words/lexemes.ts"
 import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
-import { readCountsNote, readSumNote } from "./counts-as.ts"
+import { figuresOfCount, readCountsNote, readSumNote } from "./counts-as.ts"
 
 /** A bracket read over, besides what its words cost. */
 const asideCost = 0.25
@@ -192,7 +192,8 @@ export function readNote(chart: Chart, at: number, end: number, start: number): 
   })
   if (note) {
     cursor.at = Math.min(end + 1, chart.lexemes.length)
-    return clause(cursor, [{ ...cursor.since(start), ...note, do: "note-counts" }])
+    const remarks = note.countsAs.kind?.gathered ? [] : figuresOfCount(chart, at, end)
+    return clause(cursor, [{ ...cursor.since(start), ...note, do: "note-counts" }], 0, { remarks })
   }
   const sum = cursor.attempt(() => {
     const found = readSumNote(cursor)

@@ -12,7 +12,7 @@ import {
   readBracketTimes,
   repeatedBracket,
 } from "./bracket-repeats.ts"
-import type { Chart, Clause, Reading, Remark } from "./chart.ts"
+import { type Chart, type Clause, type Reading, toldWithin } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { acceptWork } from "./handling.ts"
@@ -127,8 +127,7 @@ function afterGroup(
   const extra = {
     totals: inner.totals,
     remarks: [
-      ...inner.remarks,
-      ...skippedRemarks(chart, inner),
+      ...toldWithin(chart, inner),
       ...(closed
         ? []
         : [
@@ -310,12 +309,4 @@ function atPlaceOf(chart: Chart, at: number): boolean {
   const place = atPlace(cursor) && cursor.text() !== "to" ? readPlace(cursor) : null
   cursor.at = before
   return place !== null
-}
-
-/** Words passed over inside a bracket are told where the bracket is. */
-function skippedRemarks(chart: Chart, inner: Reading): Remark[] {
-  return inner.skipped.map((k) => {
-    const word = chart.lexemes[k]!
-    return { code: "skipped", start: word.start, end: word.end, said: String(k) }
-  })
 }

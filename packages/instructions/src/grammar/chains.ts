@@ -1,7 +1,7 @@
 // Chains and picots: "ch 3", "3 ch", "ch 4, sl st in first ch", "picot of ch 5", "ch-3 picot".
 
 import type { Place, Step } from "../base/tree.ts"
-import type { Chart, Clause } from "./chart.ts"
+import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import { type Cursor, isBoundary } from "./cursor.ts"
 import { readBackAlong } from "./leaves.ts"
@@ -83,7 +83,8 @@ export function makeChains(chart: Chart, at: number): readonly Clause[] {
       )
       return found
     }
-    found.push(clause(cursor, [{ ...cursor.since(start), do: "picot", chains }]))
+    const remarks = beyondChains(chart, made, cursor.at, chains)
+    found.push(clause(cursor, [{ ...cursor.since(start), do: "picot", chains }], 0, { remarks }))
     return found
   }
   cursor.at = made
@@ -106,6 +107,14 @@ export function makeChains(chart: Chart, at: number): readonly Clause[] {
   }
   found.push(plain())
   return found
+}
+
+/** "ch 3, sl st in 5th ch from hook": there are not so many. */
+function beyondChains(chart: Chart, from: number, to: number, chains: number): Remark[] {
+  return chart.lexemes
+    .slice(from, to)
+    .filter(({ type, value }) => (type === "number" || type === "ordinal") && value > chains + 1)
+    .map(({ start, end }): Remark => ({ code: "figure-passed-over", start, end }))
 }
 
 /** "ch 3", "3 ch", "ch", "chain of 3", "3 chain stitches"; null where it is the name of a space. */

@@ -325,10 +325,11 @@ function before(a: { state: State; order: number }, b: { state: State; order: nu
   return a.order < b.order
 }
 
-/** The words a reading passes over, to be told. */
-export function skippedIn(chart: Chart, body: Reading): Remark[] {
-  return body.skipped.map((k): Remark => {
+/** What a reading within another remarks, and the words that it passes over, to be told. */
+export function toldWithin(chart: Chart, body: Reading): Remark[] {
+  const passed = body.skipped.map((k): Remark => {
     const word = chart.lexemes[k]!
     return { code: "skipped", start: word.start, end: word.end, said: String(k) }
   })
+  return [...body.remarks, ...passed]
 }

@@ -2,7 +2,7 @@
 
 import { turningChains } from "@roundwright/stitches"
 import type { CountsAs, Step } from "../base/tree.ts"
-import type { Chart, Clause } from "./chart.ts"
+import type { Chart, Clause, Remark } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readChainCount } from "./make-extras.ts"
@@ -107,14 +107,31 @@ export function readCountsNote(cursor: Cursor): { countsAs: CountsAs; chains?: n
   })
 }
 
+/** Figures before the stitch that something counts as: other than one they say nothing that can be. */
+export function figuresOfCount({ lexemes }: Chart, from: number, to: number): Remark[] {
+  return lexemes.slice(from, to).flatMap(({ type, value, start, end }, k): Remark[] => {
+    const before = lexemes[from + k - 1]
+    const counts = before?.text === "as" || before?.text === "for" || before?.classes.has("counts")
+    const bare =
+      lexemes[from + k + 1]?.type === "word" && !lexemes[from + k + 1]!.classes.has("chain")
+    return type === "number" && value > 1 && counts && bare
+      ? [{ code: "figure-passed-over", start, end }]
+      : []
+  })
+}
+
 function readWhat(
   cursor: Cursor,
   withChains: (countsAs: CountsAs) => { countsAs: CountsAs; chains?: number },
 ): { countsAs: CountsAs; chains?: number } | null {
-  const named = cursor.attempt(() => {
-    if (cursor.isNumber() && cursor.value() === 1) cursor.at += 1
-    return readKind(cursor)
-  })
+  const named =
+    cursor.attempt(() => readKind(cursor)) ??
+    cursor.attempt(() => {
+      // "counts as 1 dc"; of another figure it is told that nothing comes of it.
+      if (!cursor.isNumber()) return null
+      cursor.at += 1
+      return readKind(cursor)
+    })
   if (!named) {
     const space = cursor.attempt(() => {
       // "counts as ch-3 sp": the tall stitch stands for the end of the last space.

@@ -198,8 +198,13 @@ function namedAfter(cursor: Cursor): number | null {
   return cursor.isNumber(ahead) ? cursor.value(ahead) : null
 }
 
+/** Chains that are joined to a ring are none that a stitch begins with. */
 function makesChain(steps: readonly Step[], chains: number): boolean {
-  return steps.some((step) => step.do === "chain" && step.chains === chains)
+  return steps.some((step, k) => {
+    const after = steps[k + 1]
+    const ring = after?.do === "join" && (after.ring || after.place === null)
+    return step.do === "chain" && step.chains === chains && !ring
+  })
 }
 
 /** "complete as popcorn", "close to a popcorn". */
@@ -249,19 +254,17 @@ export function heldBack(chart: Chart, at: number): readonly Clause[] {
   const after = place ?? readPlace(cursor)
   const closing = cursor.at
   if (!acceptDrawThroughAll(cursor)) cursor.at = closing
+  const remarks = otherLoops(chart, [closing, cursor.at], legs)
   const spread = after?.at === "next" && after.count === legs
   const gathered: StitchKind = { ...kind, gathered: { how: "cluster", legs } }
-  return [
-    clause(cursor, [
-      {
-        ...cursor.since(start),
-        do: "work",
-        stitch: { kind: gathered, tog: spread },
-        count: 1,
-        place: after,
-      },
-    ]),
-  ]
+  const step: Step = {
+    ...cursor.since(start),
+    do: "work",
+    stitch: { kind: gathered, tog: spread },
+    count: 1,
+    place: after,
+  }
+  return [clause(cursor, [step], 0, { remarks })]
 }
 
 /** Words between "leaving" and "on hook", at most. */

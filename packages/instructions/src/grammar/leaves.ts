@@ -2,7 +2,7 @@
 // ch: 1 sc, 1 dc, 2 tr", "a point of ch 3 with (1 sc, 2 dc) back on it", "six points, each: ...".
 
 import type { Place, Span, Step } from "../base/tree.ts"
-import type { Chart, Clause } from "./chart.ts"
+import { type Chart, type Clause, toldWithin } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readCountedChain } from "./nouns.ts"
@@ -121,6 +121,7 @@ export function eachOf(chart: Chart, at: number): readonly Clause[] {
       cursor,
       [{ ...cursor.since(start), do: "repeat", body, last: null, ending: null, times }],
       inner.cost,
+      { remarks: toldWithin(chart, inner) },
     ),
   ]
 }
@@ -138,6 +139,7 @@ export function groupsEach(chart: Chart, at: number): readonly Clause[] {
   const inner = chart.readInner(from, end)[0]
   if (!inner || inner.steps.length === 0) return []
   cursor.at = end + 1
+  const told = { remarks: toldWithin(chart, inner) }
   const times = { kind: "total" as const, count }
   const one = cursor.attempt(() => readPlace(cursor))
   if (one?.at === "ring" || (one?.at === "next" && one.count === 1) || one?.at === "same") {
@@ -151,7 +153,7 @@ export function groupsEach(chart: Chart, at: number): readonly Clause[] {
       ending: null,
       times,
     }
-    return [clause(cursor, [{ ...span, do: "group", steps: [all], place: one }], inner.cost)]
+    return [clause(cursor, [{ ...span, do: "group", steps: [all], place: one }], inner.cost, told)]
   }
   cursor.at = end + 1
   cursor.accept(",", ":")
@@ -162,7 +164,12 @@ export function groupsEach(chart: Chart, at: number): readonly Clause[] {
   const span = cursor.since(start)
   const body: Step[] = [{ ...span, do: "group", steps: asPasses(inner.steps), place }]
   return [
-    clause(cursor, [{ ...span, do: "repeat", body, last: null, ending: null, times }], inner.cost),
+    clause(
+      cursor,
+      [{ ...span, do: "repeat", body, last: null, ending: null, times }],
+      inner.cost,
+      told,
+    ),
   ]
 }
 

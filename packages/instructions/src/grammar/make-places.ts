@@ -41,7 +41,11 @@ export function readWorkPlace(cursor: Cursor): Place | null {
     // "over ch-3 in 2nd tr of ...": what is worked over, then the place.
     const real = readPlace(cursor)
     if (real)
-      return { ...real, passes: "front", ...(place.at === "next" ? { covers: place.noun } : {}) }
+      return {
+        ...real,
+        passes: "front",
+        ...(place.at === "next" ? { covers: place.noun, coversCount: place.count } : {}),
+      }
   }
   if (place) return place
   if (

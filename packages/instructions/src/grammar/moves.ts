@@ -287,6 +287,7 @@ export function skipStitches(chart: Chart, at: number): readonly Clause[] {
         cursor,
         [{ ...cursor.since(start), do: "skip", place: null, steps: inner.steps }],
         inner.cost,
+        { remarks: inner.remarks },
       ),
     ]
   }

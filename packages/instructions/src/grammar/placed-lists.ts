@@ -2,7 +2,7 @@
 // all in next sp" with it last. Where such a list ends, or begins, no bracket says: every end is kept.
 
 import type { Place, Step } from "../base/tree.ts"
-import { type Chart, type Clause, skippedIn } from "./chart.ts"
+import { type Chart, type Clause, toldWithin } from "./chart.ts"
 import { clause, hasWork, isUnplaced } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { isOneOrEach } from "./gathered-lists.ts"
@@ -64,7 +64,7 @@ export function placeFirst(chart: Chart, at: number): readonly Clause[] {
       cursor.at = close + 1
       const steps = asPasses(inner.steps)
       const group: Step = { start, end: cursor.lastEnd(), do: "group", steps, place }
-      return [...begins, clause(cursor, [group], inner.cost)]
+      return [...begins, clause(cursor, [group], inner.cost, { remarks: toldWithin(chart, inner) })]
     }
   }
   if (isRepeatMark(opening) && place.at === "next")
@@ -248,7 +248,7 @@ function ends(chart: Chart, from: number, place: Place, start: number, cost: num
       cost: cost + reading.cost + i * shorterListCost + extra,
       steps: [group, ...rest],
       totals: reading.totals,
-      remarks: [...reading.remarks, ...skippedIn(chart, reading)],
+      remarks: toldWithin(chart, reading),
       names: reading.names,
     })
   }

@@ -2,7 +2,7 @@
 // in first sc".
 
 import type { Step } from "../base/tree.ts"
-import { type Chart, isEndMark, type Remark, skippedIn } from "./chart.ts"
+import { type Chart, isEndMark, type Remark, toldWithin } from "./chart.ts"
 import type { Cursor } from "./cursor.ts"
 import { asPasses } from "./passes.ts"
 import { readKind } from "./stitch-names.ts"
@@ -155,7 +155,7 @@ function readListHere(chart: Chart, toComma: boolean): List | null {
   cursor.at = to
   const best = inner[0]
   return best && best.cost < 1.5
-    ? { steps: asPasses(best.steps), remarks: [...best.remarks, ...skippedIn(chart, best)] }
+    ? { steps: asPasses(best.steps), remarks: toldWithin(chart, best) }
     : null
 }
 

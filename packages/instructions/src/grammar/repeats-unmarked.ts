@@ -1,7 +1,7 @@
 // Lists repeated without a mark: "sc 1, inc 1; repeat around", "1 sc, inc x6".
 
 import type { Times } from "../base/tree.ts"
-import type { Chart, Clause } from "./chart.ts"
+import { type Chart, type Clause, toldWithin } from "./chart.ts"
 import { clause, isUnplaced, repeatOf } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { readNoun } from "./nouns.ts"
@@ -100,6 +100,7 @@ export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
         },
       ],
       inner.cost,
+      { remarks: toldWithin(chart, inner) },
     ),
   ]
 }

@@ -3,7 +3,7 @@
 
 import type { Place, Step, Times } from "../base/tree.ts"
 import { namesNext } from "./bracket-repeats.ts"
-import { type Chart, type Clause, type Reading, type Remark, skippedIn } from "./chart.ts"
+import { type Chart, type Clause, type Reading, type Remark, toldWithin } from "./chart.ts"
 import { clause } from "./clauses.ts"
 import type { Cursor } from "./cursor.ts"
 import { inTurn } from "./in-turn.ts"
@@ -50,7 +50,7 @@ function afterBody(chart: Chart, body: Reading, at: number, mark: string, close:
   const steps = mirroredInSpace(inTurn(asPasses(body.steps)))
   // What is told inside a repeat is no total of the round.
   const totals = body.totals.map((total) => ({ ...total, firm: false }))
-  const extra = { totals, remarks: [...body.remarks, ...skippedIn(chart, body)], names: body.names }
+  const extra = { totals, remarks: toldWithin(chart, body), names: body.names }
   const cost = body.cost
   let by = close.by
   if (by === "end") {

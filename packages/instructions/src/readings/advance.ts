@@ -1,7 +1,8 @@
 // One round more on one way of having read those before: its candidates, each as a new state.
 
 import type { Centre, Round } from "@roundwright/motif"
-import { makesStitches, otherChainsAtJoin } from "../account/idle-steps.ts"
+import { otherChainsAtJoin } from "../account/chains-at-join.ts"
+import { makesStitches, slipsInEach } from "../account/idle-steps.ts"
 import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundReading } from "../base/reading.ts"
@@ -10,7 +11,7 @@ import { rememberCounts } from "../grammar/attach-counts.ts"
 import type { TreeReading, WordsOfRound } from "../grammar/read-words.ts"
 import type { PatternText, RoundText } from "../text/layout.ts"
 import { isShortage } from "../work/try-once.ts"
-import { apartFromNext, begunBy, withNext } from "./after-join.ts"
+import { apartFromNext, begunBy, otherChainsBegun, withNext } from "./after-join.ts"
 import { alongChainFinding } from "./along-chain.ts"
 import { assumedFinding, clearTotal, isFarFewer, withoutCannot } from "./assumed-totals.ts"
 import { byItselfFinding, countedByItself, countedOnCentre } from "./by-itself.ts"
@@ -96,10 +97,14 @@ function resolver(state: State, one: OneRound): Resolver {
     const own = apartFromNext(tree)
     return state.rounds.length === 0 ? own : begunBy(state.carried, own)
   }
+  const twice = (tree: RoundTree): Located[] =>
+    state.rounds.length === 0
+      ? []
+      : otherChainsBegun(state.carried, tree).map((told) => ({ ...told, round: one.number - 1 }))
   return (tree) => {
     if (!tree.steps.some((step) => step.do === "as-round") && one.of === 1)
-      return { tree: begun(tree), findings: [] }
-    const findings: Located[] = []
+      return { tree: begun(tree), findings: twice(tree) }
+    const findings: Located[] = twice(tree)
     return { tree: begun(resolved(tree, one, state.trees, findings)), findings }
   }
 }
@@ -337,6 +342,6 @@ function boughtCentre(
 
 /** "turn" as the last of the round's work, before or after its join. */
 function endsWithTurn(steps: readonly Step[]): boolean {
-  const last = steps.findLastIndex((step) => makesStitches(step))
+  const last = steps.findLastIndex((step) => makesStitches(step) || slipsInEach(step))
   return last >= 0 && steps.slice(last + 1).some((step) => step.do === "turn")
 }

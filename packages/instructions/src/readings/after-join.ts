@@ -1,6 +1,7 @@
 // What is told after the join of a round begins the next one: "join, ch 3, turn", "join. Sl st to next ch-2 sp".
 
 import { makesStitches } from "../account/idle-steps.ts"
+import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
 import { intoSameSpace } from "../grammar/same-space.ts"
 
@@ -28,6 +29,23 @@ export function begunBy(carried: readonly Step[], tree: RoundTree): RoundTree {
   const own = tree.steps.slice(0, tree.steps.findIndex(makesStitches))
   const kept = carried.filter(({ do: what }) => !own.some((step) => step.do === what))
   return kept.length === 0 ? tree : { ...tree, steps: intoSameSpace([...kept, ...tree.steps]) }
+}
+
+/** "join, ch 3; turn" before a round that begins with ch 1: the chains of the join are not made. */
+export function otherChainsBegun(carried: readonly Step[], tree: RoundTree): Finding[] {
+  const own = tree.steps.find((step) => step.do === "chain" || makesStitches(step))
+  const chain = carried.find(({ do: what }) => what === "chain")
+  if (own?.do !== "chain" || chain?.do !== "chain" || own.chains === chain.chains) return []
+  return [
+    {
+      severity: "note",
+      code: "step-without-effect",
+      start: chain.start,
+      end: chain.end,
+      message: `The next round begins with ${own.chains} ${own.chains === 1 ? "chain" : "chains"} of its own; these are not made.`,
+      hint: "",
+    },
+  ]
 }
 
 function joins(step: Step): boolean {

@@ -14,7 +14,12 @@ export interface Foundation {
   /** Steps without those that made the centre. */
   readonly steps: readonly Step[]
   /** Chains skipped before the chain worked into; null when not started so. */
-  readonly skipped: { readonly chains: number; readonly countsAs: CountsAs | null } | null
+  readonly skipped: {
+    readonly chains: number
+    readonly countsAs: CountsAs | null
+    /** The words that say how they count. */
+    readonly told?: Extract<Step, { do: "note-counts" }>
+  } | null
   /** Set when the first round goes along a chain instead of into a centre. */
   readonly along?: AlongChain
 }
@@ -77,7 +82,11 @@ export function readFoundation(steps: readonly Step[], solid: boolean): Foundati
         centre: { kind: "single-chain", chains },
         stated: true,
         steps: rest,
-        skipped: { chains: nth - 1, countsAs },
+        skipped: {
+          chains: nth - 1,
+          countsAs,
+          ...(note?.do === "note-counts" ? { told: note } : {}),
+        },
       }
     }
   }

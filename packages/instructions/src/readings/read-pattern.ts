@@ -3,11 +3,11 @@
 import type { Terms } from "@roundwright/stitches"
 import { longestText } from "../base/limits.ts"
 import { type Finding, listProblems } from "../base/problem-list.ts"
-import type { PatternReading } from "../base/reading.ts"
+import type { PatternReading, RoundReading } from "../base/reading.ts"
 import { gaugeOf } from "../text/gauge-headings.ts"
 import { layOut } from "../text/layout.ts"
 import { readProse } from "../text/prose.ts"
-import { readSource } from "../text/source-text.ts"
+import { inOriginal, readSource, type SourceText } from "../text/source-text.ts"
 import { findTerms } from "../text/terms.ts"
 import { unreadable } from "../text/unreadable.ts"
 import type { Located } from "./list-rounds.ts"
@@ -64,9 +64,17 @@ export function readPattern(text: string, options: ReadOptions = {}): PatternRea
       centre: rounds.centre,
       rounds: rounds.motif,
     },
-    rounds: rounds.readings,
+    rounds: rounds.readings.map((round) => placedInOriginal(source, round)),
     problems: listProblems(source, findings),
   }
+}
+
+/** The places of a round in the text as it was given. */
+function placedInOriginal(source: SourceText, reading: RoundReading): RoundReading {
+  if (!source.origins) return reading
+  const [start, end] = inOriginal(source, reading.start, reading.end)
+  const elementPlaces = reading.elementPlaces?.map(([from, to]) => inOriginal(source, from, to))
+  return { ...reading, start, end, ...(elementPlaces ? { elementPlaces } : {}) }
 }
 
 function nothingRead(terms: Terms | undefined, problem: Finding): PatternReading {

@@ -150,6 +150,7 @@ function tryReading(
     ...left,
     ...totalFindings(work, round, comparison),
     ...idleFindings(steps, {
+      number,
       settled: comparison.agrees === true,
       onCentre: index === 0,
       skipsMet: new Set(work.skipsMet),
@@ -198,6 +199,16 @@ function edgeFor(request: RoundRequest, turned: boolean): Edge {
 function startWithSkipped(work: RoundWork, foundation: Foundation, steps: readonly Step[]): void {
   const skipped = foundation.skipped
   if (!skipped || skipped.chains < 1) return
+  const { told } = skipped
+  if (told?.chains !== undefined && told.chains !== skipped.chains)
+    work.find({
+      severity: "note",
+      code: "figure-passed-over",
+      start: told.start,
+      end: told.end,
+      message: `${skipped.chains} chains are skipped at the start, not ${told.chains}.`,
+      hint: "Count again.",
+    })
   const basic = firstBasic(steps) ?? "sc"
   const needed = turningChains(basic)
   const stated = skipped.countsAs

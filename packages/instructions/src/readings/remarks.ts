@@ -125,8 +125,8 @@ const sentences: Readonly<Partial<Record<Remark["code"], (said: string) => Told>
   }),
   "figure-passed-over": (said) => ({
     severity: "note",
-    message: `"${said}" is not used: as it is made, this stitch leaves another number of loops on the hook.`,
-    hint: "Count the loops again.",
+    message: `"${said}" is not used: what is made here does not come to so many.`,
+    hint: "Count again.",
   }),
   "first-size-read": () => ({
     severity: "note",

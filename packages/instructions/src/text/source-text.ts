@@ -3,6 +3,7 @@
 
 import type { Place } from "@roundwright/numerics"
 import { table } from "../base/table.ts"
+import { isInvisible, withoutInvisible } from "./invisible.ts"
 
 export interface SourceText {
   readonly original: string
@@ -10,6 +11,8 @@ export interface SourceText {
   readonly plain: string
   /** Offset of the start of each line. */
   readonly lineStarts: readonly number[]
+  /** Where each unit of `plain` stands in `original`, where invisible characters inside words moved any. */
+  readonly origins: Int32Array | null
 }
 
 const plainForms: Readonly<Record<string, string>> = {
@@ -28,13 +31,10 @@ const plainForms: Readonly<Record<string, string>> = {
   "\u2014": "-",
   "\u2015": "-",
   "\u2212": "-",
-  "\u00ad": " ",
   "\u00a0": " ",
   "\u2007": " ",
   "\u2009": " ",
   "\u202f": " ",
-  "\u200b": " ",
-  "\ufeff": " ",
   "\t": " ",
   "\u00d7": "x",
   "\u2217": "*",
@@ -77,7 +77,9 @@ const entities: Readonly<Record<string, string>> = table({
   ndash: "-",
   mdash: "-",
   minus: "-",
-  shy: " ",
+  shy: "\u00ad",
+  zwj: "\u200d",
+  zwnj: "\u200c",
   times: "x",
   hellip: ".",
   bull: "-",
@@ -97,20 +99,22 @@ function plainEntity(found: string, name: string): string {
   let plain = entities[name]
   if (name.startsWith("#")) {
     const code = /^#x/i.test(name) ? Number.parseInt(name.slice(2), 16) : Number(name.slice(1))
-    const character = code >= 32 && code < 0xd800 ? String.fromCharCode(code) : " "
+    const character =
+      code >= 32 && !(code >= 0xd800 && code < 0xe000) ? String.fromCharCode(code) : " "
     plain = plainForms[character] ?? character
   }
-  return plain === undefined ? found : plain.padEnd(found.length)
+  return plain === undefined ? found : plain.padEnd(found.length, isInvisible(plain) ? plain : " ")
 }
 
 const toReplace = new RegExp(`[${Object.keys(plainForms).join("")}]`, "g")
 
-/** Little pictures and what joins them say nothing of the work. */
-const pictures = /\p{Extended_Pictographic}|\ufe0f|\u200d/gu
+/** Little pictures say nothing of the work. */
+const pictures = /\p{Extended_Pictographic}/gu
 
 export function readSource(original: string): SourceText {
-  const plain = original
-    .replace(/&(#\d{1,5}|#x[\da-f]{1,4}|[a-z]{2,6}\d{0,2});/gi, plainEntity)
+  const named = original.replace(/&(#\d{1,5}|#x[\da-f]{1,4}|[a-z]{2,6}\d{0,2});/gi, plainEntity)
+  const { text, origins } = withoutInvisible(named)
+  const plain = text
     .replace(toReplace, (found) => plainForms[found] ?? found)
     .replace(pictures, (found) => " ".repeat(found.length))
     .replace(/(?<=[a-z])\(s\)/g, "   ")
@@ -120,7 +124,7 @@ export function readSource(original: string): SourceText {
     if (unit === 10) lineStarts.push(i + 1)
     else if (unit === 13 && plain.charCodeAt(i + 1) !== 10) lineStarts.push(i + 1)
   }
-  return { original, plain, lineStarts }
+  return { original, plain, lineStarts, origins }
 }
 
 /** Line and column from 1 of a stretch of text; its length is cut at the end of its first line. */
@@ -130,7 +134,15 @@ export function placeOf(source: SourceText, start: number, end: number): Place {
   const lineStart = source.lineStarts[line - 1] ?? 0
   const lineEnd = endOfLine(source, line)
   const to = Math.max(from, Math.min(end, lineEnd))
-  return { line, column: from - lineStart + 1, length: to - from }
+  const [first, last] = inOriginal(source, from, to)
+  return { line, column: first - lineStart + 1, length: last - first }
+}
+
+/** Start and end, in the text as it was given, of a stretch of the plain one. */
+export function inOriginal({ origins }: SourceText, start: number, end: number): [number, number] {
+  if (!origins) return [start, end]
+  const first = origins[start] ?? start
+  return [first, end > start ? (origins[end - 1] ?? end - 1) + 1 : first]
 }
 
 /** Line from 1 that holds an offset. */

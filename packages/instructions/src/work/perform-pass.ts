@@ -184,6 +184,7 @@ export function passAround(work: RoundWork, cases: readonly Filling[]): void {
   )
   const boundary = position === work.main ? work.endAround : work.limitOf(position)
   const found = new Map<number, { site: Site; step: Filling }>()
+  const worked: { step: Filling; one: Filling }[] = []
   for (const step of cases) {
     const place = step.place as Each
     const one = alone(step)
@@ -201,11 +202,23 @@ export function passAround(work: RoundWork, cases: readonly Filling[]): void {
         message: "These places are worked into already by what stands before.",
         hint: "",
       })
+    worked.push({ step, one })
     for (const site of sites) {
       for (let at = site.from; at < site.to; at++) found.delete(at)
       found.set(site.from, { site, step: one })
     }
   }
+  const left = new Set([...found.values()].map(({ step }) => step))
+  for (const { step, one } of worked)
+    if (!left.has(one))
+      work.find({
+        severity: "note",
+        code: "step-without-effect",
+        start: step.start,
+        end: step.end,
+        message: "What is said after this goes into the same places; this is not worked.",
+        hint: "Take out what is not meant.",
+      })
   const ordered = [...found.values()].sort((a, b) => a.site.from - b.site.from)
   for (const { site, step } of ordered) {
     work.countStep(step)

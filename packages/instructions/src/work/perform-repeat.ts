@@ -152,6 +152,8 @@ function repeatUntil(work: RoundWork, step: Repeat): void {
     work.countStep(step)
   }
   if (full === 0 && step.last === null && stopped) throw stopped
+  if (until.kind === "leaving" && full > 0 && step.last === null)
+    endsBefore(work, step, until, boundary)
   work.wholeTimes = null
   if (work.repeatDepth === 1 && work.inPlace === null && full > 0 && step.last === null)
     work.wholeTimes = { starts, end: work.used.length, at: work.main.at, counted: false }
@@ -168,6 +170,28 @@ function repeatUntil(work: RoundWork, step: Repeat): void {
       work.mainRepeats,
       full + (step.last && step.ending === "replaces" ? 1 : 0),
     )
+}
+
+/** "Rep to last 1 st" where whole repeats leave two: told. */
+function endsBefore(
+  work: RoundWork,
+  step: Repeat,
+  until: Extract<Until, { kind: "leaving" }>,
+  boundary: number,
+): void {
+  const { edge, at } = work.main
+  let more = 0
+  for (let k = at; k < boundary; k++)
+    if (edge.cells[((k % edge.size) + edge.size) % edge.size]?.type === "stitch") more += 1
+  if (more === 0 || until.noun || until.ofGroup || edge.round < 0) return
+  work.find({
+    severity: "note",
+    code: "figure-passed-over",
+    start: step.start,
+    end: step.end,
+    message: `Whole repeats leave ${until.count + more} stitches here, where ${until.count} ${until.count === 1 ? "is" : "are"} to be left.`,
+    hint: "Count again how many are left.",
+  })
 }
 
 /** "*5 dc in next loop, sl st in next loop" for the last time: the slip stitch goes into the loop the round began in. */
