@@ -37,8 +37,8 @@ const weakComb = 0.12
 const nearlyAgree = 2
 /** Share of the rows that must vote for a count by phase, or show so many peaks. */
 const [leastVote, leastPeakShare] = [0.4, 0.4]
-/** Peaks so sure overrule comb and phase, unless the comb is clearer than this. */
-const [surePeaks, clearComb] = [0.75, 0.5]
+/** Peaks so sure overrule comb and phase. */
+const surePeaks = 0.7
 /** Fewer repeats than this are too broad to be counted by their peaks. */
 const leastForPeaks = 7
 /** Twice the count is told beside it when its comb holds this share; half when its comb is this much larger. */
@@ -162,15 +162,13 @@ function decide(
   const near = (n: number) => Math.abs(n - count) <= nearlyAgree
   const peaked = peaks && peaks.share >= leastPeakShare && near(peaks.count) ? peaks.count : null
   const phased = voted !== null && near(voted) ? voted : null
+  // Posts seen one by one in most rows are counted; a join's wide gap misleads both other ways.
+  if (peaked !== null && peaks!.share >= surePeaks) return { repeats: peaked, byPhase: false }
   if (peaked !== null && phased !== null) {
-    const overruled = phased === count && peaks!.share >= surePeaks && comb < clearComb
     const [, middle] = [count, phased, peaked].sort((a, b) => a - b)
-    return { repeats: overruled ? peaked : middle!, byPhase: false }
+    return { repeats: middle!, byPhase: false }
   }
-  if (peaked !== null) {
-    const overruled = peaks!.share >= surePeaks && comb < clearComb
-    return { repeats: overruled ? peaked : count, byPhase: false }
-  }
+  if (peaked !== null) return { repeats: count, byPhase: false }
   if (voted === null || voted === count) return { repeats: count, byPhase: false }
   const usePhase = !akin(voted, count) && (comb < weakComb || phased !== null)
   return usePhase ? { repeats: voted, byPhase: true } : { repeats: count, byPhase: false }
