@@ -15,6 +15,22 @@ const seenPlainly = 0.85
 const mostSure = 0.8
 
 export function withKin<T extends Counted>(rings: readonly T[]): T[] {
+  return oneOff(rings).map((ring) => withHalf(ring, rings))
+}
+
+/** 24 strands that could be 12 pairs are told as 12 repeats of 24 strands where the other rings have 12. */
+function withHalf<T extends Counted>(ring: T, rings: readonly T[]): T {
+  const { repeats, strands, nextBest, halfOrTwice } = ring
+  if (!halfOrTwice || repeats === null || repeats !== strands || nextBest !== repeats / 2)
+    return ring
+  const sureOf = (count: number) =>
+    rings.reduce((sum, one) => sum + (one !== ring && one.repeats === count ? one.sureness : 0), 0)
+  return sureOf(nextBest) > sureOf(repeats)
+    ? { ...ring, repeats: nextBest, strands: repeats, nextBest: repeats }
+    : ring
+}
+
+function oneOff<T extends Counted>(rings: readonly T[]): T[] {
   return rings.map((ring, i) => {
     const { repeats, strands, signs } = ring
     if (repeats === null || repeats !== strands || signs === null || signs.peaks >= seenPlainly)

@@ -74,25 +74,25 @@ export function measurePicture(
   if (options.roundEdge === true) return measureStraight(roundView(working), place, options)
   if (options.corners)
     return measureStraight(cornersView(working, options.corners.map(toWorking)), place, options)
-  const raw = measureStraight(asItIs(working), place, options)
-  if (options.asItIs === true) return raw
+  const raw = measureView(asItIs(working), place, options)
+  if (options.asItIs === true) return withRings(raw)
   const { centre, outline, evened } = raw
   const reach = Math.min(outline.cornerPx, 1.05 * outline.sidePx)
   tell("view")
   const found = straightenByRegularity(evened, raw.silhouette, centre, reach)
-  if (found.foreshortening > noTilt || found.regularity < leastGain * found.before)
-    return { ...raw, view: { ...raw.view, regular: found } }
+  const asSeen = () => withRings({ ...raw, view: { ...raw.view, regular: found } })
+  if (found.foreshortening > noTilt || found.regularity < leastGain * found.before) return asSeen()
   const view: View = {
     by: "regularity",
     picture: straighten(working, found.toPicture, working.width, working.height),
     toWorking: found.toPicture,
     regular: found,
   }
-  const straight = measureStraight(view, place, options)
+  const straight = measureView(view, place, options)
   const clearer =
     straight.centre.clarity >= clearEnough ||
     straight.centre.clarity >= clearerBy * raw.centre.clarity
-  return clearer ? straight : { ...raw, view: { ...raw.view, regular: found } }
+  return clearer && hasRings(straight) ? straight : asSeen()
 }
 
 /** Solid fabric repeats too faintly to tell its view: the straight rings have to be clear, or much clearer than before. */
@@ -105,7 +105,7 @@ const leastGain = 1.2
 
 /** One ring at least has to be as sure and as clear as this, or there is no motif. */
 const [leastSure, leastComb] = [0.7, 0.12]
-/** Half of what lies well within the piece differs from its surroundings by this much of their spread, or the piece is blank. */
+/** Half of what lies on a circle differs from the rest of it by this much of the picture's spread, or nothing can repeat on it. */
 const leastTexture = 0.15
 const wellWithin = 0.8
 
@@ -122,6 +122,33 @@ function asItIs(working: GreyPicture): View {
 }
 
 function measureStraight(view: View, place: Placing, options: MeasureOptions): PictureMeasurement {
+  return withRings(measureView(view, place, options))
+}
+
+/** @throws RoundwrightError `no-rings` */
+function withRings(measured: PictureMeasurement): PictureMeasurement {
+  if (hasRings(measured)) return measured
+  throw new RoundwrightError("no-rings", "No ring in the picture repeats round a centre.", {
+    hint: "Is a motif worked in rounds in it, whole, and the only one? Give a box round one, or its centre.",
+  })
+}
+
+function hasRings({ rows, rings, outline }: PictureMeasurement): boolean {
+  const texture = median(
+    rows
+      .filter((row) => row.radius < wellWithin * outline.sidePx)
+      .map(({ byAngle }) => {
+        const middle = median(byAngle)
+        return median(byAngle.map((value) => Math.abs(value - middle)))
+      }),
+  )
+  return (
+    texture >= leastTexture &&
+    rings.some((ring) => ring.sureness >= leastSure && (ring.signs?.comb ?? 0) >= leastComb)
+  )
+}
+
+function measureView(view: View, place: Placing, options: MeasureOptions): PictureMeasurement {
   const working = view.picture
   const silhouette = findSilhouette(working)
   if (silhouette.share < leastShare)
@@ -143,18 +170,6 @@ function measureStraight(view: View, place: Placing, options: MeasureOptions): P
   options.tell?.("rings")
   const rows = unrollPiece({ evened, centre, outline })
   const rings = findRings(rows, outline.corners, ringCentre(evened, centre))
-  const texture = median(
-    rows
-      .filter((row) => row.radius < wellWithin * outline.sidePx)
-      .map((row) => median(row.byAngle.map(Math.abs))),
-  )
-  if (
-    texture < leastTexture ||
-    !rings.some((ring) => ring.sureness >= leastSure && (ring.signs?.comb ?? 0) >= leastComb)
-  )
-    throw new RoundwrightError("no-rings", "No ring in the picture repeats round a centre.", {
-      hint: "Is a motif worked in rounds in it, whole, and the only one? Give a box round one, or its centre.",
-    })
   const given = { scale: place.scale, offset: place.offset, view }
   const centreGiven = toGiven(given, centre)
   return { ...given, silhouette, evened, centre, centreGiven, outline, rows, rings }
