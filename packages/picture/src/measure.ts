@@ -15,11 +15,14 @@ import { roundView } from "./round-view.ts"
 import { type Row, unrollPiece } from "./rows.ts"
 import { findSilhouette, type Silhouette } from "./silhouette.ts"
 import { straighten } from "./straighten.ts"
+import { boxAtTap } from "./tapped.ts"
 import { cornersView, type View } from "./view.ts"
 
 export interface MeasureOptions {
   /** The part of the picture that holds one motif. */
   readonly box?: Box
+  /** A place on one of several motifs, in pixels of the picture; a box goes before it. */
+  readonly tap?: Point
   /** The centre set by hand, in pixels of the picture. */
   readonly centre?: Point
   /** Four corners of something square, in order round it, in pixels of the picture: the view is made straight by them. */
@@ -61,7 +64,11 @@ export function measurePicture(
   picture: GreyPicture,
   options: MeasureOptions = {},
 ): PictureMeasurement {
-  const box = options.box ?? { x: 0, y: 0, width: picture.width, height: picture.height }
+  const box =
+    options.box ??
+    (options.tap
+      ? boxAtTap(picture, options.tap)
+      : { x: 0, y: 0, width: picture.width, height: picture.height })
   const { picture: working, scale } = shrink(cutOut(picture, box), workingSide)
   const offset = { x: Math.max(0, Math.round(box.x)), y: Math.max(0, Math.round(box.y)) }
   const toWorking = (p: Point): Point => ({
