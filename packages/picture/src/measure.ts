@@ -112,7 +112,7 @@ const leastGain = 1.2
 
 /** One ring at least has to be as sure and as clear as this, or there is no motif. */
 const [leastSure, leastComb] = [0.7, 0.12]
-/** Half of what lies on a circle differs from the rest of it by this much of the picture's spread, or nothing can repeat on it. */
+/** A circle varies by this much of the picture's spread, as standard deviation, or nothing can repeat on it. */
 const leastTexture = 0.15
 const wellWithin = 0.8
 
@@ -140,14 +140,16 @@ function withRings(measured: PictureMeasurement): PictureMeasurement {
   })
 }
 
+function spreadOf(row: Float64Array): number {
+  const mean = row.reduce((sum, value) => sum + value, 0) / row.length
+  return Math.sqrt(row.reduce((sum, value) => sum + (value - mean) ** 2, 0) / row.length)
+}
+
 function hasRings({ rows, rings, outline }: PictureMeasurement): boolean {
   const texture = median(
     rows
       .filter((row) => row.radius < wellWithin * outline.sidePx)
-      .map(({ byAngle }) => {
-        const middle = median(byAngle)
-        return median(byAngle.map((value) => Math.abs(value - middle)))
-      }),
+      .map(({ byAngle }) => spreadOf(byAngle)),
   )
   return (
     texture >= leastTexture &&
