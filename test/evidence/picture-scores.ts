@@ -29,15 +29,20 @@ export function centreOf(measured: PictureMeasurement): Point {
   return measured.centreGiven
 }
 
-/** Count that covers most of the piece's depth, rings that are surer counting for more. */
+/**
+ * Count that covers most of the piece's depth, rings that are surer counting for more. A ring told as "4 repeats, 24
+ * strands" on a square counts as its strands: the four are its corners.
+ */
 export function mainCount(measured: PictureMeasurement): number | null {
   const weights = new Map<number, number>()
-  for (const ring of measured.rings)
-    if (ring.repeats !== null)
+  for (const ring of measured.rings) {
+    const count = ring.repeats === measured.outline.corners ? ring.strands : ring.repeats
+    if (count !== null)
       weights.set(
-        ring.repeats,
-        (weights.get(ring.repeats) ?? 0) + (ring.toRow - ring.fromRow + 1) * ring.sureness,
+        count,
+        (weights.get(count) ?? 0) + (ring.toRow - ring.fromRow + 1) * ring.sureness,
       )
+  }
   return [...weights].sort((a, b) => b[1] - a[1])[0]?.[0] ?? null
 }
 

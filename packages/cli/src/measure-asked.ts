@@ -13,6 +13,7 @@ import { noPicture } from "./picture-file.ts"
 
 export interface MeasureOptionsGiven {
   readonly box?: string | undefined
+  readonly tap?: string | undefined
   readonly centre?: string | undefined
   readonly corners?: string | undefined
   readonly side?: string | undefined
@@ -27,13 +28,22 @@ export interface MeasureOptionsGiven {
 export function askedFor(given: MeasureOptionsGiven, lines: MeasurementLines | null): PictureAsked {
   const said: PictureAsked = lines
     ? askedBy(lines)
-    : { box: null, corners: null, centre: null, view: null, known: null, counts: new Map() }
+    : {
+        box: null,
+        tap: null,
+        corners: null,
+        centre: null,
+        view: null,
+        known: null,
+        counts: new Map(),
+      }
   const asIs = given["as-it-is"] === true
   const round = given["round-edge"] === true
   if ([asIs, round, given.corners !== undefined].filter(Boolean).length > 1)
     throw noPicture("one way to see the picture is enough: --corners, --round-edge or --as-it-is.")
   return {
     box: given.box === undefined ? said.box : numbers(given.box, 4, "--box", "0,0,600,600"),
+    tap: given.tap === undefined ? said.tap : numbers(given.tap, 2, "--tap", "312,308"),
     centre:
       given.centre === undefined ? said.centre : numbers(given.centre, 2, "--centre", "312,308"),
     corners:

@@ -141,6 +141,7 @@ const commands: Readonly<Record<string, Command>> = {
       allowPositionals: true,
       options: {
         box: text,
+        tap: text,
         centre: text,
         corners: text,
         side: text,

@@ -59,7 +59,8 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       Counts per round of a flat disc, polygon or oval. --stitch sc,dc takes
       one stitch after the other; a stitch of your own needs its swatch, such
       as: --stitch petal --gauge '10 petal x 6 rows = 10 cm'.
-  roundwright measure PICTURE [--box x,y,width,height] [--centre x,y]
+  roundwright measure PICTURE [--box x,y,width,height | --tap x,y]
+                     [--centre x,y]
                      [--corners 'x,y x,y x,y x,y' | --round-edge | --as-it-is]
                      [--side 15.2cm | --across 9cm | --known 'ruler ...']
                      [--ring 3=12] [--into NOTEBOOK] [--out FILE.svg] [--json]
@@ -68,6 +69,8 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       with every counted strand ticked, by default PICTURE.svg in the folder
       you are in. A tilted view is made straight by the piece's own regularity,
       by the four corners of something square, or by the edge of a round piece.
+      Of several motifs --tap x,y takes the one it lies on; motifs that are
+      joined need a --box.
       --known takes any one length: 'side 15.2 cm', 'across 9 cm', 'ruler
       120,400 820,410 = 10 cm', 'coin X,Y X,Y X,Y X,Y X,Y = 23.2 mm' with points
       round its edge, or 'stitch 4.5 mm in ring 3'. --into brings the lines into

@@ -75,6 +75,8 @@ describe("measure", () => {
       [["measure", "text.png"], /neither a PNG nor a JPEG/],
       [["measure", "piece.png", "--box", "1,2,3"], /--box takes 4 numbers/],
       [["measure", "piece.png", "--corners", "0,0 1,1 2,2 3,3"], /one\s+line/],
+      [["measure", "piece.png", "--tap", "1,2,3"], /--tap takes 2 numbers/],
+      [["measure", "piece.png", "--tap", "-5,2"], /outside the picture/],
       [["measure", "piece.png", "--ring", "three"], /--ring takes/],
       [["measure", "piece.png", "--ring", "77=12"], /no ring 77/],
       [["measure", "piece.png", "--side", "15cm"], /round/],

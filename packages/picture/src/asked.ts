@@ -12,6 +12,8 @@ import { writeLines } from "./write-lines.ts"
 export interface PictureAsked {
   /** Left, top, width, height of the part that holds one motif. */
   readonly box: readonly number[] | null
+  /** A place on one motif of several; a box goes before it. */
+  readonly tap: readonly number[] | null
   /** Four corners of something square, x and y by turns, in order round it. */
   readonly corners: readonly number[] | null
   readonly centre: readonly number[] | null
@@ -22,24 +24,25 @@ export interface PictureAsked {
 }
 
 export function askedBy(lines: MeasurementLines): PictureAsked {
-  const { box, corners, centre, view, known } = lines
-  return { box, corners, centre, view, known, counts: countsByHand(lines) }
+  const { box, tap, corners, centre, view, known } = lines
+  return { box, tap, corners, centre, view, known, counts: countsByHand(lines) }
 }
 
 /** Tells whether the piece has to be measured anew; counts and the known length are set over what was measured. */
-export function measuringKey({ box, corners, centre, view }: PictureAsked): string {
-  return JSON.stringify([box, corners, centre, view])
+export function measuringKey({ box, tap, corners, centre, view }: PictureAsked): string {
+  return JSON.stringify([box, tap, corners, centre, view])
 }
 
 /** @throws what `measurePicture` throws */
 export function measureAsked(
   { picture, scale }: DecodedPicture,
-  { box, corners, centre, view }: PictureAsked,
+  { box, tap, corners, centre, view }: PictureAsked,
   tell?: (doing: MeasuringStage) => void,
 ): PictureMeasurement {
   const inside = (x: number, y: number): Point => rescaled({ x, y }, scale)
   return measurePicture(picture, {
     ...(box ? { box: boxOf(box, scale) } : {}),
+    ...(tap ? { tap: inside(tap[0]!, tap[1]!) } : {}),
     ...(centre ? { centre: inside(centre[0]!, centre[1]!) } : {}),
     ...(corners ? { corners: [0, 2, 4, 6].map((i) => inside(corners[i]!, corners[i + 1]!)) } : {}),
     asItIs: view === "as it is",
@@ -73,10 +76,11 @@ export function linesAsked(
   asked: PictureAsked,
   picture: string,
 ): string[] {
-  const { box, corners, known, view } = asked
+  const { box, tap, corners, known, view } = asked
   return writeLines(published, {
     picture,
     box: box?.join(" "),
+    tap: tap?.join(" "),
     corners: corners === null ? undefined : pairs(corners),
     known: known ?? undefined,
     view: view === null ? undefined : view === "round edge" ? "by its round edge" : view,

@@ -3,6 +3,7 @@
 
 import { climbTo } from "./climb-to.ts"
 import { combs, mostAt } from "./comb.ts"
+import { concentricity } from "./concentric.ts"
 import { powerSpectrum } from "./fourier.ts"
 import type { GreyPicture, Point } from "./grey.ts"
 import type { Silhouette } from "./silhouette.ts"
@@ -21,6 +22,20 @@ export interface CentreFound extends Point {
 const silhouetteWeight = 0.9
 /** Below this the turned picture matches nowhere. */
 const leastScore = 0.3
+/** Starts by turning that are followed up. */
+const turnsKept = 3
+/** Those that match much less than the first are none. */
+const rivalShare = 0.7
+/** Another start is taken for the first when its rings are clearer by this. */
+const plainly = 0.15
+/** Lines of thread that run all the way round carry this share of the variance at least, or they place no centre. */
+const closedRings = 0.06
+/** Where the turned picture matches nothing, they have nothing to confirm them. */
+const closedAlone = 0.15
+/** They are looked for on a grid as far about a start as the turned picture may be off, then by a climb; steps are shares of the radius. */
+const [gridReach, gridStep] = [5, 0.012]
+const topsClimbed = 5
+const closedSteps = [0.006, 0.003, 0.0015] as const
 /** Rings less clear than this place the centre worse than the turned picture does. */
 const clearRings = 0.25
 /** Steps of the climb, shares of the radius. */
@@ -38,23 +53,62 @@ export function findCentre(evened: GreyPicture, silhouette: Silhouette): CentreF
       silhouette.mask[i] === 1 ? value + silhouetteWeight : 0,
     ),
   }
-  const [turned] = centresByTurning(piece, 1)
-  const matched = turned !== undefined && turned.score >= leastScore
-  if (!matched && silhouette.touches === 0) {
-    const radius = meanReach(silhouette, width, silhouette.centroid)
-    return {
-      ...climb(evened, silhouette.centroid, radius),
-      score: turned?.score ?? 0,
-      by: "silhouette",
+  const turned = centresByTurning(piece, turnsKept)
+  const score = turned[0]?.score ?? 0
+  const matched = score >= leastScore
+  const starts: readonly Start[] =
+    turned.length > 0 && (matched || silhouette.touches > 0)
+      ? turned
+          .filter((one) => one.score >= rivalShare * score)
+          .map((one) => ({ ...refineByTurning(piece, one), by: "turning" }))
+      : [{ ...silhouette.centroid, by: "silhouette" }]
+  const settled = starts.map((start) => settle(evened, start, meanReach(silhouette, width, start)))
+  // The turned picture's own choice stays unless the rings say otherwise plainly.
+  const best = settled.reduce((a, b) => (b.worth > a.worth + plainly ? b : a))
+  const { x, y, clarity, by } = best
+  return { x, y, clarity, score, by }
+}
+
+interface Start extends Point {
+  readonly by: "turning" | "silhouette"
+}
+
+/** The best places of a grid about a start: closed lines make many small tops. */
+function bestAround(start: Point, radius: number, valueAt: (point: Point) => number): Point[] {
+  const places: { point: Point; value: number }[] = []
+  for (let i = -gridReach; i <= gridReach; i++)
+    for (let j = -gridReach; j <= gridReach; j++) {
+      const point = { x: start.x + i * gridStep * radius, y: start.y + j * gridStep * radius }
+      places.push({ point, value: valueAt(point) })
     }
+  places.sort((a, b) => b.value - a.value)
+  return places.slice(0, topsClimbed).map(({ point }) => point)
+}
+
+/** Moves a start to where the rings lie round it, or, where none closes, to where they repeat most clearly. */
+function settle(evened: GreyPicture, start: Start, radius: number) {
+  const roundness = (at: Point) => concentricity(evened, at, radius)
+  const closed = bestAround(start, radius, roundness)
+    .map((top) =>
+      climbTo(
+        top,
+        closedSteps.map((share) => share * radius),
+        roundness,
+      ),
+    )
+    .reduce((a, b) => (b.value > a.value ? b : a))
+  if (closed.value >= (start.by === "turning" ? closedRings : closedAlone)) {
+    const clarity = ringClarity(evened, closed.point, radius)
+    return { ...closed.point, by: start.by, clarity, worth: closed.value + clarity }
   }
-  const start = turned ? refineByTurning(piece, turned) : { ...silhouette.centroid, score: 0 }
-  const climbed = climb(evened, start, meanReach(silhouette, width, start))
-  const clear = climbed.clarity >= clearRings
+  const climbed = climb(evened, start, radius)
+  const { x, y } = climbed.clarity >= clearRings ? climbed : start
   return {
-    ...(clear ? climbed : { x: start.x, y: start.y, clarity: climbed.clarity }),
-    score: start.score,
-    by: "turning",
+    x,
+    y,
+    by: start.by,
+    clarity: climbed.clarity,
+    worth: concentricity(evened, { x, y }, radius) + climbed.clarity,
   }
 }
 

@@ -37,8 +37,8 @@ const weakComb = 0.12
 const nearlyAgree = 2
 /** Share of the rows that must vote for a count by phase, or show so many peaks. */
 const [leastVote, leastPeakShare] = [0.4, 0.4]
-/** Peaks so sure overrule comb and phase, unless the comb is clearer than this. */
-const [surePeaks, clearComb] = [0.75, 0.5]
+/** Peaks so sure overrule comb and phase. */
+const surePeaks = 0.7
 /** Fewer repeats than this are too broad to be counted by their peaks. */
 const leastForPeaks = 7
 /** Twice the count is told beside it when its comb holds this share; half when its comb is this much larger. */
@@ -54,9 +54,14 @@ export function countRing(all: readonly Row[], corners: number, reCentre?: ReCen
   const rows = all.length > 6 ? all.slice(trim, all.length - trim) : all
   const radius = rows[rows.length >> 1]!.radius
   const most = mostAt(radius)
-  const ways = waysOf(rows, most)
+  const ways = waysOf(rows, most, all.at(-1)!.along)
   const clearest = clearestOf(ways)
-  const coarse = countWay(reCentre?.(rows, clearest) ?? clearest, most)
+  const found = countWay(reCentre?.(rows, clearest) ?? clearest, most, clearest.samples)
+  // A hexagon repeats six times round, though every second side may look a little like its neighbour.
+  const coarse =
+    found !== null && found.repeats < corners && corners % found.repeats === 0
+      ? { ...found, repeats: corners }
+      : found
   if (coarse === null) return nothing
   const bent = rows.some((row) => row.byLength !== row.byAngle)
   const fine =
@@ -83,18 +88,35 @@ export function countRing(all: readonly Row[], corners: number, reCentre?: ReCen
   }
 }
 
-function waysOf(rows: readonly Row[], most: number): Way[] {
+/** @param edge angles at even steps along the line the ring ends on */
+function waysOf(rows: readonly Row[], most: number, edge: Float64Array): Way[] {
   const way = (samples: Float64Array[]): Way => ({
     comb: combs(pooledPower(samples), most),
     samples,
   })
   const byAngle = way(rows.map((row) => row.byAngle))
   if (rows.every((row) => row.byLength === row.byAngle)) return [byAngle]
-  const ways = [byAngle, way(rows.map((row) => row.byLength))]
+  // Stitches stand evenly along the edge they end on, and under it at the same angles.
+  const ways = [
+    byAngle,
+    way(rows.map((row) => row.byLength)),
+    way(rows.map((row) => resampled(row.byAngle, edge))),
+  ]
   // Along its own contour a solid square shows no corners any more: along a circle they are what repeats.
   return Math.max(...ways.map(topComb)) < weakComb
     ? [...ways, way(rows.map((row) => row.onCircle))]
     : ways
+}
+
+/** A row of even steps of angle at other angles. */
+function resampled(row: Float64Array, angles: Float64Array): Float64Array {
+  const size = row.length
+  return angles.map((angle) => {
+    const at = (angle / (2 * Math.PI)) * size
+    const before = Math.floor(at)
+    const share = at - before
+    return row[before % size]! * (1 - share) + row[(before + 1) % size]! * share
+  })
 }
 
 const topComb = ({ comb }: Way) => Math.max(...comb)
@@ -119,10 +141,15 @@ interface WayCount {
   readonly signs: Omit<SurenessSigns, "pxPerRepeat" | "rows">
 }
 
-function countWay({ comb, samples }: Way, most: number): WayCount | null {
+/** @param asSeen rows about the piece's own centre: about one of the ring's own a gap may look like a missing post */
+function countWay(
+  { comb, samples }: Way,
+  most: number,
+  asSeen: readonly Float64Array[] = samples,
+): WayCount | null {
   const found = countOf(comb)
   const vote = countByPhase(samples, most)
-  const peaks = found && found.count >= leastForPeaks ? countByPeaks(samples, found.count) : null
+  const peaks = found && found.count >= leastForPeaks ? countByPeaks(asSeen, found.count) : null
   const decided = decide(found, vote, peaks)
   if (decided === null) return null
   const { repeats, byPhase } = decided
@@ -162,15 +189,13 @@ function decide(
   const near = (n: number) => Math.abs(n - count) <= nearlyAgree
   const peaked = peaks && peaks.share >= leastPeakShare && near(peaks.count) ? peaks.count : null
   const phased = voted !== null && near(voted) ? voted : null
+  // Posts seen one by one in most rows are counted; a join's wide gap misleads both other ways.
+  if (peaked !== null && peaks!.share >= surePeaks) return { repeats: peaked, byPhase: false }
   if (peaked !== null && phased !== null) {
-    const overruled = phased === count && peaks!.share >= surePeaks && comb < clearComb
     const [, middle] = [count, phased, peaked].sort((a, b) => a - b)
-    return { repeats: overruled ? peaked : middle!, byPhase: false }
+    return { repeats: middle!, byPhase: false }
   }
-  if (peaked !== null) {
-    const overruled = peaks!.share >= surePeaks && comb < clearComb
-    return { repeats: overruled ? peaked : count, byPhase: false }
-  }
+  if (peaked !== null) return { repeats: count, byPhase: false }
   if (voted === null || voted === count) return { repeats: count, byPhase: false }
   const usePhase = !akin(voted, count) && (comb < weakComb || phased !== null)
   return usePhase ? { repeats: voted, byPhase: true } : { repeats: count, byPhase: false }

@@ -89,6 +89,30 @@ export function largestPart(mask: Uint8Array, width: number, height: number): Ui
   return Uint8Array.from(of, (value) => (best > 0 && value === best ? 1 : 0))
 }
 
+export interface MaskPart {
+  readonly size: number
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+}
+
+/** All parts of 1 with the pixels they reach to, the largest first. */
+export function parts(mask: Uint8Array, width: number, height: number): MaskPart[] {
+  const { of, sizes } = label(mask, width, height)
+  const out = sizes.map((size) => ({ size, left: width, right: -1, top: height, bottom: -1 }))
+  of.forEach((name, i) => {
+    const part = out[name]!
+    const y = Math.floor(i / width)
+    const x = i - y * width
+    part.left = Math.min(part.left, x)
+    part.right = Math.max(part.right, x)
+    part.top = Math.min(part.top, y)
+    part.bottom = Math.max(part.bottom, y)
+  })
+  return out.slice(1).sort((a, b) => b.size - a.size)
+}
+
 /** Parts of 1 joined by edges, numbered from 1; 0 is no part. */
 function label(mask: Uint8Array, width: number, height: number) {
   const of = new Int32Array(mask.length)

@@ -15,11 +15,14 @@ import { roundView } from "./round-view.ts"
 import { type Row, unrollPiece } from "./rows.ts"
 import { findSilhouette, type Silhouette } from "./silhouette.ts"
 import { straighten } from "./straighten.ts"
+import { boxAtTap } from "./tapped.ts"
 import { cornersView, type View } from "./view.ts"
 
 export interface MeasureOptions {
   /** The part of the picture that holds one motif. */
   readonly box?: Box
+  /** A place on one of several motifs, in pixels of the picture; a box goes before it. */
+  readonly tap?: Point
   /** The centre set by hand, in pixels of the picture. */
   readonly centre?: Point
   /** Four corners of something square, in order round it, in pixels of the picture: the view is made straight by them. */
@@ -61,7 +64,11 @@ export function measurePicture(
   picture: GreyPicture,
   options: MeasureOptions = {},
 ): PictureMeasurement {
-  const box = options.box ?? { x: 0, y: 0, width: picture.width, height: picture.height }
+  const box =
+    options.box ??
+    (options.tap
+      ? boxAtTap(picture, options.tap)
+      : { x: 0, y: 0, width: picture.width, height: picture.height })
   const { picture: working, scale } = shrink(cutOut(picture, box), workingSide)
   const offset = { x: Math.max(0, Math.round(box.x)), y: Math.max(0, Math.round(box.y)) }
   const toWorking = (p: Point): Point => ({
@@ -74,25 +81,25 @@ export function measurePicture(
   if (options.roundEdge === true) return measureStraight(roundView(working), place, options)
   if (options.corners)
     return measureStraight(cornersView(working, options.corners.map(toWorking)), place, options)
-  const raw = measureStraight(asItIs(working), place, options)
-  if (options.asItIs === true) return raw
+  const raw = measureView(asItIs(working), place, options)
+  if (options.asItIs === true) return withRings(raw)
   const { centre, outline, evened } = raw
   const reach = Math.min(outline.cornerPx, 1.05 * outline.sidePx)
   tell("view")
   const found = straightenByRegularity(evened, raw.silhouette, centre, reach)
-  if (found.foreshortening > noTilt || found.regularity < leastGain * found.before)
-    return { ...raw, view: { ...raw.view, regular: found } }
+  const asSeen = () => withRings({ ...raw, view: { ...raw.view, regular: found } })
+  if (found.foreshortening > noTilt || found.regularity < leastGain * found.before) return asSeen()
   const view: View = {
     by: "regularity",
     picture: straighten(working, found.toPicture, working.width, working.height),
     toWorking: found.toPicture,
     regular: found,
   }
-  const straight = measureStraight(view, place, options)
+  const straight = measureView(view, place, options)
   const clearer =
     straight.centre.clarity >= clearEnough ||
     straight.centre.clarity >= clearerBy * raw.centre.clarity
-  return clearer ? straight : { ...raw, view: { ...raw.view, regular: found } }
+  return clearer && hasRings(straight) ? straight : asSeen()
 }
 
 /** Solid fabric repeats too faintly to tell its view: the straight rings have to be clear, or much clearer than before. */
@@ -105,7 +112,7 @@ const leastGain = 1.2
 
 /** One ring at least has to be as sure and as clear as this, or there is no motif. */
 const [leastSure, leastComb] = [0.7, 0.12]
-/** Half of what lies well within the piece differs from its surroundings by this much of their spread, or the piece is blank. */
+/** A circle varies by this much of the picture's spread, as standard deviation, or nothing can repeat on it. */
 const leastTexture = 0.15
 const wellWithin = 0.8
 
@@ -122,6 +129,35 @@ function asItIs(working: GreyPicture): View {
 }
 
 function measureStraight(view: View, place: Placing, options: MeasureOptions): PictureMeasurement {
+  return withRings(measureView(view, place, options))
+}
+
+/** @throws RoundwrightError `no-rings` */
+function withRings(measured: PictureMeasurement): PictureMeasurement {
+  if (hasRings(measured)) return measured
+  throw new RoundwrightError("no-rings", "No ring in the picture repeats round a centre.", {
+    hint: "Is a motif worked in rounds in it, whole, and the only one? Give a box round one, or its centre.",
+  })
+}
+
+function spreadOf(row: Float64Array): number {
+  const mean = row.reduce((sum, value) => sum + value, 0) / row.length
+  return Math.sqrt(row.reduce((sum, value) => sum + (value - mean) ** 2, 0) / row.length)
+}
+
+function hasRings({ rows, rings, outline }: PictureMeasurement): boolean {
+  const texture = median(
+    rows
+      .filter((row) => row.radius < wellWithin * outline.sidePx)
+      .map(({ byAngle }) => spreadOf(byAngle)),
+  )
+  return (
+    texture >= leastTexture &&
+    rings.some((ring) => ring.sureness >= leastSure && (ring.signs?.comb ?? 0) >= leastComb)
+  )
+}
+
+function measureView(view: View, place: Placing, options: MeasureOptions): PictureMeasurement {
   const working = view.picture
   const silhouette = findSilhouette(working)
   if (silhouette.share < leastShare)
@@ -143,18 +179,6 @@ function measureStraight(view: View, place: Placing, options: MeasureOptions): P
   options.tell?.("rings")
   const rows = unrollPiece({ evened, centre, outline })
   const rings = findRings(rows, outline.corners, ringCentre(evened, centre))
-  const texture = median(
-    rows
-      .filter((row) => row.radius < wellWithin * outline.sidePx)
-      .map((row) => median(row.byAngle.map(Math.abs))),
-  )
-  if (
-    texture < leastTexture ||
-    !rings.some((ring) => ring.sureness >= leastSure && (ring.signs?.comb ?? 0) >= leastComb)
-  )
-    throw new RoundwrightError("no-rings", "No ring in the picture repeats round a centre.", {
-      hint: "Is a motif worked in rounds in it, whole, and the only one? Give a box round one, or its centre.",
-    })
   const given = { scale: place.scale, offset: place.offset, view }
   const centreGiven = toGiven(given, centre)
   return { ...given, silhouette, evened, centre, centreGiven, outline, rows, rings }

@@ -34,7 +34,7 @@ export function countByPeaks(rows: readonly Float64Array[], about: number): Peak
 }
 
 /** A gap from this many usual spacings up holds a strand that merged with its neighbour; a narrower one is a join. */
-const missedGap = 1.72
+const missedGap = 1.8
 /** Peaks nearer than this share of the spacing are two halves of one strand. */
 const splitGap = 0.42
 

@@ -4,7 +4,7 @@ import type { CountByHand } from "./published.ts"
 
 /** A line of ours without blanks at its ends; the number of a ring is its second group, the value its third. */
 const lineLabels =
-  /^(picture|box|corners|piece|view|known length|centre|center|ring\s+(\d{1,3}))\s*:\s*(\S.*)?$/i
+  /^(picture|box|tap|corners|piece|view|known length|centre|center|ring\s+(\d{1,3}))\s*:\s*(\S.*)?$/i
 
 /** The bracket of a value that was found, with its chance where it has one. */
 export const foundBracket = /\(\s*found(?:\s*,\s*(\d{1,3})\s*%)?[^)]{0,80}\)/i
@@ -33,6 +33,7 @@ export interface RingLine {
 export interface MeasurementLines {
   readonly picture: string | null
   readonly box: readonly number[] | null
+  readonly tap: readonly number[] | null
   readonly corners: readonly number[] | null
   readonly centre: readonly number[] | null
   readonly known: string | null
@@ -64,6 +65,7 @@ export function readLines(text: string): MeasurementLines {
   const out = {
     picture: null as string | null,
     box: null as number[] | null,
+    tap: null as number[] | null,
     corners: null as number[] | null,
     centre: null as number[] | null,
     known: null as string | null,
@@ -90,6 +92,7 @@ export function readLines(text: string): MeasurementLines {
       rings.push(readRing(Number(ringNumber), value, index + 1, problems))
     else if (name === "picture") out.picture = value
     else if (name === "box") out.box = numbers(4, "A box")
+    else if (name === "tap") out.tap = numbers(2, "A tap")
     else if (name === "corners") out.corners = numbers(8, "Corners")
     else if (name === "known length") out.known = value
     else if (name === "piece") out.shape = /^[a-z]+/i.exec(value)?.[0]?.toLowerCase() ?? null

@@ -2,6 +2,8 @@
 // the comb (repeats) and by the phase (strands), and what else it might be.
 
 import { type Counted, countRing, type ReCentre } from "./count-ring.ts"
+import { withKin } from "./kin-counts.ts"
+import { likenessOf } from "./likeness.ts"
 import { type ClosedLine, closedLines } from "./lines-round.ts"
 import type { Row } from "./rows.ts"
 import { runsOf } from "./runs.ts"
@@ -20,6 +22,8 @@ const thinnest = { share: 0.025, px: 4 } as const
 const snapShare = 0.03
 /** A line inside rows of one count parts two rings when it stands out this much. */
 const partingProminence = 0.3
+/** Or this little, where the rows below and above it are no more alike than this: the tops of open loops. */
+const partingLikeness = 0.55
 
 export function findRings(rows: readonly Row[], corners: number, reCentre?: ReCentre): RingFound[] {
   const lines = closedLines(rows.map((row) => row.closed))
@@ -32,7 +36,10 @@ export function findRings(rows: readonly Row[], corners: number, reCentre?: ReCe
   const snap = snapShare * rows.length
   const cuts = new Set<number>([0, rows.length])
   for (const run of runs.slice(1)) cuts.add(nearestLine(lines, run.from, snap) ?? run.from)
-  for (const line of lines) if (line.prominence >= partingProminence) cuts.add(line.row)
+  const likeness = likenessOf(rows)
+  const parts = ({ row, prominence }: ClosedLine) =>
+    prominence >= partingProminence || likeness[row]! <= partingLikeness
+  for (const line of lines) if (parts(line)) cuts.add(line.row)
   const edges = withoutThin(
     [...cuts].sort((a, b) => a - b),
     Math.max(thinnest.px, thinnest.share * rows.length),
@@ -47,7 +54,7 @@ export function findRings(rows: readonly Row[], corners: number, reCentre?: ReCe
       closedOutside: lines.some((line) => Math.abs(line.row - to) <= snap),
     }
   })
-  return withoutRim(rings, rows.length)
+  return withoutRim(withKin(rings), rows.length)
 }
 
 /** What lies outside the last line of thread is half its thickness and frayed: no ring of its own. */

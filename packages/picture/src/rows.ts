@@ -16,6 +16,8 @@ export interface Row {
   readonly byAngle: Float64Array
   /** The same at even steps of length; the same array on circles. */
   readonly byLength: Float64Array
+  /** The angles of `byLength`. */
+  readonly along: Float64Array
   readonly angleCombs: Float64Array
   readonly lengthCombs: Float64Array
   /** Along the circle of the same mean radius: where the corners themselves are what repeats. */
@@ -47,43 +49,87 @@ export function unrollPiece({ evened, centre, outline }: RowsRequest): Row[] {
     Math.floor(outline.kind === "round" ? outline.cornerPx : outline.sidePx * 1.02),
   )
   const radii = Array.from({ length: last - firstRadius + 1 }, (_, i) => firstRadius + i)
-  const contours = contoursOf(outline)
+  const bends = bendsTried(outline)
+  const contours = bends.map((bend) => contourOf(outline, bend))
   const closed = radii.map((radius) =>
-    contours.map(({ contour }) => closedness(sampleRound(evened, centre, radius, contour, coarse))),
+    contours.map((contour) => closedness(sampleRound(evened, centre, radius, contour, coarse))),
   )
-  const chosen = contours.length === 1 ? radii.map(() => 0) : smoothPath(closed)
+  const chosen = bends.length === 1 ? radii.map(() => 0) : bendsAt(closed, bends, radii, outline)
   return radii.map((radius, i) => {
-    const { contour, bend, along, meanReach } = contours[chosen[i]!]!
+    const bend = chosen[i]!
+    const contour = contourOf(outline, bend)
     const byAngle = sampleRound(evened, centre, radius, contour)
     const angleCombs = combs(powerSpectrum(byAngle), mostAt(radius))
     const same = bend < roundBend
+    const along = same ? evenAngles : anglesAlong(contour)
     const byLength = same ? byAngle : sampleRound(evened, centre, radius, contour, along)
+    const meanReach = evenAngles.reduce((sum, a) => sum + contour(a), 0) / evenAngles.length
     return {
       radius,
       bend,
       byAngle,
       byLength,
+      along,
       onCircle: same ? byAngle : sampleRound(evened, centre, radius * meanReach),
       angleCombs,
       lengthCombs: same ? angleCombs : combs(powerSpectrum(byLength), mostAt(radius)),
-      closed: closed[i]![chosen[i]!]!,
+      closed: closedness(byAngle),
     }
   })
 }
 
-function contoursOf(
-  outline: Outline,
-): { bend: number; contour: Contour; along: Float64Array; meanReach: number }[] {
-  if (outline.kind === "round")
-    return [{ bend: 0, contour: circle, along: evenAngles, meanReach: 1 }]
+function bendsTried(outline: Outline): number[] {
+  if (outline.kind === "round") return [0]
   const full = bendReach * bendOf(outline.corners, outline.cornerPx / outline.sidePx)
-  return Array.from({ length: bendSteps }, (_, i) => {
-    const bend = (full * i) / (bendSteps - 1)
-    const contour = polygonContour(outline.corners, outline.cornerAngle, bend)
-    const meanReach = evenAngles.reduce((sum, a) => sum + contour(a), 0) / evenAngles.length
-    return { bend, contour, along: anglesAlong(contour), meanReach }
-  })
+  return Array.from({ length: bendSteps }, (_, i) => (full * i) / (bendSteps - 1))
 }
+
+function contourOf(outline: Outline, bend: number): Contour {
+  return bend === 0 ? circle : polygonContour(outline.corners, outline.cornerAngle, bend)
+}
+
+/**
+ * The bend of every row: as the closed lines and the outline say where they are, and between two of them going over
+ * evenly from one to the other, as the stitches between them do.
+ */
+function bendsAt(
+  closed: readonly (readonly number[])[],
+  bends: readonly number[],
+  radii: readonly number[],
+  outline: Outline,
+): number[] {
+  const own = bendOf(outline.corners, outline.cornerPx / outline.sidePx)
+  const ofOutline = bends.reduce(
+    (best, bend, c) => (Math.abs(bend - own) < Math.abs(bends[best]! - own) ? c : best),
+    0,
+  )
+  const atOutline = radii.findIndex((radius) => radius >= outline.sidePx)
+  const gains = closed.map((row, i) =>
+    row.map(
+      (value, c) => Math.max(0, value) + (i === atOutline && c === ofOutline ? outlineGain : 0),
+    ),
+  )
+  const path = smoothPath(gains)
+  const gain = path.map((c, i) => gains[i]![c]!)
+  const anchors = [0]
+  for (let i = 1; i < path.length; i++) {
+    const near = gain.slice(Math.max(0, i - nearRows), i + nearRows + 1)
+    if (gain[i]! >= leastLine && gain[i]! >= Math.max(...near)) anchors.push(i)
+  }
+  if (anchors.at(-1) !== path.length - 1) anchors.push(path.length - 1)
+  const out = path.map((c) => bends[c]!)
+  for (let k = 1; k < anchors.length; k++) {
+    const [from, to] = [anchors[k - 1]!, anchors[k]!]
+    for (let i = from + 1; i < to; i++)
+      out[i] = out[from]! + ((out[to]! - out[from]!) * (i - from)) / (to - from)
+  }
+  return out
+}
+
+/** What the outline's bend is worth at the piece's edge, against closed lines of thread. */
+const outlineGain = 1
+/** Rows this closed, and the most so within as many rows, are lines that say how their surroundings bend. */
+const [leastLine, nearRows] = [0.15, 4]
 
 function closedness(row: Float64Array): number {
   let [sum, squares] = [0, 0]

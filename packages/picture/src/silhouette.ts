@@ -27,7 +27,8 @@ const [blurShare, closeShare] = [0.004, 0.03]
 /** Otsu parts thread from ground half-way; blurred thread is fainter than that. */
 const otsuShare = 0.8
 
-export function findSilhouette(picture: GreyPicture): Silhouette {
+/** All that stands out from the ground, gaps closed and holes filled. */
+export function standingOut(picture: GreyPicture) {
   const { width, height, values } = picture
   const longer = Math.max(width, height)
   const ground = groundPlane(picture)
@@ -40,7 +41,13 @@ export function findSilhouette(picture: GreyPicture): Silhouette {
   const threshold = otsuShare * otsu(smooth)
   const thread = Uint8Array.from(smooth, (value) => (value > threshold ? 1 : 0))
   const closed = closeGaps(thread, width, height, Math.round((closeShare * longer) / 2))
-  const mask = largestPart(fillHoles(closed, width, height), width, height)
+  return { mask: fillHoles(closed, width, height), thread, signed, ground }
+}
+
+export function findSilhouette(picture: GreyPicture): Silhouette {
+  const { width, height } = picture
+  const { mask: all, thread, signed, ground } = standingOut(picture)
+  const mask = largestPart(all, width, height)
   let [count, sumX, sumY, border, bright, threads] = [0, 0, 0, 0, 0, 0]
   for (let i = 0; i < mask.length; i++) {
     if (mask[i] === 0) continue

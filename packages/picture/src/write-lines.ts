@@ -12,6 +12,8 @@ export interface LineOptions {
   /** Corners and box as given, in pixels. */
   readonly corners?: string | undefined
   readonly box?: string | undefined
+  /** The place tapped, in pixels. */
+  readonly tap?: string | undefined
   /** How the view is to be taken, as the reader said it. */
   readonly view?: string | undefined
 }
@@ -41,6 +43,7 @@ export function writeLines(published: PublishedMeasurement, options: LineOptions
   return [
     `Picture: ${options.picture}`,
     ...(options.box === undefined ? [] : [`Box: ${options.box}`]),
+    ...(options.tap === undefined ? [] : [`Tap: ${options.tap}`]),
     ...(options.corners === undefined ? [] : [`Corners: ${options.corners}`]),
     `Piece: ${shape}, ${published.lightOnDark ? "light on dark" : "dark on light"}; ${reach} (found)`,
     ...viewLine(published, options),

@@ -3,7 +3,7 @@
 
 import { isMeasurementLine, readLines } from "@roundwright/picture"
 
-export type LineName = "Picture" | "Box" | "Corners" | "View" | "Known length" | "Centre"
+export type LineName = "Picture" | "Box" | "Tap" | "Corners" | "View" | "Known length" | "Centre"
 
 const ringStart = /^\s*ring\s+(\d{1,3})\s*:/i
 const bracket = /(?<!\s)\s*\(\s*found[^)]{0,400}\)/i
@@ -11,7 +11,15 @@ const bracket = /(?<!\s)\s*\(\s*found[^)]{0,400}\)/i
 /** Sets the value of a line, or takes the line out. A new line goes where the measuring writes it. */
 export function setLine(text: string, name: LineName, value: string | null): string {
   const lines = text === "" ? [] : text.split("\n")
-  const order: readonly string[] = ["Picture", "Box", "Corners", "View", "Known length", "Centre"]
+  const order: readonly string[] = [
+    "Picture",
+    "Box",
+    "Tap",
+    "Corners",
+    "View",
+    "Known length",
+    "Centre",
+  ]
   const isOf = (line: string, one: string) =>
     new RegExp(`^\\s*${one === "Centre" ? "cent(?:re|er)" : one}\\s*:`, "i").test(line)
   const at = lines.findIndex((line) => isOf(line, name))
@@ -60,7 +68,7 @@ export function centreIn(text: string): readonly [number, number] | null {
 
 /** Another picture: what was said in pixels of the old one says nothing of it. */
 export function forPicture(text: string, name: string): string {
-  const cleared = (["Box", "Corners", "Centre"] as const).reduce(
+  const cleared = (["Box", "Tap", "Corners", "Centre"] as const).reduce(
     (lines, label) => setLine(lines, label, null),
     text,
   )

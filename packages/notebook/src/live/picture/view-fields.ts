@@ -35,7 +35,7 @@ export function placesOver(
 ): void {
   const read = readLines(lines)
   const parts: HTMLElement[] = []
-  const put = (name: "Centre" | "Corners" | "Box", value: string | null) =>
+  const put = (name: "Centre" | "Corners" | "Box" | "Tap", value: string | null) =>
     actions.set(setLine(actions.text(), name, value))
   const group = (
     title: string,
@@ -103,6 +103,21 @@ export function placesOver(
             { name: "", x: r, y: b },
           ]),
         )
+      }),
+    )
+  if (read.tap) {
+    const place: Handle = { name: "Tap on one motif", x: read.tap[0]!, y: read.tap[1]! }
+    group(
+      "One motif of several",
+      [place],
+      () => put("Tap", whole([place])),
+      () => put("Tap", null),
+    )
+  } else if (!read.box)
+    parts.push(
+      button("Tap one motif of several", () => {
+        const [l, t, r, b] = around
+        put("Tap", whole([{ name: "", x: (l + r) / 2, y: (t + b) / 2 }]))
       }),
     )
   const view = make("select", {})
