@@ -61,7 +61,7 @@ describe("check", () => {
       "Working ruffled.txt stitch by stitch ...",
       "",
       "printed",
-      "Looking for what to change ...",
+      "Looking for what to change; Ctrl-C breaks that off ...",
       "",
       "printed",
     ])
