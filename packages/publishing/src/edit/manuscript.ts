@@ -156,7 +156,7 @@ const behindDash =
   /(?<=[.;][ \t])[-–—] (\d{1,4} (?:sts?|stitches|ch|sc|hdc|htr|dc|tr|dtr|trtr|sps?)\b[^.()[\]\n\r]{0,60}?)(?=\.?[ \t]*$)/gm
 
 /** "... join. – 24 dc" as "... join. (24 dc)", which is as long: behind a dash the words could be work. */
-function withTotalsInBrackets(text: string): string {
+export function withTotalsInBrackets(text: string): string {
   return text.replace(behindDash, "($1)")
 }
 

@@ -4,10 +4,11 @@ import { countRound, type Round, repeatsOf } from "@roundwright/motif"
 import type { Remark } from "./finding.ts"
 import type { Manuscript, ManuscriptRound } from "./manuscript.ts"
 
-const bracketed = /[([]\s*(\d{1,4})\s+([a-z][a-z0-9 -]{1,30}?)\s*[)\]][\s.*]*$/i
+const bracketed =
+  /[([]\s*(\d{1,4})\s+([a-z][a-z0-9 -]{1,30}?)(?:\s+in\s+(?:the\s+)?(?:ring|total|all|round))?\s*[)\]][\s.*]*$/i
 /** "(62 sts, counting ch 3 as first)": a total with a remark behind it, wherever it stands in the line. */
 const remarked =
-  /[([]\s*(\d{1,4})\s+(sts?|stitches|s\.?c|hdc|htr|dc|tr|dtr)\b\.?\s*,\s*(?:[a-z]{4,}|\d{1,4}\s+ch)[^()[\]\n]{3,90}[)\]]/i
+  /[([]\s*(?:(?:there|you) (?:should|will) (?:be|have) )?(\d{1,4})\s+(sts?|stitches|s\.?c|hdc|htr|dc|tr|dtr)\b\.?\s*,\s*(?:[a-z]{4,}|\d{1,4}\s+ch)[^()[\]\n]{3,90}[)\]]/i
 /** "(6 shells or 36 dc)": what a group has is not said, but the stitches are. */
 const either =
   /[([]\s*\d{1,4}\s+[a-z]{3,12}\s+or\s+(\d{1,4})\s+(sts?|stitches|s\.?c|hdc|htr|dc|tr|dtr)\s*[)\]]/i
