@@ -61,7 +61,7 @@ export function measuresInTwo(manuscript: Manuscript): Remark[] {
 }
 
 function remarkOf(pair: Pair, turned: boolean, match: RegExpExecArray): Remark[] {
-  const [one, other] = [valueOf(match[1]!), valueOf(match[3]!)]
+  const [one, other] = [lengthOf(match[1]!), lengthOf(match[3]!)]
   const [large, small] = turned ? [other, one] : [one, other]
   const is = large * pair.factor
   if (!(small > 0) || Math.abs(is - small) <= pair.rounding + 0.04 * is) return []
@@ -79,7 +79,7 @@ function remarkOf(pair: Pair, turned: boolean, match: RegExpExecArray): Remark[]
 }
 
 /** "4 1/4", "4¼", "4,5". */
-function valueOf(words: string): number {
+function lengthOf(words: string): number {
   const [, whole, over, under, sign] =
     /^(\d{1,4}(?:[.,]\d{1,2})?(?!\/))?[-\s]{0,3}(?:(\d{1,2})\/(\d{1,2})|([¼½¾⅛⅜⅝⅞]))?$/.exec(
       words,
