@@ -86,7 +86,9 @@ function keysOf(
   const seen = new Map<string, number>()
   return new Map(
     marks.map((mark) => {
-      const { round, kind, element } = mark
+      const { round, element, posts } = mark
+      // The chain that stands for the first stitch is one of the images of a stitch.
+      const kind = mark.kind === "start" && posts.length > 0 ? "stitch" : mark.kind
       const own = `${round}:${kind}:${element}`
       const place = seen.get(own) ?? 0
       seen.set(own, place + 1)
