@@ -60,6 +60,21 @@ describe("what the counts of other rounds tell", () => {
     expect([found?.round, found?.severity]).toEqual([2, "query"])
   })
 
+  it("takes a line that tells the count for a total", () => {
+    const text = (count: number) =>
+      `Round 1: Make 17 sc in a magic ring.\nJoin the round.\nSt count: ${count} sc\n\nRound 2: Ch 1, 2 sc in each st around; join.\n`
+    expect(finding(text(18), "total-wrong")?.round).toBe(1)
+    expect(finding(text(17), "total-wrong")).toBeUndefined()
+  })
+
+  it("takes terms said in a sentence for stated", () => {
+    const found = finding(
+      "You need a 4mm hook. UK terms!\n\nRound 1: 3 ch (counts as tr), 11 tr in a magic ring; join. (12 tr)\nRound 2: 3 ch (counts as tr), 1 tr in same st, 2 tr in each st around; join. (24 tr)\nRound 3: 1 ch, 1 sc in each st around; join. (24)\n",
+      "terms-mixed",
+    )
+    expect([found?.round, found?.severity, found?.wording]).toEqual([3, "must-mend", "dc"])
+  })
+
   it("asks about the round before where that would bring the next to its total", () => {
     const found = finding(
       "Rnd 1: Ch 3 (counts as dc), 12 dc in ring; join.\nRnd 2: Ch 3 (counts as dc), dc in same st, 2 dc in each st around; join. (24 dc)\n",
