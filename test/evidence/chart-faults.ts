@@ -3,6 +3,7 @@
 
 import { examinePattern } from "@roundwright/assessment"
 import { crossingsOf, inked, overlapsOf, type PrintMark, roomyLayout } from "@roundwright/charts"
+import type { Motif } from "@roundwright/motif"
 
 export interface ChartFaults {
   readonly repeats: number
@@ -24,17 +25,28 @@ export function chartFaults(text: string): ChartFaults | null {
     marks: marks.length,
     crossings: crossingsOf(marks).length,
     overlaps: overlapsOf(inked(marks)).length,
-    offTurn: offTurn(marks, repeats),
+    offTurn: offTurn(marks, repeats, motif),
   }
 }
 
-/** Stitches, whatever they are begun with, chains and picots; joins and what leads to a start stand once. */
-function offTurn(marks: readonly PrintMark[], repeats: number): number {
+/**
+ * Stitches, whatever they are begun with, chains and picots; joins and what leads to a start stand once. So does a loop that
+ * its words close with a stitch in place of its last chains: it and its images are left out.
+ */
+function offTurn(marks: readonly PrintMark[], repeats: number, { rounds }: Motif): number {
+  const closed = (round: number, element: number) => {
+    const { elements } = rounds[round]!
+    const own = elements.length / repeats
+    return elements.some(
+      (one, k) => one.type === "chain" && one.closedWith && k % own === element % own,
+    )
+  }
   const turn = (2 * Math.PI) / repeats
   const [c, s] = [Math.cos(turn), Math.sin(turn)]
   const work = marks.filter(
-    ({ kind, posts }) =>
-      ["stitch", "chain", "picot"].includes(kind) || (kind === "start" && posts.length > 0),
+    ({ kind, posts, round, element }) =>
+      (["stitch", "chain", "picot"].includes(kind) || (kind === "start" && posts.length > 0)) &&
+      !closed(round, element),
   )
   const family = ({ kind, round }: PrintMark) => `${round} ${kind === "start" ? "stitch" : kind}`
   let most = 0

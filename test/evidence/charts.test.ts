@@ -29,6 +29,11 @@ const chosen = [
   "beeton-d1-no2-rose",
   "beeton-280-rosette11",
   "princess-charming",
+  "blue-lagoon",
+  "crochet-garden-square",
+  "crochet-now-flower-square",
+  "vcp-daisy-square",
+  "dorothy-hexagon",
 ]
 
 const cases = (["handbook-motifs", "measured-motifs", "flatness-outcomes"] as const).flatMap(

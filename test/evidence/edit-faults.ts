@@ -263,7 +263,7 @@ export const faultKinds: readonly FaultKind[] = [
     plant: ({ text }) => {
       const { rounds } = roundLines(text)
       const last = rounds.at(-1)
-      const cut = text.replace(/\nFasten off[^\n]*/, "")
+      const cut = text.replace(/\nFasten off[^\n]*/, "").replace(/ Fasten off\./, "")
       return last && cut !== text
         ? { text: cut, round: last.number, codes: ["no-fasten-off"] }
         : null
@@ -337,5 +337,26 @@ export const faultKinds: readonly FaultKind[] = [
       ([size], random) => (Number(size) * (random.uniform() < 0.5 ? 2.5 : 0.4)).toFixed(1),
       ["size-impossible"],
     ),
+  },
+  {
+    name: "round named that is not there",
+    plant: inRound(
+      ({ number, work }) =>
+        number < 2 ? null : { work: work.replace(/: .*/, ": Repeat Rnd 37.") },
+      ["round-named-not-there"],
+    ),
+  },
+  {
+    name: "size in inches that are other centimetres",
+    plant: inFront(
+      /(?<=Finished size: )([\d.]+) cm/,
+      ([, size], random) =>
+        `${size} cm (${(Number(size) / 2.54 + (random.uniform() < 0.5 ? 1.5 : -0.4 * Number(size) * 0.4)).toFixed(1)} in)`,
+      ["measures-differ"],
+    ),
+  },
+  {
+    name: "word written twice",
+    plant: inWork(/ (in|into|to) /, ([, word]) => ` ${word} ${word} `, ["word-twice"]),
   },
 ]

@@ -1,9 +1,10 @@
-// `roundwright chart FILE`: the stitch chart for print as SVG, with its key, in mm.
+// `roundwright chart FILE`: the stitch chart for print as SVG, with its key, in mm, or as PNG where --out ends so.
 
 import { existsSync, writeFileSync } from "node:fs"
 import { resolve } from "node:path"
 import { examinePattern } from "@roundwright/assessment"
 import { printChart } from "@roundwright/charts"
+import { drawPng } from "@roundwright/picture/decode"
 import { fileWords } from "./file-words.ts"
 import { oneOf, readLengthMm } from "./option-values.ts"
 import { patternIn } from "./pattern-in.ts"
@@ -20,6 +21,9 @@ export interface ChartRequest {
   readonly emphasis: string
   readonly out?: string | undefined
 }
+
+/** What printers ask of line drawings at least. */
+const dotsPerInch = 300
 
 /** @throws RoundwrightError for options that make no sense */
 export async function runChart(request: ChartRequest, around: Surroundings): Promise<number> {
@@ -53,8 +57,9 @@ export async function runChart(request: ChartRequest, around: Surroundings): Pro
   }
   if (existsSync(resolve(around.cwd, request.out)))
     return refuse(`${request.out} exists and is left alone. Name another with --out.`)
+  const written = /\.png$/i.test(request.out) ? await drawPng(svg, dotsPerInch) : `${svg}\n`
   try {
-    writeFileSync(resolve(around.cwd, request.out), `${svg}\n`, { flag: "wx" })
+    writeFileSync(resolve(around.cwd, request.out), written, { flag: "wx" })
   } catch (error) {
     return refuse(fileWords.unwritten(request.out, (error as NodeJS.ErrnoException).code))
   }

@@ -24,10 +24,11 @@ export const usage = `roundwright: does a crochet motif worked in rounds lie fla
       notes, rounds with the size after each, chart, blocking and care, and what
       is left for the designer to say. html is made for print on A4 and Letter;
       large is 24 point in full words, one step on a line.
-  roundwright chart FILE [--terms US|UK] [--width 80mm] [--out FILE.svg]
+  roundwright chart FILE [--terms US|UK] [--width 80mm] [--out FILE.svg|.png]
                      [--emphasis none|repeat|rounds]
-      The stitch chart for print, with its key, as SVG: symbols of one size, on
-      wish one repeat dark and the rest light, or two inks by round.
+      The stitch chart for print, with its key, as SVG, or as PNG of 300 dots
+      an inch where FILE ends so: symbols of one size, on wish one repeat dark
+      and the rest light, or two inks by round.
   roundwright edit FILE... [--json] [--out FILE] [--chart CHART.svg]
       The technical edit of a finished text, in an editor's order: what must be
       mended, what the designer is asked, what is a matter of style; each with

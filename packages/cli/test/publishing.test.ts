@@ -110,6 +110,11 @@ describe("sheet and chart", () => {
     ]
     expect(same.out).not.toContain("The chart has")
     expect(other.status).toBe(2)
+    await call("chart", "mat.txt", "--width", "80mm", "--out", "mat.png")
+    const png = readFileSync(join(folder, "mat.png"))
+    expect(png.subarray(1, 4).toString()).toBe("PNG")
+    // 80 mm at 300 dots an inch.
+    expect(png.readUInt32BE(16)).toBe(Math.round((80 / 25.4) * 300))
     writeFileSync(join(folder, "short.txt"), "Rnd 1: 12 dc in magic ring. (12 dc)\n")
     const short = await call("edit", "short.txt", "--chart", "mat.svg")
     expect(short.out.replace(/\s+/g, " ")).toContain("The chart has a round 2, the text has none.")

@@ -60,6 +60,21 @@ describe("what the counts of other rounds tell", () => {
     expect([found?.round, found?.severity]).toEqual([2, "query"])
   })
 
+  it("takes a line that tells the count for a total", () => {
+    const text = (count: number) =>
+      `Round 1: Make 17 sc in a magic ring.\nJoin the round.\nSt count: ${count} sc\n\nRound 2: Ch 1, 2 sc in each st around; join.\n`
+    expect(finding(text(18), "total-wrong")?.round).toBe(1)
+    expect(finding(text(17), "total-wrong")).toBeUndefined()
+  })
+
+  it("takes terms said in a sentence for stated", () => {
+    const found = finding(
+      "You need a 4mm hook. UK terms!\n\nRound 1: 3 ch (counts as tr), 11 tr in a magic ring; join. (12 tr)\nRound 2: 3 ch (counts as tr), 1 tr in same st, 2 tr in each st around; join. (24 tr)\nRound 3: 1 ch, 1 sc in each st around; join. (24)\n",
+      "terms-mixed",
+    )
+    expect([found?.round, found?.severity, found?.wording]).toEqual([3, "must-mend", "dc"])
+  })
+
   it("asks about the round before where that would bring the next to its total", () => {
     const found = finding(
       "Rnd 1: Ch 3 (counts as dc), 12 dc in ring; join.\nRnd 2: Ch 3 (counts as dc), dc in same st, 2 dc in each st around; join. (24 dc)\n",
@@ -134,6 +149,33 @@ describe("one fault in it", () => {
     ["an impossible size", "9 cm across", "30 cm across", "must-mend size-impossible null"],
     ["another label", "Rnd 3:", "Round 3:", "style labels-in-two-styles 3"],
     ["no terms", "Terms: US\n", "", "query terms-not-stated null"],
+    ["a neighbouring hook's letter", "4 mm (G-6)", "4 mm (F-5)", "query hook-letter-differs null"],
+    [
+      "a round that is not there",
+      "Rnd 4: sl st",
+      "Rnd 4: As in Rnd 9, sl st",
+      "query round-named-not-there 4",
+    ],
+    [
+      "inches of another length",
+      "9 cm across",
+      "9 cm (4 1/2 in) across",
+      "query measures-differ null",
+    ],
+    [
+      "yards of another length",
+      "DK, cotton",
+      "DK, cotton, 100 yds (110 m)",
+      "query measures-differ null",
+    ],
+    [
+      "ounces of another weight",
+      "DK, cotton",
+      "DK, cotton, 50 g / 3½ oz",
+      "query measures-differ null",
+    ],
+    ["a word twice", "in same sp, 4", "in in same sp, 4", "style word-twice 4"],
+    ["a total that names a stitch twice", "(24 dc)", "(12 dc, 12 dc)", "query total-wrong 2"],
     [
       "a join left out",
       "2 dc in each st around; join with sl st in top of beg ch-3.",
@@ -144,6 +186,60 @@ describe("one fault in it", () => {
     const faulty = sound.replace(from, to)
     expect(faulty).not.toBe(sound)
     expect(codesOf(faulty)).toContain(told)
+  })
+})
+
+describe("what is as it should be", () => {
+  it.each([
+    ["a hook in mm behind its letter", "4 mm (G-6)", "H / 5.0 mm"],
+    ["a hook in mm without a blank", "4 mm (G-6)", "I/5.50MM"],
+    ["inches and centimetres rounded", "9 cm across", "9 cm (3 1/2 in) across"],
+    ["yards and metres rounded", "DK, cotton", "DK, cotton, 50 g (1.75 oz), 125 m / 137 yds"],
+  ])("is not told: %s", (_, from, to) => {
+    const told = codesOf(sound.replace(from, to))
+    expect(told.filter((one) => /hook-letter|measures/.test(one))).toEqual([])
+  })
+
+  it("the other terms' name beside the own one is a help and no slip", () => {
+    const text =
+      "Terms: UK\nRnd 1: Magic ring, 3 ch (counts as tr), 11 tr (US dc) in ring; join. (12 tr)\nRnd 2: 1 ch, [1 dc (US = sc), 3 ch] in each st around; join. (12 dc)\n"
+    expect(codesOf(text).filter((one) => one.includes("terms-mixed"))).toEqual([])
+  })
+})
+
+describe("places that words of rounds point to", () => {
+  const told = (text: string) => codesOf(text)
+
+  it("colours that the materials list, and one they do not", () => {
+    const text = (letter: string) =>
+      `Materials\nColor A: moss\nColor B: sand\n\nRnd 1: With color A, ch 3 (counts as dc), 11 dc in magic ring; join. (12 dc)\nRnd 2: With color ${letter}, ch 3 (counts as dc), dc in same st, 2 dc in each st around; join. (24 dc)\n`
+    expect(told(text("B"))).not.toContain("query colour-not-listed 2")
+    expect(told(text("C"))).toContain("query colour-not-listed 2")
+  })
+
+  it("the first chain from the hook", () => {
+    const text =
+      "Rnd 1: Ch 2, 6 sc in 1st ch from hook; join. (6 sc)\nRnd 2: Ch 1, 2 sc in each st around; join. (12 sc)\n"
+    expect(told(text)).toContain("query place-not-there 1")
+  })
+
+  it("joins of chains that are written as '4 ch', and of first rounds on a ring", () => {
+    const text = (join: string) =>
+      `Rnd 1: Ch 4 (counts as dc and ch 1), [dc, ch 1] 7 times in ring; join with sl st in ${join} ch of ch-4. (8 dc)\nRnd 2: Ch 1, 2 sc in each ch-1 sp around; join. (16 sc)\n`
+    expect(told(text("3rd")).filter((one) => one.includes("join-into"))).toEqual([])
+    expect(told(text("2nd")).filter((one) => one.includes("join-into"))).toHaveLength(1)
+  })
+})
+
+describe("a round that its words do not bring to its total", () => {
+  it("is asked about, with the reason, and is not taken on trust", () => {
+    const text =
+      "Round 1: 8 hdc in magic ring; join. (8 hdc)\nRound 2: 2 hdc in each st around; join. (16 hdc)\nRound 3: *2 dc in next st, ch 3, 2 dc in next st, dc in next 4 sts* 4 times; join. (32 dc)\n"
+    expect(
+      codesOf(text).filter((one) =>
+        / (?:total-wrong|repeat-does-not-fit|not-settled) 3$/.test(one),
+      ),
+    ).not.toEqual([])
   })
 })
 

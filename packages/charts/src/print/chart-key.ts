@@ -2,7 +2,7 @@
 
 import { kindKey, type Motif, type StitchElement } from "@roundwright/motif"
 import { fullKindName, kindName, type Terms } from "@roundwright/stitches"
-import { chainOval, dot, drawPicot, drawStitch } from "./draw-stitch.ts"
+import { chainOval, dot, drawPicot, drawStitch, isCross } from "./draw-stitch.ts"
 import { type Oval, type Stroke, symbolMm } from "./mark.ts"
 
 interface Entry {
@@ -13,8 +13,17 @@ interface Entry {
 
 const rowMm = 5.6
 const textMm = 2.3
-/** Letters are about so wide against their height. */
-const letterShare = 0.5
+/** Letters of the wider of the usual fonts are about so wide against their height. */
+const letterShare = 0.57
+
+/** What the longest entry takes with its symbol, mm. */
+export function keyColumn(motif: Motif, terms: Terms): number {
+  return columnOf(entriesOf(motif, terms))
+}
+
+function columnOf(entries: readonly Entry[]): number {
+  return 9 + Math.max(...entries.map(({ name }) => name.length)) * textMm * letterShare
+}
 
 export function chartKey(
   motif: Motif,
@@ -22,8 +31,7 @@ export function chartKey(
   width: number,
 ): { svg: string; height: number } {
   const entries = entriesOf(motif, terms)
-  const longest = Math.max(...entries.map(({ name }) => name.length))
-  const column = 8 + longest * textMm * letterShare
+  const column = columnOf(entries)
   const columns = Math.max(1, Math.min(entries.length, Math.floor((width - 4) / column)))
   const rows = Math.ceil(entries.length / columns)
   const each = (width - 4) / columns
@@ -73,14 +81,15 @@ function entriesOf(motif: Motif, terms: Terms): Entry[] {
   }
   for (const { kind } of kinds.values()) {
     if (kind.basic === "sl st" && joins) continue
-    const feet =
-      kind.gathered?.how === "together"
-        ? [
-            { x: -1.2, y: -2 },
-            { x: 1.2, y: -2 },
-          ]
-        : [{ x: 0, y: -2 }]
-    const drawn = drawStitch({ type: "stitch", kind, anchors: [] }, feet, { x: 0, y: 2 })
+    const stitch: StitchElement = { type: "stitch", kind, anchors: [] }
+    // A cross has no stem but where it reaches far down.
+    const half = isCross(stitch) ? symbolMm.cross / 2 : 2
+    const sides = kind.gathered?.how === "together" ? [-1.2, 1.2] : [0]
+    const drawn = drawStitch(
+      stitch,
+      sides.map((x) => ({ x, y: -half })),
+      { x: 0, y: half },
+    )
     entries.push({ ...drawn, name: `${kindName(kind, terms)}: ${fullKindName(kind, terms)}` })
   }
   if (picots > 0)

@@ -93,22 +93,25 @@ interface Standing {
 
 const nearTop = 0.85
 
-/** A foot that is led stands between those of its neighbours, in the order of their tops. */
+/** A foot that is led stands between those of its neighbours, in the order of their tops; several in a row share the room. */
 function inOrder(standing: readonly Standing[]): Standing[] {
   const order = [...standing].sort((a, b) => a.leg.element - b.leg.element || a.leg.leg - b.leg.leg)
   const n = order.length
   return order.map((one, k) => {
     if (!one.led || n < 3) return one
-    const off = (by: 1 | -1): number => {
+    const look = (by: 1 | -1): { off: number; led: number } => {
       for (let step = 1; step < n; step++) {
         const other = order[(k + by * step + n * step) % n]!
-        if (!other.led) return wrapped(other.angle - one.leg.top)
+        if (!other.led) return { off: wrapped(other.angle - one.leg.top), led: step - 1 }
       }
-      return by * Math.PI
+      return { off: by * Math.PI, led: 0 }
     }
-    const [a, b] = [off(-1), off(1)].sort((x, y) => x - y) as [number, number]
+    const [back, ahead] = [look(-1), look(1)]
+    const [low, high] = back.off <= ahead.off ? [back, ahead] : [ahead, back]
     const own = wrapped(one.angle - one.leg.top)
-    const edge = Math.min((b - a) / 3, 0.05)
+    const share = (high.off - low.off) / (low.led + high.led + 1)
+    const [a, b] = [low.off + low.led * share, low.off + (low.led + 1) * share]
+    const edge = Math.min(share / 3, 0.05)
     if (own >= a + edge && own <= b - edge) return one
     return { ...one, angle: one.leg.top + Math.max(a + edge, Math.min(b - edge, own)) }
   })

@@ -20,8 +20,9 @@ const steps: readonly (readonly [out: number, along: number])[] = [0.5, 0.9, 1.4
 /** Symbols moved at most: where more lie on others the layout needs more room, and no touch. */
 const mostMoved = 24
 
-/** A symbol with a stem is held by its foot. */
+/** A symbol with a stem is held by its foot: it is moved last, and hardly. */
 const stemFrom = 2.2
+const mostWithStem = 0.9
 
 /** Posts that cross mislead; symbols that touch are only ugly. */
 export const worseThanTouching = 20
@@ -48,14 +49,17 @@ export function nudge(
   const tried = new Set<string>()
   while (faults > 0 && tried.size < mostMoved) {
     const pairs = overlapsOf(now()).flat()
-    const next = pairs
+    const untried = pairs
       .map((mark) => origin.get(mark)!)
-      .find((mark) => isSmall(mark) && !tried.has(keys.get(mark)!))
+      .filter((mark) => !tried.has(keys.get(mark)!))
+    const next = untried.find(isSmall) ?? untried.find(({ kind }) => kind === "stitch")
     if (!next) break
+    const most = isSmall(next) ? Number.POSITIVE_INFINITY : mostWithStem
     const key = keys.get(next)!
     tried.add(key)
     const images = inked.filter((mark) => keys.get(mark) === key)
     for (const [out, along] of steps) {
+      if (Math.hypot(out, along) > most) continue
       const before = images.map((mark) => moved.get(mark))
       for (const mark of images) moved.set(mark, shiftedMark(mark, out, along))
       const after = faultsOf(now())
@@ -82,19 +86,27 @@ function keysOf(
   const seen = new Map<string, number>()
   return new Map(
     marks.map((mark) => {
-      const { round, kind, element } = mark
+      const { round, element, posts } = mark
+      // The chain that stands for the first stitch is one of the images of a stitch.
+      const kind = mark.kind === "start" && posts.length > 0 ? "stitch" : mark.kind
       const own = `${round}:${kind}:${element}`
       const place = seen.get(own) ?? 0
       seen.set(own, place + 1)
-      const alone = kind === "join" || kind === "slip" || kind === "yarn-off"
+      const alone = kind === "join" || kind === "slip" || kind === "yarn-off" || isAside(mark)
       const within = alone ? `alone ${element}` : element % Math.max(1, perRepeat(round))
       return [mark, `${round}:${kind}:${within}:${place}`]
     }),
   )
 }
 
-function isSmall({ kind, strokes, ovals }: PrintMark): boolean {
-  if (kind === "chain" || kind === "join" || kind === "slip") return true
+/** A starting chain that stands for no stitch, beside the first: there is one in a round. */
+function isAside({ kind, posts }: PrintMark): boolean {
+  return kind === "start" && posts.length === 0
+}
+
+function isSmall(mark: PrintMark): boolean {
+  const { kind, strokes, ovals } = mark
+  if (kind === "chain" || kind === "join" || kind === "slip" || isAside(mark)) return true
   const long = strokes.reduce(
     (most, { from, to }) => Math.max(most, Math.hypot(to.x - from.x, to.y - from.y)),
     0,

@@ -5,7 +5,7 @@ import { countRound, type Motif } from "@roundwright/motif"
 import { RoundwrightError } from "@roundwright/numerics"
 import type { LaidOutShape } from "@roundwright/relaxation"
 import { kindName, type Terms } from "@roundwright/stitches"
-import { chartKey } from "./chart-key.ts"
+import { chartKey, keyColumn } from "./chart-key.ts"
 import { namedBy } from "./chart-text.ts"
 import { type ChartLayout, layOutChart } from "./lay-out-chart.ts"
 import { type Oval, type Place, type PrintMark, type Stroke, symbolMm } from "./mark.ts"
@@ -73,7 +73,7 @@ export function printChart(
   requireUntangled(layout)
   const numbers = roundNumbers(motif, layout)
   const box = boxOf(layout.marks, numbers.places)
-  const width = Math.max(leastWidth, box.right - box.left)
+  const width = Math.max(leastWidth, box.right - box.left, 4 + keyColumn(motif, terms))
   const key = chartKey(motif, terms, width)
   const tall = box.top - box.bottom
   const height = tall + key.height

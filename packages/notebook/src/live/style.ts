@@ -78,9 +78,10 @@ button:focus-visible, summary:focus-visible, textarea:focus-visible, select:focu
 .export { margin: 0.4rem 0 1rem; font: 0.84rem/1.4 var(--sans); }
 .export > div { display: flex; flex-wrap: wrap; gap: 0.4rem; }
 .export button, .take, .take button { font-size: 0.76rem; padding: 0.15rem 0.55rem; min-height: 1.6rem; }
-.edit li .take { margin-left: 0.5rem; }
+.edit li .take { display: block; margin-top: 0.2rem; }
 .edit p.take, .print-sheet { margin: 0 0 0.8rem; padding: 0; }
 [data-round] { cursor: pointer; }
+.beside:has(> .pattern .editor) > .problems { display: none; }
 .beside .editor > .found { position: static; width: auto; margin-top: 0.6rem; max-height: none; }
 .try { margin: 0.35rem 0 0; display: inline-block; }
 .old .verdict, .old .ledger, .old .remedies, .old .chart, .old .problems, .old .values { position: relative; }

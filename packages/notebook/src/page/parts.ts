@@ -25,13 +25,14 @@ export async function bodyHtml(result: NotebookResult, live: boolean): Promise<C
   for (const [index, run] of runs.entries()) {
     const cell = result.cells[index]
     const group = groups.get(index)
-    if (group?.first) body.push(trusted('<div class="beside">'))
+    if (group?.opens) body.push(trusted('<div class="beside">'))
     const prose = live ? element("div", { class: "prose", id: `prose-${index}` }, run) : run
-    // The words before a pattern stand above it and its verdict.
-    if (group?.first) body.splice(-1, 0, prose, { markup: "\n" })
+    // The words before a pattern and its verdict stand above both.
+    if (group?.opens) body.splice(-1, 0, prose, { markup: "\n" })
     else body.push(prose, { markup: "\n" })
-    if (cell) body.push(await cellHtml(cell, page, group?.first ? "first" : null), { markup: "\n" })
-    if (group?.last) body.push(trusted("</div>\n"))
+    const place = group && cell?.kind === "pattern" ? "first" : null
+    if (cell) body.push(await cellHtml(cell, page, place), { markup: "\n" })
+    if (group?.closes) body.push(trusted("</div>\n"))
   }
   return body
 }
@@ -39,22 +40,32 @@ export async function bodyHtml(result: NotebookResult, live: boolean): Promise<C
 /** Kinds that may stand between a pattern and its verdict, beside the text. */
 const between: ReadonlySet<string> = new Set(["gauge", "problems", "verdict"])
 
+interface InGroup {
+  readonly opens: boolean
+  readonly closes: boolean
+}
+
 /**
- * Cells that a wide screen shows side by side: a pattern, and its verdict where no words come between. By the index of
- * the cell, whether it begins or ends the group.
+ * Cells that a wide screen shows side by side: a pattern, and its verdict, behind it or before, where no words come
+ * between. By the index of the cell.
  */
-function besideGroups(
-  cells: readonly Cell[],
-  runs: readonly Html[],
-): ReadonlyMap<number, { readonly first: boolean; readonly last: boolean }> {
-  const groups = new Map<number, { first: boolean; last: boolean }>()
-  cells.forEach((cell, start) => {
+function besideGroups(cells: readonly Cell[], runs: readonly Html[]): ReadonlyMap<number, InGroup> {
+  const groups = new Map<number, InGroup>()
+  const joins = (k: number) => runs[k]?.markup === ""
+  const isBetween = (k: number) => between.has(cells[k]?.kind ?? "")
+  const isVerdict = (k: number) => cells[k]?.kind === "verdict"
+  cells.forEach((cell, at) => {
     if (cell.kind !== "pattern") return
-    let end = start
-    while (between.has(cells[end + 1]?.kind ?? "") && runs[end + 1]?.markup === "") end += 1
-    while (end > start && cells[end]!.kind !== "verdict") end -= 1
+    let [start, end] = [at, at]
+    while (isBetween(end + 1) && joins(end + 1)) end += 1
+    while (end > at && !isVerdict(end)) end -= 1
+    // A verdict before belongs to this pattern where none follows and no other pattern has it.
+    if (end === at) {
+      while (isBetween(start - 1) && joins(start) && !groups.has(start - 1)) start -= 1
+      while (start < at && !isVerdict(start)) start += 1
+    }
     for (let k = start; end > start && k <= end; k++)
-      groups.set(k, { first: k === start, last: k === end })
+      groups.set(k, { opens: k === start, closes: k === end })
   })
   return groups
 }

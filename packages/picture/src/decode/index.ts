@@ -88,6 +88,26 @@ export async function encodePng(picture: GreyPicture): Promise<Uint8Array> {
     .toBuffer()
 }
 
+const millimetresPerInch = 25.4
+/** A drawing in pixels is taken as it is at this many dots an inch. */
+const plainDensity = 72
+
+/**
+ * A drawing as the bytes of a PNG, on white. Letters are set in a font of this machine; where it has none they are missing.
+ * @param svg its width and height in mm
+ * @param dotsPerInch a mm is this / 25.4 pixels
+ */
+export async function drawPng(svg: string, dotsPerInch: number): Promise<Uint8Array> {
+  const inPixels = svg.replace(/\b(width|height)="([\d.]{1,12})mm"/g, (_, side, mm) => {
+    return `${side}="${Math.round((Number(mm) / millimetresPerInch) * dotsPerInch)}"`
+  })
+  return sharp(Buffer.from(inPixels), { density: plainDensity, limitInputPixels: mostPixels })
+    .flatten({ background: "#ffffff" })
+    .withMetadata({ density: dotsPerInch })
+    .png({ palette: true })
+    .toBuffer()
+}
+
 /** Tried from the best; the last is taken whatever its size. */
 const qualities = [78, 66, 54, 42, 30] as const
 

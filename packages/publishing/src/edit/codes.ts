@@ -27,6 +27,7 @@ export const editCodes = {
   "not-understood": query,
   "not-settled": query,
   "chart-differs": either,
+  "round-named-not-there": query,
   // Starts, joins and the end.
   "start-not-said": query,
   "join-into-wrong-place": either,
@@ -44,15 +45,18 @@ export const editCodes = {
   "hook-missing": query,
   "gauge-missing": query,
   "size-missing": query,
-  "hook-letter-differs": mend,
+  "hook-letter-differs": either,
   "gauge-impossible": either,
   "heading-impossible": mend,
   "heading-not-understood": query,
   "size-impossible": either,
+  "measures-differ": query,
+  "colour-not-listed": query,
   // Style.
   "totals-in-two-styles": style,
   "labels-in-two-styles": style,
   "words-in-two-styles": style,
+  "word-twice": style,
 } as const satisfies Readonly<Record<string, readonly EditSeverity[]>>
 
 export type EditCode = keyof typeof editCodes

@@ -156,7 +156,7 @@ const behindDash =
   /(?<=[.;][ \t])[-–—] (\d{1,4} (?:sts?|stitches|ch|sc|hdc|htr|dc|tr|dtr|trtr|sps?)\b[^.()[\]\n\r]{0,60}?)(?=\.?[ \t]*$)/gm
 
 /** "... join. – 24 dc" as "... join. (24 dc)", which is as long: behind a dash the words could be work. */
-function withTotalsInBrackets(text: string): string {
+export function withTotalsInBrackets(text: string): string {
   return text.replace(behindDash, "($1)")
 }
 
@@ -168,13 +168,24 @@ const statement =
  * other terms have, the line is the slip.
  */
 function statedTerms(text: string, { rounds }: PatternReading): Terms | null {
-  const word = statement.exec(text.slice(0, rounds[0]?.start ?? text.length))?.[1]
+  const front = text.slice(0, rounds[0]?.start ?? text.length)
+  const word = statement.exec(front)?.[1] ?? onlyNamed(front)
   if (word === undefined) return null
   const terms: Terms = /^(?:US|American)$/i.test(word) ? "US" : "UK"
   const against = rounds.filter(({ start, end }) =>
     foreignNames[terms].test(text.slice(start, end)),
   )
   return 2 * against.length < rounds.length ? terms : null
+}
+
+const inWords =
+  /\b(US|UK|American|British)(?:\s+(?:english|crochet|pattern|stitch))?\s+term(?:s|inology)\b(?!\s*(?:in (?:brackets|paren)|are (?:in|given)|below|\)))/gi
+
+/** "... a 4 mm hook. UK terms!", where no other terms are spoken of. */
+function onlyNamed(front: string): string | undefined {
+  const named = [...front.matchAll(inWords)].map((match) => match[1]!)
+  const sides = new Set(named.map((word) => /^(?:US|American)$/i.test(word)))
+  return sides.size === 1 && !/\bconver(?:t|sion)|\bequivalent/i.test(front) ? named[0] : undefined
 }
 
 const foreignNames: Readonly<Record<Terms, RegExp>> = {

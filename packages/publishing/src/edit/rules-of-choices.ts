@@ -2,10 +2,11 @@
 // took them otherwise. A maker has no such second look, and the designer is asked.
 
 import type { Remark } from "./finding.ts"
-import { isBorneOut, type Manuscript, type ManuscriptRound, roundNumbered } from "./manuscript.ts"
+import { type Manuscript, type ManuscriptRound, roundNumbered } from "./manuscript.ts"
 
 /** A reading that the words leave open and that what comes after decides. */
-const bentForOthers = /: then the (?:rounds after it fit|counts fit the round before)/
+const bentForOthers =
+  /: then the (?:rounds after it fit|counts fit the round before)|chains are worked into like stitches/
 
 /** Choices that another rule asks about in words of its own. */
 const asOfStarts = /\bstarting chain|\bchains? at the start/
@@ -56,10 +57,14 @@ function thinStart(told: string, { reading, body, bodyStart, number }: Manuscrip
 export function totalsWithChains(manuscript: Manuscript): Remark[] {
   const { problems, lines, rounds } = manuscript
   const told = problems.filter(({ code }) => code === "total-includes-chains")
-  return told.flatMap((problem): Remark[] => {
+  // Where all totals count them it is the designer's way, and is asked about once.
+  const plain = rounds.some(({ number, reading: { agrees, stated, counted } }) =>
+    Boolean(agrees && stated === counted?.stitches && !told.some(({ round }) => round === number)),
+  )
+  return (plain ? told : told.slice(0, 1)).flatMap((problem): Remark[] => {
     const round = roundNumbered(manuscript, problem.round)
     const counted = round?.reading.counted
-    if (!round || !counted || !isBorneOut(manuscript, rounds[0]?.number ?? null)) return []
+    if (!round || !counted) return []
     const start = lines.offset(problem.line, problem.column)
     const end = start + problem.length
     return [

@@ -68,10 +68,12 @@ const alsoMm: Readonly<Record<string, readonly number[]>> = {
 }
 /** Makers' sizes of one letter lie within this of one another, mm. */
 const sameHookMm = 0.13
+/** A neighbouring size: some maker may well have stamped it so, and it is asked. */
+const nextHookMm = 0.51
 
-const millimetres = /(\d{1,2}(?:[.,]\d{1,3})?)\s{0,2}mm\b/gi
+const millimetres = /(?<![\d/.,])(\d{1,2}(?:[.,]\d{1,3})?)\s{0,2}mm\b/gi
 const lettered =
-  /(?<![A-Za-z.\d])((?:(?:US|size)\s+){0,2})([B-HJ-S]|I(?=\s?[-/]\s?\d)|(?<=(?:US|size)\s)I)(?:\s?[-/]\s?(\d{1,2}(?:\.5|½)?)(?!\s?mm))?(?![A-Za-z\d'’])/g
+  /(?<![A-Za-z.\d])((?:(?:US|size)\s+){0,2})([B-HJ-S]|I(?=\s?[-/]\s?\d)|(?<=(?:US|size)\s)I)(?:\s?[-/]\s?(\d{1,2}(?:\.5|½)?)(?![\d.,]|\s?mm))?(?![A-Za-z\d'’]|\.[A-Za-z])/g
 const numberFirst = /(?<![\d.,])(\d{1,2}(?:\.5|½)?)\s?\/\s?([B-S])(?![A-Za-z\d])/g
 
 /** Lines that name a hook by mm and by letter. */
@@ -125,8 +127,9 @@ function letterRemark(
   const right = nearestHook(mm)
   const name = Math.abs(right.mm - mm) > sameHookMm ? null : hookName(right)
   const start = offset + found.index
+  const nearby = numberFits && may.some((one) => Math.abs(one - mm) <= nextHookMm)
   return {
-    severity: "must-mend",
+    severity: nearby ? "query" : "must-mend",
     code: "hook-letter-differs",
     round: null,
     start,
@@ -135,7 +138,7 @@ function letterRemark(
       numberFits || may.every((one) => Math.abs(one - mm) > sameHookMm)
         ? `The hook is given as ${mm} mm and as ${letter}, but ${letter} is ${may[0]} mm. Makers go by the millimetres.`
         : `The letter ${letter} and the number ${number} are two hooks: ${letter} is ${may[0]} mm, ${number} is ${byNumber!.mm} mm.`,
-    ...(name === null ? {} : { wording: name, sure: true as const }),
+    ...(name === null ? {} : { wording: name, ...(nearby ? {} : { sure: true as const }) }),
   }
 }
 

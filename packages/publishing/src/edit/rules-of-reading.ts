@@ -49,6 +49,8 @@ const rows: Partial<Readonly<Record<ProblemCode | "size-unlike-gauge", Row>>> = 
   "words-passed-over": { code: "not-understood", asked: true },
   "figure-passed-over": { code: "not-understood", asked: true },
   "read-with-gap": { code: "not-understood", asked: true },
+  "counted-by-itself": { code: "not-settled", asked: true },
+  "ring-not-described": { code: "not-settled", asked: true },
   "two-readings": { code: "not-settled", asked: true },
   "total-met-rarely": { code: "total-wrong", asked: true },
   "step-without-effect": { code: "not-settled", asked: true },
@@ -71,17 +73,25 @@ const followsFrom: ReadonlySet<string> = new Set(["stands-on-doubt"])
 
 export function remarksOfReading(manuscript: Manuscript): Remark[] {
   const remarks: Remark[] = []
-  for (const problem of manuscript.problems) {
-    const row = rows[problem.code as ProblemCode]
-    if (!row || followsFrom.has(problem.code)) continue
-    if (problem.severity === "note" && !toldAsNote.has(problem.code)) continue
-    remarks.push(remarkOf(manuscript, problem, row))
-  }
+  for (const problem of manuscript.problems)
+    if (isToldOfReading(problem))
+      remarks.push(remarkOf(manuscript, problem, rows[problem.code as ProblemCode]!))
   return remarks
+}
+
+/** Whether what the reader tells becomes a finding here. */
+export function isToldOfReading({ code, severity }: Problem): boolean {
+  if (!(code in rows) || followsFrom.has(code)) return false
+  return severity !== "note" || toldAsNote.has(code)
+}
+
+export function codeOfReading({ code }: Problem): EditCode | undefined {
+  return rows[code as ProblemCode]?.code
 }
 
 /** Notes of the reader that an editor asks about all the same. */
 const toldAsNote: ReadonlySet<string> = new Set([
+  "ring-not-described",
   "bracket-not-closed",
   "repeat-start-missing",
   "repeat-end-missing",

@@ -3,7 +3,7 @@
 
 import { examinePattern, formatLength } from "@roundwright/assessment"
 import type { Remark } from "./finding.ts"
-import { isBorneOut, type Manuscript } from "./manuscript.ts"
+import { isBorneOut, type Manuscript, withTotalsInBrackets } from "./manuscript.ts"
 
 /**
  * How far a claimed size may be from the computed one before it is asked about, as a factor. With a swatch sizes are
@@ -29,7 +29,9 @@ export function claimedSize(manuscript: Manuscript): Remark[] {
   if (!piece?.place || reading.motif.rounds.length < reading.rounds.length) return []
   if (reading.rounds.some(({ assumed }) => assumed)) return []
   const { start, end } = piece.place
-  const blanked = text.slice(0, start) + " ".repeat(end - start) + text.slice(end)
+  const blanked = withTotalsInBrackets(
+    text.slice(0, start) + " ".repeat(end - start) + text.slice(end),
+  )
   // The growth of the rounds tells a size in milliseconds; only where that is off is the piece laid out.
   const quick = examinePattern(blanked, { remedies: false })
   const across = quick.result.laidOut?.acrossMm

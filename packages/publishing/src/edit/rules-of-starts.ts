@@ -2,15 +2,15 @@
 // the first stitch, a join left out, and the end of the piece.
 
 import { ordinal } from "@roundwright/instructions"
-import { turningChainCounts } from "@roundwright/stitches"
+import { turningChainCounts, turningChains } from "@roundwright/stitches"
 import type { Remark } from "./finding.ts"
 import { isBorneOut, isSure, type Manuscript, type ManuscriptRound } from "./manuscript.ts"
 
 const startChain =
-  /^[\s(*]*(?:(?:join|attach|with)\b[^.:;]{0,60}?[,;.]\s*)?(?:(?:sl ?st|ss|slip stitch)\b[^.;:]{0,60}?[,;.]\s*)?(?:beg(?:inning)?\s+)?ch(?:ain)?\s?-?\s?(\d{1,2})\b/i
+  /^[\s(*,;.]*(?:in(?:to)? (?:a |the )?(?:(?:magic|adjustable) )?(?:ring|circle|loop)[,:]?\s{1,3}(?:make\s)?)?(?:(?:join|attach|with)\b[^.:;]{0,60}?[,;.]\s*)?(?:(?:sl ?st|ss|slip stitch)\b[^.;:]{0,60}?[,;.]\s*)?(?:make\s+|work\s+)?(?:beg(?:inning)?\s+)?(?:ch(?:ain)?\s?-?\s?(\d{1,2})|(\d{1,2})\s?ch(?:ain)?s?(?![\s-]?(?:sps?|spaces?|lps?|loops?|arch)))\b/i
 /** The chain that the piece begins with: joined into a ring, or worked into. */
 const foundation =
-  /^[\s(*]*(?:make\s+a\s+)?ch(?:ain)?\s?-?\s?\d{1,2}\b(?:[^.;]{0,60}(?:\bring\b|\bjoin\b|\bto form\b)[^.;]{0,20}(?:[.;]\s*|$)|[^.]{0,40}\bfrom (?:the )?hook\b)/i
+  /^[\s(*]*(?:with\b[^.:;,]{0,40}[,;.]\s*)?(?:make\s+a\s+)?(?:ch(?:ain)?\s?-?\s?\d{1,2}|\d{1,2}\s?ch(?:ain)?s?)\b(?:[^.;(*]{0,20}?\b(?:join|form|close|unite|sl\.? ?st|slip|ss)[^.;(*]{0,50}?(?:\bring\b|\bcircle\b|\bloop\b|[.;]|$)(?:\s*[.;,]\s*)?|[^.]{0,40}\bfrom (?:the )?hook\b)/i
 
 /** The words of a round behind its foundation, where it has one, and how far in they begin. */
 function behindFoundation({ body, index }: ManuscriptRound): { words: string; skipped: number } {
@@ -35,7 +35,7 @@ export function unsaidStarts(manuscript: Manuscript): Remark[] {
     const { words, skipped } = behindFoundation(round)
     const match = startChain.exec(words)
     if (!match) continue
-    const chains = Number(match[1])
+    const chains = Number(match[1] ?? match[2])
     const behind = words.slice(match[0].length, match[0].length + 90)
     const told = saysCounts.test(behind.split(/[;.]/)[0] ?? "") || /^\s*\(/.test(behind)
     if (told) {
@@ -85,7 +85,7 @@ function countsWording({ round }: ManuscriptRound): string | null {
 }
 
 const joinAt =
-  /\b(?:join|sl\.? ?st|ss|slip stitch)\b[^.;\n]{0,50}?\b(?:in(?:to)?|to|with)\s+(?:the\s+)?(?:top of\s+)?(?:the\s+)?(?:(\d{1,2})(?:st|nd|rd|th)\s+ch(?:ain)?\b|(second|third|fourth|fifth|sixth)\s+ch(?:ain)?\b)/gi
+  /\b(?:join|sl\.? ?st|ss|slip stitch)\b[^.;\n]{0,50}?\b(?:in(?:to)?|to|with)\s+(?:the\s+)?(?:top of\s+)?(?:the\s+)?(?:(\d{1,2})(?:st|nd|rd|th)\s+ch(?:ain)?\b|(second|third|fourth|fifth|sixth)\s+ch(?:ain)?\b)(?!\s?-?\d|\s?-?(?:sps?|spaces?|lps?|loops?)\b)/gi
 const joinTop =
   /\b(?:join|sl\.? ?st|ss|slip stitch)\b[^.;\n]{0,50}?\b(?:in(?:to)?|to)\s+(?:the\s+)?top of\s+(?:the\s+)?(?:(?:beg(?:inning)?|starting|first|1st|initial|turning|opening)\s+)?ch(?:ain)?[- ]?(\d{1,2})\b/gi
 const spelledOut: Readonly<Record<string, number>> = {
@@ -101,7 +101,7 @@ export function wrongJoins(manuscript: Manuscript): Remark[] {
   return manuscript.rounds.flatMap((round): Remark[] => {
     const opening = startChain.exec(behindFoundation(round).words)
     if (!opening) return []
-    const chains = Number(opening[1])
+    const chains = Number(opening[1] ?? opening[2])
     const top = topOf(round, chains)
     const last = [...round.body.matchAll(joinAt)].at(-1)
     if (top !== null && last) {
@@ -128,6 +128,20 @@ export function wrongJoins(manuscript: Manuscript): Remark[] {
           },
         ]
       }
+      const usual = lowJoin(manuscript, round, chains, named)
+      if (usual !== null) {
+        const start = round.bodyStart + last.index
+        return [
+          {
+            severity: "query",
+            code: "join-into-wrong-place",
+            round: round.number,
+            start,
+            end: start + last[0].length,
+            message: `The join goes into the ${ordinal(named)} chain of ch ${chains}; the first stitch of round ${round.number} ends by custom with the ${ordinal(usual)}.`,
+          },
+        ]
+      }
     }
     const over = [...round.body.matchAll(joinTop)].at(-1)
     if (over && Number(over[1]) !== chains && Number(over[1]) !== top) {
@@ -147,6 +161,26 @@ export function wrongJoins(manuscript: Manuscript): Remark[] {
     }
     return joinsToAbsentStitch(manuscript, round, chains)
   })
+}
+
+/** The height by custom, in chains, of a first stitch that the join alone makes lower; null where the text makes it so elsewhere. */
+function lowJoin(
+  { rounds }: Manuscript,
+  round: ManuscriptRound,
+  chains: number,
+  named: number,
+): number | null {
+  const first = round.round?.elements[0]
+  if (first?.type !== "stitch" || first.kind.gathered) return null
+  const usual = turningChains(first.kind.basic)
+  if (named >= usual || chains < usual) return null
+  const elsewhere = rounds.some(
+    (other) =>
+      other !== round &&
+      other.round?.startChain?.chains === named &&
+      other.round.startChain.counts === true,
+  )
+  return elsewhere ? null : usual
 }
 
 /** How many chains of the start make its first stitch: as the round says, else as the reader works it. */

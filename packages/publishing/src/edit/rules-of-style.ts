@@ -125,3 +125,25 @@ export function labelsInTwoStyles({ rounds }: Manuscript): Remark[] {
 function isPlain({ label }: ManuscriptRound): boolean {
   return !/\d\s*[-–&]\s*\d/.test(label)
 }
+
+const doubled =
+  /\b(in|into|the|to|of|and|next|from|each|with|around|same|a|is|on|sp|sts|rep|repeat)([ \t]+)\1\b(?![-*])/gi
+
+/** "in in next st". */
+export function wordsTwice({ rounds }: Manuscript): Remark[] {
+  return rounds.flatMap((round) =>
+    [...round.body.matchAll(doubled)].map((match): Remark => {
+      const start = round.bodyStart + match.index
+      return {
+        severity: "style",
+        code: "word-twice",
+        round: round.number,
+        start,
+        end: start + match[0].length,
+        message: `"${match[1]}" stands twice.`,
+        wording: match[1]!,
+        ...(/^(?:in|into|the|to|of|and|next)$/i.test(match[1]!) ? { sure: true as const } : {}),
+      }
+    }),
+  )
+}

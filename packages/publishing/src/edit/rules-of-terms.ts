@@ -42,6 +42,7 @@ export function mixedTerms({ rounds, reading, text, front }: Manuscript): Remark
       const word = match[1]!
       const start = from + match.index + match[0].length - word.length
       const stitch = stitchOf(word, other)
+      if (isGloss(where, match.index, word.length)) continue
       // Above the rounds a list may give both names, and "skip" and "gauge" are written everywhere.
       if (round === null && (stitch || !/^tension$/i.test(word))) continue
       if (terms === "UK" && !stitch) continue
@@ -62,6 +63,16 @@ export function mixedTerms({ rounds, reading, text, front }: Manuscript): Remark
     }
   }
   return remarks
+}
+
+/** "dc (US sc)", "dc = sc (US)": the other name beside the pattern's own, so that readers of both know. */
+function isGloss(where: string, at: number, length: number): boolean {
+  const before = where.slice(Math.max(0, at - 16), at)
+  const after = where.slice(at + length, at + length + 16)
+  return (
+    /(?:\b(?:US|UK|American|British)\b[^A-Za-z]{0,4}|[=/([]\s{0,2})$/i.test(before) &&
+    /(?:\b(?:US|UK|American|British)\b|=)/i.test(before + after)
+  )
 }
 
 function usesNamesOf(terms: Terms, text: string): boolean {

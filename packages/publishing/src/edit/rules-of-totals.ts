@@ -130,6 +130,29 @@ export function totalWords(round: Round, terms: Terms): string {
   return [...(stitches > 0 ? [`${stitches} ${unit}`] : []), ...spaces].join(" + ")
 }
 
+const itemOfTotal = /\b\d{1,4}\s+((?:sc|hdc|htr|dc|tr|dtr|trtr)\b)(?!\s*(?:on|in|per|each))/gi
+
+/** "(24 dc, 24 dc)": one stitch counted in two places, so that another was meant in one of them. */
+export function totalsNamingTwice({ rounds }: Manuscript): Remark[] {
+  return rounds.flatMap((round): Remark[] => {
+    const place = totalPlace(round)
+    if (!place) return []
+    const names = [...place.inner.matchAll(itemOfTotal)].map((match) => match[1]!.toLowerCase())
+    const twice = names.find((name, k) => names.indexOf(name) !== k)
+    if (twice === undefined) return []
+    return [
+      {
+        severity: "query",
+        code: "total-wrong",
+        round: round.number,
+        start: place.start,
+        end: place.end,
+        message: `The total of round ${round.number} names ${twice} twice. Is another stitch meant in one place?`,
+      },
+    ]
+  })
+}
+
 function commonStyle(rounds: readonly ManuscriptRound[]): TotalStyle {
   const counts = new Map<TotalStyle, number>()
   for (const round of rounds) {

@@ -4,13 +4,17 @@ import { countRound, type Round, repeatsOf } from "@roundwright/motif"
 import type { Remark } from "./finding.ts"
 import type { Manuscript, ManuscriptRound } from "./manuscript.ts"
 
-const bracketed = /[([]\s*(\d{1,4})\s+([a-z][a-z0-9 -]{1,30}?)\s*[)\]][\s.*]*$/i
+const bracketed =
+  /[([]\s*(\d{1,4})\s+([a-z][a-z0-9 -]{1,30}?)(?:\s+in\s+(?:the\s+)?(?:ring|total|all|round))?\s*[)\]][\s.*]*$/i
 /** "(62 sts, counting ch 3 as first)": a total with a remark behind it, wherever it stands in the line. */
 const remarked =
-  /[([]\s*(\d{1,4})\s+(sts?|stitches|s\.?c|hdc|htr|dc|tr|dtr)\b\.?\s*,\s*(?:[a-z]{4,}|\d{1,4}\s+ch)[^()[\]\n]{3,90}[)\]]/i
+  /[([]\s*(?:(?:there|you) (?:should|will) (?:be|have) )?(\d{1,4})\s+(sts?|stitches|s\.?c|hdc|htr|dc|tr|dtr)\b\.?\s*,\s*(?:[a-z]{4,}|\d{1,4}\s+ch)[^()[\]\n]{3,90}[)\]]/i
 /** "(6 shells or 36 dc)": what a group has is not said, but the stitches are. */
 const either =
   /[([]\s*\d{1,4}\s+[a-z]{3,12}\s+or\s+(\d{1,4})\s+(sts?|stitches|s\.?c|hdc|htr|dc|tr|dtr)\s*[)\]]/i
+/** "St count: 18 sc", on a line of its own. */
+const lineOfCount =
+  /^[\s>•*_-]{0,8}(?:(?:st(?:itch)?|sts|stitches)\.?\s{1,3}count|total(?:\s{1,3}st(?:itche)?s)?)\s{0,3}[:=]\s{0,3}(\d{1,4})(?:\s{1,3}(sts?|stitches|s\.?c|hdc|htr|dc|tr|dtr)\b)?\s{0,9}$/i
 /** Brackets of work rather than of a total. */
 const isWork = /\b(?:times?|more|in|each|counts?|mm|cm|inch(?:es)?)\b/i
 
@@ -23,8 +27,12 @@ export function unreadTotal({ body, bodyStart, reading }: ManuscriptRound): {
   if (reading.stated !== null) return null
   let from = 0
   for (const line of body.split(/(?<=\n)/)) {
-    const found = bracketed.exec(line.trimEnd()) ?? either.exec(line) ?? remarked.exec(line)
-    if (found && !isWork.test(found[2]!)) {
+    const found =
+      bracketed.exec(line.trimEnd()) ??
+      either.exec(line) ??
+      remarked.exec(line) ??
+      lineOfCount.exec(line)
+    if (found && !isWork.test(found[2] ?? "")) {
       const start = bodyStart + from + found.index
       return { figure: Number(found[1]), start, end: start + found[0].trimEnd().length }
     }

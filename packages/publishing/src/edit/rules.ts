@@ -5,14 +5,23 @@ import type { Remark } from "./finding.ts"
 import type { Manuscript } from "./manuscript.ts"
 import { abbreviationRemarks, specialStitches } from "./rules-of-abbreviations.ts"
 import { chosenReadings, countsForNext, totalsWithChains } from "./rules-of-choices.ts"
+import { coloursNotListed } from "./rules-of-colours.ts"
 import { hookLetters, missingMaterials } from "./rules-of-materials.ts"
+import { measuresInTwo } from "./rules-of-measures.ts"
 import { unnumberedRounds } from "./rules-of-numbers.ts"
 import { remarksOfReading } from "./rules-of-reading.ts"
+import { firstChainFromHook, namedRounds } from "./rules-of-references.ts"
 import { claimedSize } from "./rules-of-size.ts"
 import { missingEnd, missingJoins, unsaidStarts, wrongJoins } from "./rules-of-starts.ts"
-import { labelsInTwoStyles, wordsInTwoStyles } from "./rules-of-style.ts"
+import { labelsInTwoStyles, wordsInTwoStyles, wordsTwice } from "./rules-of-style.ts"
 import { mixedTerms, termsNotStated } from "./rules-of-terms.ts"
-import { missingTotals, totalsInTwoStyles, wrongTotals } from "./rules-of-totals.ts"
+import {
+  missingTotals,
+  totalsInTwoStyles,
+  totalsNamingTwice,
+  wrongTotals,
+} from "./rules-of-totals.ts"
+import { totalsOnTrust } from "./rules-of-trust.ts"
 import { unmetTotals } from "./rules-of-unread-totals.ts"
 import { spacesNamed, unlikeRepeats } from "./rules-of-work.ts"
 
@@ -25,8 +34,12 @@ export const rules: readonly Rule[] = [
   wrongTotals,
   totalsWithChains,
   missingTotals,
+  totalsNamingTwice,
   unmetTotals,
+  totalsOnTrust,
   unlikeRepeats,
+  namedRounds,
+  firstChainFromHook,
   chosenReadings,
   countsForNext,
   wrongJoins,
@@ -40,7 +53,10 @@ export const rules: readonly Rule[] = [
   missingMaterials,
   hookLetters,
   claimedSize,
+  measuresInTwo,
+  coloursNotListed,
   totalsInTwoStyles,
   labelsInTwoStyles,
   wordsInTwoStyles,
+  wordsTwice,
 ]

@@ -21,8 +21,9 @@ ol.rounds { list-style: none; margin: 0 0 1.5mm; padding: 0 }
 ol.rounds li { display: grid; grid-template-columns: 14mm 1fr 15mm; gap: 2mm; padding: 0.9mm 0; border-top: 0.4pt solid #999; break-inside: avoid }
 .total { display: inline-block; font-weight: 600 }
 .size { text-align: right; color: #333; font-size: 9pt; padding-top: 0.3mm }
-.chart, .end { break-inside: avoid }
-.chart svg { display: block; max-width: 100%; max-height: 145mm; height: auto; margin: 0 auto }
+.chart { break-inside: avoid }
+.chart svg { display: block; max-width: 100%; max-height: var(--high, 145mm); height: auto; margin: 0 auto }
+@media print { .chart[data-page="own"] svg { width: 100%; max-height: 180mm } }
 .facts .chart svg { max-height: 68mm }
 .to-designer { border-top: 0.4pt dashed #999; padding-top: 2mm; color: #333 }
 @media print { .to-designer { display: none } }

@@ -2,6 +2,7 @@
 // in full words, one step on a line. No script, nothing fetched.
 
 import { largeStyle, printStyle } from "./html-style.ts"
+import { roomForChart } from "./paper.ts"
 import type { Sheet } from "./sheet.ts"
 import { inFull, spokenSteps, spokenTotal } from "./spoken.ts"
 
@@ -58,19 +59,23 @@ function sheetParts(sheet: Sheet): string[] {
 const besideMm = 84
 
 /** Flatness, care and cautions, with the chart where its size asks for it. */
-function ends({ chart, flatness, care, cautions }: Sheet): string[] {
+function ends(sheet: Sheet): string[] {
+  const { chart, flatness, care, cautions } = sheet
   const words = [
     part("Does it lie flat?", list(flatness)),
     part("Blocking and care", list(care)),
     part("Please take care", list(cautions)),
   ]
-  const drawn = `<section class="chart"><h2>Chart</h2>\n${chart}\n</section>`
+  const drawn = (look: string) =>
+    `<section class="chart"${look}><h2>Chart</h2>\n${chart}\n</section>`
   const wide = Number(/width="([\d.]+)mm"/.exec(chart ?? "")?.[1] ?? 0)
   if (chart !== null && wide <= besideMm)
-    return [`<div class="facts">\n<div>${words.join("\n")}</div>\n${drawn}\n</div>`]
-  const columns = `<div class="facts">\n<div>${words[0]}${words[2]}</div>\n${words[1]}\n</div>`
-  // Together, so that a chart that needs the next page does not leave it half empty.
-  return chart === null ? [columns] : [`<div class="end">\n${columns}\n${drawn}\n</div>`]
+    return [`<div class="facts">\n<div>${words.join("\n")}</div>\n${drawn("")}\n</div>`]
+  const columns = `<div class="facts end">\n<div>${words[0]}${words[2]}</div>\n${words[1]}\n</div>`
+  if (chart === null) return [columns]
+  const room = roomForChart(sheet)
+  const look = room === null ? ' data-page="own"' : ` style="--high:${room}mm"`
+  return [columns, drawn(look)]
 }
 
 /** @returns the accessible edition: no chart is needed to work from it */
