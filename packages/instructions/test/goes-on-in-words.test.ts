@@ -67,6 +67,11 @@ describe("a total", () => {
     expect(readPattern(text).rounds[1]).toMatchObject({ stated: 12, agrees: true })
   })
 
+  it("stands behind an equals sign in a bracket", () => {
+    const text = "Round 1: 12 sc in magic ring. (= 12sc)\nRound 2: 1 sc in each st (= 12 sc)."
+    expect(readPattern(text).rounds.map(({ agrees }) => agrees)).toEqual([true, true])
+  })
+
   it("may say what it counts, with a figure", () => {
     const text =
       "Round 1: Ch 3, 11 dc in magic ring, join to top of ch 3. (12 dc total, counting ch 3 at start)"

@@ -127,8 +127,8 @@ function readWhat(
   const named =
     cursor.attempt(() => readKind(cursor)) ??
     cursor.attempt(() => {
-      // "counts as 1 dc"; of another figure it is told that nothing comes of it.
-      if (!cursor.isNumber()) return null
+      // "counts as 1 dc"; of another figure it is told that nothing comes of it. "= 36 sc" is a total.
+      if (!cursor.isNumber() || (cursor.value() > 1 && cursor.text(-1) === "=")) return null
       cursor.at += 1
       return readKind(cursor)
     })

@@ -11,12 +11,12 @@ import { assumedRound } from "./assumed.ts"
 import { closingChainFinding, missingClosingChain, withClosingChain } from "./closing-chain.ts"
 import { losesFold, takesUpFold } from "./fold-lost.ts"
 import type { Foundation } from "./foundation.ts"
-import { impliedRepeats } from "./implied-repeat.ts"
 import type { Located } from "./list-rounds.ts"
 import { againstLikelierTree } from "./rare-readings.ts"
 import { otherReadingsOf, workRound, workRoundAs } from "./read-round.ts"
 import { repeatedToTotal } from "./repeats-by-total.ts"
 import type { RoundRequest, RoundResult } from "./round-result.ts"
+import { aroundAll } from "./worked-around.ts"
 
 /** A tree with the words of other rounds put in place of what names them. */
 export type Resolver = (tree: RoundTree) => {
@@ -234,54 +234,20 @@ function differs(a: Candidate, b: Candidate): boolean {
   return !sameCounts(a.round, b.round)
 }
 
-/** What is told once, worked around: where else most of the round below is left, and then nothing is. */
-function workedAround(best: Candidate): Candidate[] {
-  const leaves = best.result.findings.some(({ code }) => leavesMuch.has(code))
-  if (best.request.index === 0 || (!leaves && !isScant(best))) return []
-  const found: Candidate[] = []
-  for (const steps of impliedRepeats(best.request.tree.steps)) {
-    const request = { ...best.request, tree: { ...best.request.tree, steps } }
-    const result = workRound(request)
-    if (
-      !result.round ||
-      (leaves ? result.score >= best.result.score : result.score > best.result.score) ||
-      result.findings.some(({ code }) => leavesMuch.has(code) || code === "repeat-does-not-divide")
-    )
-      continue
-    const told: Finding = {
-      // No word of the text says so, and unless its total does it may as well be cut short.
-      severity: result.comparison.agrees === true ? "note" : "warning",
-      code: "repeat-implied",
-      ...best.request.span,
-      message: "This is told once and worked around: then it fits the round before.",
-      hint: 'Add "rep from * around" if that is meant.',
-    }
-    found.push({
-      ...best,
-      request,
-      result: { ...result, findings: [...result.findings, told] },
-      round: result.round,
-      score:
-        best.score - best.result.score + result.score + (leaves ? impliedRepeat : -impliedRepeat),
-    })
-  }
-  return found
-}
-
-/** A stitch or two on a round of many. */
-function isScant({ request, result }: Candidate): boolean {
-  const below = request.shared.rounds[request.index - 1]
-  return (
-    result.round !== null &&
-    below !== undefined &&
-    result.round.elements.length <= 4 &&
-    below.elements.length >= 12
-  )
-}
-
-const leavesMuch: ReadonlySet<string> = new Set(["stitches-left-over", "spaces-left-over"])
 /** A repeat that nothing speaks of. */
 const impliedRepeat = 4
+
+/** What is told once, worked around: more likely where else most of the round below is left. */
+function workedAround(best: Candidate): Candidate[] {
+  return aroundAll(best.request, best.result).map(({ request, result, leaves }) => ({
+    ...best,
+    request,
+    result,
+    round: result.round,
+    score:
+      best.score - best.result.score + result.score + (leaves ? impliedRepeat : -impliedRepeat),
+  }))
+}
 
 /** The same words worked in other ways they leave open, where no total decides. */
 function otherWays(best: Candidate): Candidate[] {
