@@ -93,6 +93,13 @@ export function meantHook(
   const share = Math.log(hooks) / Math.log(1 / wanted)
   const rest = 1 / wanted / hooks
   const sizes = `The hooks stand as ${hooks.toFixed(2)} (${hookMm} mm over ${meantHookMm} mm), the sizes as ${(1 / wanted).toFixed(2)}`
+  if (!Number.isFinite(share))
+    return hooks === 1
+      ? null
+      : {
+          explains: false,
+          text: `${sizes}: what the hook changes, the yarn or the hand takes back.`,
+        }
   if (changed === "yarn" && share > 0)
     return {
       explains: false,
