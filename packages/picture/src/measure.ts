@@ -140,9 +140,15 @@ function withRings(measured: PictureMeasurement): PictureMeasurement {
   })
 }
 
+/** Standard deviation round a circle of what is left when light that falls from one side is taken off: mean, cosine and sine. */
 function spreadOf(row: Float64Array): number {
-  const mean = row.reduce((sum, value) => sum + value, 0) / row.length
-  return Math.sqrt(row.reduce((sum, value) => sum + (value - mean) ** 2, 0) / row.length)
+  const [mean, cosine, sine] = [(_: number) => 1, Math.cos, Math.sin].map(
+    (wave) =>
+      row.reduce((sum, value, k) => sum + value * wave((2 * Math.PI * k) / row.length), 0) /
+      row.length,
+  ) as [number, number, number]
+  const square = row.reduce((sum, value) => sum + (value - mean) ** 2, 0) / row.length
+  return Math.sqrt(Math.max(0, square - 2 * (cosine ** 2 + sine ** 2)))
 }
 
 function hasRings({ rows, rings, outline }: PictureMeasurement): boolean {
