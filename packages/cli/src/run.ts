@@ -7,6 +7,7 @@ import { runCheck } from "./check-command.ts"
 import { finishingCommands } from "./finishing-commands.ts"
 import { helpOf, nearest } from "./help.ts"
 import { joinNegatives, quoted, wholeNumber } from "./option-values.ts"
+import { overview } from "./overview.ts"
 import { plainly } from "./plain-output.ts"
 import type { Surroundings } from "./surroundings.ts"
 import { usage } from "./usage.ts"
@@ -187,7 +188,7 @@ function tellUnknown(name: string, around: Surroundings): number {
   const what = `roundwright: there is no command ${quoted(name)}.`
   around.err(
     meant === null
-      ? `${what}\n\n${usage}`
+      ? `${what}\n\n${overview()}`
       : `${what} Do you mean "${meant}"?\n"roundwright help ${meant}" tells how it is used, "roundwright help" of all commands.\n`,
   )
   return 2
@@ -209,7 +210,7 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
   }
   const [name, ...rest] = args
   if (name === undefined) {
-    around.out(usage)
+    around.out(overview())
     return 2
   }
   if (name === "--version" || name === "-V") {
@@ -218,8 +219,8 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
   }
   if (isHelp(name)) {
     const [of] = rest
-    if (of === undefined || of === "help") {
-      around.out(usage)
+    if (of === undefined || of === "help" || of === "all") {
+      around.out(of === "all" ? usage : overview())
       return 0
     }
     return tellHelp(of, around)

@@ -94,8 +94,9 @@ ${finishingUsage}  roundwright report NOTEBOOK [--out FILE.html] [--plain]
       new one takes another name. Other files are never overwritten.
   roundwright new [--out FILE.html]
       Writes a page for a motif of your own: open it, write, see the verdict.
-  roundwright help [COMMAND]
-      Says all of this, or what one command does, as COMMAND --help does too.
+  roundwright help [COMMAND | all]
+      Names every command in a line, says what one does, as COMMAND --help does
+      too, or all of this.
   roundwright --version
 
 Exit status: 0 = read and flat, 1 = read and something to mend,

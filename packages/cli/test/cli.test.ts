@@ -296,7 +296,17 @@ describe("usage", () => {
   it("explains itself", async () => {
     const { status, out } = await call("help")
     expect(status).toBe(0)
-    for (const line of out.split("\n")) expect(line.length).toBeLessThanOrEqual(80)
+    expect(out.split("\n").length).toBeLessThanOrEqual(40)
+    const all = await call("help", "all")
+    expect(all.status).toBe(0)
+    for (const line of [...out.split("\n"), ...all.out.split("\n")])
+      expect(line.length).toBeLessThanOrEqual(80)
+    // Every command that the whole help tells of is named in the short one, and no other.
+    const names = (text: string, at: RegExp): string[] => [
+      ...new Set([...text.matchAll(at)].map(([, name]) => name!)),
+    ]
+    const told = names(all.out, /^ {2}roundwright ([a-z-]+)/gm).filter((name) => name !== "help")
+    expect(names(out, /^ {2}([a-z-]+) {2}/gm).sort()).toEqual(told.sort())
   })
 
   it.each(["check", "square", "plan-circle", "measure", "rebuild", "report", "new"])(
