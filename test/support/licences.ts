@@ -1,5 +1,5 @@
 // The notices of everything that the script of a live page is put together from: each package's own licence file, or, where
-// it has none, what it declares. Alike texts stand once, after the names of all that are under them.
+// it has none, what it declares. Alike terms stand once, after the names and the copyright lines of all that are under them.
 
 import { existsSync, readdirSync, readFileSync } from "node:fs"
 import { join, resolve } from "node:path"
@@ -30,11 +30,30 @@ export async function licencesOfScript(): Promise<string> {
     const name = `${manifest.name} ${manifest.version}`
     underText.set(text, [...(underText.get(text) ?? []), name].sort())
   }
-  const own = readFileSync(join(root, "LICENSE"), "utf8").trim()
-  const others = [...underText]
-    .map(([text, names]) => `${names.join(", ")}\n\n${text}`)
-    .sort((a, b) => (a < b ? -1 : 1))
-  return `${[`Roundwright\n\n${own}`, ...others].join(`\n\n${"-".repeat(20)}\n\n`)}\n`
+  underText.set(tidy(readFileSync(join(root, "LICENSE"), "utf8")), ["Roundwright"])
+  return `${[...byTerms(underText)].join(`\n\n${"-".repeat(20)}\n\n`)}\n`
+}
+
+/** Where the terms of a licence begin, behind its title and its copyright lines. */
+const terms = /^(?=Permission is hereby granted|Permission to use, copy|Redistribution and use)/m
+
+/** The notices of all that are under the same terms, and then those terms; our own first. */
+function byTerms(underText: ReadonlyMap<string, readonly string[]>): string[] {
+  const groups = new Map<string, { body: string; notices: string[] }>()
+  for (const [text, names] of underText) {
+    const at = text.search(terms)
+    const head = at < 0 ? "" : text.slice(0, at).trim()
+    const body = at < 0 ? text : text.slice(at).trim()
+    const key = body.replace(/\s+/g, " ")
+    const group = groups.get(key) ?? { body, notices: [] }
+    group.notices.push(head === "" ? names.join(", ") : `${names.join(", ")}\n${head}`)
+    groups.set(key, group)
+  }
+  const own = (text: string): number => (text.startsWith("Roundwright\n") ? 0 : 1)
+  const inOrder = (a: string, b: string): number => own(a) - own(b) || (a < b ? -1 : 1)
+  return [...groups.values()]
+    .map(({ body, notices }) => [...notices.sort(inOrder), body].join("\n\n"))
+    .sort(inOrder)
 }
 
 /** The folder of the package a file of the bundle belongs to; null for our own. */

@@ -57,7 +57,7 @@ describe("what the counts of other rounds tell", () => {
       "Rnd 1: Ch 3, 11 dc in ring; join with sl st in top of ch-3. (12 dc)\nRnd 2: Ch 3, dc in same st, 2 dc in each st around; join (22 sts, counting ch 3 as first). Break off.\n",
       "total-wrong",
     )
-    expect([found?.round, found?.severity]).toEqual([2, "query"])
+    expect([found?.round, found?.severity]).toEqual([2, "must-mend"])
   })
 
   it("takes a line that tells the count for a total", () => {

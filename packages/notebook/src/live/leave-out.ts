@@ -1,7 +1,8 @@
 // What the script of live pages leaves out of the libraries in it: code that stands there and that nothing here ever calls.
 // Each leaves something harmless in its place, which says so where it is called all the same.
 
-import { dirname, join } from "node:path"
+import { readFile } from "node:fs/promises"
+import { dirname, extname, join } from "node:path"
 import type { Plugin, PluginBuild } from "esbuild"
 import { leaveOutOfDrawing } from "./leave-out-drawing.ts"
 import { leaveOutSigns } from "./leave-out-signs.ts"
@@ -10,6 +11,7 @@ export const leaveOutPlugins: readonly Plugin[] = [
   { name: "never drawn", setup: neverDrawn },
   { name: "never called", setup: neverCalled },
   { name: "by its parts", setup: byItsParts },
+  { name: "tried elsewhere", setup: triedElsewhere },
   leaveOutOfDrawing,
   leaveOutSigns,
 ]
@@ -73,4 +75,15 @@ function byItsParts(build: PluginBuild): void {
     const found = await build.resolve(path, { ...from, pluginData: "found" })
     return { path: join(dirname(found.path), "src", "index.js"), sideEffects: false }
   })
+}
+
+/** The examples beside the rules of the grammar, which only tests read. */
+const rules = /[\\/]instructions[\\/](?:src|dist)[\\/]grammar[\\/]productions-of-[a-z]+\.[jt]s$/
+const examples = /\bexamples: \[(?:\s*"(?:[^"\\]|\\.)*",?)*\s*\]/g
+
+function triedElsewhere(build: PluginBuild): void {
+  build.onLoad({ filter: rules }, async ({ path }) => ({
+    contents: (await readFile(path, "utf8")).replace(examples, "examples: []"),
+    loader: extname(path) === ".ts" ? "ts" : "js",
+  }))
 }
