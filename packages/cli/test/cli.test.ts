@@ -305,7 +305,9 @@ describe("usage", () => {
     const names = (text: string, at: RegExp): string[] => [
       ...new Set([...text.matchAll(at)].map(([, name]) => name!)),
     ]
-    const told = names(all.out, /^ {2}roundwright ([a-z][a-z-]*)/gm).filter((name) => name !== "help")
+    const told = names(all.out, /^ {2}roundwright ([a-z][a-z-]*)/gm).filter(
+      (name) => name !== "help",
+    )
     expect(names(out, /^ {2}([a-z-]+) {2}/gm).sort()).toEqual(told.sort())
   })
 
