@@ -192,9 +192,12 @@ function differentlySpread(plans: readonly FoundPlan[]): FoundPlan[] {
   })
 }
 
+/** The last bits of sines and powers, in which engines differ, decide nothing: of alike plans the first found stays first. */
 function byScore(a: { score: number }, b: { score: number }): number {
-  return a.score - b.score
+  return Math.round(a.score / scoreGrain) - Math.round(b.score / scoreGrain)
 }
+
+const scoreGrain = 1e-6
 
 /** One change at a time - a stitch for the next taller or lower one - as long as one makes it better. */
 function improve(

@@ -6,6 +6,7 @@ import type { Gauge, StitchKind } from "@roundwright/stitches"
 import { type Case, type Judged, Jury } from "./jury.ts"
 import type { Palette } from "./palette.ts"
 import type { SearchCount } from "./plan-score.ts"
+import { compareScores } from "./score.ts"
 import { searchPlans } from "./search.ts"
 import { type Manner, rulesFor, type SquareOptions } from "./square-options.ts"
 import { plainStarts, type Start, startsFor } from "./square-starts.ts"
@@ -125,7 +126,7 @@ function casesOf(starts: readonly Start[], palette: Palette, count: SearchCount)
         })),
       ),
     )
-    .sort((a, b) => a.plan.score - b.plan.score)
+    .sort((a, b) => compareScores(a.plan.score, b.plan.score))
 }
 
 function judgeFirst(jury: Jury, cases: readonly Case[], most: number): void {
