@@ -2,20 +2,10 @@
 
 import { formatLength } from "@roundwright/assessment"
 import { RoundwrightError } from "@roundwright/numerics"
-import { millimetresIn } from "@roundwright/stitches"
+import { millimetresIn, readNumber } from "@roundwright/stitches"
 
 /** Nothing crocheted is smaller than a millimetre, and no room takes a piece of a hundred metres. */
 const lengthRangeMm = { least: 1, most: 100_000 } as const
-
-const fractions: Readonly<Record<string, number>> = {
-  "¼": 0.25,
-  "½": 0.5,
-  "¾": 0.75,
-  "⅛": 0.125,
-  "⅜": 0.375,
-  "⅝": 0.625,
-  "⅞": 0.875,
-}
 
 /** One number with its unit, at the start of a text; a fraction of inches after a blank or a hyphen. */
 const lengthForm =
@@ -36,7 +26,7 @@ export function lengthAt(text: string): { readonly mm: number; readonly length: 
   if (whole === undefined && over === undefined && sign === undefined) {
     return null
   }
-  const fraction = sign ? fractions[sign]! : over ? Number(over) / Number(under) : 0
+  const fraction = sign ? readNumber(sign)! : over ? Number(over) / Number(under) : 0
   // "1/2 in" is read whole by the number form as "1" and "/2": the fraction alone has no whole part.
   const number = (whole === undefined ? 0 : Number(whole.replace(",", "."))) + fraction
   return { mm: number * unitMm(unit!), length: all.length }

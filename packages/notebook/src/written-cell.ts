@@ -1,5 +1,7 @@
 // A cell as it is written, before anything is computed, and a problem at its place.
 
+import { finishingKinds } from "./finishing/types.ts"
+
 /** The kinds of cell, by the first word after the fence. */
 export const cellKinds = [
   "pattern",
@@ -15,13 +17,7 @@ export const cellKinds = [
   "heights",
   "circle",
   "transitions",
-  "match",
-  "compare",
-  "hand",
-  "reckon",
-  "yarn",
-  "border",
-  "blanket",
+  ...finishingKinds,
   "picture",
   "chart",
 ] as const

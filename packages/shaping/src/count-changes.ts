@@ -16,7 +16,7 @@ function spotsToAdd(motif: Motif, round: number, many: number): number[] | null 
   if (groups.length > 0 && many % (2 * groups.length) === 0) {
     const each = many / (2 * groups.length)
     return groups.flatMap(({ first, last }) => {
-      const beside = [stitchBefore(elements, first), stitchAfter(elements, last)]
+      const beside = [stitchFrom(elements, first, -1), stitchFrom(elements, last, 1)]
       return Array.from({ length: each }, () => beside).flat()
     })
   }
@@ -28,17 +28,13 @@ function spotsToAdd(motif: Motif, round: number, many: number): number[] | null 
   )
 }
 
-/** A corner of chains alone is widened by the stitches beside it. */
-function stitchBefore(elements: readonly Element[], from: number): number {
+/** A corner of chains alone is widened by the stitches beside it: the first stitch from there on, or back. */
+function stitchFrom(elements: readonly Element[], from: number, by: 1 | -1): number {
   const n = elements.length
-  for (let k = 0; k < n; k++)
-    if (elements[(from - k + n) % n]!.type === "stitch") return (from - k + n) % n
-  return from
-}
-
-function stitchAfter(elements: readonly Element[], from: number): number {
-  const n = elements.length
-  for (let k = 0; k < n; k++) if (elements[(from + k) % n]!.type === "stitch") return (from + k) % n
+  for (let k = 0; k < n; k++) {
+    const at = (from + by * k + n) % n
+    if (elements[at]!.type === "stitch") return at
+  }
   return from
 }
 

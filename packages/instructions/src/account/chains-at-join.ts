@@ -1,7 +1,8 @@
 // Chains named at the join of a round, and the space it closes in: figures that the round does not bear out are told.
 
 import type { Finding } from "../base/problem-list.ts"
-import type { Step } from "../base/tree.ts"
+import { stepsWithin } from "../base/steps-within.ts"
+import type { Span, Step } from "../base/tree.ts"
 import { makesStitches } from "./idle-steps.ts"
 
 /** "join to top of ch-5", "3rd ch of 5 ch" in a round that makes no run of five: a figure not used, and told. */
@@ -12,14 +13,11 @@ export function otherChainsAtJoin(text: string, steps: readonly Step[]): Finding
   return steps.flatMap((step): Finding[] => {
     if (otherSpaces.has(step))
       return [
-        {
-          severity: "note",
-          code: "step-without-effect",
-          start: step.start,
-          end: step.end,
-          message: "The first space of this round is named with another number of chains here.",
-          hint: "Mend one of the two figures.",
-        },
+        idle(
+          step,
+          "The first space of this round is named with another number of chains here.",
+          "Mend one of the two figures.",
+        ),
       ]
     const joins =
       step.do === "join" ||
@@ -29,31 +27,28 @@ export function otherChainsAtJoin(text: string, steps: readonly Step[]): Finding
     if (!joins || (step.do === "join" && step.ring)) return []
     if (step.do === "join" && step.chain !== undefined && step.chain > Math.max(0, ...made))
       return [
-        {
-          severity: "note",
-          code: "step-without-effect",
-          start: step.start,
-          end: step.end,
-          message: `The round begins with fewer than ${step.chain} chains; it is joined to what it begins with.`,
-          hint: "",
-        },
+        idle(
+          step,
+          `The round begins with fewer than ${step.chain} chains; it is joined to what it begins with.`,
+        ),
       ]
     const said = text.slice(step.start, step.end)
     const named =
       /\bch(?:ain)?s?\.?[ -]?(\d{1,3})\b|\b(\d{1,3})[ -]?ch(?:ain)?s?\b(?![ -]?\d)/i.exec(said)
     const size = Number(named?.[1] ?? named?.[2])
     if (!named || made.has(size)) return []
+    const start = step.start + named.index
     return [
-      {
-        severity: "note",
-        code: "step-without-effect",
-        start: step.start + named.index,
-        end: step.start + named.index + named[0].length,
-        message: `The round does not begin with ${size} chains, as is said here; this goes to what it begins with.`,
-        hint: "",
-      },
+      idle(
+        { start, end: start + named[0].length },
+        `The round does not begin with ${size} chains, as is said here; this goes to what it begins with.`,
+      ),
     ]
   })
+}
+
+function idle({ start, end }: Span, message: string, hint = ""): Finding {
+  return { severity: "note", code: "step-without-effect", start, end, message, hint }
 }
 
 /** "sl st in ch-2 sp, ..., dc in first ch-4 sp": what closes the round in a space that is named otherwise before. */
@@ -96,15 +91,7 @@ function chainsMade(steps: readonly Step[]): Set<number> {
       continue
     }
     run = 0
-    const inner =
-      step.do === "group"
-        ? step.steps
-        : step.do === "repeat"
-          ? [...step.body, ...(step.last ?? [])]
-          : step.do === "pass"
-            ? step.cases
-            : []
-    for (const chains of chainsMade(inner)) made.add(chains)
+    for (const chains of chainsMade(stepsWithin(step))) made.add(chains)
   }
   return made
 }

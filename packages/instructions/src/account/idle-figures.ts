@@ -2,6 +2,7 @@
 // one that is worked on, so many rounds below where the last stitch was not. The round is counted without them.
 
 import { turningChains } from "@roundwright/stitches"
+import { stepsWithin } from "../base/steps-within.ts"
 import type { Place, Span, Step } from "../base/tree.ts"
 
 export interface IdleFigure {
@@ -100,10 +101,4 @@ function placeOf(step: Step): Place | null {
   return step.do === "work" || step.do === "group" || step.do === "slip" || step.do === "skip"
     ? step.place
     : null
-}
-
-function stepsWithin(step: Step): readonly Step[] {
-  if (step.do === "group") return step.steps
-  if (step.do === "repeat") return [...step.body, ...(step.last ?? [])]
-  return step.do === "pass" ? step.cases : []
 }

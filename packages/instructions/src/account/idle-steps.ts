@@ -3,6 +3,7 @@
 // The round is counted without it, and that is told.
 
 import type { Finding } from "../base/problem-list.ts"
+import { stepsWithin } from "../base/steps-within.ts"
 import type { Place, Span, Step } from "../base/tree.ts"
 import { idleFigures } from "./idle-figures.ts"
 
@@ -158,9 +159,7 @@ function otherLegs(steps: readonly Step[]): Idle[] {
         made.add(step.stitch.kind.gathered.legs)
       const counts = "countsAs" in step ? step.countsAs?.kind?.gathered : undefined
       if (counts) stated.push({ step, legs: counts.legs })
-      if (step.do === "group") walk(step.steps)
-      if (step.do === "repeat") walk([...step.body, ...(step.last ?? [])])
-      if (step.do === "pass") walk(step.cases)
+      walk(stepsWithin(step))
     }
   }
   walk(steps)
@@ -244,8 +243,13 @@ export function makesStitches({ do: what }: Step): boolean {
   return what === "work" || what === "group" || what === "repeat" || what === "pass"
 }
 
+/** It is of the round itself: stitches, or slip stitches all round. */
+export function isOfRound(step: Step): boolean {
+  return makesStitches(step) || slipsInEach(step)
+}
+
 /** "sl st in each st around": slip stitches that a round is made of. */
-export function slipsInEach(step: Step): boolean {
+function slipsInEach(step: Step): boolean {
   return step.do === "slip" && step.place?.at === "each"
 }
 

@@ -8,7 +8,7 @@ import { gathered } from "./gathered-lists.ts"
 import { atPlace, readPlace } from "./places.ts"
 import { readEnding, withRemarks } from "./repeat-endings.ts"
 import { readCounted } from "./stitch-names.ts"
-import { readTimes, readUntil } from "./until.ts"
+import { ofBracket, readTimes, readUntil } from "./until.ts"
 
 export function repeatedBracket(
   chart: Chart,
@@ -208,8 +208,7 @@ export function readBracketTimes(cursor: Cursor): Times | null {
       )
       const times = readTimes(cursor, true)
       if (!times && cursor.is("end")) return { kind: "until", until: { kind: "around" } }
-      if (times?.kind !== "more") return times
-      return times.plain ? { ...times, ofBracket: true } : times
+      return ofBracket(times)
     }
     // "(sc, inc) * 6", and "(sc3, inc)6 (30)" with its total behind it.
     const bare = cursor.isNumber() && /^[([]$/.test(cursor.text(1)) && cursor.isNumber(2)

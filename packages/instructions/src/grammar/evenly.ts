@@ -1,6 +1,6 @@
 // Rounds told by their totals: "36 sc evenly, increasing 6", "inc 6 evenly around", "work even".
 
-import type { Place, Step, StitchName } from "../base/tree.ts"
+import type { Place, Span, Step, StitchName } from "../base/tree.ts"
 import type { Cursor } from "./cursor.ts"
 import { readPlace } from "./places.ts"
 import { readStitch } from "./stitch-names.ts"
@@ -17,24 +17,10 @@ export function readWholeRound(cursor: Cursor): Step[] | null {
       cursor.at += 1
       const named = cursor.attempt(() => (cursor.take("in", "with") ? readStitch(cursor) : null))
       readUntil(cursor)
-      const place: Place = {
-        ...cursor.since(start),
-        at: "each",
-        nouns: [{ what: "stitch" }],
-        until: { kind: "around" },
-      }
-      return [{ ...cursor.since(start), do: "work", stitch: named ?? sameStitch, count: 1, place }]
+      return [oneInEach(cursor.since(start), named ?? sameStitch)]
     }
     const plain = cursor.attempt(() => readRoundOf(cursor))
-    if (plain) {
-      const place: Place = {
-        ...cursor.since(start),
-        at: "each",
-        nouns: [{ what: "stitch" }],
-        until: { kind: "around" },
-      }
-      return [{ ...cursor.since(start), do: "work", stitch: plain, count: 1, place }]
-    }
+    if (plain) return [oneInEach(cursor.since(start), plain)]
     const growth = readGrowth(cursor)
     if (growth === null) return null
     readUntil(cursor)
@@ -50,6 +36,16 @@ export function readWholeRound(cursor: Cursor): Step[] | null {
       },
     ]
   })
+}
+
+function oneInEach(span: Span, stitch: StitchName): Step {
+  const place: Place = {
+    ...span,
+    at: "each",
+    nouns: [{ what: "stitch" }],
+    until: { kind: "around" },
+  }
+  return { ...span, do: "work", stitch, count: 1, place }
 }
 
 /** "one round of sc", "a plain round of dc": one in each stitch. */

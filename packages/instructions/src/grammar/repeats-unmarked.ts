@@ -60,9 +60,9 @@ export function repeatedFirst(chart: Chart, at: number): readonly Clause[] {
   // "6x (2 dc, 1 dc)" where a clause begins, "work 6 times *...*".
   const before = chart.lexemes[at - 1]
   const begins = !before || (before.type === "mark" && !/^[([{]$/.test(before.text))
-  const opens = begins && /^[([]$/.test(cursor.text(2))
-  if (figure && !opens && !chart.lexemes[at - 1]?.classes.has("work")) return []
-  const placed = figure && opens ? moreOfBracket(chart, at) : []
+  const opens = figure && begins && /^[([]$/.test(cursor.text(2))
+  if (figure && !opens && !before?.classes.has("work")) return []
+  const placed = opens ? moreOfBracket(chart, at) : []
   if (placed.length > 0) return placed
   chart.from(at)
   if (!figure) cursor.at += 1

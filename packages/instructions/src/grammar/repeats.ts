@@ -20,7 +20,7 @@ import {
   otherStart,
   referenceAt,
 } from "./repeat-marks.ts"
-import { readTimes } from "./until.ts"
+import { ofBracket, readTimes } from "./until.ts"
 
 /** A repeat whose end nothing tells is a guess. */
 const openRepeatCost = 1
@@ -315,12 +315,7 @@ function readRepeatTimes(
       ? { ...times, ofBracket: true }
       : times
   }
-  if (by === "mark") {
-    const times = readTimes(cursor, false)
-    return times?.kind === "more" && times.plain ? { ...times, ofBracket: true } : times
-  }
-  const times = readTimes(cursor, true)
-  return times?.kind === "more" && times.plain ? { ...times, ofBracket: true } : times
+  return ofBracket(readTimes(cursor, by !== "mark"))
 }
 
 /** "rep from * to ** twice more": what stands before the second mark, so often again. */

@@ -4,6 +4,11 @@ import type { Times, Until } from "../base/tree.ts"
 import type { Cursor } from "./cursor.ts"
 import { readNoun } from "./nouns.ts"
 
+/** Said of what a bracket or a pair of marks has just closed: whether so often in all or again is left to the counts. */
+export function ofBracket(times: Times | null): Times | null {
+  return times?.kind === "more" && times.plain ? { ...times, ofBracket: true } : times
+}
+
 /** "around", "to corner sp", "to last 2 sts", "to within last sc of group"; null when nothing is said. */
 export function readUntil(cursor: Cursor): Until | null {
   return cursor.attempt(() => {

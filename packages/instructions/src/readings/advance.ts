@@ -2,7 +2,7 @@
 
 import type { Centre, Round } from "@roundwright/motif"
 import { otherChainsAtJoin } from "../account/chains-at-join.ts"
-import { makesStitches, slipsInEach } from "../account/idle-steps.ts"
+import { isOfRound } from "../account/idle-steps.ts"
 import { countsOf } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundReading } from "../base/reading.ts"
@@ -342,6 +342,6 @@ function boughtCentre(
 
 /** "turn" as the last of the round's work, before or after its join. */
 function endsWithTurn(steps: readonly Step[]): boolean {
-  const last = steps.findLastIndex((step) => makesStitches(step) || slipsInEach(step))
+  const last = steps.findLastIndex(isOfRound)
   return last >= 0 && steps.slice(last + 1).some((step) => step.do === "turn")
 }

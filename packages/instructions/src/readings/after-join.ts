@@ -3,6 +3,7 @@
 import { makesStitches } from "../account/idle-steps.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
+import { plural } from "../base/wording.ts"
 import { intoSameSpace } from "../grammar/same-space.ts"
 
 /** The tree with the chains and slip stitches after its join set apart. */
@@ -42,7 +43,7 @@ export function otherChainsBegun(carried: readonly Step[], tree: RoundTree): Fin
       code: "step-without-effect",
       start: chain.start,
       end: chain.end,
-      message: `The next round begins with ${own.chains} ${own.chains === 1 ? "chain" : "chains"} of its own; these are not made.`,
+      message: `The next round begins with ${plural(own.chains, "chain", "chains")} of its own; these are not made.`,
       hint: "",
     },
   ]

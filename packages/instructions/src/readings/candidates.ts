@@ -2,7 +2,7 @@
 // the counts agree and how much of the words it leaves over. Words are cheaper than counts.
 
 import type { Round } from "@roundwright/motif"
-import { makesStitches, slipsInEach } from "../account/idle-steps.ts"
+import { isOfRound } from "../account/idle-steps.ts"
 import { sameCounts } from "../account/totals.ts"
 import type { Finding } from "../base/problem-list.ts"
 import type { RoundTree, Step } from "../base/tree.ts"
@@ -369,6 +369,6 @@ function assume(best: Candidate): Candidate | null {
 
 /** "turn" before any stitch of the round, "ch 3, turn" too. */
 function leadsWithTurn(steps: readonly Step[]): boolean {
-  const first = steps.findIndex((step) => makesStitches(step) || slipsInEach(step))
+  const first = steps.findIndex(isOfRound)
   return steps.slice(0, Math.max(0, first)).some((step) => step.do === "turn")
 }

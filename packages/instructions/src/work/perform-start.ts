@@ -7,6 +7,7 @@ import {
   stitchForTurningChain,
   turningChains,
 } from "@roundwright/stitches"
+import { stepsWithin } from "../base/steps-within.ts"
 import type { CountsAs, Noun, Step } from "../base/tree.ts"
 import { firstLeg, isLegAcross, isLegInSame, isLegWithNext, workFirstLeg } from "./first-leg.ts"
 import { firstBasic } from "./main-stitch.ts"
@@ -287,14 +288,7 @@ function makesChains(steps: readonly Step[], chains: number): boolean {
   return steps.some((step) => {
     if (step.do === "chain") return step.chains === chains
     if (step.do === "work") return step.between === chains
-    const inner =
-      step.do === "group"
-        ? step.steps
-        : step.do === "repeat"
-          ? [...step.body, ...(step.last ?? [])]
-          : null
-    if (inner) return makesChains(inner, chains)
-    return step.do === "pass" && makesChains(step.cases, chains)
+    return makesChains(stepsWithin(step), chains)
   })
 }
 

@@ -2,8 +2,9 @@
 // (6, 8, 12 and 18 for sc, hdc, dc and tr in a disc, 8 and 16 for a square of sc and dc: the trade's rule), groups for a granny, and
 // an oval, which is a disc cut in two with a straight part between.
 
-import { RoundwrightError, requirePositive } from "@roundwright/numerics"
+import { RoundwrightError } from "@roundwright/numerics"
 import { type Gauge, sizeOf } from "@roundwright/stitches"
+import { rectangleInRounds } from "../blanket/one-piece.ts"
 import type { RowStitch } from "../border/foundation.ts"
 import { type LengthUnit, lengthWords } from "../lengths.ts"
 
@@ -75,18 +76,15 @@ export interface OvalTold {
 
 /** An oval of a length and a width: the chain it begins with, the rounds, the increases. */
 export function ovalOf(
-  [a, b]: readonly [number, number],
+  sides: readonly [number, number],
   stitch: RowStitch,
   gauge: Gauge,
   unit: LengthUnit = "cm",
 ): OvalTold {
-  const [width, length] = [Math.min(a, b), Math.max(a, b)]
-  requirePositive(width, "The width")
-  const chainMm = length - width
   const tell = (mm: number) => lengthWords(mm, unit)
   const each = moreEachRound.oval[stitch]
   const sizes = gauge.absolute ? sizeOf({ basic: stitch }, gauge, { turned: false }) : null
-  const rounds = sizes === null ? null : Math.max(1, Math.round(width / 2 / sizes.heightMm))
+  const { firstRowMm: chainMm, rounds } = rectangleInRounds(sides, sizes?.heightMm ?? null)
   const chains = sizes === null ? null : Math.max(1, Math.round(chainMm / sizes.widthMm))
   const counts =
     rounds === null || chains === null

@@ -15,6 +15,7 @@ import { blanketOfPieces } from "./blanket-answer.ts"
 import { linesOf } from "./lines.ts"
 import { matchedAnswer } from "./match-answer.ts"
 import type { FinishingAnswer } from "./types.ts"
+import { wordsAlone } from "./words-alone.ts"
 
 /** Whether the lines ask for figures alone: one of their names stands there. */
 export function asksFigures(kind: FigureKind, text: string): boolean {
@@ -34,14 +35,7 @@ export function figuresAnswer(kind: FigureKind, text: string): FinishingAnswer {
       ]),
   )
   const found = figuresAlone(kind, asked)
-  if (found)
-    return {
-      lead: found.text,
-      items: (found.lines ?? []).map((line) => ({ text: line, rounds: [] })),
-      table: null,
-      notes: [],
-      drawing: null,
-    }
+  if (found) return wordsAlone(found)
   if (kind === "match" && asked.now !== undefined && asked.to !== undefined) return sizesAlone(text)
   if (kind === "blanket" && asked.piece !== undefined) return blanketOfPieces(text)
   throw new RoundwrightError("needs-pattern", "These lines do not say enough by themselves.", {

@@ -2,6 +2,7 @@
 
 import { reckon } from "@roundwright/matching"
 import type { FinishingAnswer } from "./types.ts"
+import { wordsAlone } from "./words-alone.ts"
 
 const repeatLine = /^\s{0,9}repeat\s{0,9}:\s{0,9}(\S.{0,60})$/i
 
@@ -12,15 +13,10 @@ export function reckonAnswer(text: string): FinishingAnswer {
     .map((line) => line.trim())
     .filter((line) => line !== "")
   const repeat = lines.map((line) => repeatLine.exec(line)?.[1]).find((one) => one !== undefined)
-  const found = reckon(
-    lines.filter((line) => !repeatLine.test(line)),
-    repeat,
+  return wordsAlone(
+    reckon(
+      lines.filter((line) => !repeatLine.test(line)),
+      repeat,
+    ),
   )
-  return {
-    lead: found.text,
-    items: (found.lines ?? []).map((line) => ({ text: line, rounds: [] })),
-    table: null,
-    notes: [],
-    drawing: null,
-  }
 }

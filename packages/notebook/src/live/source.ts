@@ -2,6 +2,7 @@
 // other character stays as it was.
 
 import { findCells } from "../cells.ts"
+import { finishingKinds } from "../finishing/types.ts"
 import { brokenLimit } from "../limits.ts"
 import { parseMarkdown } from "../markdown.ts"
 import { type CellKind, cellKinds } from "../written-cell.ts"
@@ -28,13 +29,7 @@ export const editableKinds: ReadonlySet<CellKind> = new Set<CellKind>([
   "gauge",
   "calculation",
   "circle",
-  "match",
-  "compare",
-  "hand",
-  "reckon",
-  "yarn",
-  "border",
-  "blanket",
+  ...finishingKinds,
   "picture",
 ])
 

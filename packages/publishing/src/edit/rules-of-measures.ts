@@ -1,6 +1,7 @@
 // Measures given twice, in two systems, that are not the same length or weight: inches and centimetres, yards and metres,
 // ounces and grams.
 
+import { readNumber } from "@roundwright/stitches"
 import type { Remark } from "./finding.ts"
 import type { Manuscript } from "./manuscript.ts"
 
@@ -36,15 +37,6 @@ const pairs: readonly Pair[] = [
 
 const figure = String.raw`(\d{1,4}(?:[.,]\d{1,2})?(?:\s?[-\s]\s?\d{1,2}\/\d{1,2}|\s?[¼½¾⅛⅜⅝⅞])?|\d{1,2}\/\d{1,2}|[¼½¾])`
 const between = String.raw`\s?[/(,=|]{1,2}\s?(?:or |about |approx\.? |~)?`
-const parts: Readonly<Record<string, number>> = {
-  "¼": 0.25,
-  "½": 0.5,
-  "¾": 0.75,
-  "⅛": 0.125,
-  "⅜": 0.375,
-  "⅝": 0.625,
-  "⅞": 0.875,
-}
 
 export function measuresInTwo(manuscript: Manuscript): Remark[] {
   const { front } = manuscript
@@ -62,6 +54,7 @@ export function measuresInTwo(manuscript: Manuscript): Remark[] {
 
 function remarkOf(pair: Pair, turned: boolean, match: RegExpExecArray): Remark[] {
   const [one, other] = [lengthOf(match[1]!), lengthOf(match[3]!)]
+  if (one === undefined || other === undefined) return []
   const [large, small] = turned ? [other, one] : [one, other]
   const is = large * pair.factor
   if (!(small > 0) || Math.abs(is - small) <= pair.rounding + 0.04 * is) return []
@@ -78,15 +71,7 @@ function remarkOf(pair: Pair, turned: boolean, match: RegExpExecArray): Remark[]
   ]
 }
 
-/** "4 1/4", "4¼", "4,5". */
-function lengthOf(words: string): number {
-  const [, whole, over, under, sign] =
-    /^(\d{1,4}(?:[.,]\d{1,2})?(?!\/))?[-\s]{0,3}(?:(\d{1,2})\/(\d{1,2})|([¼½¾⅛⅜⅝⅞]))?$/.exec(
-      words,
-    ) ?? []
-  return (
-    Number((whole ?? "0").replace(",", ".")) +
-    (over === undefined ? 0 : Number(over) / Number(under)) +
-    (sign === undefined ? 0 : parts[sign]!)
-  )
+/** "4 1/4", "4 - 1/4", "4¼", "4,5". */
+function lengthOf(words: string): number | undefined {
+  return readNumber(words.replace(/[-\s]{1,3}/, " "))
 }
